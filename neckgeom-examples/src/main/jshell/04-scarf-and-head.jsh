@@ -1,13 +1,13 @@
 // A head glued on at 13 degrees: where do the lines come out, and what board does it take?
 var scarf = Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).kerf(mm(1.8));
-println(scarf.inTheHead());                      // glue face, joint lines
-println(scarf.inTheShaft());
+println(ScarfJoint.inTheHead(scarf));            // glue face, joint lines
+println(ScarfJoint.inTheShaft(scarf));
 println(scarf.rollFrom(deg(0.5)));               // saw line out of square
-println(scarf.inTheShaft().board(mm(560), mm(185)));
+println(ScarfJoint.inTheShaft(scarf).board(mm(560), mm(185)));
 println(StringBreak.over(scarf.pitch()).post(mm(60), mm(8)).nutSlot(mm(7.5)));
 
 // The head's face is planed by 0.6 mm and a 2 mm veneer goes on: the break line moves.
-println(scarf.inTheHead().planingHeadFace(mm(0.6)).veneered(HeadSide.FACE, mm(2)));
+println(ScarfJoint.inTheHead(scarf).planingHeadFace(mm(0.6)).veneered(HeadSide.FACE, mm(2)));
 
 // A layout by its run that is not the angle it is said to be.
 println(ScarfRun.of(mm(22.2), mm(63.5)));

@@ -34,6 +34,7 @@ import org.neckgeom.design.Head;
 import org.neckgeom.design.HeadPost;
 import org.neckgeom.design.Heel;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.NeckSet;
 import org.neckgeom.design.Rod;
 import org.neckgeom.design.Scale;
 import org.neckgeom.design.StringSet;
@@ -82,15 +83,21 @@ class BadInputTest {
         StringSet strings = StringSet.of(pitch("G2"), pitch("D3"), pitch("A3"), pitch("E4"))
                 .doubled()
                 .tensions(newton(95), newton(95), newton(90), newton(90));
+        Heel heel = Heel.of(mm(78), mm(54)).capWidth(mm(20));
+        NeckSet heights = NeckSet.saddle(mm(15.2)).atNut(mm(0.4)).action(mm(2)).fretPlane(mm(7.1));
         NeckDesign neck = NeckDesign.named("bench")
                 .scale(mm(560))
-                .fingerboard(Fingerboard.tapered(mm(34), mm(46)).radius(mm(400)).wood(Wood.INDIAN_ROSEWOOD))
+                .fingerboard(Fingerboard.tapered(mm(34), mm(46))
+                        .radius(mm(400))
+                        .fallAway(mm(0.3))
+                        .wood(Wood.INDIAN_ROSEWOOD))
                 .back(BackProfile.between(mm(14.5), mm(16.5)))
                 .bodyAtFret(14)
                 .wood(Wood.BLACK_WALNUT)
                 .channel(Channel.forRod(rod).startingAt(mm(3)))
                 .head(Head.pitched(deg(13)).width(mm(76)).length(mm(180)).thickness(mm(15)))
-                .heel(Heel.of(mm(78), mm(54)))
+                .heel(heel)
+                .neckSet(heights)
                 .strings(strings);
         NeckDesign bare = NeckDesign.named("bare")
                 .scale(mm(560))
@@ -121,6 +128,8 @@ class BadInputTest {
                 bare,
                 OrderOfWork.forNeck().keep("glue ears"),
                 neck.head(Head.flat()),
+                heel,
+                heights,
                 strings,
                 rod,
                 Rod.carbonBar(mm(300)).section(mm(6), mm(9)),

@@ -25,6 +25,7 @@ import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.head.Scarf;
+import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.order.Clashes;
@@ -179,11 +180,8 @@ class FoundByBadInputTest {
 
     @Test
     void aNutLedgeOfNothing_isNoNegativeNought() {
-        assertThat(Scarf.at(deg(13))
-                        .shaft(mm(20))
-                        .head(mm(15))
-                        .nutLedge(mm(1e-9))
-                        .inTheHead()
+        assertThat(ScarfJoint.inTheHead(
+                                Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).nutLedge(mm(1e-9)))
                         .toString())
                 .doesNotContain("-0 mm");
     }

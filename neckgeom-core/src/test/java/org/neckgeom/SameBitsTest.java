@@ -34,16 +34,19 @@ import org.neckgeom.channel.CentringRounds;
 import org.neckgeom.channel.FenceMove;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
+import org.neckgeom.design.Dome;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.Head;
+import org.neckgeom.design.Heel;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.NeckSet;
 import org.neckgeom.design.Rod;
 import org.neckgeom.design.Scale;
 import org.neckgeom.design.StringSet;
 import org.neckgeom.head.Scarf;
+import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.head.SlantedScarf;
 import org.neckgeom.heel.BackSet;
-import org.neckgeom.heel.MatingFace;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.numeric.NormalLaw;
@@ -122,12 +125,10 @@ class SameBitsTest {
     }
 
     private void geometry() {
-        BackSet set = BackSet.scale(mm(560))
-                .bodyAtFret(14)
-                .fretPlane(mm(7.1))
-                .saddle(mm(15.2))
-                .atNut(mm(0.4))
-                .action(mm(2.0));
+        BackSet set = BackSet.of(
+                Scale.of(mm(560)),
+                14,
+                NeckSet.saddle(mm(15.2)).atNut(mm(0.4)).action(mm(2.0)).fretPlane(mm(7.1)));
         walk("frets", FretTable.of(Scale.of(mm(647.7)), 24).frets());
         walk("frets of 19", FretTable.of(Scale.of(mm(560)).divisions(19), 30).frets());
         FannedFrets fan = FannedFrets.of(Scale.of(mm(686)), Scale.of(mm(648)), OuterStrings.of(mm(38.1), mm(57)), 7);
@@ -135,14 +136,20 @@ class SameBitsTest {
             walk("fanned " + fret, List.of(fan.onBass(fret), fan.onTreble(fret), fan.slant(fret)));
         }
         Scarf scarf = Scarf.at(deg(13)).shaft(mm(20)).head(mm(15));
-        walk("scarf in the head", scarf.inTheHead());
-        walk("scarf in the shaft", scarf.inTheShaft());
+        walk("scarf in the head", ScarfJoint.inTheHead(scarf));
+        walk("scarf in the shaft", ScarfJoint.inTheShaft(scarf));
         walk("slanted", SlantedScarf.of(deg(13), deg(6)));
         walk("neck set", set);
         walk("wedge", set.wedge(mm(78), mm(1.3)));
         walk("cheek", set.cheek(mm(54), mm(1.3)));
-        walk("corners", set.correction(MatingFace.of(mm(78), mm(54)), mm(1.3), mm(0.5)));
-        walk("dome", set.overDome(mm(9000), mm(240), mm(30)).angle());
+        walk("corners", set.correction(Heel.of(mm(78), mm(54)), mm(1.3), mm(0.5)));
+        walk(
+                "dome",
+                BackSet.of(
+                                Scale.of(mm(560)),
+                                14,
+                                set.heights().dome(Dome.of(mm(9000)).pole(mm(240), mm(30))))
+                        .angle());
         for (double[] point : BackCurve.of(mm(40), mm(15)).powers(2.5, 1.5).templateMm(12)) {
             add("back curve " + rows.size(), point);
         }

@@ -26,6 +26,8 @@ public final class Heel extends Noun<Heel> {
             TABLE.needed("height", Types.SIZE, "of the mating face, glue face to cap");
     private static final Key<Heel, Amount<Length>> WIDTH =
             TABLE.needed("width", Types.SIZE, "of the mating face, cheek to cheek");
+    private static final Key<Heel, Amount<Length>> CAP_WIDTH = TABLE.optional(
+            "cap width", Types.SIZE, "of the mating face at the cap, cheek to cheek; as at its top when left out");
     private static final Key<Heel, Amount<Length>> BLOCKS = TABLE.optional(
                     "blocks", Types.SIZE, "thickness of the blocks it is stacked of; as the blank when left out")
             .called("heel block thickness");
@@ -59,6 +61,15 @@ public final class Heel extends Noun<Heel> {
      */
     public static Heel of(Quantity<Length> height, Quantity<Length> width) {
         return new Heel(TABLE.values().amount(HEIGHT, height).amount(WIDTH, width));
+    }
+
+    /**
+     * {@return this heel with another width at the cap}
+     *
+     * @param width of the mating face at the cap, more than 0
+     */
+    public Heel capWidth(Quantity<Length> width) {
+        return new Heel(values().amount(CAP_WIDTH, width));
     }
 
     /**
@@ -97,9 +108,14 @@ public final class Heel extends Noun<Heel> {
         return values().house(HEIGHT);
     }
 
-    /** {@return the width in mm; more than 0} */
+    /** {@return the width at the top in mm; more than 0} */
     public double widthMm() {
         return values().house(WIDTH);
+    }
+
+    /** {@return the width at the cap in mm; as at the top unless given} */
+    public double capWidthMm() {
+        return values().house(CAP_WIDTH, widthMm());
     }
 
     /** {@return the thickness of each block; nothing where it is the shaft's} */
@@ -158,12 +174,18 @@ public final class Heel extends Noun<Heel> {
                     .fact("height", Kind.MM, "from the glue face to the cap", Heel::heightMm)
                     .fact("width", Kind.MM, "of the mating face at its top", Heel::widthMm)
                     .factIfAny(
+                            "capWidth",
+                            Kind.AMOUNT,
+                            "of the mating face at the cap",
+                            heel -> heel.values().find(CAP_WIDTH))
+                    .factIfAny(
                             "blockThickness", Kind.AMOUNT, "of each block, where not the shaft's", Heel::blockThickness)
                     .factIfAny("blockLength", Kind.AMOUNT, "of each block along the grain", Heel::blockLength)
                     .factIfAny("dovetail", Kind.ANSWER, "that holds it in the body", Heel::dovetail)
                     .factIfAny("tenon", Kind.ANSWER, "that holds it in the body", Heel::tenon)
+                    .phrase("narrowing", ", {capWidth} at the cap")
                     .phrase("stacked", ", blocks of {blockThickness}")
-                    .finds("heel", title + "{height} high, {width} wide at the top{stacked}");
+                    .finds("heel", title + "{height} high, {width} wide at the top{narrowing}{stacked}");
         }
     }
 

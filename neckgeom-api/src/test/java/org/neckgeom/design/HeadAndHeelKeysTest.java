@@ -49,6 +49,7 @@ class HeadAndHeelKeysTest {
                 Arguments.of(Head.TABLE, Head.flat()),
                 Arguments.of(Head.TABLE, head.posts(HeadPost.at(mm(45)), HeadPost.at(mm(90)))),
                 Arguments.of(Heel.TABLE, Heel.of(mm(88), mm(58)).blocks(mm(20)).blockLength(inch(1.5))),
+                Arguments.of(Heel.TABLE, Heel.of(mm(88), mm(58)).capWidth(mm(20))),
                 Arguments.of(Heel.TABLE, Heel.of(mm(88), mm(58)).joint(DOVETAIL)),
                 Arguments.of(Heel.TABLE, Heel.of(mm(88), mm(58)).joint(Dovetail.tapered(deg(3)))),
                 Arguments.of(Heel.TABLE, Heel.of(mm(88), mm(58)).joint(TENON)),
@@ -111,6 +112,17 @@ class HeadAndHeelKeysTest {
             assertThat(refusal.faults()).hasSize(1);
             assertThat(refusal.faults().get(0).path()).isEqualTo(path);
         });
+    }
+
+    @Test
+    void capWidth_isThatOfTheTopUnlessGiven() {
+        Heel straight = Heel.of(mm(78), mm(54));
+
+        assertThat(straight.capWidthMm()).isEqualTo(54);
+        assertThat(straight.capWidth(mm(20)).capWidthMm()).isEqualTo(20);
+        assertThat(straight.capWidth(mm(20))).isNotEqualTo(straight);
+        assertThat(straight).hasToString("heel 78 mm high, 54 mm wide at the top");
+        assertThat(straight.capWidth(mm(20))).hasToString("heel 78 mm high, 54 mm wide at the top, 20 mm at the cap");
     }
 
     @Test

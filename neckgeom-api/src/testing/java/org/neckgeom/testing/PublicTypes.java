@@ -4,10 +4,11 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.lang.module.ModuleDescriptor;
 import java.lang.module.ModuleFinder;
+import java.lang.module.ModuleReader;
+import java.lang.module.ModuleReference;
 import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
 import java.net.URISyntaxException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -26,37 +27,36 @@ public final class PublicTypes {
 
     /** The packages that a type's module exports, be it to one other module alone. */
     public static Set<String> exported(Class<?> member) {
-        try {
-            Path root = Path.of(
-                    member.getProtectionDomain().getCodeSource().getLocation().toURI());
-            return ModuleFinder.of(root).findAll().stream()
-                    .flatMap(module -> module.descriptor().exports().stream())
-                    .map(ModuleDescriptor.Exports::source)
-                    .collect(Collectors.toSet());
-        } catch (URISyntaxException e) {
-            throw new IllegalStateException(e);
-        }
+        return module(member).descriptor().exports().stream()
+                .map(ModuleDescriptor.Exports::source)
+                .collect(Collectors.toSet());
     }
 
     /** Every public type beside the given one in a package that is exported. */
     public static List<Class<?>> beside(Class<?> member) {
         Set<String> exported = exported(member);
-        try {
-            Path root = Path.of(
-                    member.getProtectionDomain().getCodeSource().getLocation().toURI());
-            try (Stream<Path> files = Files.walk(root.resolve("org/neckgeom"))) {
-                return files.map(file -> root.relativize(file).toString().replace('\\', '/'))
-                        .filter(name -> name.endsWith(".class") && !name.endsWith("package-info.class"))
-                        .map(name -> name.substring(0, name.length() - ".class".length())
-                                .replace('/', '.'))
-                        .sorted()
-                        .<Class<?>>map(name -> load(name, member))
-                        .filter(PublicTypes::isPublic)
-                        .filter(type -> exported.contains(type.getPackageName()))
-                        .toList();
-            }
+        try (ModuleReader reader = module(member).open();
+                Stream<String> files = reader.list()) {
+            return files.filter(name -> name.startsWith("org/neckgeom/"))
+                    .filter(name -> name.endsWith(".class") && !name.endsWith("package-info.class"))
+                    .map(name -> name.substring(0, name.length() - ".class".length())
+                            .replace('/', '.'))
+                    .sorted()
+                    .<Class<?>>map(name -> load(name, member))
+                    .filter(PublicTypes::isPublic)
+                    .filter(type -> exported.contains(type.getPackageName()))
+                    .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The module of a type, in a folder while testing alone, in a jar in a build that has packed it already. */
+    private static ModuleReference module(Class<?> member) {
+        try {
+            Path home = Path.of(
+                    member.getProtectionDomain().getCodeSource().getLocation().toURI());
+            return ModuleFinder.of(home).findAll().stream().findFirst().orElseThrow();
         } catch (URISyntaxException e) {
             throw new IllegalStateException(e);
         }

@@ -1,12 +1,11 @@
 package org.neckgeom.board;
 
-import java.util.Arrays;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.NoAnswer;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.kernel.NeckSetKernel;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -18,7 +17,7 @@ import org.neckgeom.units.LengthStyle;
  *
  * <p>The crown is an arc of a circle: {@code drop(y) = R - sqrt(R^2 - y^2)} below the middle. Exact.
  */
-public final class BoardSection implements Answer {
+public final class BoardSection extends ValueAnswer {
 
     private static final Form<BoardSection> FORM = Form.<BoardSection>of("board-section")
             .fact("station", Kind.MM, "from the nut", section -> section.station)
@@ -37,34 +36,13 @@ public final class BoardSection implements Answer {
     private final double width;
     private final double middle;
     private final double radius;
-    private final LengthStyle style;
 
     private BoardSection(double station, double width, double middle, double radius, LengthStyle style) {
+        super(style);
         this.station = station;
         this.width = width;
         this.middle = middle;
         this.radius = radius;
-        this.style = style;
-    }
-
-    /**
-     * {@return a section by its sizes, at the nut}
-     *
-     * @param width more than 0
-     * @param middle thickness on the centreline, more than 0
-     * @param radius of the crown, more than half the width
-     */
-    public static BoardSection of(Quantity<Length> width, Quantity<Length> middle, Quantity<Length> radius) {
-        double w = HouseUnits.mmPositive(width, "width");
-        double r = HouseUnits.mmPositive(radius, "crown radius");
-        if (!(r > w / 2)) {
-            throw HouseUnits.refused(
-                    "crown radius",
-                    "more-than",
-                    "more than half the width of " + Amount.from(width, "width").toString(),
-                    radius);
-        }
-        return ofMm(0, w, HouseUnits.mmPositive(middle, "thickness"), r, LengthStyle.of(width));
     }
 
     static BoardSection ofMm(double station, double width, double middle, double radius, LengthStyle style) {
@@ -87,22 +65,22 @@ public final class BoardSection implements Answer {
 
     /** {@return the station; x from the nut} */
     public Amount<Length> station() {
-        return style.amount(station);
+        return style().amount(station);
     }
 
     /** {@return the width; more than 0} */
     public Amount<Length> width() {
-        return style.amount(width);
+        return style().amount(width);
     }
 
     /** {@return the thickness on the centreline; more than 0} */
     public Amount<Length> middle() {
-        return style.amount(middle);
+        return style().amount(middle);
     }
 
     /** {@return the thickness at the edges; negative when the crown comes down through the board} */
     public Amount<Length> edge() {
-        return style.amount(edgeMm());
+        return style().amount(edgeMm());
     }
 
     /** {@return the same as {@link #edge} in mm} */
@@ -126,40 +104,19 @@ public final class BoardSection implements Answer {
             throw HouseUnits.refused(
                     "distance from the centreline",
                     "at-most",
-                    "no more than half the width of " + style.brief(width),
+                    "no more than half the width of " + style().brief(width),
                     y);
         }
-        return style.amount(NeckSetKernel.drop(radius, aside));
+        return style().amount(NeckSetKernel.drop(radius, aside));
     }
 
-    private double[] parts() {
-        return new double[] {station, width, middle, radius};
+    @Override
+    protected Object[] parts() {
+        return new Object[] {station, width, middle, radius};
     }
 
     @Override
     public Form<BoardSection> form() {
         return FORM;
-    }
-
-    @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    /** True for the same section. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof BoardSection that && Arrays.equals(parts(), that.parts());
-    }
-
-    @Override
-    public int hashCode() {
-        return Arrays.hashCode(parts());
-    }
-
-    /** Returns width, both thicknesses and the radius. */
-    @Override
-    public String toString() {
-        return text(style);
     }
 }

@@ -8,13 +8,12 @@ import javax.measure.quantity.Length;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.kernel.NeckSetKernel;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
-import org.neckgeom.units.LengthStyle;
 
 /**
  * The fingerboard along the neck: width, thickness and crown at any station or fret. Immutable.
@@ -23,7 +22,7 @@ import org.neckgeom.units.LengthStyle;
  * cylinder or a cone. A board with equal edges instead keeps its edge as thick as at the nut: with s the drop left
  * there, {@code R = (w^2/4 + s^2) / (2 s)}, which grows nearly with the square of the width. Exact.
  */
-public final class BoardShape implements Answer {
+public final class BoardShape extends ValueAnswer {
 
     private static final Form<AtFret> AT_FRET = Form.<AtFret>of("board-at-fret")
             .fact("fret", Kind.WHOLE, "0 for the nut", AtFret::fret)
@@ -56,6 +55,7 @@ public final class BoardShape implements Answer {
     private final boolean equalEdges;
 
     private BoardShape(NeckDesign neck, boolean equalEdges) {
+        super(neck.style());
         this.neck = neck;
         this.equalEdges = equalEdges;
     }
@@ -157,29 +157,12 @@ public final class BoardShape implements Answer {
     }
 
     @Override
+    protected Object[] parts() {
+        return new Object[] {neck, equalEdges};
+    }
+
+    @Override
     public Form<BoardShape> form() {
         return FORM;
-    }
-
-    @Override
-    public LengthStyle style() {
-        return neck.style();
-    }
-
-    /** True for an equal design with edges alike. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof BoardShape that && equalEdges == that.equalEdges && neck.equals(that.neck);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(neck, equalEdges);
-    }
-
-    /** Returns the section at the nut, at the body and at the last fret, a line each. */
-    @Override
-    public String toString() {
-        return text(neck.style());
     }
 }

@@ -1,6 +1,5 @@
 package org.neckgeom.board;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -11,9 +10,9 @@ import javax.measure.quantity.Length;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Scale;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.kernel.FretKernel;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -30,7 +29,7 @@ import org.neckgeom.units.ShopUnit;
  * crosses the centreline; y is positive toward the treble side; a slant is positive when the treble end lies nearer the
  * body.
  */
-public final class FannedFrets implements Answer {
+public final class FannedFrets extends ValueAnswer {
 
     private static final Form<FannedFrets> FORM = Form.<FannedFrets>of("fanned-frets")
             .fact("bassScale", Kind.MM, "along the outermost bass string", frets -> frets.bass)
@@ -51,20 +50,19 @@ public final class FannedFrets implements Answer {
     private final double atNut;
     private final double atSaddle;
     private final double straight;
-    private final LengthStyle style;
     private final double bassNutX;
     private final double trebleNutX;
     private final double bassRun;
     private final double trebleRun;
 
     private FannedFrets(double[] p, int divisions, LengthStyle style) {
+        super(style);
         this.bass = p[0];
         this.treble = p[1];
         this.atNut = p[2];
         this.atSaddle = p[3];
         this.straight = p[4];
         this.divisions = divisions;
-        this.style = style;
         double aside = (atSaddle - atNut) / 2;
         this.bassRun = StrictMath.sqrt((bass - aside) * (bass + aside));
         this.trebleRun = StrictMath.sqrt((treble - aside) * (treble + aside));
@@ -128,17 +126,17 @@ public final class FannedFrets implements Answer {
 
     /** {@return the scale along the outermost bass string, with its divisions} */
     public Scale bassScale() {
-        return Scale.of(style.amount(bass)).divisions(divisions);
+        return Scale.of(style().amount(bass)).divisions(divisions);
     }
 
     /** {@return the scale along the outermost treble string, with its divisions} */
     public Scale trebleScale() {
-        return Scale.of(style.amount(treble)).divisions(divisions);
+        return Scale.of(style().amount(treble)).divisions(divisions);
     }
 
     /** {@return how far apart the outer strings run; their centres at nut and saddle} */
     public OuterStrings outerStrings() {
-        return OuterStrings.ofMm(atNut, atSaddle, style);
+        return OuterStrings.ofMm(atNut, atSaddle, style());
     }
 
     /** {@return the fret that stands square to the centreline; 0 (the nut) or more, need not be whole} */
@@ -151,7 +149,7 @@ public final class FannedFrets implements Answer {
      * do a straight scale of this length; more than 0, a little less than the mean of both scales}
      */
     public Amount<Length> centrelineScale() {
-        return style.amount((bassRun + trebleRun) / 2);
+        return style().amount((bassRun + trebleRun) / 2);
     }
 
     /**
@@ -164,7 +162,7 @@ public final class FannedFrets implements Answer {
     public List<Amount<Length>> scales(StringPlaces nut, StringPlaces saddle) {
         Objects.requireNonNull(saddle, "saddle");
         return IntStream.range(0, Objects.requireNonNull(nut, "nut").count())
-                .mapToObj(i -> style.amount(scaleMm(nut.shareAcross(i), saddle.shareAcross(i))))
+                .mapToObj(i -> style().amount(scaleMm(nut.shareAcross(i), saddle.shareAcross(i))))
                 .toList();
     }
 
@@ -182,7 +180,7 @@ public final class FannedFrets implements Answer {
      * @param fret 0 (the nut) or more
      */
     public Amount<Length> onCentreline(double fret) {
-        return style.amount((bassX(fret) + trebleX(fret)) / 2);
+        return style().amount((bassX(fret) + trebleX(fret)) / 2);
     }
 
     /**
@@ -191,7 +189,7 @@ public final class FannedFrets implements Answer {
      * @param fret 0 (the nut) or more
      */
     public Amount<Length> onBass(double fret) {
-        return style.amount(bassX(fret));
+        return style().amount(bassX(fret));
     }
 
     /**
@@ -200,7 +198,7 @@ public final class FannedFrets implements Answer {
      * @param fret 0 (the nut) or more
      */
     public Amount<Length> onTreble(double fret) {
-        return style.amount(trebleX(fret));
+        return style().amount(trebleX(fret));
     }
 
     /**
@@ -212,7 +210,7 @@ public final class FannedFrets implements Answer {
     public Amount<Length> at(double fret, Quantity<Length> y) {
         double aside = HouseUnits.mm(y, "distance from the centreline");
         double middle = (bassX(fret) + trebleX(fret)) / 2;
-        return style.amount(middle + (trebleX(fret) - bassX(fret)) * aside / spread(fret));
+        return style().amount(middle + (trebleX(fret) - bassX(fret)) * aside / spread(fret));
     }
 
     /**
@@ -222,7 +220,7 @@ public final class FannedFrets implements Answer {
      * @param neck with scale and fingerboard told
      */
     public Amount<Length> onBassEdge(double fret, NeckDesign neck) {
-        return style.amount(edgeX(fret, neck, -1));
+        return style().amount(edgeX(fret, neck, -1));
     }
 
     /**
@@ -232,7 +230,7 @@ public final class FannedFrets implements Answer {
      * @param neck with scale and fingerboard told
      */
     public Amount<Length> onTrebleEdge(double fret, NeckDesign neck) {
-        return style.amount(edgeX(fret, neck, 1));
+        return style().amount(edgeX(fret, neck, 1));
     }
 
     /** Fret line {@code x = m + k y} on the edge {@code y = side (a + b x)}: {@code x = (m + k side a)/(1 - k side b)}. */
@@ -285,34 +283,13 @@ public final class FannedFrets implements Answer {
         return FretKernel.share(fret, divisions);
     }
 
-    private double[] parts() {
-        return new double[] {bass, treble, divisions, atNut, atSaddle, straight};
+    @Override
+    protected Object[] parts() {
+        return new Object[] {bass, treble, divisions, atNut, atSaddle, straight};
     }
 
     @Override
     public Form<FannedFrets> form() {
         return FORM;
-    }
-
-    @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    /** True for the same scales, spread and square fret. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof FannedFrets that && Arrays.equals(parts(), that.parts());
-    }
-
-    @Override
-    public int hashCode() {
-        return Arrays.hashCode(parts());
-    }
-
-    /** Returns the scales and the slants of nut, octave and saddle. */
-    @Override
-    public String toString() {
-        return text(style);
     }
 }

@@ -1,32 +1,29 @@
 package org.neckgeom.board;
 
-import java.util.Arrays;
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.kernel.FretKernel;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 
 /** One fret's place, such as fret 12 at {@code 280.000 mm} from the nut. Immutable. */
-public final class Fret implements Answer {
+public final class Fret extends ValueAnswer {
 
     private final int number;
     private final double fromNut;
     private final double fromLast;
     private final double sounding;
-    private final LengthStyle style;
 
     private Fret(int number, double fromNut, double fromLast, double sounding, LengthStyle style) {
+        super(style);
         this.number = number;
         this.fromNut = fromNut;
         this.fromLast = fromLast;
         this.sounding = sounding;
-        this.style = style;
     }
 
     static Fret ofMm(int number, double fromNut, double fromLast, double sounding, LengthStyle style) {
@@ -43,7 +40,7 @@ public final class Fret implements Answer {
      * up; 0 or more}
      */
     public Amount<Length> fromNut() {
-        return style.amount(fromNut);
+        return style().amount(fromNut);
     }
 
     /** {@return the same as {@link #fromNut} in mm} */
@@ -53,12 +50,12 @@ public final class Fret implements Answer {
 
     /** {@return the distance from the fret before it; more than 0; 0 for the nut} */
     public Amount<Length> fromLast() {
-        return style.amount(fromLast);
+        return style().amount(fromLast);
     }
 
     /** {@return the string's sounding length to the end of the scale, without compensation; more than 0} */
     public Amount<Length> sounding() {
-        return style.amount(sounding);
+        return style().amount(sounding);
     }
 
     /**
@@ -71,13 +68,14 @@ public final class Fret implements Answer {
         double mm = HouseUnits.mm(error, "fret error");
         if (!(mm < sounding)) {
             throw HouseUnits.refused(
-                    "fret error", "less-than", "less than the sounding length of " + style.brief(sounding), error);
+                    "fret error", "less-than", "less than the sounding length of " + style().brief(sounding), error);
         }
         return FretKernel.cents(sounding, mm) + 0.0;
     }
 
-    private double[] parts() {
-        return new double[] {number, fromNut, fromLast, sounding};
+    @Override
+    protected Object[] parts() {
+        return new Object[] {number, fromNut, fromLast, sounding};
     }
 
     /** Its sentences, in a class of their own: who only computes does not load them. */
@@ -93,27 +91,5 @@ public final class Fret implements Answer {
     @Override
     public Form<Fret> form() {
         return Sentences.FORM;
-    }
-
-    @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    /** True for the same fret at the same place. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof Fret that && Arrays.equals(parts(), that.parts());
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(number, fromNut, fromLast, sounding);
-    }
-
-    /** Returns number and place: {@code fret 12 at 280.000 mm}. */
-    @Override
-    public String toString() {
-        return text(style);
     }
 }

@@ -8,12 +8,11 @@ import javax.measure.quantity.Length;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Scale;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.kernel.FretKernel;
 import org.neckgeom.units.HouseUnits;
-import org.neckgeom.units.LengthStyle;
 
 /**
  * The places of the frets on a scale, each measured from the nut. Immutable.
@@ -21,7 +20,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>{@code fret n at L (1 - 2^(-n/d))}, L the scale and d the equal divisions of the octave. Exact (equal
  * temperament). The nut's fingerboard side is 0; compensation moves the saddle, not the frets.
  */
-public final class FretTable implements Answer {
+public final class FretTable extends ValueAnswer {
 
     /** Greatest error of a place, relative to the scale; the tests hold the table to it. */
     public static final double ACCURACY = 4e-16;
@@ -33,6 +32,7 @@ public final class FretTable implements Answer {
     private final List<Fret> frets;
 
     private FretTable(Scale scale, List<Fret> frets) {
+        super(scale.style());
         this.scale = scale;
         this.frets = frets;
     }
@@ -120,29 +120,12 @@ public final class FretTable implements Answer {
     }
 
     @Override
+    protected Object[] parts() {
+        return new Object[] {scale, frets};
+    }
+
+    @Override
     public Form<FretTable> form() {
         return Sentences.FORM;
-    }
-
-    @Override
-    public LengthStyle style() {
-        return scale.style();
-    }
-
-    /** True for the table of an equal scale with as many frets. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof FretTable that && scale.equals(that.scale) && frets.equals(that.frets);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(scale, frets);
-    }
-
-    /** Returns the first two dozen frets and a count of the rest. */
-    @Override
-    public String toString() {
-        return text(scale.style());
     }
 }

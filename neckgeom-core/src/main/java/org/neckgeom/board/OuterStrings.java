@@ -1,11 +1,10 @@
 package org.neckgeom.board;
 
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -16,7 +15,7 @@ import org.neckgeom.units.LengthStyle;
  *
  * <p>Measured square to the centreline, half to each side of it; straight between nut and saddle.
  */
-public final class OuterStrings implements Answer {
+public final class OuterStrings extends ValueAnswer {
 
     private static final Form<OuterStrings> FORM = Form.<OuterStrings>of("outer-strings")
             .fact("spreadAtNut", Kind.MM, "centre to centre", OuterStrings::atNutMm)
@@ -27,12 +26,11 @@ public final class OuterStrings implements Answer {
 
     private final double atNut;
     private final double atSaddle;
-    private final LengthStyle style;
 
     private OuterStrings(double atNut, double atSaddle, LengthStyle style) {
+        super(style);
         this.atNut = atNut;
         this.atSaddle = atSaddle;
-        this.style = style;
     }
 
     /**
@@ -58,7 +56,7 @@ public final class OuterStrings implements Answer {
      * @param share 0 at the nut, 1 at the saddle, finite
      */
     public Amount<Length> at(double share) {
-        return style.amount(HouseUnits.finite(atNut + (atSaddle - atNut) * share, "spread", "mm"));
+        return style().amount(HouseUnits.finite(atNut + (atSaddle - atNut) * share, "spread", "mm"));
     }
 
     /** {@return the spread at the nut in mm} */
@@ -72,31 +70,12 @@ public final class OuterStrings implements Answer {
     }
 
     @Override
+    protected Object[] parts() {
+        return new Object[] {atNut, atSaddle};
+    }
+
+    @Override
     public Form<OuterStrings> form() {
         return FORM;
-    }
-
-    @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    /** True for the same spread. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof OuterStrings that
-                && Double.compare(atNut, that.atNut) == 0
-                && Double.compare(atSaddle, that.atSaddle) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(atNut, atSaddle);
-    }
-
-    /** Returns both spreads. */
-    @Override
-    public String toString() {
-        return text(style);
     }
 }

@@ -8,12 +8,11 @@ import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
-import org.neckgeom.units.LengthStyle;
 
 /**
  * How much of the fingerboard lies outside the outermost strings at any fret. Immutable.
@@ -22,7 +21,8 @@ import org.neckgeom.units.LengthStyle;
  * from a string's outer edge to the board's edge: {@code half-width(x) - |outer edge(x)|}. Exact. Negative when the
  * string lies beyond the board.
  */
-public final class StringOverhang implements Answer {
+@SuppressWarnings("exports") // JSpecify is for compilers only
+public final class StringOverhang extends ValueAnswer {
 
     private static final Form<AtFret> AT_FRET = Form.<AtFret>of("overhang-at-fret")
             .fact("fret", Kind.WHOLE, "0 for the nut", AtFret::fret)
@@ -48,6 +48,7 @@ public final class StringOverhang implements Answer {
 
     private StringOverhang(
             NeckDesign neck, StringPlaces nut, StringPlaces saddle, double length, @Nullable FannedFrets fan) {
+        super(neck.style());
         this.neck = neck;
         this.nut = nut;
         this.saddle = saddle;
@@ -152,34 +153,12 @@ public final class StringOverhang implements Answer {
     }
 
     @Override
+    protected @Nullable Object[] parts() {
+        return new Object[] {neck, nut, saddle, length, fan};
+    }
+
+    @Override
     public Form<StringOverhang> form() {
         return FORM;
-    }
-
-    @Override
-    public LengthStyle style() {
-        return neck.style();
-    }
-
-    /** True for an equal design with the same strings. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof StringOverhang that
-                && neck.equals(that.neck)
-                && nut.equals(that.nut)
-                && saddle.equals(that.saddle)
-                && Double.compare(length, that.length) == 0
-                && Objects.equals(fan, that.fan);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(neck, nut, saddle, length, fan);
-    }
-
-    /** Returns the overhang at the nut, at the body and at the last fret. */
-    @Override
-    public String toString() {
-        return text(neck.style());
     }
 }

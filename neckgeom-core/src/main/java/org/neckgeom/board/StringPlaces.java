@@ -1,15 +1,14 @@
 package org.neckgeom.board;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -20,7 +19,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>Each place is that of a string's centre, measured from the centreline, positive toward the treble side; the order
  * is from bass to treble, the strings of a course one after the other.
  */
-public final class StringPlaces implements Answer {
+public final class StringPlaces extends ValueAnswer {
 
     private static final Form<StringPlaces> FORM = Form.<StringPlaces>of("string-places")
             .fact("count", Kind.WHOLE, "how many strings", StringPlaces::count)
@@ -37,12 +36,11 @@ public final class StringPlaces implements Answer {
 
     private final double[] centres;
     private final double[] diameters;
-    private final LengthStyle style;
 
     private StringPlaces(double[] centres, double[] diameters, LengthStyle style) {
+        super(style);
         this.centres = centres;
         this.diameters = diameters;
-        this.style = style;
     }
 
     /**
@@ -115,7 +113,7 @@ public final class StringPlaces implements Answer {
 
     /** {@return the distance between the outermost strings' centres; 0 or more} */
     public Amount<Length> spread() {
-        return style.amount(centres[centres.length - 1] - centres[0]);
+        return style().amount(centres[centres.length - 1] - centres[0]);
     }
 
     int count() {
@@ -144,37 +142,18 @@ public final class StringPlaces implements Answer {
     private List<Amount<Length>> amounts(double[] mm) {
         List<Amount<Length>> all = new ArrayList<>(mm.length);
         for (double one : mm) {
-            all.add(style.amount(one));
+            all.add(style().amount(one));
         }
         return List.copyOf(all);
     }
 
     @Override
+    protected Object[] parts() {
+        return new Object[] {centres, diameters};
+    }
+
+    @Override
     public Form<StringPlaces> form() {
         return FORM;
-    }
-
-    @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    /** True for the same places and diameters. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof StringPlaces that
-                && Arrays.equals(centres, that.centres)
-                && Arrays.equals(diameters, that.diameters);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(Arrays.hashCode(centres), Arrays.hashCode(diameters));
-    }
-
-    /** Returns the centres and the gaps. */
-    @Override
-    public String toString() {
-        return text(style);
     }
 }

@@ -10,9 +10,9 @@ import org.neckgeom.design.Across;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.StringSet;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -23,7 +23,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>The span reaches from the bass string's outer edge to the treble string's outer edge, half of it to each side of
  * the centreline. A course of two counts as one string as wide as its pair.
  */
-public final class StringSpacing implements Answer {
+public final class StringSpacing extends ValueAnswer {
 
     private static final Form<StringSpacing> FORM = Form.<StringSpacing>of("string-spacing")
             .fact("count", Kind.WHOLE, "of single strings or courses", spacing -> spacing.diameters.length)
@@ -37,13 +37,12 @@ public final class StringSpacing implements Answer {
     private final double[] diameters;
     private final double pair;
     private final double span;
-    private final LengthStyle style;
 
     private StringSpacing(double[] diameters, double pair, double span, LengthStyle style) {
+        super(style);
         this.diameters = diameters;
         this.pair = pair;
         this.span = span;
-        this.style = style;
     }
 
     /**
@@ -221,7 +220,7 @@ public final class StringSpacing implements Answer {
 
     private StringPlaces places(double[] middles) {
         if (pair == 0) {
-            return StringPlaces.ofMm(middles, diameters, style);
+            return StringPlaces.ofMm(middles, diameters, style());
         }
         double[] centres = new double[2 * middles.length];
         double[] each = new double[centres.length];
@@ -231,7 +230,7 @@ public final class StringSpacing implements Answer {
             each[2 * i] = diameters[i];
             each[2 * i + 1] = diameters[i];
         }
-        return StringPlaces.ofMm(centres, each, style);
+        return StringPlaces.ofMm(centres, each, style());
     }
 
     private double widthMm(int course) {
@@ -239,32 +238,12 @@ public final class StringSpacing implements Answer {
     }
 
     @Override
+    protected Object[] parts() {
+        return new Object[] {diameters, pair, span};
+    }
+
+    @Override
     public Form<StringSpacing> form() {
         return FORM;
-    }
-
-    @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    /** True for the same strings and span. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof StringSpacing that
-                && Arrays.equals(diameters, that.diameters)
-                && Double.compare(pair, that.pair) == 0
-                && Double.compare(span, that.span) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(Arrays.hashCode(diameters), pair, span);
-    }
-
-    /** Returns the strings and their span. */
-    @Override
-    public String toString() {
-        return text(style);
     }
 }

@@ -13,6 +13,7 @@ import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Verdict;
 import org.neckgeom.shop.TestPiece;
 import org.neckgeom.shop.TrialCut;
+import org.neckgeom.stock.Blank;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -205,20 +206,21 @@ public final class Centring implements Answer {
      * {@return where the slot runs in a blank whose edges are out of parallel: the offset at any station, {@code e(x) =
      * e_ref + (W_ref - W(x))/2}; the slot's line against the blank's own middle}
      *
-     * @param widthAtNut width at x = 0, more than 0
-     * @param widthAtEnd width at the far station, more than 0
-     * @param distance from the nut to that station, more than 0
-     * @throws IllegalArgumentException if a length is out of its range
+     * @param blank with its edges out of parallel; the line runs from its nut to its heel end
      * @throws ArithmeticException if neither the trial piece nor its slot was read
      */
-    public SlotLine along(Quantity<Length> widthAtNut, Quantity<Length> widthAtEnd, Quantity<Length> distance) {
+    public SlotLine along(Blank blank) {
         Estimate<Length> slot = slotFromTheEdge();
         double centre = slot.valueHouse();
-        double w0 = HouseUnits.mmPositive(widthAtNut, "width at the nut");
-        double w1 = HouseUnits.mmPositive(widthAtEnd, "width at the end");
-        double length = HouseUnits.mmPositive(distance, "distance");
+        double length = Objects.requireNonNull(blank, "blank").lengthMm() - blank.nutFromHeadEndMm();
         double u = StrictMath.hypot(slot.uncertaintyHouse(), singleReadingMm() / 2);
-        return new SlotLine(centre - w0 / 2, centre - w1 / 2, 0, length, u, background.style());
+        return new SlotLine(
+                centre - blank.widthAtMm(0) / 2,
+                centre - blank.widthAtMm(length) / 2,
+                0,
+                length,
+                u,
+                background.style());
     }
 
     /** The middle of the slot from the fence's edge. */

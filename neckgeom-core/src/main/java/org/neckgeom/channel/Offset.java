@@ -65,20 +65,26 @@ public final class Offset implements Answer {
     }
 
     /**
-     * {@return the offset that two walls show: {@code e = (a - b)/2}, {@code u = u_r/sqrt(2)}; printed in the unit of
-     * the first length} Exact. The shortest way where nothing else was read; {@link Centring} checks the readings as
-     * well.
+     * {@return the offset that two walls show: {@code e = (a - b)/2}, without uncertainty; printed in the unit of the
+     * first length} Exact. The shortest way where nothing else was read; {@link Centring} checks the readings as well.
      *
      * @param fenceWall a, wood left on the fence side, more than 0
      * @param farWall b, wood left on the far side, more than 0
-     * @param readWithin u_r, standard uncertainty of one reading, 0 or more
      * @throws IllegalArgumentException if a length is out of its range or not finite
      */
-    public static Offset fromWalls(Quantity<Length> fenceWall, Quantity<Length> farWall, Quantity<Length> readWithin) {
+    public static Offset fromWalls(Quantity<Length> fenceWall, Quantity<Length> farWall) {
         double a = HouseUnits.mmPositive(fenceWall, "fence wall");
         double b = HouseUnits.mmPositive(farWall, "far wall");
-        double u = HouseUnits.mmNotNegative(readWithin, "repeatability");
-        return new Offset((a - b) / 2, u / SQRT_2, Background.of(Double.POSITIVE_INFINITY, LengthStyle.of(fenceWall)));
+        return new Offset((a - b) / 2, 0, Background.of(Double.POSITIVE_INFINITY, LengthStyle.of(fenceWall)));
+    }
+
+    /**
+     * {@return this offset of two walls, both of them read with an uncertainty: {@code u = u_r/sqrt(2)}} Exact.
+     *
+     * @param eachReading u_r, standard uncertainty of one reading, 0 or more
+     */
+    public Offset readWithin(Quantity<Length> eachReading) {
+        return new Offset(mm, HouseUnits.mmNotNegative(eachReading, "repeatability") / SQRT_2, background);
     }
 
     static Offset ofMm(double mm, double uncertaintyMm, LengthStyle style) {

@@ -11,13 +11,12 @@ import org.neckgeom.board.StringPlaces;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.HeadPost;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
-import org.neckgeom.units.LengthStyle;
 
 /**
  * A head with its outline, ears and posts. Immutable.
@@ -26,7 +25,7 @@ import org.neckgeom.units.LengthStyle;
  * along as the head. A swung head carries its posts with it, as they are placed by its own axis. Ears are glued on
  * where the head is wider than the shaft's stock. Distances run along the head's face from the break line. Exact.
  */
-public final class HeadLayout implements Answer {
+public final class HeadLayout extends ValueAnswer {
 
     private static final Form<HeadLayout> FORM = Form.<HeadLayout>of("head-layout")
             .fact("length", Kind.MM, "along the face from the break line", l -> l.head.lengthMm())
@@ -41,12 +40,11 @@ public final class HeadLayout implements Answer {
             .line("posts", "posts", HeadLayout::hasPosts, "{posts:brief first 12}");
 
     private final Head head;
-    private final List<HeadPost> posts;
     private final double slant;
 
     private HeadLayout(Head head, double slant) {
+        super(head.style());
         this.head = head;
-        this.posts = head.posts();
         this.slant = slant;
     }
 
@@ -72,7 +70,7 @@ public final class HeadLayout implements Answer {
 
     /** {@return the posts; in the order of the strings, from bass to treble; empty when they have not been given} */
     public List<HeadPost> posts() {
-        return posts;
+        return head.posts();
     }
 
     /**
@@ -91,7 +89,7 @@ public final class HeadLayout implements Answer {
      * @return true when {@link #breaks} has an answer
      */
     public boolean hasPosts() {
-        return !posts.isEmpty();
+        return !posts().isEmpty();
     }
 
     /** {@return the head that is laid out} */
@@ -149,7 +147,7 @@ public final class HeadLayout implements Answer {
     }
 
     private List<Double> postsMm() {
-        return posts.stream().map(HeadPost::alongMm).toList();
+        return posts().stream().map(HeadPost::alongMm).toList();
     }
 
     /**
@@ -178,6 +176,7 @@ public final class HeadLayout implements Answer {
      */
     public List<StringBreak> breaks(StringPlaces nut, Quantity<Length> slot) {
         double height = HouseUnits.mmNotNegative(slot, "nut slot's height");
+        List<HeadPost> posts = posts();
         double[] slots = Objects.requireNonNull(nut, "nut").centresMm();
         if (slots.length != posts.size()) {
             throw Refusal.of(
@@ -256,29 +255,12 @@ public final class HeadLayout implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return head.style();
+    protected Object[] parts() {
+        return new Object[] {head, slant};
     }
 
     @Override
     public Form<HeadLayout> form() {
         return FORM;
-    }
-
-    /** True for an equal head behind the same nut. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof HeadLayout that && head.equals(that.head) && Double.compare(slant, that.slant) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(head, slant);
-    }
-
-    /** Returns the outline, the thickness and the posts. */
-    @Override
-    public String toString() {
-        return text(style());
     }
 }

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import javax.measure.quantity.Force;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
@@ -16,7 +16,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * <p>Estimate: no friction in the slots and the speaking side level. Negative where a string would lift off.
  */
-public final class NutForces implements Answer {
+public final class NutForces extends ValueAnswer {
 
     private static final Form<NutForces> FORM = Form.<NutForces>of("nut-forces")
             .fact("total", Kind.AMOUNT, "of all strings; positive: down on the nut", NutForces::total)
@@ -32,6 +32,7 @@ public final class NutForces implements Answer {
     private final double[] newtons;
 
     private NutForces(double[] newtons) {
+        super(LengthStyle.MILLIMETRES);
         this.newtons = newtons;
     }
 
@@ -54,29 +55,12 @@ public final class NutForces implements Answer {
     }
 
     @Override
+    protected Object[] parts() {
+        return new Object[] {newtons};
+    }
+
+    @Override
     public Form<NutForces> form() {
         return FORM;
-    }
-
-    @Override
-    public LengthStyle style() {
-        return LengthStyle.MILLIMETRES;
-    }
-
-    /** True for the same forces. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof NutForces that && Arrays.equals(newtons, that.newtons);
-    }
-
-    @Override
-    public int hashCode() {
-        return Arrays.hashCode(newtons);
-    }
-
-    /** Returns the total and each string's share. */
-    @Override
-    public String toString() {
-        return text(style());
     }
 }

@@ -5,13 +5,12 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.Head;
 import org.neckgeom.fault.NoAnswer;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
-import org.neckgeom.units.LengthStyle;
 
 /**
  * A head in one piece with the shaft, sawn out of a blank thick enough to hold it, such as one pitched 13 deg that needs
@@ -28,7 +27,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>The lower of the two is what the blank must be thick, and the farther what it must reach before the nut line. Exact.
  * Depths are below the glue face. Saw cut, planing and a swing in plan are not counted; veneers come on later.
  */
-public final class OnePieceHead implements Answer {
+public final class OnePieceHead extends ValueAnswer {
 
     private static final Form<OnePieceHead> FORM = Form.<OnePieceHead>of("one-piece-head")
             .fact("pitch", Kind.RAD, "of the head; 0: flat", p -> p.head.pitchRad())
@@ -63,6 +62,7 @@ public final class OnePieceHead implements Answer {
     private final Head head;
 
     private OnePieceHead(Head head) {
+        super(head.style());
         this.head = head;
     }
 
@@ -148,29 +148,12 @@ public final class OnePieceHead implements Answer {
     }
 
     @Override
+    protected Object[] parts() {
+        return new Object[] {head};
+    }
+
+    @Override
     public Form<OnePieceHead> form() {
         return FORM;
-    }
-
-    @Override
-    public LengthStyle style() {
-        return head.style();
-    }
-
-    /** True for an equal head. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof OnePieceHead that && head.equals(that.head);
-    }
-
-    @Override
-    public int hashCode() {
-        return head.hashCode();
-    }
-
-    /** Returns what the blank must hold, and the tip's two corners to mark on its side. */
-    @Override
-    public String toString() {
-        return text(style());
     }
 }

@@ -1,15 +1,14 @@
 package org.neckgeom.head;
 
-import java.util.Arrays;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.Head;
-import org.neckgeom.design.JointPlace;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.kernel.Texts;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -23,15 +22,9 @@ import org.neckgeom.units.ShopUnit;
  * x = 0, the fingerboard side of the nut. The pitch is the angle between the two faces, measured along the centreline,
  * positive with the head turned back.
  *
- * <p>{@code Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).kerf(mm(1.8)).inTheHead()}
+ * <p>{@code Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).kerf(mm(1.8))}
  */
-public final class Scarf implements Answer {
-
-    /** Least pitch taken, in degrees: under it the slope is longer than any head. */
-    public static final double LEAST_PITCH_DEGREES = 1;
-
-    /** Greatest pitch taken, in degrees. */
-    public static final double GREATEST_PITCH_DEGREES = 45;
+public final class Scarf extends ValueAnswer {
 
     private final double pitch;
     private final double shaft;
@@ -39,17 +32,16 @@ public final class Scarf implements Answer {
     private final double kerf;
     private final double cleaning;
     private final double ledge;
-    private final LengthStyle style;
 
     private Scarf(
             double pitch, double shaft, double head, double kerf, double cleaning, double ledge, LengthStyle style) {
+        super(style);
         this.pitch = pitch;
         this.shaft = shaft;
         this.head = head;
         this.kerf = kerf;
         this.cleaning = cleaning;
         this.ledge = ledge;
-        this.style = style;
     }
 
     /**
@@ -60,7 +52,7 @@ public final class Scarf implements Answer {
      * @throws IllegalArgumentException if the pitch is out of range
      */
     public static AtPitch at(Quantity<Angle> pitch) {
-        return new AtPitch(pitchRad(pitch));
+        return new AtPitch(ScarfKernel.pitchRad(pitch));
     }
 
     /**
@@ -73,14 +65,6 @@ public final class Scarf implements Answer {
         return at(Objects.requireNonNull(head, "head").pitch())
                 .shaft(shaft)
                 .head(head.style().amount(head.thicknessMm()));
-    }
-
-    static double pitchRad(Quantity<Angle> pitch) {
-        double rad = HouseUnits.rad(pitch, "head pitch");
-        if (!(rad >= Math.toRadians(LEAST_PITCH_DEGREES) && rad <= Math.toRadians(GREATEST_PITCH_DEGREES))) {
-            throw HouseUnits.refused("head pitch", "range", "from 1 to 45 deg", pitch);
-        }
-        return rad;
     }
 
     /** A pitch without its thicknesses yet. Immutable. */
@@ -155,7 +139,7 @@ public final class Scarf implements Answer {
      * @param kerf 0 or more, measured square to the cut
      */
     public Scarf kerf(Quantity<Length> kerf) {
-        return new Scarf(pitch, shaft, head, HouseUnits.mmNotNegative(kerf, "saw kerf"), cleaning, ledge, style);
+        return new Scarf(pitch, shaft, head, HouseUnits.mmNotNegative(kerf, "saw kerf"), cleaning, ledge, style());
     }
 
     /**
@@ -165,7 +149,7 @@ public final class Scarf implements Answer {
      */
     public Scarf cleaning(Quantity<Length> perSlope) {
         return new Scarf(
-                pitch, shaft, head, kerf, HouseUnits.mmNotNegative(perSlope, "planing of a slope"), ledge, style);
+                pitch, shaft, head, kerf, HouseUnits.mmNotNegative(perSlope, "planing of a slope"), ledge, style());
     }
 
     /**
@@ -174,7 +158,7 @@ public final class Scarf implements Answer {
      * @param ledge length of that flat along the neck, 0 or more: the break line lies at {@code x = -ledge}
      */
     public Scarf nutLedge(Quantity<Length> ledge) {
-        return new Scarf(pitch, shaft, head, kerf, cleaning, HouseUnits.mmNotNegative(ledge, "nut ledge"), style);
+        return new Scarf(pitch, shaft, head, kerf, cleaning, HouseUnits.mmNotNegative(ledge, "nut ledge"), style());
     }
 
     /** Its sentences, in a class of their own: who only computes does not load them. */
@@ -201,16 +185,6 @@ public final class Scarf implements Answer {
     @Override
     public Form<Scarf> form() {
         return Sentences.FORM;
-    }
-
-    /** {@return the joint whose glued face lies under the head; the joint before any planing or veneer} */
-    public ScarfJoint inTheHead() {
-        return ScarfJoint.asGlued(this, JointPlace.IN_THE_HEAD);
-    }
-
-    /** {@return the joint whose glued face runs through the shaft; the joint before any planing or veneer} */
-    public ScarfJoint inTheShaft() {
-        return ScarfJoint.asGlued(this, JointPlace.IN_THE_SHAFT);
     }
 
     /**
@@ -252,7 +226,7 @@ public final class Scarf implements Answer {
      * {@return the run of the shaft's slope along the blank: {@code shaft / tan(pitch)}} Exact.
      */
     public Amount<Length> run() {
-        return style.amount(runMm());
+        return style().amount(runMm());
     }
 
     private double runMm() {
@@ -292,28 +266,7 @@ public final class Scarf implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    private double[] parts() {
-        return new double[] {pitch, shaft, head, kerf, cleaning, ledge};
-    }
-
-    /** True for a scarf of the same figures, in whatever style it prints. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof Scarf that && Arrays.equals(parts(), that.parts());
-    }
-
-    @Override
-    public int hashCode() {
-        return Arrays.hashCode(parts());
-    }
-
-    /** Returns the scarf's parts, with angle and run side by side so that neither is taken for the other. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {pitch, shaft, head, kerf, cleaning, ledge};
     }
 }

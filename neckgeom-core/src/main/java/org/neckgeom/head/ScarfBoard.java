@@ -1,14 +1,13 @@
 package org.neckgeom.head;
 
-import java.util.Arrays;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.JointPlace;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -30,11 +29,11 @@ import org.neckgeom.units.LengthStyle;
  *
  * and {@code (B - t) / tan a} less when it is thinned on its face. Exact; no allowance for the ends.
  */
-public final class ScarfBoard implements Answer {
+public final class ScarfBoard extends ValueAnswer {
 
     private static final Form<ScarfBoard> FORM = Form.<ScarfBoard>of("scarf-board")
-            .fact("place", Kind.code(JointPlace.class), "of the joint", b -> b.joint.place())
-            .fact("thickness", Kind.MM, "of the board", ScarfBoard::thicknessMm)
+            .fact("place", Kind.code(JointPlace.class), "of the joint", b -> b.place)
+            .fact("thickness", Kind.MM, "of the board", b -> b.thickness)
             .fact("thinned", Kind.code(HeadSide.class), "side on which the head piece is thinned", ScarfBoard::thinned)
             .finds("board", "Board for one saw cut, joint {place}")
             .fact("length", Kind.MM, "nothing to spare at the ends", ScarfBoard::lengthMm)
@@ -48,31 +47,51 @@ public final class ScarfBoard implements Answer {
             .note("sawing", "glue face up; the saw takes the far side of both marks; turn the offcut over")
             .note("no-spare", "nothing to spare at the ends is counted");
 
-    private final ScarfJoint joint;
+    private final JointPlace place;
     private final HeadSide thinned;
+    private final double thickness;
     private final double faceMark;
     private final double backMark;
     private final double headFrom;
     private final double least;
 
     private ScarfBoard(
-            ScarfJoint joint, HeadSide thinned, double faceMark, double backMark, double headFrom, double least) {
-        this.joint = joint;
+            JointPlace place,
+            HeadSide thinned,
+            double thickness,
+            double faceMark,
+            double backMark,
+            double headFrom,
+            double least,
+            LengthStyle style) {
+        super(style);
+        this.place = place;
         this.thinned = thinned;
+        this.thickness = thickness;
         this.faceMark = faceMark;
         this.backMark = backMark;
         this.headFrom = headFrom;
         this.least = least;
     }
 
-    static ScarfBoard of(ScarfJoint joint, Quantity<Length> shaftEnd, Quantity<Length> headLength, HeadSide thinned) {
+    /**
+     * The board of a scarf whose break line has moved: by {@code shift} along x toward the body, by {@code along} on the
+     * head's face toward the tip.
+     */
+    static ScarfBoard of(
+            Scarf scarf,
+            JointPlace place,
+            double shift,
+            double along,
+            Quantity<Length> shaftEnd,
+            Quantity<Length> headLength,
+            HeadSide thinned) {
         Objects.requireNonNull(thinned, "thinned side");
-        Scarf scarf = joint.scarf();
         double a = scarf.pitchRad();
         double board = Math.max(scarf.shaftMm(), scarf.headMm());
-        double toBreak = HouseUnits.mmPositive(shaftEnd, "shaft end") + scarf.ledgeMm() + joint.breakLineShiftMm();
-        double head = HouseUnits.mmPositive(headLength, "head length") + joint.breakLineAlongHeadMm();
-        boolean inHead = joint.place() == JointPlace.IN_THE_HEAD;
+        double toBreak = HouseUnits.mmPositive(shaftEnd, "shaft end") + scarf.ledgeMm() + shift;
+        double head = HouseUnits.mmPositive(headLength, "head length") + along;
+        boolean inHead = place == JointPlace.IN_THE_HEAD;
         double faceMark = inHead ? toBreak : toBreak - ScarfKernel.slope(scarf.headMm(), a);
         double shortFace = inHead ? head - ScarfKernel.slope(scarf.shaftMm(), a) : head;
         if (!(shortFace > 0)) {
@@ -97,12 +116,14 @@ public final class ScarfBoard implements Answer {
         double lost = (scarf.kerfMm() + 2 * scarf.cleaningMm()) / StrictMath.sin(a);
         double headFrom = faceMark + lost;
         return new ScarfBoard(
-                joint,
+                place,
                 thinned,
+                board,
                 faceMark + scarf.cleaningMm() / StrictMath.sin(a),
                 faceMark + scarf.cleaningMm() / StrictMath.sin(a) + ScarfKernel.run(board, a),
                 headFrom,
-                headFrom + longFace);
+                headFrom + longFace,
+                scarf.style());
     }
 
     /** {@return the least length of the board, without anything to spare at its ends; more than 0} */
@@ -140,44 +161,16 @@ public final class ScarfBoard implements Answer {
 
     /** {@return the board's thickness: the larger of shaft and head} */
     public Amount<Length> thickness() {
-        return style().amount(thicknessMm());
-    }
-
-    private double thicknessMm() {
-        return Math.max(joint.scarf().shaftMm(), joint.scarf().headMm());
+        return style().amount(thickness);
     }
 
     @Override
-    public LengthStyle style() {
-        return joint.style();
-    }
-
-    private double[] parts() {
-        return new double[] {faceMark, backMark, headFrom, least};
+    protected Object[] parts() {
+        return new Object[] {place, thinned, thickness, faceMark, backMark, headFrom, least};
     }
 
     @Override
     public Form<ScarfBoard> form() {
         return FORM;
-    }
-
-    /** True for the same marks of the same joint. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof ScarfBoard that
-                && thinned == that.thinned
-                && joint.equals(that.joint)
-                && Arrays.equals(parts(), that.parts());
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(joint, thinned, Arrays.hashCode(parts()));
-    }
-
-    /** Returns the length and the marks, measured from the shaft's end with the glue face up. */
-    @Override
-    public String toString() {
-        return text(style());
     }
 }

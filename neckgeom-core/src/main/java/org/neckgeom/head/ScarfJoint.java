@@ -1,6 +1,5 @@
 package org.neckgeom.head;
 
-import java.util.Arrays;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
@@ -8,13 +7,12 @@ import org.neckgeom.design.Head;
 import org.neckgeom.design.JointPlace;
 import org.neckgeom.design.ScarfCut;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
-import org.neckgeom.units.LengthStyle;
 
 /**
  * One of the two scarf joints, with its lines where they lie now: after whatever has been planed off and glued on.
@@ -35,7 +33,7 @@ import org.neckgeom.units.LengthStyle;
  * glue face             in the head:  (t - d - f) / sin a;  in the shaft: (T - e) / sin a
  * </pre>
  */
-public final class ScarfJoint implements Answer {
+public final class ScarfJoint extends ValueAnswer {
 
     private final Scarf scarf;
     private final JointPlace place;
@@ -53,6 +51,7 @@ public final class ScarfJoint implements Answer {
             double offHeadBack,
             double veneer,
             double backVeneer) {
+        super(scarf.style());
         this.scarf = scarf;
         this.place = place;
         this.offHeadFace = offHeadFace;
@@ -100,8 +99,22 @@ public final class ScarfJoint implements Answer {
         return new ScarfJoint(scarf, cut.place(), 0, 0, 0, veneer, head.backVeneerMm());
     }
 
-    static ScarfJoint asGlued(Scarf scarf, JointPlace place) {
-        return new ScarfJoint(scarf, place, 0, 0, 0, 0, 0);
+    /**
+     * {@return the joint whose glued face lies under the head, before any planing or veneer}
+     *
+     * @param scarf as it is laid out
+     */
+    public static ScarfJoint inTheHead(Scarf scarf) {
+        return new ScarfJoint(Objects.requireNonNull(scarf, "scarf"), JointPlace.IN_THE_HEAD, 0, 0, 0, 0, 0);
+    }
+
+    /**
+     * {@return the joint whose glued face runs through the shaft, before any planing or veneer}
+     *
+     * @param scarf as it is laid out
+     */
+    public static ScarfJoint inTheShaft(Scarf scarf) {
+        return new ScarfJoint(Objects.requireNonNull(scarf, "scarf"), JointPlace.IN_THE_SHAFT, 0, 0, 0, 0, 0);
     }
 
     /**
@@ -176,7 +189,7 @@ public final class ScarfJoint implements Answer {
      *     which one it is changes the length wanted by {@code (shaft - head) / tan(pitch)}
      */
     public ScarfBoard board(Quantity<Length> shaftEnd, Quantity<Length> headLength, HeadSide thinned) {
-        return ScarfBoard.of(this, shaftEnd, headLength, thinned);
+        return ScarfBoard.of(scarf, place, breakLineShiftMm(), breakLineAlongHeadMm(), shaftEnd, headLength, thinned);
     }
 
     /** {@return the joint's place; in the head or in the shaft} */
@@ -304,15 +317,6 @@ public final class ScarfJoint implements Answer {
                 / StrictMath.sin(scarf.pitchRad());
     }
 
-    @Override
-    public LengthStyle style() {
-        return scarf.style();
-    }
-
-    private double[] parts() {
-        return new double[] {offHeadFace, offShaftFace, offHeadBack, veneer, backVeneer};
-    }
-
     /** Its sentences, in a class of their own: who only computes does not load them. */
     private static final class Sentences {
         static final Form<ScarfJoint> FORM = Form.<ScarfJoint>of("scarf-joint")
@@ -354,27 +358,12 @@ public final class ScarfJoint implements Answer {
     }
 
     @Override
+    protected Object[] parts() {
+        return new Object[] {scarf, place, offHeadFace, offShaftFace, offHeadBack, veneer, backVeneer};
+    }
+
+    @Override
     public Form<ScarfJoint> form() {
         return Sentences.FORM;
-    }
-
-    /** True for the same joint of an equal scarf in the same state. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof ScarfJoint that
-                && place == that.place
-                && scarf.equals(that.scarf)
-                && Arrays.equals(parts(), that.parts());
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(scarf, place, Arrays.hashCode(parts()));
-    }
-
-    /** Returns the lines of the joint, each with what it is measured from. */
-    @Override
-    public String toString() {
-        return text(style());
     }
 }

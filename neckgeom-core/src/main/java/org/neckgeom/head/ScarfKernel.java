@@ -1,5 +1,9 @@
 package org.neckgeom.head;
 
+import javax.measure.Quantity;
+import javax.measure.quantity.Angle;
+import org.neckgeom.units.HouseUnits;
+
 /**
  * The scarf's lines on plain doubles: millimetres and radians.
  *
@@ -9,7 +13,21 @@ package org.neckgeom.head;
  */
 final class ScarfKernel {
 
+    /** Under it the slope is longer than any head. */
+    private static final double LEAST_PITCH_DEGREES = 1;
+
+    static final double GREATEST_PITCH_DEGREES = 45;
+
     private ScarfKernel() {}
+
+    /** The pitch of a scarf, checked. */
+    static double pitchRad(Quantity<Angle> pitch) {
+        double rad = HouseUnits.rad(pitch, "head pitch");
+        if (!(rad >= Math.toRadians(LEAST_PITCH_DEGREES) && rad <= Math.toRadians(GREATEST_PITCH_DEGREES))) {
+            throw HouseUnits.refused("head pitch", "range", "from 1 to 45 deg", pitch);
+        }
+        return rad;
+    }
 
     /** Length of a slope of pitch a through a thickness: {@code thickness / sin a}. */
     static double slope(double thicknessMm, double pitchRad) {

@@ -1,12 +1,11 @@
 package org.neckgeom.head;
 
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -20,7 +19,7 @@ import org.neckgeom.units.ShopUnit;
  * the same cut, turned over, is high there by as much, so the two faces that should lie in one plane differ by twice
  * the roll until both slopes are planed true together.
  */
-public final class ScarfRoll implements Answer {
+public final class ScarfRoll extends ValueAnswer {
 
     private static final Form<ScarfRoll> FORM = Form.<ScarfRoll>of("scarf-roll")
             .fact("pitch", Kind.RAD, "of the head", cut -> cut.pitch)
@@ -42,6 +41,7 @@ public final class ScarfRoll implements Answer {
     private final double outOfSquare;
 
     private ScarfRoll(double pitch, double outOfSquare) {
+        super(LengthStyle.MILLIMETRES);
         this.pitch = pitch;
         this.outOfSquare = outOfSquare;
     }
@@ -55,7 +55,7 @@ public final class ScarfRoll implements Answer {
      */
     public static ScarfRoll of(Quantity<Angle> pitch, Quantity<Angle> outOfSquare) {
         return new ScarfRoll(
-                Scarf.pitchRad(pitch),
+                ScarfKernel.pitchRad(pitch),
                 HouseUnits.radBetween(outOfSquare, -MOST_DEGREES, MOST_DEGREES, "saw line out of square"));
     }
 
@@ -94,31 +94,12 @@ public final class ScarfRoll implements Answer {
     }
 
     @Override
+    protected Object[] parts() {
+        return new Object[] {pitch, outOfSquare};
+    }
+
+    @Override
     public Form<ScarfRoll> form() {
         return FORM;
-    }
-
-    @Override
-    public LengthStyle style() {
-        return LengthStyle.MILLIMETRES;
-    }
-
-    /** True for the same pitch and saw line. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof ScarfRoll that
-                && Double.compare(pitch, that.pitch) == 0
-                && Double.compare(outOfSquare, that.outOfSquare) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(pitch, outOfSquare);
-    }
-
-    /** Returns the roll, which side is low, and the mismatch. */
-    @Override
-    public String toString() {
-        return text(style());
     }
 }

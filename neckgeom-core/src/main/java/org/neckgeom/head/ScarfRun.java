@@ -1,12 +1,11 @@
 package org.neckgeom.head;
 
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -17,7 +16,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * <p>{@code pitch = atan(thickness / run)}. Exact. Shows a layout that is not the angle it claims to be.
  */
-public final class ScarfRun implements Answer {
+public final class ScarfRun extends ValueAnswer {
 
     private static final Form<ScarfRun> FORM = Form.<ScarfRun>of("scarf-run")
             .fact("pitch", Kind.RAD, "the layout really has", ScarfRun::pitchRad)
@@ -30,12 +29,11 @@ public final class ScarfRun implements Answer {
 
     private final double thickness;
     private final double run;
-    private final LengthStyle style;
 
     private ScarfRun(double thickness, double run, LengthStyle style) {
+        super(style);
         this.thickness = thickness;
         this.run = run;
-        this.style = style;
     }
 
     /**
@@ -62,7 +60,7 @@ public final class ScarfRun implements Answer {
      * @param claimed the angle the layout is said to have, [1, 45] deg
      */
     public Amount<Length> runFor(Quantity<Angle> claimed) {
-        return style.amount(ScarfKernel.run(thickness, Scarf.pitchRad(claimed)));
+        return style().amount(ScarfKernel.run(thickness, ScarfKernel.pitchRad(claimed)));
     }
 
     /**
@@ -73,7 +71,7 @@ public final class ScarfRun implements Answer {
      * @return true when it is
      */
     public boolean isPitch(Quantity<Angle> claimed, Quantity<Angle> within) {
-        double off = Math.abs(pitchRad() - Scarf.pitchRad(claimed));
+        double off = Math.abs(pitchRad() - ScarfKernel.pitchRad(claimed));
         return off <= HouseUnits.notNegative(within, ShopUnit.RADIAN, "tolerance");
     }
 
@@ -82,31 +80,12 @@ public final class ScarfRun implements Answer {
     }
 
     @Override
+    protected Object[] parts() {
+        return new Object[] {thickness, run};
+    }
+
+    @Override
     public Form<ScarfRun> form() {
         return FORM;
-    }
-
-    @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    /** True for the same thickness and run. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof ScarfRun that
-                && Double.compare(thickness, that.thickness) == 0
-                && Double.compare(run, that.run) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(thickness, run);
-    }
-
-    /** Returns run and angle side by side. */
-    @Override
-    public String toString() {
-        return text(style);
     }
 }

@@ -1,11 +1,10 @@
 package org.neckgeom.head;
 
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -29,7 +28,7 @@ import org.neckgeom.units.ShopUnit;
  * <p>The two slopes are of opposite hand: the offcut of the shaft's cut, turned over, leans the wrong way and cannot be
  * used as it is. Each piece needs its own cut.
  */
-public final class SlantedScarf implements Answer {
+public final class SlantedScarf extends ValueAnswer {
 
     private static final Form<SlantedScarf> FORM = Form.<SlantedScarf>of("slanted-scarf")
             .fact("pitch", Kind.RAD, "of the head along the centreline", scarf -> scarf.pitch)
@@ -57,6 +56,7 @@ public final class SlantedScarf implements Answer {
     private final double slant;
 
     private SlantedScarf(double pitch, double slant) {
+        super(LengthStyle.MILLIMETRES);
         this.pitch = pitch;
         this.slant = slant;
     }
@@ -70,7 +70,7 @@ public final class SlantedScarf implements Answer {
      */
     public static SlantedScarf of(Quantity<Angle> pitch, Quantity<Angle> slant) {
         return new SlantedScarf(
-                Scarf.pitchRad(pitch), HouseUnits.radBetween(slant, -MOST_DEGREES, MOST_DEGREES, "nut slant"));
+                ScarfKernel.pitchRad(pitch), HouseUnits.radBetween(slant, -MOST_DEGREES, MOST_DEGREES, "nut slant"));
     }
 
     /**
@@ -79,11 +79,6 @@ public final class SlantedScarf implements Answer {
      */
     public Amount<Angle> bladeFromFace() {
         return degrees(dihedral());
-    }
-
-    /** {@return the saw line's angle from square on the shaft's face, with its sign} */
-    public Amount<Angle> shaftMitre() {
-        return degrees(slant);
     }
 
     /**
@@ -124,31 +119,12 @@ public final class SlantedScarf implements Answer {
     }
 
     @Override
+    protected Object[] parts() {
+        return new Object[] {pitch, slant};
+    }
+
+    @Override
     public Form<SlantedScarf> form() {
         return FORM;
-    }
-
-    @Override
-    public LengthStyle style() {
-        return LengthStyle.MILLIMETRES;
-    }
-
-    /** True for the same pitch and slant. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof SlantedScarf that
-                && Double.compare(pitch, that.pitch) == 0
-                && Double.compare(slant, that.slant) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(pitch, slant);
-    }
-
-    /** Returns the saw settings both ways, the roll and the swing. */
-    @Override
-    public String toString() {
-        return text(style());
     }
 }

@@ -1,6 +1,5 @@
 package org.neckgeom.head;
 
-import java.util.Arrays;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Force;
@@ -9,6 +8,7 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.kernel.Texts;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -33,7 +33,7 @@ import org.neckgeom.units.ShopUnit;
  * unless its rise toward the body is given. Forces take the nut without friction, so the tension is the same on both
  * sides: an estimate that a sticking slot can double or lose.
  */
-public final class StringBreak implements Answer {
+public final class StringBreak extends ValueAnswer {
 
     /** Angle under which a nut is commonly said to need a retainer, in degrees; common practice. */
     public static final double FEW_DEGREES = 5;
@@ -64,17 +64,16 @@ public final class StringBreak implements Answer {
     private final double slot;
     private final double sideways;
     private final double rise;
-    private final LengthStyle style;
 
     private StringBreak(
             double pitch, double along, double above, double slot, double sideways, double rise, LengthStyle style) {
+        super(style);
         this.pitch = pitch;
         this.along = along;
         this.above = above;
         this.slot = slot;
         this.sideways = sideways;
         this.rise = rise;
-        this.style = style;
     }
 
     /**
@@ -85,7 +84,7 @@ public final class StringBreak implements Answer {
      */
     public static OverPitch over(Quantity<Angle> pitch) {
         double rad = HouseUnits.rad(pitch, "head pitch");
-        if (!(rad >= 0 && rad <= Math.toRadians(Scarf.GREATEST_PITCH_DEGREES))) {
+        if (!(rad >= 0 && rad <= Math.toRadians(ScarfKernel.GREATEST_PITCH_DEGREES))) {
             throw HouseUnits.refused("head pitch", "range", "from 0 to 45 deg", pitch);
         }
         return new OverPitch(rad);
@@ -190,7 +189,7 @@ public final class StringBreak implements Answer {
      * @param offset of the string at the post from its slot at the nut, positive toward the treble side
      */
     public StringBreak sideways(Quantity<Length> offset) {
-        return new StringBreak(pitch, along, above, slot, HouseUnits.mm(offset, "side offset"), rise, style);
+        return new StringBreak(pitch, along, above, slot, HouseUnits.mm(offset, "side offset"), rise, style());
     }
 
     /**
@@ -206,7 +205,7 @@ public final class StringBreak implements Answer {
                 slot,
                 sideways,
                 HouseUnits.radBetween(angle, -10, 10, "rise of the speaking side"),
-                style);
+                style());
     }
 
     /**
@@ -283,34 +282,13 @@ public final class StringBreak implements Answer {
         return slot + along * StrictMath.sin(pitch) - above * StrictMath.cos(pitch);
     }
 
-    private double[] parts() {
-        return new double[] {pitch, along, above, slot, sideways, rise};
+    @Override
+    protected Object[] parts() {
+        return new Object[] {pitch, along, above, slot, sideways, rise};
     }
 
     @Override
     public Form<StringBreak> form() {
         return FORM;
-    }
-
-    @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    /** True for the same figures, in whatever style they print. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof StringBreak that && Arrays.equals(parts(), that.parts());
-    }
-
-    @Override
-    public int hashCode() {
-        return Arrays.hashCode(parts());
-    }
-
-    /** Returns the angle and where it is measured from. */
-    @Override
-    public String toString() {
-        return text(style);
     }
 }

@@ -22,7 +22,7 @@
  *
  * <pre>{@code
  * var scarf = Scarf.at(deg(13)).shaft(mm(20)).head(mm(15));
- * println(scarf.inTheHead());
+ * println(ScarfJoint.inTheHead(scarf));
  * }</pre>
  *
  * <p>prints

@@ -1,11 +1,10 @@
 package org.neckgeom.heel;
 
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -15,10 +14,10 @@ import org.neckgeom.units.LengthStyle;
  * By how much the string's height at the twelfth fret changes, such as {@code -0.218 mm} for 0.1 deg more head back.
  * Positive is higher. Immutable.
  */
-public final class ActionChange implements Answer {
+public final class ActionChange extends ValueAnswer {
 
     private static final Form<ActionChange> FORM = Form.<ActionChange>of("action-change")
-            .fact("change", Kind.MM, "at the 12th fret; positive: higher", ActionChange::changeMm)
+            .fact("change", Kind.MM, "at the 12th fret; positive: higher", c -> c.mm)
             .fact("cause", Kind.NAME, "what changes it, or where", c -> c.cause)
             .fact("turn", Kind.RAD, "of the neck that causes it; positive: more head back", c -> c.turn)
             .fact("move", Kind.MM, "that causes it, at the place named", c -> c.perMm)
@@ -35,14 +34,13 @@ public final class ActionChange implements Answer {
     private final double turn;
     private final double perMm;
     private final double mm;
-    private final LengthStyle style;
 
     private ActionChange(String cause, double turn, double perMm, double mm, LengthStyle style) {
+        super(style);
         this.cause = cause;
         this.turn = turn;
         this.perMm = perMm;
         this.mm = mm + 0.0;
-        this.style = style;
     }
 
     static ActionChange ofTurn(double rad, double mm, LengthStyle style) {
@@ -71,42 +69,16 @@ public final class ActionChange implements Answer {
 
     /** {@return the change, positive when the action grows} */
     public Amount<Length> change() {
-        return style.amount(mm);
+        return style().amount(mm);
     }
 
-    /** {@return the same as {@link #change} in mm} */
-    public double changeMm() {
-        return mm;
+    @Override
+    protected Object[] parts() {
+        return new Object[] {cause, turn, perMm, mm};
     }
 
     @Override
     public Form<ActionChange> form() {
         return FORM;
-    }
-
-    @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    /** True for the same change of the same cause. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof ActionChange that
-                && Double.compare(mm, that.mm) == 0
-                && Double.compare(turn, that.turn) == 0
-                && Double.compare(perMm, that.perMm) == 0
-                && cause.equals(that.cause);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(cause, mm);
-    }
-
-    /** Returns the change in words: {@code action 0.218 mm lower at the 12th fret for 0.1 deg more head back}. */
-    @Override
-    public String toString() {
-        return text(style);
     }
 }

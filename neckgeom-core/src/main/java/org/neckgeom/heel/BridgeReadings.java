@@ -1,10 +1,9 @@
 package org.neckgeom.heel;
 
-import java.util.Arrays;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
@@ -16,7 +15,7 @@ import org.neckgeom.units.LengthStyle;
  * bridge's top without its saddle, and from the bare glue face over the top itself, before the fingerboard is on.
  * Exact.
  */
-public final class BridgeReadings implements Answer {
+public final class BridgeReadings extends ValueAnswer {
 
     private static final Form<BridgeReadings> FORM = Form.<BridgeReadings>of("bridge-readings")
             .fact("airOverBridge", Kind.MM, "under a straightedge on the frets; negative: it strikes", r -> r.air)
@@ -32,12 +31,11 @@ public final class BridgeReadings implements Answer {
 
     private final double air;
     private final double bareFace;
-    private final LengthStyle style;
 
     private BridgeReadings(double air, double bareFace, LengthStyle style) {
+        super(style);
         this.air = air + 0.0;
         this.bareFace = bareFace + 0.0;
-        this.style = style;
     }
 
     static BridgeReadings ofMm(double air, double bareFace, LengthStyle style) {
@@ -48,7 +46,7 @@ public final class BridgeReadings implements Answer {
      * {@return the air between a straightedge on the frets and the bridge's top; negative when it strikes the bridge}
      */
     public Amount<Length> airOverBridge() {
-        return style.amount(air);
+        return style().amount(air);
     }
 
     /**
@@ -56,37 +54,16 @@ public final class BridgeReadings implements Answer {
      * runs into the top}
      */
     public Amount<Length> bareFaceOverTop() {
-        return style.amount(bareFace);
+        return style().amount(bareFace);
     }
 
-    private double[] parts() {
-        return new double[] {air, bareFace};
+    @Override
+    protected Object[] parts() {
+        return new Object[] {air, bareFace};
     }
 
     @Override
     public Form<BridgeReadings> form() {
         return FORM;
-    }
-
-    @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    /** True for the same readings. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof BridgeReadings that && Arrays.equals(parts(), that.parts());
-    }
-
-    @Override
-    public int hashCode() {
-        return Arrays.hashCode(parts());
-    }
-
-    /** Returns both readings. */
-    @Override
-    public String toString() {
-        return text(style);
     }
 }

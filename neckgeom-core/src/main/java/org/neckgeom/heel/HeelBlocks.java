@@ -1,12 +1,11 @@
 package org.neckgeom.heel;
 
-import java.util.Arrays;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -27,7 +26,7 @@ import org.neckgeom.units.LengthStyle;
  *
  * Exact. A square end gives {@code (D + o) cos t}; an end that leans with the neck gives {@code (D + o) / cos t}.
  */
-public final class HeelBlocks implements Answer {
+public final class HeelBlocks extends ValueAnswer {
 
     private static final Form<HeelBlocks> FORM = Form.<HeelBlocks>of("heel-blocks")
             .fact("blocks", Kind.WHOLE, "how many are stacked under the shaft", HeelBlocks::count)
@@ -55,36 +54,37 @@ public final class HeelBlocks implements Answer {
     private final double lean;
     private final double shaft;
     private final double block;
-    private final LengthStyle style;
 
     private HeelBlocks(
             double depth, double overstand, double angle, double lean, double shaft, double block, LengthStyle style) {
+        super(style);
         this.depth = depth;
         this.overstand = overstand;
         this.angle = angle;
         this.lean = lean;
         this.shaft = shaft;
         this.block = block;
-        this.style = style;
     }
 
     /**
-     * {@return the heel for a body end square to its top, in line with the neck, its blocks as thick as the shaft}
+     * {@return the heel for a body end square to its top, in line with the neck and level with the top, its blocks as
+     * thick as the shaft}
      *
      * @param bodyDepth at the joint, top to back, more than 0
-     * @param overstand height of the glue face over the top at the joint, 0 or more
      * @param shaft thickness of the shaft's wood over the blocks, more than 0
      */
-    public static HeelBlocks of(Quantity<Length> bodyDepth, Quantity<Length> overstand, Quantity<Length> shaft) {
+    public static HeelBlocks of(Quantity<Length> bodyDepth, Quantity<Length> shaft) {
         double t = HouseUnits.mmPositive(shaft, "shaft thickness");
-        return new HeelBlocks(
-                HouseUnits.mmPositive(bodyDepth, "body depth"),
-                HouseUnits.mmNotNegative(overstand, "overstand"),
-                0,
-                0,
-                t,
-                t,
-                LengthStyle.of(bodyDepth));
+        return new HeelBlocks(HouseUnits.mmPositive(bodyDepth, "body depth"), 0, 0, 0, t, t, LengthStyle.of(bodyDepth));
+    }
+
+    /**
+     * {@return a copy whose glue face stands over the body's top}
+     *
+     * @param height of the glue face over the top at the joint, 0 or more
+     */
+    public HeelBlocks overstand(Quantity<Length> height) {
+        return new HeelBlocks(depth, HouseUnits.mmNotNegative(height, "overstand"), angle, lean, shaft, block, style());
     }
 
     /**
@@ -94,7 +94,7 @@ public final class HeelBlocks implements Answer {
      */
     public HeelBlocks at(Quantity<Angle> neckAngle) {
         double rad = HouseUnits.radBetween(neckAngle, -20, 20, "neck angle");
-        return new HeelBlocks(depth, overstand, rad, lean, shaft, block, style);
+        return new HeelBlocks(depth, overstand, rad, lean, shaft, block, style());
     }
 
     /**
@@ -104,7 +104,7 @@ public final class HeelBlocks implements Answer {
      */
     public HeelBlocks leaning(Quantity<Angle> fromSquare) {
         double rad = HouseUnits.radBetween(fromSquare, -20, 20, "lean of the body's end");
-        return new HeelBlocks(depth, overstand, angle, rad, shaft, block, style);
+        return new HeelBlocks(depth, overstand, angle, rad, shaft, block, style());
     }
 
     /**
@@ -114,17 +114,17 @@ public final class HeelBlocks implements Answer {
      */
     public HeelBlocks blocks(Quantity<Length> thickness) {
         return new HeelBlocks(
-                depth, overstand, angle, lean, shaft, HouseUnits.mmPositive(thickness, "block thickness"), style);
+                depth, overstand, angle, lean, shaft, HouseUnits.mmPositive(thickness, "block thickness"), style());
     }
 
     /** {@return the heel's height square to the glue face; more than 0} */
     public Amount<Length> height() {
-        return style.amount(heightMm());
+        return style().amount(heightMm());
     }
 
     /** {@return the length of the mating face from the glue face to the cap; more than 0} */
     public Amount<Length> matingFace() {
-        return style.amount(matingFaceMm());
+        return style().amount(matingFaceMm());
     }
 
     private double matingFaceMm() {
@@ -138,7 +138,7 @@ public final class HeelBlocks implements Answer {
 
     /** {@return what is trimmed off the last block; 0 or more} */
     public Amount<Length> trim() {
-        return style.amount(trimMm());
+        return style().amount(trimMm());
     }
 
     private double trimMm() {
@@ -149,34 +149,13 @@ public final class HeelBlocks implements Answer {
         return (depth + overstand) * StrictMath.cos(angle - lean) / StrictMath.cos(lean);
     }
 
-    private double[] parts() {
-        return new double[] {depth, overstand, angle, lean, shaft, block};
+    @Override
+    protected Object[] parts() {
+        return new Object[] {depth, overstand, angle, lean, shaft, block};
     }
 
     @Override
     public Form<HeelBlocks> form() {
         return FORM;
-    }
-
-    @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    /** True for the same figures. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof HeelBlocks that && Arrays.equals(parts(), that.parts());
-    }
-
-    @Override
-    public int hashCode() {
-        return Arrays.hashCode(parts());
-    }
-
-    /** Returns the height and the stack. */
-    @Override
-    public String toString() {
-        return text(style);
     }
 }

@@ -1,11 +1,10 @@
 package org.neckgeom.heel;
 
-import java.util.Arrays;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -18,10 +17,14 @@ import org.neckgeom.units.LengthStyle;
  * the head to that side and the line at the bridge to the other, so a centreline that lies too far to the treble side
  * wants wood off the treble cheek. Estimate: the lever rule for small turns.
  */
-public final class HeelCheek implements Answer {
+public final class HeelCheek extends ValueAnswer {
 
     private static final Form<HeelCheek> FORM = Form.<HeelCheek>of("heel-cheek")
-            .fact("cut", Kind.MM, "at the cheek, 0 or more", HeelCheek::cutMm)
+            .fact(
+                    "cut",
+                    Kind.MM,
+                    "at the cheek, 0 or more",
+                    cheek -> cheek.cut().house())
             .fact("offset", Kind.MM, "at the bridge; positive: toward the treble side", c -> c.offset)
             .phrase("side", HeelCheek::isOnTreble, "treble")
             .phrase("side", "bass")
@@ -37,31 +40,25 @@ public final class HeelCheek implements Answer {
     private final double width;
     private final double offset;
     private final double reach;
-    private final LengthStyle style;
 
     private HeelCheek(double width, double offset, double reach, LengthStyle style) {
+        super(style);
         this.width = width;
         this.offset = offset;
         this.reach = reach;
-        this.style = style;
     }
 
-    static HeelCheek of(BackSet set, Quantity<Length> heelWidth, Quantity<Length> offset) {
+    static HeelCheek of(NeckAngle angle, Quantity<Length> heelWidth, Quantity<Length> offset) {
         return new HeelCheek(
                 HouseUnits.mmPositive(heelWidth, "heel width"),
                 HouseUnits.mm(offset, "centreline at the bridge"),
-                set.reachMm(),
-                set.style());
+                angle.reachMm(),
+                angle.style());
     }
 
     /** {@return the cut at the cheek; 0 or more} */
     public Amount<Length> cut() {
-        return style.amount(cutMm());
-    }
-
-    /** {@return the same as {@link #cut} in mm} */
-    public double cutMm() {
-        return width * Math.abs(offset) / reach;
+        return style().amount(width * Math.abs(offset) / reach);
     }
 
     /**
@@ -73,34 +70,13 @@ public final class HeelCheek implements Answer {
         return offset > 0;
     }
 
-    private double[] parts() {
-        return new double[] {width, offset, reach};
+    @Override
+    protected Object[] parts() {
+        return new Object[] {width, offset, reach};
     }
 
     @Override
     public Form<HeelCheek> form() {
         return FORM;
-    }
-
-    @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    /** True for the same figures. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof HeelCheek that && Arrays.equals(parts(), that.parts());
-    }
-
-    @Override
-    public int hashCode() {
-        return Arrays.hashCode(parts());
-    }
-
-    /** Returns how much, off which cheek. */
-    @Override
-    public String toString() {
-        return text(style);
     }
 }

@@ -1,12 +1,12 @@
 package org.neckgeom.heel;
 
-import java.util.Arrays;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
+import org.neckgeom.design.Heel;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -19,7 +19,7 @@ import org.neckgeom.units.LengthStyle;
  * plane keeps one correction from spoiling the other. Estimate: small turns, as {@link HeelWedge} and
  * {@link HeelCheek}.
  */
-public final class HeelCorners implements Answer {
+public final class HeelCorners extends ValueAnswer {
 
     private static final Form<HeelCorners> FORM = Form.<HeelCorners>of("heel-corners")
             .fact("topBass", Kind.MM, "off the top edge, 0 or more", c -> c.topBass)
@@ -41,24 +41,23 @@ public final class HeelCorners implements Answer {
     private final double capBass;
     private final double capTreble;
     private final double shortening;
-    private final LengthStyle style;
 
     private HeelCorners(
             double topBass, double topTreble, double capBass, double capTreble, double shortening, LengthStyle style) {
+        super(style);
         this.topBass = topBass + 0.0;
         this.topTreble = topTreble + 0.0;
         this.capBass = capBass + 0.0;
         this.capTreble = capTreble + 0.0;
         this.shortening = shortening + 0.0;
-        this.style = style;
     }
 
-    static HeelCorners of(BackSet set, MatingFace face, Quantity<Length> change, Quantity<Length> offset) {
-        double tip = HouseUnits.mm(change, "change at the bridge") / set.reachMm();
-        double swing = HouseUnits.mm(offset, "centreline at the bridge") / set.reachMm();
-        double top = swing * Objects.requireNonNull(face, "face").topMm() / 2;
-        double cap = swing * face.capMm() / 2;
-        double down = tip * face.heightMm();
+    static HeelCorners of(NeckAngle angle, Heel heel, Quantity<Length> change, Quantity<Length> offset) {
+        double tip = HouseUnits.mm(change, "change at the bridge") / angle.reachMm();
+        double swing = HouseUnits.mm(offset, "centreline at the bridge") / angle.reachMm();
+        double top = swing * Objects.requireNonNull(heel, "heel").widthMm() / 2;
+        double cap = swing * heel.capWidthMm() / 2;
+        double down = tip * heel.heightMm();
         double least = Math.min(-Math.abs(top), down - Math.abs(cap));
         return new HeelCorners(
                 -top - least,
@@ -66,28 +65,28 @@ public final class HeelCorners implements Answer {
                 down - cap - least,
                 down + cap - least,
                 // The middle of the top edge loses -least; the fret plane above it leans on by its height.
-                -least - tip * set.planeMm(),
-                set.style());
+                -least - tip * angle.planeMm(),
+                angle.style());
     }
 
     /** {@return the cut at the top edge on the bass side; 0 or more} */
     public Amount<Length> topBass() {
-        return style.amount(topBass);
+        return style().amount(topBass);
     }
 
     /** {@return the cut at the top edge on the treble side; 0 or more} */
     public Amount<Length> topTreble() {
-        return style.amount(topTreble);
+        return style().amount(topTreble);
     }
 
     /** {@return the cut at the cap on the bass side; 0 or more} */
     public Amount<Length> capBass() {
-        return style.amount(capBass);
+        return style().amount(capBass);
     }
 
     /** {@return the cut at the cap on the treble side; 0 or more} */
     public Amount<Length> capTreble() {
-        return style.amount(capTreble);
+        return style().amount(capTreble);
     }
 
     /**
@@ -95,37 +94,16 @@ public final class HeelCorners implements Answer {
      * shrinks}
      */
     public Amount<Length> shortening() {
-        return style.amount(shortening);
+        return style().amount(shortening);
     }
 
-    private double[] parts() {
-        return new double[] {topBass, topTreble, capBass, capTreble, shortening};
+    @Override
+    protected Object[] parts() {
+        return new Object[] {topBass, topTreble, capBass, capTreble, shortening};
     }
 
     @Override
     public Form<HeelCorners> form() {
         return FORM;
-    }
-
-    @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    /** True for the same cuts. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof HeelCorners that && Arrays.equals(parts(), that.parts());
-    }
-
-    @Override
-    public int hashCode() {
-        return Arrays.hashCode(parts());
-    }
-
-    /** Returns the four cuts as they lie on the face. */
-    @Override
-    public String toString() {
-        return text(style);
     }
 }

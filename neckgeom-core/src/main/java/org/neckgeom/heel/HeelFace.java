@@ -1,11 +1,10 @@
 package org.neckgeom.heel;
 
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -18,7 +17,7 @@ import org.neckgeom.units.ShopUnit;
  * <p>{@code heel = 180 deg - body end - neck angle}, with the body end's own wood angle measured from the reference
  * plane (toward the bridge) down to its end; for a square end {@code 90 deg - neck angle}. Exact.
  */
-public final class HeelFace implements Answer {
+public final class HeelFace extends ValueAnswer {
 
     private static final Form<HeelFace> FORM = Form.<HeelFace>of("heel-face")
             .fact("angle", Kind.RAD, "of the heel's wood, from the glue face toward the head", HeelFace::rad)
@@ -32,6 +31,7 @@ public final class HeelFace implements Answer {
     private final double topSlope;
 
     private HeelFace(double angle, double bodyEnd, double topSlope) {
+        super(LengthStyle.MILLIMETRES);
         this.angle = angle;
         this.bodyEnd = bodyEnd;
         this.topSlope = topSlope;
@@ -77,32 +77,12 @@ public final class HeelFace implements Answer {
     }
 
     @Override
+    protected Object[] parts() {
+        return new Object[] {angle, bodyEnd, topSlope};
+    }
+
+    @Override
     public Form<HeelFace> form() {
         return FORM;
-    }
-
-    @Override
-    public LengthStyle style() {
-        return LengthStyle.MILLIMETRES;
-    }
-
-    /** True for the same neck angle and body end. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof HeelFace that
-                && Double.compare(angle, that.angle) == 0
-                && Double.compare(bodyEnd, that.bodyEnd) == 0
-                && Double.compare(topSlope, that.topSlope) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(angle, bodyEnd, topSlope);
-    }
-
-    /** Returns the angle and between what it lies. */
-    @Override
-    public String toString() {
-        return text(style());
     }
 }

@@ -1,11 +1,10 @@
 package org.neckgeom.heel;
 
-import java.util.Arrays;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -19,10 +18,14 @@ import org.neckgeom.units.LengthStyle;
  * the top edge and the head tips forward about the cap. Estimate: the lever rule for small turns, with S from the joint
  * to the saddle; within 2 % of the change for neck angles up to 5 deg.
  */
-public final class HeelWedge implements Answer {
+public final class HeelWedge extends ValueAnswer {
 
     private static final Form<HeelWedge> FORM = Form.<HeelWedge>of("heel-wedge")
-            .fact("cut", Kind.MM, "greatest thickness, 0 or more", HeelWedge::cutMm)
+            .fact(
+                    "cut",
+                    Kind.MM,
+                    "greatest thickness, 0 or more",
+                    wedge -> wedge.cut().house())
             .phrase("other", HeelWedge::isAtCap, "at the top edge")
             .phrase("other", "at the cap")
             .phrase("turn", HeelWedge::isAtCap, "higher, head back")
@@ -43,33 +46,27 @@ public final class HeelWedge implements Answer {
     private final double change;
     private final double reach;
     private final double plane;
-    private final LengthStyle style;
 
     private HeelWedge(double heel, double change, double reach, double plane, LengthStyle style) {
+        super(style);
         this.heel = heel;
         this.change = change;
         this.reach = reach;
         this.plane = plane;
-        this.style = style;
     }
 
-    static HeelWedge of(BackSet set, Quantity<Length> heelHeight, Quantity<Length> change) {
+    static HeelWedge of(NeckAngle angle, Quantity<Length> heelHeight, Quantity<Length> change) {
         return new HeelWedge(
                 HouseUnits.mmPositive(heelHeight, "heel height"),
                 HouseUnits.mm(change, "change at the bridge"),
-                set.reachMm(),
-                set.planeMm(),
-                set.style());
+                angle.reachMm(),
+                angle.planeMm(),
+                angle.style());
     }
 
     /** {@return the greatest thickness of the wedge; 0 or more} */
     public Amount<Length> cut() {
-        return style.amount(cutMm());
-    }
-
-    /** {@return the same as {@link #cut} in mm} */
-    public double cutMm() {
-        return heel * Math.abs(change) / reach;
+        return style().amount(heel * Math.abs(change) / reach);
     }
 
     /**
@@ -87,7 +84,7 @@ public final class HeelWedge implements Answer {
      * shrinks} Move the bridge, or reckon it into the saddle.
      */
     public Amount<Length> shortening() {
-        return style.amount(shorteningMm());
+        return style().amount(shorteningMm());
     }
 
     private double shorteningMm() {
@@ -95,34 +92,13 @@ public final class HeelWedge implements Answer {
         return isAtCap() ? -plane * turn : (heel + plane) * turn;
     }
 
-    private double[] parts() {
-        return new double[] {heel, change, reach, plane};
+    @Override
+    protected Object[] parts() {
+        return new Object[] {heel, change, reach, plane};
     }
 
     @Override
     public Form<HeelWedge> form() {
         return FORM;
-    }
-
-    @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    /** True for the same figures. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof HeelWedge that && Arrays.equals(parts(), that.parts());
-    }
-
-    @Override
-    public int hashCode() {
-        return Arrays.hashCode(parts());
-    }
-
-    /** Returns how much, at which end, and what it does to the string's length. */
-    @Override
-    public String toString() {
-        return text(style);
     }
 }

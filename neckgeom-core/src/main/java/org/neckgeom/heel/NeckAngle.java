@@ -1,12 +1,13 @@
 package org.neckgeom.heel;
 
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
+import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.kernel.NeckSetKernel;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -20,21 +21,35 @@ import org.neckgeom.units.ShopUnit;
  * of nylon-strung instruments often count the other way). The heights are read where the string meets the saddle,
  * square to the reference plane, over the top there. Exact.
  */
-public final class NeckAngle implements Answer {
+public final class NeckAngle extends ValueAnswer {
 
-    private final BackSet set;
-
-    private NeckAngle(BackSet set) {
-        this.set = set;
-    }
+    private final double reach;
+    private final double string;
+    private final double rise;
+    private final double plane;
+    private final double domeRise;
+    private final boolean domed;
 
     /**
-     * {@return the angle of a neck set}
-     *
-     * @param set the neck set
+     * From the joint to the saddle, in mm: the reach along the fret plane, the string over it there, the saddle over the
+     * fret plane's point at the joint, that point over the body, and the dome's rise.
      */
-    public static NeckAngle of(BackSet set) {
-        return new NeckAngle(Objects.requireNonNull(set, "set"));
+    NeckAngle(
+            double reach, double string, double rise, double plane, double domeRise, boolean domed, LengthStyle style) {
+        super(style);
+        this.reach = reach;
+        this.string = string;
+        this.rise = rise;
+        this.plane = plane;
+        this.domeRise = domeRise;
+        this.domed = domed;
+        if (!(Math.abs(rise) < StrictMath.hypot(reach, string))) {
+            throw NoAnswer.because(
+                    "neck angle",
+                    "out-of-reach",
+                    "no neck angle brings the strings to the saddle: it stands " + style.brief(rise)
+                            + " over the fret plane at the joint and only " + style.brief(reach) + " away");
+        }
     }
 
     private static boolean isInLine(double rad) {
@@ -43,12 +58,12 @@ public final class NeckAngle implements Answer {
 
     /** {@return the angle against the reference plane, the one the heel is cut by, positive with the head back} */
     public Amount<Angle> angle() {
-        return Amount.ofHouse(set.angleRad(), ShopUnit.DEGREE);
+        return Amount.ofHouse(rad(), ShopUnit.DEGREE);
     }
 
     /** {@return the angle in degrees, positive with the head back} */
     public double degrees() {
-        return Math.toDegrees(set.angleRad());
+        return Math.toDegrees(rad());
     }
 
     /**
@@ -60,7 +75,7 @@ public final class NeckAngle implements Answer {
     }
 
     private double againstTopRad() {
-        return set.angleRad() - StrictMath.atan2(set.domeRiseMm(), levelReachMm());
+        return rad() - StrictMath.atan2(domeRise, levelReachMm());
     }
 
     /**
@@ -89,7 +104,7 @@ public final class NeckAngle implements Answer {
      */
     public Amount<Length> overBareFace(Quantity<Length> boardAndFret) {
         double thickness = HouseUnits.mmNotNegative(boardAndFret, "fingerboard and fret");
-        return style().amount(overFretsMm() - thickness / StrictMath.cos(set.angleRad()));
+        return style().amount(overFretsMm() - thickness / StrictMath.cos(rad()));
     }
 
     /**
@@ -104,61 +119,70 @@ public final class NeckAngle implements Answer {
     }
 
     private double overFretsMm() {
-        return set.planeMm() + levelReachMm() * StrictMath.tan(set.angleRad()) - set.domeRiseMm();
+        return plane + levelReachMm() * StrictMath.tan(rad()) - domeRise;
     }
 
     /** Distance from joint to the string's point on the saddle, level with the reference plane. */
     private double levelReachMm() {
-        double t = set.angleRad();
-        return set.reachMm() * StrictMath.cos(t) - set.stringAtSaddleMm() * StrictMath.sin(t);
+        double t = rad();
+        return reach * StrictMath.cos(t) - string * StrictMath.sin(t);
+    }
+
+    double rad() {
+        return rad(0);
+    }
+
+    /** The angle when the measured rise is off by some mm. */
+    double rad(double riseErrorMm) {
+        return NeckSetKernel.angle(rise + riseErrorMm, reach, string);
+    }
+
+    double reachMm() {
+        return reach;
+    }
+
+    /** The string over the fret plane at the saddle. */
+    double stringMm() {
+        return string;
+    }
+
+    double planeMm() {
+        return plane;
+    }
+
+    double domeRiseMm() {
+        return domeRise;
     }
 
     @Override
-    public LengthStyle style() {
-        return set.style();
+    protected Object[] parts() {
+        return new Object[] {reach, string, rise, plane, domeRise, domed};
     }
 
     /** Its sentences, in a class of their own: who only computes does not load them. */
     static final class Sentences {
         static final Form<NeckAngle> FORM = Form.<NeckAngle>of("neck-angle")
-                .fact("angle", Kind.RAD, "against the body's plane; positive: head back", a -> a.set.angleRad())
+                .fact("angle", Kind.RAD, "against the body's plane; positive: head back", a -> a.rad())
                 .fact(
                         "againstTop",
                         Kind.RAD,
                         "against the domed top; positive: head back",
-                        a -> a.set.isDomed() ? a.againstTopRad() : Double.NaN)
+                        a -> a.domed ? a.againstTopRad() : Double.NaN)
                 .phrase("top", a -> isInLine(a.againstTopRad()), "{againstTop:size 2}, in line with the body")
                 .phrase("top", a -> a.againstTopRad() > 0, "{againstTop:size 2}, head back")
                 .phrase("top", "{againstTop:size 2}, head forward")
-                .finds("in-line", a -> isInLine(a.set.angleRad()), "{angle:size 2}, in line with the body")
-                .finds("head-back", a -> a.set.angleRad() > 0, "{angle:size 2}, head back")
+                .finds("in-line", a -> isInLine(a.rad()), "{angle:size 2}, in line with the body")
+                .finds("head-back", a -> a.rad() > 0, "{angle:size 2}, head back")
                 .finds("head-forward", "{angle:size 2}, head forward")
                 .fact("overFrets", Kind.MM, "over the top at the saddle", NeckAngle::overFretsMm)
                 .line("overFrets", "straightedge on the frets", "{overFrets:text} over the top at the saddle")
-                .line("againstTop", "against the domed top", a -> a.set.isDomed(), "{top}")
-                .note("plane-of-the-rim", a -> a.set.isDomed(), "angle against the plane of the rim at the joint")
-                .note("body-top", a -> !a.set.isDomed(), "angle between fret plane and body top at the joint");
+                .line("againstTop", "against the domed top", a -> a.domed, "{top}")
+                .note("plane-of-the-rim", a -> a.domed, "angle against the plane of the rim at the joint")
+                .note("body-top", a -> !a.domed, "angle between fret plane and body top at the joint");
     }
 
     @Override
     public Form<NeckAngle> form() {
         return Sentences.FORM;
-    }
-
-    /** True for the angle of an equal neck set. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof NeckAngle that && set.equals(that.set);
-    }
-
-    @Override
-    public int hashCode() {
-        return set.hashCode();
-    }
-
-    /** Returns the angle, its reference, and the reading at the bridge. */
-    @Override
-    public String toString() {
-        return text(style());
     }
 }

@@ -5,15 +5,14 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.kernel.SpreadLaw;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
-import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -22,33 +21,26 @@ import org.neckgeom.units.ShopUnit;
  * <p>The angle grows with the rise, so the ends of an interval of the rise are those of the angle's interval: exact, no
  * slope is taken. Only this one error is counted.
  */
-public final class NeckAngleSpread implements Answer {
+public final class NeckAngleSpread extends ValueAnswer {
 
     private static final Form<NeckAngleSpread> FORM = Form.<NeckAngleSpread>of("neck-angle-spread")
-            .fact("angle", Kind.answer(NeckAngle.Sentences.FORM), "as computed", s -> s.set.angle())
+            .fact("angle", Kind.answer(NeckAngle.Sentences.FORM), "as computed", s -> s.angle)
             .finds("spread", "Neck angle: {angle:finding}")
             .fact("standardUncertainty", Kind.RAD, "of the angle, first order", NeckAngleSpread::uncertaintyRad)
             .line("standardUncertainty", "standard uncertainty", "{standardUncertainty:2}")
             .row("rise", "from the rise", Kind.SPREAD, "of saddle less fret plane", s -> s.rise);
 
-    private final BackSet set;
+    private final NeckAngle angle;
     private final Spread<Length> rise;
 
-    private NeckAngleSpread(BackSet set, Spread<Length> rise) {
-        this.set = set;
+    private NeckAngleSpread(NeckAngle angle, Spread<Length> rise) {
+        super(angle.style());
+        this.angle = angle;
         this.rise = rise;
     }
 
-    /**
-     * {@return the spread of a neck set's angle; the angle's spread}
-     *
-     * @param set the neck set
-     * @param rise spread of saddle less fret plane, positive higher at the saddle
-     */
-    public static NeckAngleSpread of(BackSet set, Spread<Length> rise) {
-        return new NeckAngleSpread(
-                Objects.requireNonNull(set, "set"),
-                Objects.requireNonNull(rise, "spread").in(set.style()));
+    static NeckAngleSpread of(NeckAngle angle, Spread<Length> rise) {
+        return new NeckAngleSpread(angle, Objects.requireNonNull(rise, "spread").in(angle.style()));
     }
 
     /**
@@ -60,8 +52,7 @@ public final class NeckAngleSpread implements Answer {
     public Interval<Angle> interval(Quantity<Dimensionless> coverage) {
         double left = (1 - HouseUnits.probability(coverage, "coverage")) / 2;
         SpreadLaw law = new SpreadLaw(rise);
-        return Interval.ofHouse(
-                set.angleRad(law.passedWith(1 - left)), set.angleRad(law.passedWith(left)), ShopUnit.DEGREE);
+        return Interval.ofHouse(angle.rad(law.passedWith(1 - left)), angle.rad(law.passedWith(left)), ShopUnit.DEGREE);
     }
 
     /**
@@ -73,35 +64,18 @@ public final class NeckAngleSpread implements Answer {
     }
 
     private double uncertaintyRad() {
-        double t = set.angleRad();
-        double slope = set.reachMm() * StrictMath.cos(t) - set.stringAtSaddleMm() * StrictMath.sin(t);
+        double t = angle.rad();
+        double slope = angle.reachMm() * StrictMath.cos(t) - angle.stringMm() * StrictMath.sin(t);
         return StrictMath.sqrt(rise.varianceHouse()) / slope;
+    }
+
+    @Override
+    protected Object[] parts() {
+        return new Object[] {angle, rise};
     }
 
     @Override
     public Form<NeckAngleSpread> form() {
         return FORM;
-    }
-
-    @Override
-    public LengthStyle style() {
-        return set.style();
-    }
-
-    /** True for an equal neck set and spread. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof NeckAngleSpread that && set.equals(that.set) && rise.equals(that.rise);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(set, rise);
-    }
-
-    /** Returns the angle and its uncertainty. */
-    @Override
-    public String toString() {
-        return text(set.style());
     }
 }

@@ -1,11 +1,10 @@
 package org.neckgeom.heel;
 
-import java.util.Arrays;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -19,10 +18,14 @@ import org.neckgeom.units.LengthStyle;
  * from the saddle. Estimate: the lever rule for small turns; a full-length tapered shim has this thickness at
  * its thick end.
  */
-public final class PocketShim implements Answer {
+public final class PocketShim extends ValueAnswer {
 
     private static final Form<PocketShim> FORM = Form.<PocketShim>of("pocket-shim")
-            .fact("thickness", Kind.MM, "at its thick end, 0 or more", PocketShim::thicknessMm)
+            .fact(
+                    "thickness",
+                    Kind.MM,
+                    "at its thick end, 0 or more",
+                    s -> s.thickness().house())
             .phrase("turn", PocketShim::isTowardBridge, "higher, head back")
             .phrase("turn", "lower, head forward")
             .findsOnly("nothing", s -> s.change == 0, "Pocket shim: none")
@@ -38,35 +41,29 @@ public final class PocketShim implements Answer {
     private final double pocket;
     private final double change;
     private final double reach;
-    private final LengthStyle style;
 
     private PocketShim(double pocket, double change, double reach, LengthStyle style) {
+        super(style);
         this.pocket = pocket;
         this.change = change;
         this.reach = reach;
-        this.style = style;
     }
 
-    static PocketShim of(BackSet set, Quantity<Length> pocketLength, Quantity<Length> change) {
+    static PocketShim of(NeckAngle angle, Quantity<Length> pocketLength, Quantity<Length> change) {
         double pocket = HouseUnits.mmPositive(pocketLength, "pocket length");
-        if (!(pocket < set.reachMm())) {
+        if (!(pocket < angle.reachMm())) {
             throw HouseUnits.refused(
                     "pocket length",
                     "less-than",
-                    "less than " + set.style().brief(set.reachMm()) + " to the saddle",
+                    "less than " + angle.style().brief(angle.reachMm()) + " to the saddle",
                     pocketLength);
         }
-        return new PocketShim(pocket, HouseUnits.mm(change, "change at the bridge"), set.reachMm(), set.style());
+        return new PocketShim(pocket, HouseUnits.mm(change, "change at the bridge"), angle.reachMm(), angle.style());
     }
 
     /** {@return the shim's thickness; 0 or more} */
     public Amount<Length> thickness() {
-        return style.amount(thicknessMm());
-    }
-
-    /** {@return the same as {@link #thickness} in mm} */
-    public double thicknessMm() {
-        return pocket * Math.abs(change) / (change > 0 ? reach : reach - pocket);
+        return style().amount(pocket * Math.abs(change) / (change > 0 ? reach : reach - pocket));
     }
 
     /**
@@ -78,34 +75,13 @@ public final class PocketShim implements Answer {
         return change > 0;
     }
 
-    private double[] parts() {
-        return new double[] {pocket, change, reach};
+    @Override
+    protected Object[] parts() {
+        return new Object[] {pocket, change, reach};
     }
 
     @Override
     public Form<PocketShim> form() {
         return FORM;
-    }
-
-    @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    /** True for the same figures. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof PocketShim that && Arrays.equals(parts(), that.parts());
-    }
-
-    @Override
-    public int hashCode() {
-        return Arrays.hashCode(parts());
-    }
-
-    /** Returns the thickness and the end it goes under. */
-    @Override
-    public String toString() {
-        return text(style);
     }
 }

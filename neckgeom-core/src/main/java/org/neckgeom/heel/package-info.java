@@ -21,7 +21,7 @@
  * <h2>For instance</h2>
  *
  * <pre>{@code
- * var set = BackSet.scale(mm(648)).bodyAtFret(14).fretPlane(mm(7)).saddle(mm(15)).atNut(mm(0.4)).action(mm(2.2));
+ * var set = BackSet.of(Scale.of(mm(648)), 14, NeckSet.saddle(mm(15)).atNut(mm(0.4)).action(mm(2.2)).fretPlane(mm(7)));
  * println(set.angle());
  * println(set.wedge(mm(80), mm(3)));
  * }</pre>

@@ -9,7 +9,6 @@ import org.neckgeom.drawing.Shown;
 import org.neckgeom.drawing.Stations;
 import org.neckgeom.heel.BackSet;
 import org.neckgeom.heel.HeelCorners;
-import org.neckgeom.heel.MatingFace;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnits;
 
@@ -78,9 +77,8 @@ final class Figures {
 
     /** What a millimetre, or a round part of an inch, up at the bridge asks off the heel: the rule to reckon any reading by. */
     private static Figure lever(BackSet set, Heel heel, Shown shown) {
-        MatingFace face = MatingFace.of(ShopUnits.mm(heel.heightMm()), ShopUnits.mm(heel.widthMm()));
         Amount<Length> rise = shown.style().nearMillimetre();
-        HeelCorners corners = set.correction(face, rise, ShopUnits.mm(0));
+        HeelCorners corners = set.correction(heel, rise, ShopUnits.mm(0));
         return HeelDrawing.of(
                 heel,
                 corners,

@@ -23,8 +23,10 @@ final class HeelDrawing {
      * @param why what the correction is for, a sentence
      */
     static Figure of(Heel heel, HeelCorners corners, String why, Shown shown) {
-        double scale = Math.min(MOST_HEIGHT / heel.heightMm(), MOST_WIDTH / heel.widthMm());
+        double scale =
+                Math.min(MOST_HEIGHT / heel.heightMm(), MOST_WIDTH / Math.max(heel.widthMm(), heel.capWidthMm()));
         double w = heel.widthMm() * scale / 2;
+        double cap = heel.capWidthMm() * scale / 2;
         double h = heel.heightMm() * scale;
         double middle = Drawing.WIDTH / 2;
         double height = TOP + h + 40;
@@ -36,8 +38,8 @@ final class HeelDrawing {
                 height);
         Point topLeft = new Point(middle - w, TOP);
         Point topRight = new Point(middle + w, TOP);
-        Point capRight = new Point(middle + w, TOP + h);
-        Point capLeft = new Point(middle - w, TOP + h);
+        Point capRight = new Point(middle + cap, TOP + h);
+        Point capLeft = new Point(middle - cap, TOP + h);
         drawing.shape("wood", List.of(topLeft, topRight, capRight, capLeft));
         double most = Math.max(
                 Math.max(corners.topBass().house(), corners.topTreble().house()),

@@ -28,7 +28,6 @@ import org.neckgeom.design.Heel;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.HeelCorners;
-import org.neckgeom.heel.MatingFace;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.measure.Verdict;
@@ -203,10 +202,9 @@ final class AsMade {
         if (heel == null || plan.neckSet().isEmpty() || !(read.has(HEIGHT_AT_BRIDGE) || read.has(OFFSET_AT_BRIDGE))) {
             return Optional.empty();
         }
-        MatingFace face = MatingFace.of(amount(heel.heightMm()), amount(heel.widthMm()));
         double tooHigh = read.of(HEIGHT_AT_BRIDGE).map(Estimate::valueHouse).orElse(0.0);
         double aside = read.of(OFFSET_AT_BRIDGE).map(Estimate::valueHouse).orElse(0.0);
-        return Optional.of(plan.neckSet().get().correction(face, amount(-tooHigh), amount(aside)));
+        return Optional.of(plan.neckSet().get().correction(heel, amount(-tooHigh), amount(aside)));
     }
 
     /** The four budgets: what was read on the way in the place of its guess, what was read at the bridge in that of all. */

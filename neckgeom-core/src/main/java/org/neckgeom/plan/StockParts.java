@@ -34,12 +34,11 @@ final class StockParts {
     private static PlanPart stock(NeckPlan plan) {
         Blank blank = plan.blank();
         LengthStyle style = plan.style();
-        BlankNeeds needs = BlankNeeds.onePiece(
-                        style.amount(lengthMm(plan)), style.amount(widthMm(plan)), style.amount(thicknessMm(plan)))
-                .spare(
-                        style.amount(blank.endSpareMm()),
-                        style.amount(blank.edgeSpareMm()),
-                        style.amount(blank.planingMm()));
+        BlankNeeds needs = BlankNeeds.of(Blank.ofLength(style.amount(lengthMm(plan)))
+                .section(style.amount(widthMm(plan)), style.amount(thicknessMm(plan)))
+                .endSpare(style.amount(blank.endSpareMm()))
+                .edgeSpare(style.amount(blank.edgeSpareMm()))
+                .planing(style.amount(blank.planingMm())));
         CuttingList list = CuttingList.from(blank)
                 .kerf(style.amount(blank.sawKerfMm()))
                 .trimmed(style.amount(startMm(plan)))
@@ -150,9 +149,8 @@ final class StockParts {
             double over = plan.overstandMm();
             LengthStyle style = plan.style();
             HeelBlocks blocks = HeelBlocks.of(
-                            style.amount(heel.heightMm() - over),
-                            style.amount(over),
-                            plan.blank().thickness())
+                            style.amount(heel.heightMm() - over), plan.blank().thickness())
+                    .overstand(style.amount(over))
                     .blocks(style.amount(heel.blockThicknessMm(plan.blank().thicknessMm())));
             return plan.neckSet().isEmpty()
                     ? blocks

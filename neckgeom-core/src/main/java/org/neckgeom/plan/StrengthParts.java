@@ -146,7 +146,8 @@ final class StrengthParts {
                 .map(frets -> StringHeights.usual().frets(frets.in(plan.style())))
                 .orElseGet(StringHeights::usual);
         return plan.neckSet()
-                .map(set -> usual.atNut(set.atNut()).action(set.action()))
+                .map(set ->
+                        usual.atNut(set.heights().atNut()).action(set.heights().action()))
                 .orElse(usual);
     }
 

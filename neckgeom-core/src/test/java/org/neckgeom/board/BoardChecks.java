@@ -11,6 +11,7 @@ import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Scale;
 import org.neckgeom.kernel.FretKernel;
+import org.neckgeom.units.LengthStyle;
 import org.neckgeom.validation.Check;
 import org.neckgeom.validation.Checks;
 import org.neckgeom.validation.Numerics;
@@ -104,6 +105,8 @@ public final class BoardChecks {
     }
 
     private static double drop(double radius, double width) {
-        return BoardSection.of(mm(width), mm(6), mm(radius)).drop(mm(width / 2)).house();
+        return BoardSection.ofMm(0, width, 6, radius, LengthStyle.MILLIMETRES)
+                .drop(mm(width / 2))
+                .house();
     }
 }

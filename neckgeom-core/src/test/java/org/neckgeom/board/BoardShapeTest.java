@@ -103,13 +103,15 @@ class BoardShapeTest {
 
     @Test
     void fallAway_isAPlaneFromItsStart() {
-        FallAway slope = FallAway.of(mm(310), mm(384), mm(0.3));
+        FallAway slope = FallAway.of(neck(Fingerboard.tapered(mm(40), mm(54)).fallAway(mm(0.3))))
+                .orElseThrow();
+        // Frets 14 and 20 of 648 mm, equal temperament.
+        double start = 648 * (1 - Math.pow(2, -14 / 12.0));
+        double end = 648 * (1 - Math.pow(2, -20 / 12.0));
 
-        assertThat(slope.at(mm(300)).house()).isZero();
-        assertThat(slope.at(mm(347)).house()).isCloseTo(0.15, offset(1e-12));
-        assertThat(slope.angle().house()).isCloseTo(Math.atan(0.3 / 74), offset(1e-15));
-        assertThatThrownBy(() -> FallAway.of(mm(310), mm(310), mm(0.3)))
-                .hasMessage("end of the fall-away must be more than its start, but was 310 mm");
+        assertThat(slope.at(mm(start - 10)).house()).isZero();
+        assertThat(slope.at(mm((start + end) / 2)).house()).isCloseTo(0.15, offset(1e-12));
+        assertThat(slope.angle().house()).isCloseTo(Math.atan(0.3 / (end - start)), offset(1e-15));
     }
 
     private static NeckDesign neck(Fingerboard board) {

@@ -24,6 +24,7 @@ import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.shop.TestPiece;
 import org.neckgeom.shop.TrialCut;
+import org.neckgeom.stock.Blank;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
@@ -116,7 +117,8 @@ class CentringTest {
         Centring centring = Centring.of(
                 TrialCut.walls(mm(30), mm(30)).slot(mm(6)).piece(mm(66)).readWithin(mm(0.02)));
 
-        SlotLine line = centring.along(mm(66), mm(58), mm(400));
+        SlotLine line =
+                centring.along(Blank.ofLength(mm(400)).section(mm(62), mm(20)).outOfParallel(mm(-8)));
 
         assertThat(line.offsetMmAt(0)).isCloseTo(0, within(1e-12));
         assertThat(line.offsetMmAt(400)).isCloseTo(4, within(1e-12));
@@ -290,7 +292,7 @@ class CentringTest {
 
     @Test
     void fromWalls_agreesWithCentring() {
-        Offset offset = Offset.fromWalls(mm(29.84), mm(31.26), mm(0.02));
+        Offset offset = Offset.fromWalls(mm(29.84), mm(31.26)).readWithin(mm(0.02));
 
         assertThat(offset.amountMm()).isEqualTo(Centring.of(FIRST).offset().amountMm());
         assertThat(offset.uncertaintyMm()).isCloseTo(Centring.of(FIRST).offset().uncertaintyMm(), within(1e-16));

@@ -29,6 +29,10 @@ import org.neckgeom.testing.Approved;
 /** What every answer of this package owes its reader: it prints itself, in any locale, and compares by value. */
 class SetupValuesTest {
 
+    private static Blank tapered(double by) {
+        return Blank.ofLength(mm(400)).section(mm(66 - by / 2), mm(20)).outOfParallel(mm(-by));
+    }
+
     private static TrialCut trial(double a) {
         return TrialCut.walls(mm(a), mm(31.26)).slot(mm(6)).piece(mm(a + 37.26)).readWithin(mm(0.02));
     }
@@ -100,8 +104,8 @@ class SetupValuesTest {
                         () -> Centring.of(trial(25)).move().leaves(FeelerSet.metric13()),
                         Centring.of(trial(29.84)).move().leaves(FeelerSet.inch26())),
                 new Made(
-                        () -> Centring.of(trial(29.84)).along(mm(66), mm(60), mm(400)),
-                        Centring.of(trial(29.84)).along(mm(66), mm(61), mm(400))),
+                        () -> Centring.of(trial(29.84)).along(tapered(6)),
+                        Centring.of(trial(29.84)).along(tapered(5))),
                 new Made(() -> rounds(29.84), rounds(29.85)),
                 new Made(() -> rounds(29.84).place(), rounds(29.85).place()),
                 new Made(() -> onFence(0.1), onFence(0.2)),

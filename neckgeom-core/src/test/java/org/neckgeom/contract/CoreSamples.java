@@ -12,7 +12,6 @@ import java.util.Map;
 import java.util.function.DoubleFunction;
 import java.util.function.Supplier;
 import javax.measure.quantity.Length;
-import org.neckgeom.board.BoardSection;
 import org.neckgeom.board.BoardShape;
 import org.neckgeom.board.FallAway;
 import org.neckgeom.board.FannedFrets;
@@ -46,6 +45,7 @@ import org.neckgeom.channel.SlotLine;
 import org.neckgeom.channel.TurnedPass;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
+import org.neckgeom.design.Dome;
 import org.neckgeom.design.Dovetail;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.Head;
@@ -63,13 +63,13 @@ import org.neckgeom.design.Volute;
 import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.OnePieceHead;
 import org.neckgeom.head.Scarf;
+import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.head.ScarfRun;
 import org.neckgeom.head.StringBreak;
 import org.neckgeom.heel.ActionChange;
 import org.neckgeom.heel.BackSet;
 import org.neckgeom.heel.HeelBlocks;
 import org.neckgeom.heel.HeelFace;
-import org.neckgeom.heel.MatingFace;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
@@ -134,7 +134,7 @@ final class CoreSamples {
                 () -> FenceMove.of(Offset.of(mm(0.213), mm(0.003))),
                 () -> FenceMove.of(Offset.of(mm(-7.613), mm(0.003))),
                 () -> FenceMove.of(Offset.of(mm(0.0001), mm(0.02))),
-                () -> Offset.fromWalls(mm(29.84), mm(31.26), mm(0.02)),
+                () -> Offset.fromWalls(mm(29.84), mm(31.26)).readWithin(mm(0.02)),
                 () -> FenceStep.of(Fence.split(mm(600), mm(0.3)).gap(mm(40)), mm(560)),
                 () -> HeadAtFence.of(Head.pitched(deg(13)).length(mm(185)).width(mm(76)), blank(), fence()),
                 () -> HeadAtFence.of(head().veneer(mm(6), mm(0)), blank(), fence())
@@ -149,27 +149,30 @@ final class CoreSamples {
                 () -> Passes.noDeeperThan(mm(3)).lastPass(mm(0.5)).to(mm(9.2)),
                 () -> Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).kerf(mm(1.8)).nutLedge(mm(5)),
                 () -> Scarf.at(deg(13)),
-                () -> Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).inTheShaft().board(mm(560), mm(185)),
+                () -> ScarfJoint.inTheShaft(Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)))
+                        .board(mm(560), mm(185)),
                 () -> Passes.noDeeperThan(mm(3)).lastPass(mm(0.5)),
                 () -> OuterStrings.of(mm(35), mm(52)),
                 () -> StringBreak.over(deg(13)),
                 Workmanship::withDefaults,
                 () -> ScarfRun.of(mm(22.2), mm(63.5)),
                 this::set,
-                () -> BackSet.scale(mm(560)),
-                () -> set().overDome(mm(9000), mm(240), mm(30)),
+                () -> BackSet.of(
+                        Scale.of(mm(560)),
+                        14,
+                        set().heights().dome(Dome.of(mm(9000)).pole(mm(240), mm(30)))),
                 () -> ActionChange.of("for a trial", mm(0.1)),
                 () -> Dovetail.tapered(deg(3)),
                 () -> Tenon.of(mm(78), mm(20)).holes(mm(10), mm(1)).at(mm(30)),
                 () -> HeelFace.at(deg(1.02)),
-                () -> MatingFace.of(mm(78), mm(54)).atCap(mm(20)),
-                () -> set().correction(MatingFace.of(mm(78), mm(54)), mm(1), mm(0.5)),
-                () -> HeelBlocks.of(mm(85), mm(2), mm(20)),
+                () -> set().correction(Heel.of(mm(78), mm(54)).capWidth(mm(20)), mm(1), mm(0.5)),
+                () -> HeelBlocks.of(mm(85), mm(20)).overstand(mm(2)),
                 () -> FretTable.of(Scale.of(mm(560)), 20),
                 () -> FannedFrets.of(Scale.of(mm(686)), Scale.of(mm(648)), OuterStrings.of(mm(35), mm(52)), 7),
                 () -> BoardShape.of(neck()),
-                () -> BoardSection.of(mm(40), mm(6), mm(300)),
-                () -> FallAway.of(mm(310), mm(384), mm(0.3)),
+                () -> BoardShape.of(neck()).at(mm(100)),
+                () -> FallAway.of(neck().fingerboard(neck().fingerboard().fallAway(mm(0.3))))
+                        .orElseThrow(),
                 () -> spacing().equalGaps(),
                 () -> StringSpacing.diameters(mm(1), mm(0.7)),
                 () -> StringOverhang.of(neck(), spacing().equalGaps(), spacing().equalCentres()),
@@ -187,7 +190,11 @@ final class CoreSamples {
                         .volute(Volute.of(mm(2), mm(30)))
                         .heelTurn(HeelTurn.from(mm(290), mm(30))))),
                 () -> OnePieceHead.of(head()),
-                () -> BlankNeeds.onePiece(mm(600), mm(70), mm(20)).spare(mm(10), mm(2), mm(1)),
+                () -> BlankNeeds.of(Blank.ofLength(mm(600))
+                        .section(mm(70), mm(20))
+                        .endSpare(mm(10))
+                        .edgeSpare(mm(2))
+                        .planing(mm(1))),
                 () -> CuttingList.from(blank())
                         .kerf(mm(2))
                         .piece("shaft", mm(400))
@@ -279,7 +286,6 @@ final class CoreSamples {
                         List.of(Passes.noDeeperThan(mm(3)).lastPass(mm(0.5)))),
                 Map.entry("org.neckgeom.design.NeckDesign", List.of(neck())),
                 Map.entry("org.neckgeom.solid.WoodSpreads", List.of(WoodSpreads.ofDepth(Spread.normal(mm(0.1))))),
-                Map.entry("org.neckgeom.heel.MatingFace", List.of(MatingFace.of(mm(78), mm(54)))),
                 Map.entry("org.neckgeom.template.Paper", List.of(Paper.A4)),
                 Map.entry("java.lang.String", List.of("fence")),
                 Map.entry("int", List.of(5, 1)),
@@ -361,13 +367,14 @@ final class CoreSamples {
     }
 
     private BackSet set() {
-        return BackSet.scale(mm(560))
-                .bodyAtFret(14)
-                .fretPlane(mm(7.1))
-                .saddle(mm(15.2))
-                .atNut(mm(0.4))
-                .action(mm(2.0))
-                .compensation(mm(2.2));
+        return BackSet.of(
+                Scale.of(mm(560)),
+                14,
+                NeckSet.saddle(mm(15.2))
+                        .atNut(mm(0.4))
+                        .action(mm(2.0))
+                        .fretPlane(mm(7.1))
+                        .compensation(mm(2.2)));
     }
 
     private NeckDesign neck() {

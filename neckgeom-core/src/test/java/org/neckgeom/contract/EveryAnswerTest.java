@@ -26,7 +26,6 @@ import org.neckgeom.budget.Dual;
 import org.neckgeom.channel.Caution;
 import org.neckgeom.channel.Cautions;
 import org.neckgeom.form.Answer;
-import org.neckgeom.heel.BackSetSteps;
 import org.neckgeom.plan.PlanSection;
 import org.neckgeom.sweep.Best;
 import org.neckgeom.testing.PublicTypes;
@@ -55,7 +54,7 @@ class EveryAnswerTest {
     private static final Set<Class<?>> IN_BOTH_UNITS = Set.of(Caution.class, Cautions.class);
 
     /** Hold types or functions of their own, of which nobody has a value. */
-    private static final Set<Class<?>> HOLDERS = Set.of(BackSetSteps.class, Best.class, BudgetKeys.class);
+    private static final Set<Class<?>> HOLDERS = Set.of(Best.class, BudgetKeys.class);
 
     /** A way to make lengths, by which a walk begins. */
     enum Made {

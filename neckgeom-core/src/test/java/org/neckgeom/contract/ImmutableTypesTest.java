@@ -2,22 +2,15 @@ package org.neckgeom.contract;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
 import java.lang.reflect.Field;
 import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.nio.file.FileSystem;
-import java.nio.file.FileSystems;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.Deque;
-import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -202,51 +195,9 @@ class ImmutableTypesTest {
         }
     }
 
-    private static List<Class<?>> publicTypes() throws Exception {
-        List<Class<?>> all = new ArrayList<>();
-        for (Class<?> one : List.of(Amount.class, Scarf.class)) {
-            Path home = Path.of(
-                    one.getProtectionDomain().getCodeSource().getLocation().toURI());
-            if (Files.isDirectory(home)) {
-                all.addAll(publicTypes(home));
-            } else {
-                try (FileSystem jar = FileSystems.newFileSystem(home)) {
-                    all.addAll(publicTypes(jar.getPath("/")));
-                }
-            }
-        }
-        Set<String> exported = new HashSet<>(PublicTypes.exported(Amount.class));
-        exported.addAll(PublicTypes.exported(Scarf.class));
-        all.removeIf(type -> !exported.contains(type.getPackageName()));
-        return all;
-    }
-
-    private static List<Class<?>> publicTypes(Path root) throws IOException, ClassNotFoundException {
-        List<Class<?>> all = new ArrayList<>();
-        try (Stream<Path> files = Files.walk(root)) {
-            for (String name : files.map(
-                            file -> root.relativize(file).toString().replace('\\', '/'))
-                    .filter(name -> name.startsWith("org/neckgeom/") && name.endsWith(".class"))
-                    .filter(name -> !name.endsWith("package-info.class"))
-                    .toList()) {
-                Class<?> type = Class.forName(
-                        name.substring(0, name.length() - ".class".length()).replace('/', '.'),
-                        false,
-                        ImmutableTypesTest.class.getClassLoader());
-                if (isPublic(type)) {
-                    all.add(type);
-                }
-            }
-        }
-        Set<String> exported = new HashSet<>(PublicTypes.exported(Amount.class));
-        exported.addAll(PublicTypes.exported(Scarf.class));
-        all.removeIf(type -> !exported.contains(type.getPackageName()));
-        return all;
-    }
-
-    private static boolean isPublic(Class<?> type) {
-        return Modifier.isPublic(type.getModifiers())
-                && Arrays.stream(new Class<?>[] {type.getDeclaringClass()})
-                        .allMatch(outer -> outer == null || isPublic(outer));
+    private static List<Class<?>> publicTypes() {
+        return Stream.<Class<?>>of(Amount.class, Scarf.class)
+                .flatMap(one -> PublicTypes.beside(one).stream())
+                .toList();
     }
 }

@@ -39,10 +39,9 @@ public final class HeadChecks {
             for (int i = 0; i < degrees.length; i++) {
                 face.figure(
                         row[i + 1],
-                        Scarf.at(deg(degrees[i]))
-                                .shaft(mm(row[0]))
-                                .head(mm(row[0]))
-                                .inTheShaft()
+                        ScarfJoint.inTheShaft(Scarf.at(deg(degrees[i]))
+                                        .shaft(mm(row[0]))
+                                        .head(mm(row[0])))
                                 .glueFaceMm(),
                         0.6);
             }
@@ -52,14 +51,15 @@ public final class HeadChecks {
         planing.of("ScarfJoint.breakLineShift");
         double[][] shifts = {{10, 5.8, 5.7}, {13, 4.4, 4.3}, {15, 3.9, 3.7}, {17, 3.4, 3.3}};
         for (double[] row : shifts) {
-            ScarfJoint joint = Scarf.at(deg(row[0])).shaft(mm(20)).head(mm(15)).inTheHead();
+            ScarfJoint joint =
+                    ScarfJoint.inTheHead(Scarf.at(deg(row[0])).shaft(mm(20)).head(mm(15)));
             planing.figure(row[1], joint.planingHeadFace(mm(1)).breakLineShiftMm(), 0.051)
                     .figure(-row[2], joint.planingShaftFace(mm(1)).breakLineShiftMm(), 0.051);
         }
         Check lines = checks.check("joint line on the back at 15 deg", Source.TRADE, "", Status.PRACTICE, "mm");
         lines.of("ScarfJoint.backLine");
-        lines.figure(2.5, scarf15(19).inTheHead().backLineMm(), 0.05)
-                .figure(-22, scarf15(12.7).inTheShaft().backLineMm(), 0.5);
+        lines.figure(2.5, ScarfJoint.inTheHead(scarf15(19)).backLineMm(), 0.05)
+                .figure(-22, ScarfJoint.inTheShaft(scarf15(12.7)).backLineMm(), 0.5);
         checks.check("pitch of a run of 63.5 on 22.2", Source.TRADE, "a known trap", Status.PRACTICE, "deg")
                 .figure(19.3, ScarfRun.of(mm(22.2), mm(63.5)).pitch().valueIn(ShopUnit.DEGREE), 0.05)
                 .of("ScarfRun.pitch");

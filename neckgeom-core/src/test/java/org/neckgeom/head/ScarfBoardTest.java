@@ -20,8 +20,8 @@ class ScarfBoardTest {
         double a = Math.toRadians(13);
         Scarf scarf = Scarf.at(deg(13)).shaft(mm(19)).head(mm(14)).kerf(mm(1.8));
 
-        double inHead = scarf.inTheHead().board(mm(560), mm(185)).lengthMm();
-        double inShaft = scarf.inTheShaft().board(mm(560), mm(185)).lengthMm();
+        double inHead = ScarfJoint.inTheHead(scarf).board(mm(560), mm(185)).lengthMm();
+        double inShaft = ScarfJoint.inTheShaft(scarf).board(mm(560), mm(185)).lengthMm();
 
         assertThat(inHead).isCloseTo(560 + 185 - 19 / Math.sin(a) + 19 / Math.tan(a) + 1.8 / Math.sin(a), offset(1e-9));
         assertThat(inShaft)
@@ -52,7 +52,9 @@ class ScarfBoardTest {
                     .kerf(mm(kerf))
                     .cleaning(mm(cleaning))
                     .nutLedge(mm(ledge));
-            ScarfJoint joint = (place == JointPlace.IN_THE_HEAD ? scarf.inTheHead() : scarf.inTheShaft())
+            ScarfJoint joint = (place == JointPlace.IN_THE_HEAD
+                            ? ScarfJoint.inTheHead(scarf)
+                            : ScarfJoint.inTheShaft(scarf))
                     .planingHeadFace(mm(d))
                     .planingShaftFace(mm(e))
                     .veneered(HeadSide.FACE, mm(v));
@@ -91,7 +93,7 @@ class ScarfBoardTest {
 
     @Test
     void board_thinnedOnTheOtherSideDiffersByTheRunOfWhatIsPlanedOff() {
-        ScarfJoint joint = Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).inTheShaft();
+        ScarfJoint joint = ScarfJoint.inTheShaft(Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)));
 
         double onFace = joint.board(mm(560), mm(185), HeadSide.FACE).lengthMm();
         double onBack = joint.board(mm(560), mm(185), HeadSide.BACK).lengthMm();
@@ -101,7 +103,7 @@ class ScarfBoardTest {
 
     @Test
     void board_rejectsAHeadThatEndsBeforeTheJoint() {
-        ScarfJoint joint = Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).inTheHead();
+        ScarfJoint joint = ScarfJoint.inTheHead(Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)));
 
         assertThatThrownBy(() -> joint.board(mm(560), mm(80)))
                 .isInstanceOf(IllegalArgumentException.class)
@@ -111,11 +113,8 @@ class ScarfBoardTest {
 
     @Test
     void toString_givesMarksFromTheShaftsEnd() {
-        String text = Scarf.at(deg(13))
-                .shaft(mm(20))
-                .head(mm(15))
-                .kerf(mm(1.8))
-                .inTheShaft()
+        String text = ScarfJoint.inTheShaft(
+                        Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).kerf(mm(1.8)))
                 .board(mm(560), mm(185))
                 .toString();
 

@@ -35,8 +35,8 @@ class ScarfJointTest {
             Vec inHeadFront = Vec.meet(n, -d, Vec.Z, -shaft);
             Vec inShaftFront = Vec.meet(n, -head, Vec.Z, -e);
 
-            ScarfJoint inHead = planed(scarf.inTheHead(), d, e, f, v);
-            ScarfJoint inShaft = planed(scarf.inTheShaft(), d, e, f, v);
+            ScarfJoint inHead = planed(ScarfJoint.inTheHead(scarf), d, e, f, v);
+            ScarfJoint inShaft = planed(ScarfJoint.inTheShaft(scarf), d, e, f, v);
 
             String at = "seed " + SEED + " case " + i;
             assertThat(inHead.breakLineShiftMm()).as(at).isCloseTo(breakLine.x(), offset(1e-9));
@@ -58,14 +58,14 @@ class ScarfJointTest {
         Scarf alike = Scarf.at(deg(15)).shaft(mm(19)).head(mm(19));
         Scarf thinHead = Scarf.at(deg(15)).shaft(mm(19)).head(mm(12.7));
 
-        assertThat(alike.inTheHead().backLineMm()).isCloseTo(2.5, offset(0.05));
-        assertThat(thinHead.inTheShaft().backLineMm()).isCloseTo(-22, offset(0.5));
+        assertThat(ScarfJoint.inTheHead(alike).backLineMm()).isCloseTo(2.5, offset(0.05));
+        assertThat(ScarfJoint.inTheShaft(thinHead).backLineMm()).isCloseTo(-22, offset(0.5));
     }
 
     @Test
     void veneered_onTheFaceMovesTheVisibleBreakLineTowardTheTip() {
         // Common practice: a 2.0 mm plate at 15 deg wants the wood's break line 7.7 mm nearer the heel.
-        ScarfJoint joint = Scarf.at(deg(15)).shaft(mm(19)).head(mm(14)).inTheHead();
+        ScarfJoint joint = ScarfJoint.inTheHead(Scarf.at(deg(15)).shaft(mm(19)).head(mm(14)));
 
         ScarfJoint plated = joint.veneered(HeadSide.FACE, mm(2)).veneered(HeadSide.BACK, mm(0.8));
 
@@ -75,7 +75,7 @@ class ScarfJointTest {
 
     @Test
     void planingHeadFace_thenVeneerOfThatThicknessLeavesTheBreakLineWhereItWas() {
-        ScarfJoint joint = Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).inTheShaft();
+        ScarfJoint joint = ScarfJoint.inTheShaft(Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)));
 
         ScarfJoint plated = joint.planingHeadFace(mm(1.5)).veneered(HeadSide.FACE, mm(1.5));
 
@@ -85,7 +85,7 @@ class ScarfJointTest {
 
     @Test
     void planingHeadFace_rejectsMoreThanThereIs() {
-        ScarfJoint joint = Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).inTheHead();
+        ScarfJoint joint = ScarfJoint.inTheHead(Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)));
 
         assertThatThrownBy(() -> joint.planingHeadFace(mm(15)))
                 .isInstanceOf(IllegalArgumentException.class)
@@ -96,11 +96,8 @@ class ScarfJointTest {
 
     @Test
     void toString_saysWhatEachLineIsMeasuredFrom() {
-        String text = Scarf.at(deg(13))
-                .shaft(mm(20))
-                .head(mm(15))
-                .kerf(mm(1.8))
-                .inTheHead()
+        String text = ScarfJoint.inTheHead(
+                        Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).kerf(mm(1.8)))
                 .toString();
 
         assertThat(text).startsWith("Scarf joint in the head, 13.00 deg");
@@ -111,7 +108,7 @@ class ScarfJointTest {
 
     @Test
     void toString_saysWhichLinesAVeneerHides() {
-        ScarfJoint joint = Scarf.at(deg(15)).shaft(mm(19)).head(mm(14)).inTheHead();
+        ScarfJoint joint = ScarfJoint.inTheHead(Scarf.at(deg(15)).shaft(mm(19)).head(mm(14)));
 
         assertThat(joint.veneered(HeadSide.BACK, mm(0.6)).toString()).contains("the line on the back lies under");
         assertThat(joint.veneered(HeadSide.FACE, mm(2)).toString()).contains("the line on the front lies under");
@@ -120,10 +117,7 @@ class ScarfJointTest {
 
     @Test
     void toString_keepsInches() {
-        assertThat(Scarf.at(deg(13))
-                        .shaft(inch(0.75))
-                        .head(inch(0.5))
-                        .inTheHead()
+        assertThat(ScarfJoint.inTheHead(Scarf.at(deg(13)).shaft(inch(0.75)).head(inch(0.5)))
                         .toString())
                 .contains(" in");
     }
@@ -137,10 +131,7 @@ class ScarfJointTest {
 
     @Test
     void planingAndVeneers_areHandedBackAsTold() {
-        ScarfJoint joint = Scarf.at(deg(13))
-                .shaft(mm(20))
-                .head(mm(15))
-                .inTheHead()
+        ScarfJoint joint = ScarfJoint.inTheHead(Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)))
                 .planingHeadFace(mm(1))
                 .planingShaftFace(mm(0.5))
                 .planingHeadBack(mm(2))

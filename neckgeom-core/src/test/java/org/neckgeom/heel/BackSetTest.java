@@ -9,18 +9,23 @@ import static org.neckgeom.units.ShopUnits.mm;
 
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.design.Dome;
+import org.neckgeom.design.NeckSet;
+import org.neckgeom.design.Scale;
 import org.neckgeom.kernel.Vec;
 
 class BackSetTest {
 
     private static final long SEED = 1402;
-    private static final BackSet SET = BackSet.scale(mm(560))
-            .bodyAtFret(14)
-            .fretPlane(mm(7.1))
-            .saddle(mm(15.2))
-            .atNut(mm(0.4))
-            .action(mm(2.0))
-            .compensation(mm(2.2));
+    private static final Scale SCALE = Scale.of(mm(560));
+    private static final BackSet SET = BackSet.of(
+            Scale.of(mm(560)),
+            14,
+            NeckSet.saddle(mm(15.2))
+                    .atNut(mm(0.4))
+                    .action(mm(2.0))
+                    .fretPlane(mm(7.1))
+                    .compensation(mm(2.2)));
 
     @Test
     void angle_ofTheWorkedExample() {
@@ -41,13 +46,14 @@ class BackSetTest {
             double nut = 0.3 + 0.7 * random.nextDouble();
             double action = 1 + 3 * random.nextDouble();
             double comp = 5 * random.nextDouble();
-            BackSet set = BackSet.scale(mm(scale))
-                    .bodyAtFret(fret)
-                    .fretPlane(mm(plane))
-                    .saddle(mm(saddle))
-                    .atNut(mm(nut))
-                    .action(mm(action))
-                    .compensation(mm(comp));
+            BackSet set = BackSet.of(
+                    Scale.of(mm(scale)),
+                    fret,
+                    NeckSet.saddle(mm(saddle))
+                            .atNut(mm(nut))
+                            .action(mm(action))
+                            .fretPlane(mm(plane))
+                            .compensation(mm(comp)));
             double turn = set.angle().angle().house();
             double joint = scale * (1 - Math.pow(2, -fret / 12.0));
             Vec pivot = new Vec(joint, 0, plane);
@@ -65,13 +71,18 @@ class BackSetTest {
     @Test
     void actionPer_isTheDifferenceOfTwoAngles() {
         double turn = 0.1;
-        double change = SET.actionPer(deg(turn)).changeMm();
+        double change = SET.actionPer(deg(turn)).change().house();
         // The action that would make the angle that much steeper, found by halving.
         double lo = 0;
         double hi = 4;
         for (int i = 0; i < 80; i++) {
             double middle = (lo + hi) / 2;
-            if (SET.withAction(mm(middle)).angle().degrees() > SET.angle().degrees() + turn) {
+            NeckSet lower = NeckSet.saddle(mm(15.2))
+                    .atNut(mm(0.4))
+                    .action(mm(middle))
+                    .fretPlane(mm(7.1))
+                    .compensation(mm(2.2));
+            if (BackSet.of(SCALE, 14, lower).angle().degrees() > SET.angle().degrees() + turn) {
                 lo = middle;
             } else {
                 hi = middle;
@@ -85,17 +96,18 @@ class BackSetTest {
     @Test
     void actionPerSaddle_isAboutHalfAndOppositeToThickness() {
         // Common practice: the action changes by half of the change at the saddle.
-        double perSaddle = SET.actionPerSaddle(mm(1)).changeMm();
+        double perSaddle = SET.actionPerSaddle(mm(1)).change().house();
 
         assertThat(perSaddle).isCloseTo(0.5, offset(0.003));
-        assertThat(SET.actionPerThickness(mm(1)).changeMm()).isEqualTo(-perSaddle);
-        assertThat(BackSet.scale(mm(560))
-                        .bodyAtFret(14)
-                        .fretPlane(mm(7.1))
-                        .saddle(mm(16.2))
-                        .atNut(mm(0.4))
-                        .action(mm(2.0 + perSaddle))
-                        .compensation(mm(2.2))
+        assertThat(SET.actionPerThickness(mm(1)).change().house()).isEqualTo(-perSaddle);
+        assertThat(BackSet.of(
+                                Scale.of(mm(560)),
+                                14,
+                                NeckSet.saddle(mm(16.2))
+                                        .atNut(mm(0.4))
+                                        .action(mm(2.0 + perSaddle))
+                                        .fretPlane(mm(7.1))
+                                        .compensation(mm(2.2)))
                         .angle()
                         .degrees())
                 .isCloseTo(SET.angle().degrees(), offset(1e-9));
@@ -124,23 +136,25 @@ class BackSetTest {
     }
 
     @Test
-    void overDome_countsTheSaddleFromTheTopUnderIt() {
-        BackSet domed = BackSet.scale(mm(648))
-                .bodyAtFret(14)
-                .fretPlane(mm(7.1))
-                .saddle(mm(12.5))
-                .atNut(mm(0.4))
-                .action(mm(2.2))
-                .compensation(mm(2.5))
-                .overDome(mm(9144), mm(250), mm(40));
+    void dome_countsTheSaddleFromTheTopUnderIt() {
+        BackSet domed = BackSet.of(
+                Scale.of(mm(648)),
+                14,
+                NeckSet.saddle(mm(12.5))
+                        .atNut(mm(0.4))
+                        .action(mm(2.2))
+                        .fretPlane(mm(7.1))
+                        .compensation(mm(2.5))
+                        .dome(Dome.of(mm(9144)).pole(mm(250), mm(40))));
         double rise = Math.sqrt(9144.0 * 9144 - 40 * 40) - Math.sqrt(9144.0 * 9144 - 250 * 250);
-        BackSet flat = BackSet.scale(mm(648))
-                .bodyAtFret(14)
-                .fretPlane(mm(7.1))
-                .saddle(mm(12.5 + rise))
-                .atNut(mm(0.4))
-                .action(mm(2.2))
-                .compensation(mm(2.5));
+        BackSet flat = BackSet.of(
+                Scale.of(mm(648)),
+                14,
+                NeckSet.saddle(mm(12.5 + rise))
+                        .atNut(mm(0.4))
+                        .action(mm(2.2))
+                        .fretPlane(mm(7.1))
+                        .compensation(mm(2.5)));
 
         assertThat(domed.angle().degrees()).isCloseTo(flat.angle().degrees(), offset(1e-9));
         assertThat(domed.angle().againstTop().house())
@@ -151,60 +165,48 @@ class BackSetTest {
         assertThat(domed.toString()).contains("dome");
     }
 
-    /** The largest radius there is, 1,000 km: over 250 mm it still turns the top by 250 / 1e9 rad, 1.4e-5 deg. */
+    /** The largest radius there is, 100 m: over 250 mm it still turns the top by 250 / 1e5 rad, 0.14 deg. */
     @Test
-    void overDome_ofTheFlattestIsNoDome() {
-        assertThat(SET.overDome(mm(1e9), mm(250), mm(40)).angle().degrees())
-                .isCloseTo(SET.angle().degrees(), offset(2e-5));
+    void dome_ofTheFlattestIsNearlyNoDome() {
+        NeckSet domed = SET.heights().dome(Dome.of(mm(1e5)).pole(mm(250), mm(40)));
+
+        assertThat(BackSet.of(SCALE, 14, domed).angle().degrees())
+                .isCloseTo(SET.angle().degrees(), offset(0.15));
     }
 
     @Test
     void saddle_tooHighForAnyAngleIsRefusedWithTheLengths() {
-        assertThatThrownBy(() -> BackSet.scale(mm(40))
-                        .bodyAtFret(14)
-                        .fretPlane(mm(7))
-                        .saddle(mm(60))
-                        .atNut(mm(0.4))
-                        .action(mm(2)))
+        assertThatThrownBy(() -> BackSet.of(
+                        Scale.of(mm(40)),
+                        14,
+                        NeckSet.saddle(mm(60)).atNut(mm(0.4)).action(mm(2)).fretPlane(mm(7))))
                 .isInstanceOf(ArithmeticException.class)
                 .hasMessageContaining("53 mm over the fret plane");
     }
 
     @Test
     void compensation_rejectsOneBeforeTheJoint() {
-        assertThatThrownBy(() -> SET.compensation(mm(-260)))
+        assertThatThrownBy(() -> BackSet.of(SCALE, 14, SET.heights().compensation(mm(-260))))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageStartingWith("compensation must be more than -249.452 mm, but was -260 mm");
     }
 
     @Test
     void units_doNotChangeTheAnswer() {
-        BackSet inches = BackSet.scale(inch(24.75))
-                .bodyAtFret(14)
-                .fretPlane(inch(0.28))
-                .saddle(inch(0.5))
-                .atNut(inch(0.015))
-                .action(inch(0.08));
-        BackSet metric = BackSet.scale(mm(24.75 * 25.4))
-                .bodyAtFret(14)
-                .fretPlane(mm(0.28 * 25.4))
-                .saddle(mm(0.5 * 25.4))
-                .atNut(mm(0.015 * 25.4))
-                .action(mm(0.08 * 25.4));
+        BackSet inches = BackSet.of(
+                Scale.of(inch(24.75)),
+                14,
+                NeckSet.saddle(inch(0.5)).atNut(inch(0.015)).action(inch(0.08)).fretPlane(inch(0.28)));
+        BackSet metric = BackSet.of(
+                Scale.of(mm(24.75 * 25.4)),
+                14,
+                NeckSet.saddle(mm(0.5 * 25.4))
+                        .atNut(mm(0.015 * 25.4))
+                        .action(mm(0.08 * 25.4))
+                        .fretPlane(mm(0.28 * 25.4)));
 
         assertThat(inches.angle().degrees()).isCloseTo(metric.angle().degrees(), offset(1e-12));
         assertThat(inches.toString()).contains(" in");
-    }
-
-    @Test
-    void steps_canBeUsedTwiceAndNameWhatIsMissing() {
-        BackSetSteps.WithSaddle started =
-                BackSet.scale(mm(560)).bodyAtFret(14).fretPlane(mm(7.1)).saddle(mm(15.2));
-
-        assertThat(started.atNut(mm(0.4)).action(mm(2)))
-                .isEqualTo(started.atNut(mm(0.4)).action(mm(2)));
-        assertThat(started.toString()).contains("not given yet");
-        assertThat(BackSet.scale(mm(560)).toString()).contains("joint not given yet");
     }
 
     private static Vec turned(Vec point, Vec pivot, double turn) {
@@ -212,23 +214,21 @@ class BackSetTest {
     }
 
     @Test
-    void parts_areHandedBackAsTold() {
-        assertThat(SET.atNut()).isEqualTo(mm(0.4));
-        assertThat(SET.action()).isEqualTo(mm(2));
+    void of_rejectsAFretThatIsNoneAndHeightsWithoutTheFretPlane() {
+        NeckSet heights = SET.heights();
+
+        assertThat(BackSet.of(SCALE, 60, heights.fretPlane(mm(15))).reach().house())
+                .isCloseTo(560 * Math.pow(2, -5) + 2.2, offset(1e-12));
+        assertThatThrownBy(() -> BackSet.of(SCALE, 61, heights)).hasMessageContaining("but was 61");
+        assertThatThrownBy(() -> BackSet.of(SCALE, 0, heights)).hasMessageContaining("but was 0");
+        assertThatThrownBy(() -> BackSet.of(SCALE, 14, heights.overstand(mm(0.5))))
+                .hasMessage("either fret plane or the fingerboard's fret height must be given");
     }
 
     @Test
-    void steps_sayHowFarTheyAre() {
-        BackSetSteps.OfScale scale = BackSet.scale(mm(560));
-        BackSetSteps.AtJoint joint = scale.bodyAtFret(14);
-
-        assertThat(scale.toString()).contains("joint");
-        assertThat(joint.toString()).isNotBlank().isNotEqualTo(scale.toString());
-        assertThat(joint.fretPlane(mm(7.1)).toString()).isNotBlank().isNotEqualTo(joint.toString());
-        assertThat(scale.bodyAtFret(60)).isNotNull();
-        assertThatThrownBy(() -> scale.bodyAtFret(61)).hasMessageContaining("but was 61");
-        assertThatThrownBy(() -> scale.bodyAtFret(14, 0)).hasMessageContaining("but was 0");
-        assertThatThrownBy(() -> scale.bodyAtFret(0)).hasMessageContaining("but was 0");
+    void reach_isOfTheScalesOwnDivisions() {
+        assertThat(BackSet.of(SCALE.divisions(19), 22, SET.heights()).reach().house())
+                .isCloseTo(560 * Math.pow(2, -22 / 19.0) + 2.2, offset(1e-12));
     }
 
     @Test
@@ -238,7 +238,7 @@ class BackSetTest {
 
         // Lever rule: the far end of a pocket of 70 mm, 251.6514 mm before the saddle, is turned about.
         assertThat(forward.isTowardBridge()).isFalse();
-        assertThat(forward.thicknessMm()).isCloseTo(70 / (251.6514 - 70), offset(1e-6));
+        assertThat(forward.thickness().house()).isCloseTo(70 / (251.6514 - 70), offset(1e-6));
         assertThat(forward.toString()).contains("under the nut-side edge").contains("1 mm lower, head forward");
     }
 }

@@ -28,7 +28,8 @@ class HeelBlocksTest {
             Vec top = down.times(-over / Math.cos(lean));
             Vec faceNormal = Vec.Z.turned(Vec.Y, -angle);
 
-            HeelBlocks heel = HeelBlocks.of(mm(depth), mm(over), mm(20))
+            HeelBlocks heel = HeelBlocks.of(mm(depth), mm(20))
+                    .overstand(mm(over))
                     .at(deg(Math.toDegrees(angle)))
                     .leaning(deg(Math.toDegrees(lean)));
 
@@ -42,7 +43,7 @@ class HeelBlocksTest {
 
     @Test
     void height_ofAnEndThatLeansWithTheNeckIsDividedByTheCosine() {
-        HeelBlocks square = HeelBlocks.of(mm(90), mm(2), mm(20)).at(deg(3));
+        HeelBlocks square = HeelBlocks.of(mm(90), mm(20)).overstand(mm(2)).at(deg(3));
         HeelBlocks leaning = square.leaning(deg(3));
 
         assertThat(square.height().house()).isCloseTo(92 * Math.cos(Math.toRadians(3)), offset(1e-12));
@@ -52,13 +53,13 @@ class HeelBlocksTest {
     @Test
     void count_roundsUpAndSaysWhatIsTrimmed() {
         // Common practice: three or four layers of the blank's thickness.
-        HeelBlocks heel = HeelBlocks.of(mm(85), mm(0), mm(20));
+        HeelBlocks heel = HeelBlocks.of(mm(85), mm(20));
 
         assertThat(heel.count()).isEqualTo(4);
         assertThat(heel.trim().house()).isCloseTo(15, offset(1e-12));
-        assertThat(HeelBlocks.of(mm(80), mm(0), mm(20)).count()).isEqualTo(3);
-        assertThat(HeelBlocks.of(mm(80), mm(0), mm(20)).trim().house()).isCloseTo(0, offset(1e-12));
-        assertThat(HeelBlocks.of(mm(15), mm(0), mm(20)).count()).isZero();
+        assertThat(HeelBlocks.of(mm(80), mm(20)).count()).isEqualTo(3);
+        assertThat(HeelBlocks.of(mm(80), mm(20)).trim().house()).isCloseTo(0, offset(1e-12));
+        assertThat(HeelBlocks.of(mm(15), mm(20)).count()).isZero();
         assertThat(heel.blocks(mm(32.5)).count()).isEqualTo(2);
         assertThat(heel.toString()).startsWith("Heel: 4 blocks of 20 mm under the shaft");
     }

@@ -4,6 +4,7 @@ import static org.neckgeom.units.ShopUnits.mm;
 
 import java.util.SplittableRandom;
 import org.hipparchus.dfp.Dfp;
+import org.neckgeom.design.NeckSet;
 import org.neckgeom.design.Scale;
 import org.neckgeom.kernel.NeckSetKernel;
 import org.neckgeom.validation.Check;
@@ -24,20 +25,18 @@ public final class HeelChecks {
     }
 
     private static void neckSet(Checks checks) {
-        BackSet set = BackSet.scale(mm(648))
-                .bodyAtFret(14)
-                .fretPlane(mm(7))
-                .saddle(mm(15))
-                .atNut(mm(0.4))
-                .action(mm(2.2));
+        BackSet set = BackSet.of(
+                Scale.of(mm(648)),
+                14,
+                NeckSet.saddle(mm(15)).atNut(mm(0.4)).action(mm(2.2)).fretPlane(mm(7)));
         checks.check("14th fret to saddle at 648 mm", Source.TRADE, "", Status.PRACTICE, "mm")
                 .figure(289, set.reach().house(), 0.5)
                 .of("BackSet.reach");
         checks.check("off an 80 mm heel for 3 mm at the bridge", Source.TRADE, "", Status.PRACTICE, "mm")
-                .figure(0.83, set.wedge(mm(80), mm(3)).cutMm(), 0.005)
+                .figure(0.83, set.wedge(mm(80), mm(3)).cut().house(), 0.005)
                 .of("BackSet.wedge", "HeelWedge.cut");
         checks.check("off a 50 mm cheek for 0.575 mm at the bridge", Source.TRADE, "", Status.PRACTICE, "mm")
-                .figure(0.1, set.cheek(mm(50), mm(0.575)).cutMm(), 0.001)
+                .figure(0.1, set.cheek(mm(50), mm(0.575)).cut().house(), 0.001)
                 .of("BackSet.cheek", "HeelCheek.cut");
         Check sway = checks.check(
                 "half a degree sideways about a 14th fret: at saddle and nut", Source.TRADE, "", Status.PRACTICE, "mm");

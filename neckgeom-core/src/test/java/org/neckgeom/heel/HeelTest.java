@@ -8,19 +8,24 @@ import static org.neckgeom.units.ShopUnits.mm;
 
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.design.Dome;
+import org.neckgeom.design.Heel;
+import org.neckgeom.design.NeckSet;
+import org.neckgeom.design.Scale;
 import org.neckgeom.kernel.Vec;
 
 /** The corrections at the heel: face, wedge, cheek, corners, shim. */
 class HeelTest {
 
     private static final long SEED = 54;
-    private static final BackSet SET = BackSet.scale(mm(560))
-            .bodyAtFret(14)
-            .fretPlane(mm(7.1))
-            .saddle(mm(15.2))
-            .atNut(mm(0.4))
-            .action(mm(2.0))
-            .compensation(mm(2.2));
+    private static final BackSet SET = BackSet.of(
+            Scale.of(mm(560)),
+            14,
+            NeckSet.saddle(mm(15.2))
+                    .atNut(mm(0.4))
+                    .action(mm(2.0))
+                    .fretPlane(mm(7.1))
+                    .compensation(mm(2.2)));
 
     @Test
     void heelFace_isTheAngleBetweenTheTurnedGlueFaceAndTheBodysEnd() {
@@ -37,7 +42,8 @@ class HeelTest {
 
     @Test
     void heelFace_squareToADomedTopLeansByTheTopsSlope() {
-        BackSet domed = SET.overDome(mm(9000), mm(240), mm(20));
+        BackSet domed = BackSet.of(
+                Scale.of(mm(560)), 14, SET.heights().dome(Dome.of(mm(9000)).pole(mm(240), mm(20))));
 
         double difference = domed.heelFace().squareToTheTop().angle().house()
                 - domed.heelFace().angle().house();
@@ -49,15 +55,13 @@ class HeelTest {
     @Test
     void wedge_agreesWithTheTradesExample() {
         // Common practice: 14-fret joint, 289 mm to the saddle at 648 mm, 3 mm under at an 80 mm heel: 0.83 at the cap.
-        BackSet set = BackSet.scale(mm(648))
-                .bodyAtFret(14)
-                .fretPlane(mm(7))
-                .saddle(mm(15))
-                .atNut(mm(0.4))
-                .action(mm(2.2));
+        BackSet set = BackSet.of(
+                Scale.of(mm(648)),
+                14,
+                NeckSet.saddle(mm(15)).atNut(mm(0.4)).action(mm(2.2)).fretPlane(mm(7)));
 
         assertThat(set.reach().house()).isCloseTo(289, offset(0.5));
-        assertThat(set.wedge(mm(80), mm(3)).cutMm()).isCloseTo(0.83, offset(0.005));
+        assertThat(set.wedge(mm(80), mm(3)).cut().house()).isCloseTo(0.83, offset(0.005));
         assertThat(set.wedge(mm(80), mm(3)).isAtCap()).isTrue();
         assertThat(set.wedge(mm(80), mm(-3)).isAtCap()).isFalse();
     }
@@ -71,18 +75,19 @@ class HeelTest {
             double plane = 6 + 4 * random.nextDouble();
             double string = 2 + 2 * random.nextDouble();
             double saddle = plane + reach * Math.sin(angle) + string * Math.cos(angle);
-            BackSet set = BackSet.scale(mm(reach * Math.pow(2, 14 / 12.0)))
-                    .bodyAtFret(14)
-                    .fretPlane(mm(plane))
-                    .saddle(mm(saddle))
-                    .atNut(mm(string))
-                    .action(mm(string));
+            BackSet set = BackSet.of(
+                    Scale.of(mm(reach * Math.pow(2, 14 / 12.0))),
+                    14,
+                    NeckSet.saddle(mm(saddle))
+                            .atNut(mm(string))
+                            .action(mm(string))
+                            .fretPlane(mm(plane)));
             double height = 50 + 50 * random.nextDouble();
             double top = 45 + 15 * random.nextDouble();
             double cap = 14 + 20 * random.nextDouble();
             double change = -3 + 6 * random.nextDouble();
             double aside = -2 + 4 * random.nextDouble();
-            HeelCorners cut = set.correction(MatingFace.of(mm(height), mm(top)).atCap(mm(cap)), mm(change), mm(aside));
+            HeelCorners cut = set.correction(Heel.of(mm(height), mm(top)).capWidth(mm(cap)), mm(change), mm(aside));
 
             // The cut face in the neck's place, x toward the body: what is taken off lies behind the old face x = 0.
             Vec a = new Vec(-cut.topBass().house(), -top / 2, 0);
@@ -112,32 +117,31 @@ class HeelTest {
 
     @Test
     void corners_ofOneCorrectionAreTheWedgeOrTheCheek() {
-        MatingFace face = MatingFace.of(mm(78), mm(54));
-        HeelCorners height = SET.correction(face, mm(-1), mm(0));
-        HeelCorners side = SET.correction(face, mm(0), mm(0.8));
+        Heel heel = Heel.of(mm(78), mm(54));
+        HeelCorners height = SET.correction(heel, mm(-1), mm(0));
+        HeelCorners side = SET.correction(heel, mm(0), mm(0.8));
 
-        assertThat(height.topBass().house()).isCloseTo(SET.wedge(mm(78), mm(-1)).cutMm(), offset(1e-12));
+        assertThat(height.topBass().house())
+                .isCloseTo(SET.wedge(mm(78), mm(-1)).cut().house(), offset(1e-12));
         assertThat(height.capTreble().house()).isCloseTo(0, offset(1e-12));
         assertThat(height.shortening().house())
                 .isCloseTo(SET.wedge(mm(78), mm(-1)).shortening().house(), offset(1e-12));
         assertThat(side.topTreble().house())
-                .isCloseTo(SET.cheek(mm(54), mm(0.8)).cutMm(), offset(1e-12));
+                .isCloseTo(SET.cheek(mm(54), mm(0.8)).cut().house(), offset(1e-12));
         assertThat(side.topBass().house()).isCloseTo(0, offset(1e-12));
-        assertThat(SET.correction(face, mm(2), mm(0)).shortening().house())
+        assertThat(SET.correction(heel, mm(2), mm(0)).shortening().house())
                 .isCloseTo(SET.wedge(mm(78), mm(2)).shortening().house(), offset(1e-12));
     }
 
     @Test
     void cheek_agreesWithTheTradesFigure() {
         // Common practice: 0.1 mm off one edge at 50-60 mm heel width moves the line at the saddle 0.5-0.6 mm.
-        BackSet set = BackSet.scale(mm(648))
-                .bodyAtFret(14)
-                .fretPlane(mm(7))
-                .saddle(mm(15))
-                .atNut(mm(0.4))
-                .action(mm(2.2));
+        BackSet set = BackSet.of(
+                Scale.of(mm(648)),
+                14,
+                NeckSet.saddle(mm(15)).atNut(mm(0.4)).action(mm(2.2)).fretPlane(mm(7)));
 
-        assertThat(set.cheek(mm(50), mm(0.575)).cutMm()).isCloseTo(0.1, offset(0.001));
+        assertThat(set.cheek(mm(50), mm(0.575)).cut().house()).isCloseTo(0.1, offset(0.001));
         assertThat(set.cheek(mm(55), mm(0.8)).isOnTreble()).isTrue();
         assertThat(set.cheek(mm(55), mm(-0.8)).toString()).contains("off the bass cheek");
     }
@@ -147,8 +151,8 @@ class HeelTest {
         for (double change : new double[] {1.2, -1.2}) {
             PocketShim shim = SET.shim(mm(70), mm(change));
             // Two points of the neck's back: the nut-side edge at 0 and the end at 70, one of them lifted.
-            double atEdge = shim.isTowardBridge() ? 0 : shim.thicknessMm();
-            double atEnd = shim.isTowardBridge() ? shim.thicknessMm() : 0;
+            double atEdge = shim.isTowardBridge() ? 0 : shim.thickness().house();
+            double atEnd = shim.isTowardBridge() ? shim.thickness().house() : 0;
             double atSaddle = atEdge + (atEnd - atEdge) / 70 * SET.reach().house();
 
             assertThat(atSaddle).isCloseTo(change, offset(1e-9));

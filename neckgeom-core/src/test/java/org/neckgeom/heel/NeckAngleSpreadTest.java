@@ -8,6 +8,8 @@ import static org.neckgeom.units.ShopUnits.percent;
 import javax.measure.quantity.Angle;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.design.NeckSet;
+import org.neckgeom.design.Scale;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Spread;
 
@@ -57,12 +59,13 @@ class NeckAngleSpreadTest {
     }
 
     private static BackSet set(double saddle) {
-        return BackSet.scale(mm(560))
-                .bodyAtFret(14)
-                .fretPlane(mm(7.1))
-                .saddle(mm(saddle))
-                .atNut(mm(0.4))
-                .action(mm(2.0))
-                .compensation(mm(2.2));
+        return BackSet.of(
+                Scale.of(mm(560)),
+                14,
+                NeckSet.saddle(mm(saddle))
+                        .atNut(mm(0.4))
+                        .action(mm(2.0))
+                        .fretPlane(mm(7.1))
+                        .compensation(mm(2.2)));
     }
 }

@@ -22,10 +22,13 @@ import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.NeckSet;
 import org.neckgeom.design.Rod;
+import org.neckgeom.design.Scale;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.head.Scarf;
+import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.BackSet;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Spread;
@@ -130,19 +133,17 @@ class NeckPlanTest {
         assertThat(plan.blank()).isEqualTo(SampleBench.octaveBlank());
         assertThat(plan.shop()).isEqualTo(SampleBench.metricShop());
         assertThat(plan.scarf())
-                .contains(Scarf.at(deg(13))
-                        .shaft(mm(20))
-                        .head(mm(15))
-                        .kerf(mm(1.8))
-                        .inTheHead());
+                .contains(ScarfJoint.inTheHead(
+                        Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).kerf(mm(1.8))));
         assertThat(plan.neckSet())
-                .contains(BackSet.scale(mm(560))
-                        .bodyAtFret(14)
-                        .fretPlane(mm(7.1))
-                        .saddle(mm(15.2))
-                        .atNut(mm(0.4))
-                        .action(mm(2.0))
-                        .compensation(mm(2.2)));
+                .contains(BackSet.of(
+                        Scale.of(mm(560)),
+                        14,
+                        NeckSet.saddle(mm(15.2))
+                                .atNut(mm(0.4))
+                                .action(mm(2.0))
+                                .fretPlane(mm(7.1))
+                                .compensation(mm(2.2))));
         assertThat(plan.weather()).isEqualTo(DRY);
         assertThat(plan.relief()).isEqualTo(mm(0.2));
         assertThat(plan.bridgeWithin()).isEqualTo(mm(1));

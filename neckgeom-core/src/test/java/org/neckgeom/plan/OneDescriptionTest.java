@@ -11,6 +11,7 @@ import org.neckgeom.design.Dome;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.NeckSet;
+import org.neckgeom.design.Scale;
 import org.neckgeom.design.ScarfCut;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
@@ -56,10 +57,8 @@ class OneDescriptionTest {
     void scarf_hasTheHeadsOwnVeneers() {
         Blank blank = SampleBench.octaveBlank();
         Head veneered = HEAD.veneer(mm(2), mm(0)).backVeneer(mm(0.8)).scarfed(ScarfCut.inTheHead());
-        ScarfJoint byHand = Scarf.at(deg(13))
-                .shaft(blank.thickness())
-                .head(mm(15))
-                .inTheHead()
+        ScarfJoint byHand = ScarfJoint.inTheHead(
+                        Scarf.at(deg(13)).shaft(blank.thickness()).head(mm(15)))
                 .veneered(HeadSide.FACE, mm(2))
                 .veneered(HeadSide.BACK, mm(0.8));
 
@@ -93,12 +92,10 @@ class OneDescriptionTest {
     /** 6 mm of board and frets of 1.1 mm under an overstand of 0.5 mm. */
     @Test
     void neckSet_isOfTheDesignsScaleJointAndBoard() {
-        BackSet byHand = BackSet.scale(mm(560))
-                .bodyAtFret(14)
-                .fretPlane(mm(7.6))
-                .saddle(mm(15.2))
-                .atNut(mm(0.4))
-                .action(mm(2));
+        BackSet byHand = BackSet.of(
+                Scale.of(mm(560)),
+                14,
+                NeckSet.saddle(mm(15.2)).atNut(mm(0.4)).action(mm(2)).fretPlane(mm(7.6)));
         NeckPlan plan = plan(FRETTED.neckSet(SET.overstand(mm(0.5))), SampleBench.octaveBlank());
 
         assertThat(plan.neckSet().orElseThrow().angle().degrees())
@@ -121,13 +118,14 @@ class OneDescriptionTest {
         NeckSet domed = SET.fretPlane(mm(7.1)).dome(Dome.of(mm(9000)).pole(mm(240), mm(30)));
 
         assertThat(BackSet.of(OCTAVE.neckSet(domed)))
-                .isEqualTo(BackSet.scale(mm(560))
-                        .bodyAtFret(14)
-                        .fretPlane(mm(7.1))
-                        .saddle(mm(15.2))
-                        .atNut(mm(0.4))
-                        .action(mm(2))
-                        .overDome(mm(9000), mm(240), mm(30)));
+                .isEqualTo(BackSet.of(
+                        Scale.of(mm(560)),
+                        14,
+                        NeckSet.saddle(mm(15.2))
+                                .atNut(mm(0.4))
+                                .action(mm(2))
+                                .fretPlane(mm(7.1))
+                                .dome(Dome.of(mm(9000)).pole(mm(240), mm(30)))));
     }
 
     @Test

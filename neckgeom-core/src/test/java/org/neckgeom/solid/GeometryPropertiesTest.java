@@ -14,6 +14,7 @@ import org.neckgeom.board.StringPlaces;
 import org.neckgeom.board.StringSpacing;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
+import org.neckgeom.design.NeckSet;
 import org.neckgeom.design.Rod;
 import org.neckgeom.design.Scale;
 import org.neckgeom.head.HeadSide;
@@ -57,13 +58,11 @@ class GeometryPropertiesTest {
             double head = random.nextDouble(10, 20);
             double k = random.nextDouble(0.5, 2);
             ScarfJoint one =
-                    Scarf.at(deg(pitch)).shaft(mm(shaft)).head(mm(head)).inTheHead();
-            ScarfJoint mixed = Scarf.at(toldDegrees(pitch))
-                    .shaft(told(shaft))
-                    .head(told(head))
-                    .inTheHead();
-            ScarfJoint larger =
-                    Scarf.at(deg(pitch)).shaft(mm(k * shaft)).head(mm(k * head)).inTheHead();
+                    ScarfJoint.inTheHead(Scarf.at(deg(pitch)).shaft(mm(shaft)).head(mm(head)));
+            ScarfJoint mixed = ScarfJoint.inTheHead(
+                    Scarf.at(toldDegrees(pitch)).shaft(told(shaft)).head(told(head)));
+            ScarfJoint larger = ScarfJoint.inTheHead(
+                    Scarf.at(deg(pitch)).shaft(mm(k * shaft)).head(mm(k * head)));
 
             assertThat(mixed.frontLineMm()).as(at(i)).isCloseTo(one.frontLineMm(), within(1e-10));
             assertThat(mixed.backLineMm()).as(at(i)).isCloseTo(one.backLineMm(), within(1e-10));
@@ -79,16 +78,12 @@ class GeometryPropertiesTest {
             double pitch = random.nextDouble(2, 20);
             double steeper = pitch + random.nextDouble(0, 5);
 
-            assertThat(Scarf.at(deg(steeper))
-                            .shaft(mm(20))
-                            .head(mm(15))
-                            .inTheShaft()
+            assertThat(ScarfJoint.inTheShaft(
+                                    Scarf.at(deg(steeper)).shaft(mm(20)).head(mm(15)))
                             .glueFaceMm())
                     .as(at(i))
-                    .isLessThanOrEqualTo(Scarf.at(deg(pitch))
-                            .shaft(mm(20))
-                            .head(mm(15))
-                            .inTheShaft()
+                    .isLessThanOrEqualTo(ScarfJoint.inTheShaft(
+                                    Scarf.at(deg(pitch)).shaft(mm(20)).head(mm(15)))
                             .glueFaceMm());
         }
     }
@@ -98,10 +93,8 @@ class GeometryPropertiesTest {
     void veneer_undoesPlaning() {
         for (int i = 0; i < CASES; i++) {
             double off = random.nextDouble(0.2, 3);
-            ScarfJoint joint = Scarf.at(deg(random.nextDouble(3, 18)))
-                    .shaft(mm(20))
-                    .head(mm(15))
-                    .inTheHead();
+            ScarfJoint joint = ScarfJoint.inTheHead(
+                    Scarf.at(deg(random.nextDouble(3, 18))).shaft(mm(20)).head(mm(15)));
 
             ScarfJoint again = joint.planingHeadFace(mm(off)).veneered(HeadSide.FACE, mm(off));
 
@@ -139,12 +132,13 @@ class GeometryPropertiesTest {
     }
 
     private BackSet set(double action, double saddle, double k) {
-        return BackSet.scale(mm(k * 648))
-                .bodyAtFret(14)
-                .fretPlane(mm(k * 7))
-                .saddle(mm(k * saddle))
-                .atNut(mm(k * 0.4))
-                .action(mm(k * action));
+        return BackSet.of(
+                Scale.of(mm(k * 648)),
+                14,
+                NeckSet.saddle(mm(k * saddle))
+                        .atNut(mm(k * 0.4))
+                        .action(mm(k * action))
+                        .fretPlane(mm(k * 7)));
     }
 
     /** A neck k times as large has the same angle; a higher saddle never a smaller one; higher action never a larger. */
@@ -177,7 +171,7 @@ class GeometryPropertiesTest {
             double turn = random.nextDouble(-0.2, 0.2);
             BackSet set = set(action, saddle, 1);
 
-            double after = action + set.actionPer(deg(turn)).changeMm();
+            double after = action + set.actionPer(deg(turn)).change().house();
 
             // With compensation 0 the nut keeps its height: all of the change is the twelfth fret's share.
             assertThat(set(after, saddle, 1).angle().degrees())
@@ -197,10 +191,10 @@ class GeometryPropertiesTest {
             HeelWedge down = set.wedge(mm(80), mm(-change));
 
             assertThat(up.isAtCap()).as(at(i)).isNotEqualTo(down.isAtCap());
-            assertThat(up.cutMm()).as(at(i)).isCloseTo(down.cutMm(), within(0.01 * change));
-            assertThat(set.cheek(mm(55), mm(change)).cutMm())
+            assertThat(up.cut().house()).as(at(i)).isCloseTo(down.cut().house(), within(0.01 * change));
+            assertThat(set.cheek(mm(55), mm(change)).cut().house())
                     .as(at(i))
-                    .isCloseTo(set.cheek(mm(55), mm(-change)).cutMm(), within(1e-12));
+                    .isCloseTo(set.cheek(mm(55), mm(-change)).cut().house(), within(1e-12));
         }
     }
 

@@ -13,7 +13,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.neckgeom.board.BoardSection;
 import org.neckgeom.board.BoardShape;
 import org.neckgeom.board.FallAway;
 import org.neckgeom.board.FannedFrets;
@@ -24,11 +23,14 @@ import org.neckgeom.board.StringPlaces;
 import org.neckgeom.board.StringSpacing;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
+import org.neckgeom.design.Dome;
 import org.neckgeom.design.Dovetail;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.HeadPost;
+import org.neckgeom.design.Heel;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.NeckSet;
 import org.neckgeom.design.Rod;
 import org.neckgeom.design.Scale;
 import org.neckgeom.design.Tenon;
@@ -37,6 +39,7 @@ import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.HeadSide;
 import org.neckgeom.head.OnePieceHead;
 import org.neckgeom.head.Scarf;
+import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.head.ScarfRoll;
 import org.neckgeom.head.ScarfRun;
 import org.neckgeom.head.SlantedScarf;
@@ -44,7 +47,6 @@ import org.neckgeom.head.StringBreak;
 import org.neckgeom.heel.ActionChange;
 import org.neckgeom.heel.BackSet;
 import org.neckgeom.heel.HeelBlocks;
-import org.neckgeom.heel.MatingFace;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.testing.Approved;
@@ -58,10 +60,10 @@ class GeometryValuesTest {
                 d -> scarf(0).kerf(mm(1 + d)),
                 d -> scarf(0).cleaning(mm(d)),
                 d -> scarf(0).nutLedge(mm(d)),
-                d -> scarf(d).inTheHead(),
-                d -> scarf(0).inTheShaft().planingHeadFace(mm(1 + d)),
-                d -> scarf(0).inTheShaft().veneered(HeadSide.BACK, mm(1 + d)),
-                d -> scarf(0).inTheHead().board(mm(560 + d), mm(185)),
+                d -> ScarfJoint.inTheHead(scarf(d)),
+                d -> ScarfJoint.inTheShaft(scarf(0)).planingHeadFace(mm(1 + d)),
+                d -> ScarfJoint.inTheShaft(scarf(0)).veneered(HeadSide.BACK, mm(1 + d)),
+                d -> ScarfJoint.inTheHead(scarf(0)).board(mm(560 + d), mm(185)),
                 d -> ScarfRoll.of(deg(13), deg(0.5 + d)),
                 d -> ScarfRun.of(mm(22.2), mm(63.5 + d)),
                 d -> SlantedScarf.of(deg(13), deg(6 + d)),
@@ -69,8 +71,11 @@ class GeometryValuesTest {
                 d -> broken(0).sideways(mm(1 + d)),
                 d -> broken(0).speakingSide(deg(1 + d)),
                 d -> set(d),
-                d -> set(0).compensation(mm(1 + d)),
-                d -> set(0).overDome(mm(9000 + d), mm(240), mm(30)),
+                d -> BackSet.of(Scale.of(mm(560)), 14, set(0).heights().compensation(mm(1 + d))),
+                d -> BackSet.of(
+                        Scale.of(mm(560)),
+                        14,
+                        set(0).heights().dome(Dome.of(mm(9000 + d)).pole(mm(240), mm(30)))),
                 d -> set(d).angle(),
                 d -> set(0).angleWith(Spread.normal(mm(0.1 + d))),
                 d -> set(0).angle().atBridge(mm(9 + d), mm(7)),
@@ -80,10 +85,10 @@ class GeometryValuesTest {
                 d -> set(0).heelFace().bodyEnd(deg(88 + d)),
                 d -> set(0).wedge(mm(78), mm(1 + d)),
                 d -> set(0).cheek(mm(54), mm(1 + d)),
-                d -> MatingFace.of(mm(78), mm(54)).atCap(mm(20 + d)),
-                d -> set(0).correction(MatingFace.of(mm(78), mm(54)), mm(1 + d), mm(0.5)),
+                d -> Heel.of(mm(78), mm(54)).capWidth(mm(20 + d)),
+                d -> set(0).correction(Heel.of(mm(78), mm(54)), mm(1 + d), mm(0.5)),
                 d -> set(0).shim(mm(70), mm(1 + d)),
-                d -> HeelBlocks.of(mm(85), mm(2 + d), mm(20)),
+                d -> HeelBlocks.of(mm(85), mm(20)).overstand(mm(2 + d)),
                 d -> Dovetail.tapered(deg(3 + d)),
                 d -> Tenon.of(mm(78), mm(20)).holes(mm(10), mm(1)).at(mm(30 + d)),
                 d -> FretTable.of(Scale.of(mm(560 + d)), 20),
@@ -93,8 +98,8 @@ class GeometryValuesTest {
                 d -> BoardShape.of(neck(d)),
                 d -> BoardShape.of(neck(d)).atFret(5),
                 d -> BoardShape.of(neck(d)).withEqualEdges(),
-                d -> BoardSection.of(mm(40), mm(6), mm(300 + d)),
-                d -> FallAway.of(mm(310), mm(384), mm(0.3 + d)),
+                d -> FallAway.of(neck(0).fingerboard(neck(0).fingerboard().fallAway(mm(0.3 + d))))
+                        .orElseThrow(),
                 d -> spacing(d),
                 d -> spacing(d).equalGaps(),
                 d -> StringPlaces.of(List.of(mm(-1 - d), mm(1)), List.of(mm(0.5), mm(0.3))),
@@ -121,7 +126,11 @@ class GeometryValuesTest {
                 d -> CuttingList.from(Blank.ofLength(mm(900)).section(mm(70), mm(20)))
                         .piece("shaft", mm(500 + d)),
                 d -> OnePieceHead.of(Head.pitched(deg(13)).length(mm(185 + d))),
-                d -> BlankNeeds.onePiece(mm(600), mm(60), mm(60)).spare(mm(25), mm(2 + d), mm(1)));
+                d -> BlankNeeds.of(Blank.ofLength(mm(600))
+                        .section(mm(60), mm(60))
+                        .endSpare(mm(25))
+                        .edgeSpare(mm(2 + d))
+                        .planing(mm(1))));
     }
 
     @ParameterizedTest
@@ -163,12 +172,10 @@ class GeometryValuesTest {
     }
 
     private static BackSet set(double d) {
-        return BackSet.scale(mm(560))
-                .bodyAtFret(14)
-                .fretPlane(mm(7.1))
-                .saddle(mm(15.2 + d))
-                .atNut(mm(0.4))
-                .action(mm(2.0));
+        return BackSet.of(
+                Scale.of(mm(560)),
+                14,
+                NeckSet.saddle(mm(15.2 + d)).atNut(mm(0.4)).action(mm(2.0)).fretPlane(mm(7.1)));
     }
 
     private static OuterStrings outer(double d) {

@@ -9,6 +9,7 @@ import static org.neckgeom.units.ShopUnits.mm;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.head.Scarf;
 import org.neckgeom.head.ScarfBoard;
+import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.stock.Blank;
 
 /** Least blank and cutting list. */
@@ -16,14 +17,15 @@ class StockNeedsTest {
 
     @Test
     void needs_addTheirSparesOnBothSides() {
-        ScarfBoard board = Scarf.at(deg(13))
-                .shaft(mm(20))
-                .head(mm(15))
-                .kerf(mm(1.8))
-                .inTheHead()
+        ScarfBoard board = ScarfJoint.inTheHead(
+                        Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).kerf(mm(1.8)))
                 .board(mm(420), mm(185));
 
-        BlankNeeds needs = BlankNeeds.of(board, mm(61)).spare(mm(25), mm(2), mm(0.5));
+        BlankNeeds needs = BlankNeeds.of(Blank.ofLength(board.length())
+                .section(mm(61), board.thickness())
+                .endSpare(mm(25))
+                .edgeSpare(mm(2))
+                .planing(mm(0.5)));
 
         assertThat(needs.length().house()).isCloseTo(board.lengthMm() + 50, offset(1e-12));
         assertThat(needs.width()).isEqualTo(mm(65));

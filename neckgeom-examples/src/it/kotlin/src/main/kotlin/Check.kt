@@ -1,5 +1,6 @@
 import org.neckgeom.budget.Budget
 import org.neckgeom.head.Scarf
+import org.neckgeom.head.ScarfJoint
 import org.neckgeom.measure.Limits
 import org.neckgeom.measure.Spread
 import org.neckgeom.channel.Centring
@@ -17,7 +18,7 @@ fun main() {
 
     // 15 / sin 13 degrees, with 25 digits by mpmath.
     val scarf = Scarf.at(deg(13.0)).shaft(mm(20.0)).head(mm(15.0))
-    expect("glue face, mm", 66.68117223878702, scarf.inTheHead().glueFaceMm())
+    expect("glue face, mm", 66.68117223878702, ScarfJoint.inTheHead(scarf).glueFaceMm())
 
     // Two equal rectangles add up to a triangle; by hand, its middle half holds three quarters.
     val budget = Budget.named("slot")

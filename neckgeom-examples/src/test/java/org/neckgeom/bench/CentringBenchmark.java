@@ -156,7 +156,7 @@ public class CentringBenchmark {
         double sum = 0;
         for (int i = 0; i < COUNT; i++) {
             Walls in = walls[i];
-            Offset out = Offset.fromWalls(in.fence, in.far, in.u);
+            Offset out = Offset.fromWalls(in.fence, in.far).readWithin(in.u);
             sum += out.amount().house() + out.uncertainty().house();
         }
         return sum;
@@ -168,7 +168,7 @@ public class CentringBenchmark {
         double sum = 0;
         for (int i = 0; i < COUNT; i++) {
             Walls in = walls[i];
-            Offset out = Offset.fromWalls(in.fence, in.far, in.u);
+            Offset out = Offset.fromWalls(in.fence, in.far).readWithin(in.u);
             sum += out.amountMm() + out.uncertaintyMm();
         }
         return sum;
@@ -180,7 +180,8 @@ public class CentringBenchmark {
         double sum = 0;
         for (int i = 0; i < COUNT; i++) {
             PlainWalls in = plain[i];
-            Offset out = Offset.fromWalls(ShopUnits.mm(in.fence), ShopUnits.mm(in.far), ShopUnits.mm(in.u));
+            Offset out = Offset.fromWalls(ShopUnits.mm(in.fence), ShopUnits.mm(in.far))
+                    .readWithin(ShopUnits.mm(in.u));
             sum += out.amountMm() + out.uncertaintyMm();
         }
         return sum;
@@ -192,7 +193,7 @@ public class CentringBenchmark {
         double sum = 0;
         for (int i = 0; i < COUNT; i++) {
             ForeignWalls in = foreign[i];
-            Offset out = Offset.fromWalls(in.fence, in.far, in.u);
+            Offset out = Offset.fromWalls(in.fence, in.far).readWithin(in.u);
             sum += out.amountMm() + out.uncertaintyMm();
         }
         return sum;
@@ -255,7 +256,7 @@ public class CentringBenchmark {
     public Object[] quantitiesKept() {
         for (int i = 0; i < COUNT; i++) {
             Walls in = walls[i];
-            kept[i] = Offset.fromWalls(in.fence, in.far, in.u);
+            kept[i] = Offset.fromWalls(in.fence, in.far).readWithin(in.u);
         }
         return kept;
     }

@@ -12,6 +12,7 @@ import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.NeckSet;
 import org.neckgeom.design.Rod;
 import org.neckgeom.design.Scale;
 import org.neckgeom.head.Scarf;
@@ -89,7 +90,8 @@ public class GeometryBenchmark {
 
     @Benchmark
     public double scarf() {
-        ScarfJoint joint = Scarf.at(pitch).shaft(shaft).head(head).kerf(kerf).inTheHead();
+        ScarfJoint joint =
+                ScarfJoint.inTheHead(Scarf.at(pitch).shaft(shaft).head(head).kerf(kerf));
         return joint.frontLineMm() + joint.backLineMm() + joint.glueFaceMm();
     }
 
@@ -103,13 +105,14 @@ public class GeometryBenchmark {
     /** The angle of a neck at the fourteenth fret, from the readings to the answer. */
     @Benchmark
     public double neckSet() {
-        return BackSet.scale(mm(560))
-                .bodyAtFret(14)
-                .fretPlane(mm(7.1))
-                .saddle(mm(15.2))
-                .atNut(mm(0.4))
-                .action(mm(2.0))
-                .compensation(mm(2.2))
+        return BackSet.of(
+                        Scale.of(mm(560)),
+                        14,
+                        NeckSet.saddle(mm(15.2))
+                                .atNut(mm(0.4))
+                                .action(mm(2.0))
+                                .fretPlane(mm(7.1))
+                                .compensation(mm(2.2)))
                 .angle()
                 .degrees();
     }

@@ -44,7 +44,7 @@ public class SweepBenchmark {
     /** The stream of results, one after the other. */
     @Benchmark
     public double sweep() {
-        return sweep.results(Scarf::inTheHead)
+        return sweep.results(ScarfJoint::inTheHead)
                 .mapToDouble(SweepBenchmark::glueFace)
                 .sum();
     }
@@ -52,7 +52,7 @@ public class SweepBenchmark {
     /** The same stream on every processor there is. */
     @Benchmark
     public double sweepInParallel() {
-        return sweep.results(Scarf::inTheHead)
+        return sweep.results(ScarfJoint::inTheHead)
                 .parallel()
                 .mapToDouble(SweepBenchmark::glueFace)
                 .sum();
@@ -65,7 +65,7 @@ public class SweepBenchmark {
         for (int i = 0; i < SIDE; i++) {
             Scarf sawn = scarf.kerf(kerfs.value(i));
             for (int n = 0; n < SIDE; n++) {
-                sum += sawn.cleaning(cleanings.value(n)).inTheHead().glueFaceMm();
+                sum += ScarfJoint.inTheHead(sawn.cleaning(cleanings.value(n))).glueFaceMm();
             }
         }
         return sum;

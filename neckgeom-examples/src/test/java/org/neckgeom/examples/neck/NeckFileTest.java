@@ -35,10 +35,12 @@ import org.neckgeom.design.Heel;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.NeckSet;
 import org.neckgeom.design.Rod;
+import org.neckgeom.design.Scale;
 import org.neckgeom.design.ScarfCut;
 import org.neckgeom.design.StringSet;
 import org.neckgeom.examples.file.FileRefused;
 import org.neckgeom.head.Scarf;
+import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.BackSet;
 import org.neckgeom.page.Document;
 import org.neckgeom.plan.NeckLimits;
@@ -137,20 +139,20 @@ class NeckFileTest {
                         .passes(mm(1.5), mm(0.5))
                         .feed(mmPerMinute(1800), rpm(16000)));
         assertThat(file.scarf())
-                .contains(Scarf.at(deg(13))
+                .contains(ScarfJoint.inTheHead(Scarf.at(deg(13))
                         .shaft(mm(20))
                         .head(mm(15))
                         .kerf(mm(1.8))
-                        .cleaning(mm(0.3))
-                        .inTheHead());
+                        .cleaning(mm(0.3))));
         assertThat(file.neckSet())
-                .contains(BackSet.scale(mm(560))
-                        .bodyAtFret(14)
-                        .fretPlane(mm(7.1))
-                        .saddle(mm(15.2))
-                        .atNut(mm(0.4))
-                        .action(mm(2))
-                        .compensation(mm(2.2)));
+                .contains(BackSet.of(
+                        Scale.of(mm(560)),
+                        14,
+                        NeckSet.saddle(mm(15.2))
+                                .atNut(mm(0.4))
+                                .action(mm(2))
+                                .fretPlane(mm(7.1))
+                                .compensation(mm(2.2))));
         assertThat(file.weather())
                 .isEqualTo(Weather.from(percent(45), celsius(21)).to(percent(25), celsius(21)));
         assertThat(file.relief()).isEqualTo(mm(0.2));

@@ -7,6 +7,7 @@ import javax.measure.quantity.Length;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.channel.Centring;
 import org.neckgeom.head.Scarf;
+import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.shop.TrialCut;
@@ -24,7 +25,7 @@ public final class Check {
 
         // 15 / sin 13 degrees, with 25 digits by mpmath.
         Scarf scarf = Scarf.at(deg(13)).shaft(mm(20)).head(mm(15));
-        expect("glue face, mm", 66.68117223878702, scarf.inTheHead().glueFaceMm());
+        expect("glue face, mm", 66.68117223878702, ScarfJoint.inTheHead(scarf).glueFaceMm());
 
         // Two equal rectangles add up to a triangle; by hand, its middle half holds three quarters.
         Budget<Length> budget = Budget.named("slot")
