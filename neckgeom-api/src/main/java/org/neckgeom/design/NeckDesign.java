@@ -32,7 +32,8 @@ public final class NeckDesign extends Noun<NeckDesign> {
     private static final int MOST_FRETS = 200;
 
     /** Its keys. */
-    public static final Table<NeckDesign> TABLE = Table.of("", "a neck", NeckDesign::new);
+    public static final Table<NeckDesign> TABLE =
+            Table.of("", "a neck", NeckDesign::new).printedBy(NeckDesign::sentences);
 
     private static final Key<NeckDesign, String> NAME = TABLE.needed(
             "name",
@@ -49,19 +50,21 @@ public final class NeckDesign extends Noun<NeckDesign> {
     private static final Key<NeckDesign, Integer> BODY_AT_FRET =
             TABLE.usual("body at fret", Types.whole(1, MOST_FRETS), 12, "the fret at which the body begins");
     private static final Key<NeckDesign, Wood> WOOD = TABLE.optional("wood", Wood.TYPE, "the wood of the neck");
-    private static final Key<NeckDesign, Fingerboard> FINGERBOARD =
-            TABLE.optional("fingerboard", Types.group(Fingerboard.TABLE), "the fingerboard");
-    private static final Key<NeckDesign, BackProfile> BACK =
-            TABLE.optional("back", Types.group(BackProfile.TABLE), "the back of the neck");
+    private static final Key<NeckDesign, Fingerboard> FINGERBOARD = TABLE.optional(
+            "fingerboard", Types.group(Fingerboard.TABLE, () -> Fingerboard.sentences("")), "the fingerboard");
+    private static final Key<NeckDesign, BackProfile> BACK = TABLE.optional(
+            "back", Types.group(BackProfile.TABLE, () -> BackProfile.sentences("")), "the back of the neck");
     private static final Key<NeckDesign, Channel> CHANNEL = TABLE.inlineOptional(Channel.TABLE);
-    private static final Key<NeckDesign, Head> HEAD =
-            TABLE.optional("head", Types.group(Head.TABLE), "the head; not planned when left out");
-    private static final Key<NeckDesign, Heel> HEEL =
-            TABLE.optional("heel", Types.group(Heel.TABLE), "the heel; not planned when left out");
+    private static final Key<NeckDesign, Head> HEAD = TABLE.optional(
+            "head", Types.group(Head.TABLE, () -> Head.sentences("")), "the head; not planned when left out");
+    private static final Key<NeckDesign, Heel> HEEL = TABLE.optional(
+            "heel", Types.group(Heel.TABLE, () -> Heel.sentences("")), "the heel; not planned when left out");
     private static final Key<NeckDesign, NeckSet> NECK_SET = TABLE.optional(
             "neck set", Types.group(NeckSet.TABLE), "how the neck stands to the body; not planned when left out");
-    private static final Key<NeckDesign, StringSet> STRINGS =
-            TABLE.optional("strings", Types.group(StringSet.TABLE), "the strings; nothing about load when left out");
+    private static final Key<NeckDesign, StringSet> STRINGS = TABLE.optional(
+            "strings",
+            Types.group(StringSet.TABLE, StringSet::inNeck),
+            "the strings; nothing about load when left out");
 
     static {
         TABLE.unless(SCALE, FAN);
@@ -71,17 +74,16 @@ public final class NeckDesign extends Noun<NeckDesign> {
     public static final List<Key<NeckDesign, ?>> OF_A_WHOLE_NECK =
             List.of(SCALE, FRETS, BODY_AT_FRET, FINGERBOARD, BACK, CHANNEL);
 
-    /** The scale, given or that on the centreline of a fan; nothing until it can be known. */
-    private final @Nullable Scale scale;
+    /** Made on the first question: most steps on the way to a neck ask none. */
+    private final @Nullable Scale[] scale = new Scale[1];
 
     private NeckDesign(Values<NeckDesign> values) {
         super(withoutScaleOfFan(values));
-        this.scale = scaleOf(values);
     }
 
-    private static @Nullable Scale scaleOf(Values<NeckDesign> values) {
-        Optional<Amount<Length>> length = values.has(FAN) ? centreline(values) : values.find(SCALE);
-        return length.isEmpty() ? null : Scale.of(length.get()).divisions(values.at(DIVISIONS));
+    /** The scale's length, given or that on the centreline of a fan; nothing until it can be known. */
+    private Optional<Amount<Length>> scaleLength() {
+        return values().has(FAN) ? centreline(values()) : values().find(SCALE);
     }
 
     /** The scale on the centreline between fanned frets; nothing until fan, board and strings across are given. */
@@ -279,13 +281,19 @@ public final class NeckDesign extends Noun<NeckDesign> {
      * @throws IllegalArgumentException if it has not been given, or does not follow yet
      */
     public Scale scale() {
-        if (scale == null && values().has(FAN)) {
-            throw Refusal.because(
-                    "fanned frets",
-                    "missing",
-                    "fanned frets are given, but not how the strings are spread: give across of the strings");
+        Scale known = scale[0];
+        if (known == null) {
+            Optional<Amount<Length>> length = scaleLength();
+            if (length.isEmpty() && values().has(FAN)) {
+                throw Refusal.because(
+                        "fanned frets",
+                        "missing",
+                        "fanned frets are given, but not how the strings are spread: give across of the strings");
+            }
+            known = Scale.of(needed(length, "scale")).divisions(values().at(DIVISIONS));
+            scale[0] = known;
         }
-        return needed(Optional.ofNullable(scale), "scale");
+        return known;
     }
 
     /** {@return the fan of the frets; the fan, or nothing where all frets are square to the centreline} */
@@ -444,54 +452,17 @@ public final class NeckDesign extends Noun<NeckDesign> {
         return back().depthAtMm(xMm, scale());
     }
 
-    /** Its sentences, in a class of their own: who only computes does not load them. */
-    private static final class Sentences {
-        private static final Form<NeckDesign> FORM = Form.<NeckDesign>of("neck-design")
-                .fact("name", Kind.NAME, "what the maker calls it", n -> n.name())
-                .factIfAny(
-                        "scale",
-                        Kind.answer(Scale.Sentences.IN_NECK),
-                        "of the frets",
-                        n -> Optional.ofNullable(n.scale))
-                .fact("frets", Kind.WHOLE, "how many", n -> n.frets())
-                .factIfAny("fannedFrets", Kind.ANSWER, "between two scales", NeckDesign::fannedFrets)
-                .fact("bodyAtFret", Kind.WHOLE, "where the body begins", n -> n.bodyAtFret())
-                .factIfAny(
-                        "fingerboard",
-                        Kind.answer(Fingerboard.Sentences.UNTITLED),
-                        "with its crown",
-                        n -> n.values().find(FINGERBOARD))
-                .factIfAny(
-                        "back",
-                        Kind.answer(BackProfile.Sentences.UNTITLED),
-                        "its shape",
-                        n -> n.values().find(BACK))
-                .factIfAny(
-                        "wood",
-                        Kind.NAME,
-                        "of the neck, by name",
-                        n -> n.woodIfGiven().map(Wood::name))
-                .factIfAny(
-                        "rod",
-                        Kind.answer(Rod.Sentences.FORM),
-                        "in the channel",
-                        n -> n.channel().map(Channel::rod))
-                .factIfAny("channel", Kind.answer(Channel.Sentences.UNTITLED), "for the rod", NeckDesign::channel)
-                .factIfAny("head", Kind.answer(Head.Sentences.UNTITLED), "with its veneers", NeckDesign::head)
-                .factIfAny("heel", Kind.answer(Heel.Sentences.UNTITLED), "with its mating face", NeckDesign::heel)
-                .factIfAny("neckSet", Kind.ANSWER, "how it stands to the body", n -> n.neckSet())
-                .factIfAny(
-                        "strings",
-                        Kind.answer(StringSet.Sentences.IN_NECK),
-                        "bass to treble",
-                        n -> n.values().find(STRINGS))
+    private static Form<NeckDesign> sentences() {
+        return TABLE.facts("neck-design")
+                .factIfAny("centreline", Kind.MM, "the scale there, given or of the fan", NeckDesign::scaleMm)
+                .factIfAny("slot", Kind.answer(Channel.sentences("")), "the channel as it is cut", NeckDesign::channel)
                 .finds("neck-design", "{name}")
-                .line("scale", "scale", "{scale}, {frets} frets, body at fret {bodyAtFret}")
+                .line("scale", "scale", "{centreline}, {frets} frets, body at fret {bodyAtFret}")
                 .line("fingerboard", "fingerboard", "{fingerboard}")
                 .line("back", "back", "{back}")
                 .line("wood", "wood", "{wood}")
                 .line("rod", "rod", "{rod}")
-                .line("channel", "channel", "{channel}")
+                .line("channel", "channel", "{slot}")
                 .line("head", "head", "{head}")
                 .line("heel", "heel", "{heel}")
                 .line("neckSet", "neck set", "{neckSet}")
@@ -499,8 +470,7 @@ public final class NeckDesign extends Noun<NeckDesign> {
                 .fitted();
     }
 
-    @Override
-    public Form<NeckDesign> form() {
-        return Sentences.FORM;
+    private Optional<Double> scaleMm() {
+        return scaleLength().map(Amount::house);
     }
 }

@@ -17,7 +17,6 @@ import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * The whole plan as data for other programs: JSON with a unit beside every figure, and tables of frets and stations as
@@ -41,7 +40,7 @@ import org.neckgeom.units.SaysLengths;
  * double or of more than 1,000 characters and a document of
  * more than 10,000,000 characters are refused in one sentence with the place.
  */
-public final class PlanData implements SaysLengths<PlanData> {
+public final class PlanData {
 
     private static final Document<NeckPlan> DOCUMENT = new Document<>("neckgeom plan", NeckPlan.TABLE);
     private static final int MARK_DIGITS = 8;
@@ -177,11 +176,6 @@ public final class PlanData implements SaysLengths<PlanData> {
         return text.chars().anyMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r')
                 ? "\"" + text.replace("\"", "\"\"") + "\""
                 : text;
-    }
-
-    @Override
-    public PlanData in(LengthStyle other) {
-        return new PlanData(plan.in(other));
     }
 
     /** True for the data of an equal plan. */
