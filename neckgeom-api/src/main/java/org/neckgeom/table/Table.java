@@ -38,6 +38,7 @@ public final class Table<T> {
     private final Function<Values<T>, ? extends T> maker;
     private final Function<T, Values<T>> split;
     final List<Key<T, ?>> keys = new ArrayList<>();
+    private final List<Key<T, ?>> needed = new ArrayList<>();
     private final List<List<Key<T, ?>>> rivals = new ArrayList<>();
     private final List<List<Key<T, ?>>> together = new ArrayList<>();
     private final Map<Integer, Set<Key<?, ?>>> here = new HashMap<>();
@@ -192,6 +193,9 @@ public final class Table<T> {
         String label = words.isEmpty() ? meaning : words;
         Key<T, V> added = new Key<>(this, keys.size(), key, type, usual, isNeeded, isInline, meaning, label);
         keys.add(added);
+        if (isNeeded) {
+            needed.add(added);
+        }
         return added;
     }
 
@@ -421,8 +425,8 @@ public final class Table<T> {
     /** Tests first, for every step comes by here: what is wrong is named only where something is. */
     void refuseLacking(Values<T> values) {
         boolean isWhole = here.isEmpty();
-        for (int i = 0; i < keys.size(); i++) {
-            isWhole &= !keys.get(i).isNeeded || values.has(keys.get(i));
+        for (int i = 0; i < needed.size(); i++) {
+            isWhole &= values.has(needed.get(i));
         }
         List<Fault> lacking = isWhole ? List.of() : lacking(values);
         if (!lacking.isEmpty()) {
