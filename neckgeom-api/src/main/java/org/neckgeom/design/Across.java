@@ -5,7 +5,6 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
-import org.neckgeom.form.Kind;
 import org.neckgeom.table.Key;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
@@ -42,7 +41,8 @@ public final class Across extends Noun<Across> {
     }
 
     /** Its keys. */
-    public static final Table<Across> TABLE = Table.of("across", "how the strings are spread", Across::new);
+    public static final Table<Across> TABLE =
+            Table.of("across", "how the strings are spread", Across::new).printedBy(Across::sentences);
 
     private static final Key<Across, Amount<Length>> EDGE = TABLE.needed(
                     "edge at nut", Types.SIZE_OR_NOTHING, "from the board's edge to the outer edge of the outer string")
@@ -138,23 +138,12 @@ public final class Across extends Noun<Across> {
         return values().find(IN_PAIR);
     }
 
-    /** Its sentences, in a class of their own: who only computes does not load them. */
-    private static final class Sentences {
-        private static final Form<Across> FORM = Form.<Across>of("across")
-                .fact("edgeAtNut", Kind.AMOUNT, "from the board's edge to the outer string's", Across::edgeAtNut)
-                .fact("spanAtSaddle", Kind.AMOUNT, "between the outer strings' outer edges", Across::spanAtSaddle)
-                .fact("spacing", Kind.code(Spacing.class), "what is the same between the strings", Across::spacing)
-                .factIfAny("growth", Kind.AMOUNT, "each space wider than the next toward the treble", Across::growth)
-                .factIfAny("inPair", Kind.AMOUNT, "centre to centre in a course", Across::inPair)
+    private static Form<Across> sentences() {
+        return TABLE.facts("across")
                 .phrase("grown", " by {growth}")
                 .phrase("paired", ", {inPair} in a pair")
                 .finds(
                         "across",
                         "{edgeAtNut} from the edges at the nut, {spanAtSaddle} across at the saddle, {spacing}{grown}{paired}");
-    }
-
-    @Override
-    public Form<Across> form() {
-        return Sentences.FORM;
     }
 }

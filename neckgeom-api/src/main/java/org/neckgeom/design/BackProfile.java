@@ -41,7 +41,8 @@ public final class BackProfile extends Noun<BackProfile> {
     public static final double POINTED = 1.5;
 
     /** Its keys. */
-    public static final Table<BackProfile> TABLE = Table.of("back", "the back of the neck", BackProfile::new);
+    public static final Table<BackProfile> TABLE =
+            Table.of("back", "the back of the neck", BackProfile::new).printedBy(BackProfile::sentences);
 
     private static final Key<BackProfile, Amount<Length>> FIRST_DEPTH = TABLE.needed(
                     "first depth",
@@ -263,44 +264,32 @@ public final class BackProfile extends Noun<BackProfile> {
         return firstDepth + (secondDepth - firstDepth) * (HouseUnits.stationMm(xMm) - from) / (to - from);
     }
 
-    /** Its sentences, in a class of their own: who only computes does not load them. */
-    static final class Sentences {
-        private static final Form<BackProfile> FORM = form("back ");
-
-        /** The same without its title, for the row of a neck. */
-        static final Form<BackProfile> UNTITLED = form("");
-
-        private static Form<BackProfile> form(String title) {
-            Form<BackProfile> form = Form.<BackProfile>of("back")
-                    .fact("firstDepth", Kind.MM, "of the wood below the glue face", BackProfile::firstDepthMm)
-                    .fact("firstFret", Kind.WHOLE, "where the first depth is; 0: the nut", BackProfile::firstFret)
-                    .fact("secondDepth", Kind.MM, "of the wood below the glue face", BackProfile::secondDepthMm)
-                    .fact("secondFret", Kind.WHOLE, "where the second depth is", BackProfile::secondFret)
-                    .fact("bassExponent", Kind.RATIO, "2: half an ellipse; larger: fuller", BackProfile::bassPower)
-                    .fact("trebleExponent", Kind.RATIO, "the same on the treble side", BackProfile::treblePower)
-                    .factIfAny("volute", Kind.ANSWER, "behind the nut", BackProfile::volute)
-                    .factIfAny("heelTurn", Kind.ANSWER, "into the heel", BackProfile::heelTurn);
-            form = shape(shape(form, "bass", BackProfile::bassPower), "treble", BackProfile::treblePower);
-            return form.phrase("shape", back -> back.bassPower == back.treblePower, "{bass}")
-                    .phrase("shape", "{bass} on the bass side, {treble} on the treble side")
-                    .finds(
-                            "back",
-                            title
-                                    + "{firstDepth} deep at fret {firstFret}, {secondDepth} at fret {secondFret}, {shape}");
-        }
-
-        private static Form<BackProfile> shape(
-                Form<BackProfile> form, String side, ToDoubleFunction<BackProfile> power) {
-            return form.phrase(side, back -> power.applyAsDouble(back) == ROUNDED, "rounded")
-                    .phrase(side, back -> power.applyAsDouble(back) == FULL, "full")
-                    .phrase(side, back -> power.applyAsDouble(back) == FLAT_BACKED, "flat-backed")
-                    .phrase(side, back -> power.applyAsDouble(back) == POINTED, "pointed")
-                    .phrase(side, "exponent {" + side + "Exponent}");
-        }
+    private static Form<BackProfile> sentences() {
+        return sentences("back ");
     }
 
-    @Override
-    public Form<BackProfile> form() {
-        return Sentences.FORM;
+    /** With a title before them, or none for the row of a neck. */
+    static Form<BackProfile> sentences(String title) {
+        Form<BackProfile> form = TABLE.facts("back")
+                .fact("firstFret", Kind.WHOLE, "where the first depth is; 0: the nut", BackProfile::firstFret)
+                .fact("secondFret", Kind.WHOLE, "where the second depth is", BackProfile::secondFret)
+                .fact("bassExponent", Kind.RATIO, "2: half an ellipse; larger: fuller", BackProfile::bassPower)
+                .fact("trebleExponent", Kind.RATIO, "the same on the treble side", BackProfile::treblePower);
+        form = shape(shape(form, "bass", BackProfile::bassPower), "treble", BackProfile::treblePower);
+        return form.phrase("curved", back -> back.bassPower == back.treblePower, "{bass}")
+                .phrase("curved", "{bass} on the bass side, {treble} on the treble side")
+                .finds(
+                        "back",
+                        title + "{firstDepth} deep at fret {firstFret}, {secondDepth} at fret {secondFret}, {curved}");
+    }
+
+    private static Form<BackProfile> shape(
+            Form<BackProfile> form, String side, ToDoubleFunction<BackProfile> exponent) {
+        Form<BackProfile> shaped = form;
+        for (Map.Entry<String, Double> shape : shapes().entrySet()) {
+            double power = shape.getValue();
+            shaped = shaped.phrase(side, back -> exponent.applyAsDouble(back) == power, shape.getKey());
+        }
+        return shaped.phrase(side, "exponent {" + side + "Exponent}");
     }
 }

@@ -3,11 +3,11 @@ package org.neckgeom.design;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.form.Form;
-import org.neckgeom.form.Kind;
 import org.neckgeom.table.Key;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Types;
+import org.neckgeom.table.Unfinished;
 import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
 
@@ -15,7 +15,8 @@ import org.neckgeom.units.Amount;
 public final class Dome extends Noun<Dome> {
 
     /** Its keys. */
-    public static final Table<Dome> TABLE = Table.of("dome", "a domed top", Dome::new);
+    public static final Table<Dome> TABLE =
+            Table.of("dome", "a domed top", Dome::new).printedBy(Dome::sentences);
 
     private static final Key<Dome, Amount<Length>> RADIUS = TABLE.needed("radius", Types.RADIUS, "of the dome");
     private static final Key<Dome, Amount<Length>> POLE_TO_JOINT = TABLE.needed(
@@ -24,12 +25,6 @@ public final class Dome extends Noun<Dome> {
     private static final Key<Dome, Amount<Length>> POLE_TO_BRIDGE = TABLE.needed(
                     "pole to bridge", Types.SIZE_OR_NOTHING, "from the dome's highest point to the saddle")
             .called("distance from pole to bridge");
-
-    private static final Form<Dome> FORM = Form.<Dome>of("dome")
-            .fact("radius", Kind.AMOUNT, "of the dome", Dome::radius)
-            .fact("poleToJoint", Kind.AMOUNT, "from its highest point", Dome::poleToJoint)
-            .fact("poleToBridge", Kind.AMOUNT, "from its highest point to the saddle", Dome::poleToBridge)
-            .finds("dome", "dome of radius {radius}, joint {poleToJoint} and saddle {poleToBridge} from its pole");
 
     private Dome(Values<Dome> values) {
         super(values);
@@ -57,7 +52,7 @@ public final class Dome extends Noun<Dome> {
     public static final class NeedsPole extends Unfinished<Dome> {
 
         private NeedsPole(Values<Dome> values) {
-            super(values, "Dome, place of its pole");
+            super(values, "Dome, place of its pole not given yet");
         }
 
         /**
@@ -87,8 +82,8 @@ public final class Dome extends Noun<Dome> {
         return values().at(POLE_TO_BRIDGE);
     }
 
-    @Override
-    public Form<Dome> form() {
-        return FORM;
+    private static Form<Dome> sentences() {
+        return TABLE.facts("dome")
+                .finds("dome", "dome of radius {radius}, joint {poleToJoint} and saddle {poleToBridge} from its pole");
     }
 }

@@ -11,6 +11,7 @@ import org.neckgeom.table.Key;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Types;
+import org.neckgeom.table.Unfinished;
 import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -32,7 +33,8 @@ import org.neckgeom.units.ShopUnits;
 public final class Dovetail extends Noun<Dovetail> implements HeelJoint {
 
     /** Its keys. */
-    public static final Table<Dovetail> TABLE = Table.of("dovetail", "a dovetail", Dovetail::new);
+    public static final Table<Dovetail> TABLE =
+            Table.of("dovetail", "a dovetail", Dovetail::new).printedBy(Dovetail::sentences);
 
     private static final Key<Dovetail, Amount<Angle>> TAPER = TABLE.needed(
             "taper",
@@ -122,7 +124,7 @@ public final class Dovetail extends Noun<Dovetail> implements HeelJoint {
     public static final class NeedsHeight extends Unfinished<Dovetail> {
 
         private NeedsHeight(Values<Dovetail> values) {
-            super(values, "Dovetail, height");
+            super(values, "Dovetail, height not given yet");
         }
 
         /**
@@ -200,32 +202,10 @@ public final class Dovetail extends Noun<Dovetail> implements HeelJoint {
         return values().house(HEIGHT, Double.NaN) * StrictMath.tan(taperRad()) * StrictMath.sqrt(1 + flare * flare);
     }
 
-    /** Its sentences, in a class of their own: who only computes does not load them. */
-    private static final class Sentences {
-        static final Form<Dovetail> FORM = Form.<Dovetail>of("dovetail-seat")
-                .fact("taper", Kind.RAD, "of each side, from the way in which the neck goes home", Dovetail::taperRad)
-                .fact("length", Kind.MM, "past the shoulder", d -> d.values().house(LENGTH, Double.NaN))
-                .fact("endWidth", Kind.MM, "at the glue face", d -> d.values().house(AT_END, Double.NaN))
-                .fact(
-                        "shoulderWidth",
-                        Kind.MM,
-                        "at the glue face",
-                        d -> d.values().house(AT_SHOULDER, Double.NaN))
-                .fact(
-                        "height",
-                        Kind.MM,
-                        "from the glue face down",
-                        d -> d.values().house(HEIGHT, Double.NaN))
-                .fact(
-                        "lowerEndWidth",
-                        Kind.MM,
-                        "at its lower end",
-                        d -> d.values().house(AT_END, Double.NaN) - 2 * d.closesInMm())
-                .fact(
-                        "lowerShoulderWidth",
-                        Kind.MM,
-                        "at its lower end",
-                        d -> d.values().house(AT_SHOULDER, Double.NaN) - 2 * d.closesInMm())
+    private static Form<Dovetail> sentences() {
+        return TABLE.facts("dovetail-seat")
+                .fact("lowerEndWidth", Kind.MM, "at its lower end", d -> d.below(AT_END))
+                .fact("lowerShoulderWidth", Kind.MM, "at its lower end", d -> d.below(AT_SHOULDER))
                 .fact("shim", Kind.AMOUNT, "on each side, as an example", (d, style) -> shim(style))
                 .fact(
                         "rise",
@@ -237,20 +217,19 @@ public final class Dovetail extends Noun<Dovetail> implements HeelJoint {
                 .line(
                         "atGlueFace",
                         "at the glue face",
-                        "{endWidth:brief} wide at its end, {shoulderWidth:brief} at the shoulder")
+                        "{widthAtEnd:brief} wide at its end, {widthAtShoulder:brief} at the shoulder")
                 .line(
                         "atLowerEnd",
                         "{height:brief} below it",
                         "{lowerEndWidth:brief} wide at its end, {lowerShoulderWidth:brief} at the shoulder")
                 .line("rise", "{shim:fine} each side", "lifts the neck {rise:text}");
-
-        private static Amount<Length> shim(LengthStyle style) {
-            return style == LengthStyle.MILLIMETRES ? METRIC_SHIM : INCH_SHIM;
-        }
     }
 
-    @Override
-    public Form<Dovetail> form() {
-        return Sentences.FORM;
+    private double below(Key<Dovetail, Amount<Length>> width) {
+        return values().house(width, Double.NaN) - 2 * closesInMm();
+    }
+
+    private static Amount<Length> shim(LengthStyle style) {
+        return style == LengthStyle.MILLIMETRES ? METRIC_SHIM : INCH_SHIM;
     }
 }

@@ -3,7 +3,6 @@ package org.neckgeom.design;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.form.Form;
-import org.neckgeom.form.Kind;
 import org.neckgeom.table.Key;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
@@ -16,8 +15,9 @@ import org.neckgeom.units.ShopUnits;
 public final class FaceVeneer extends Noun<FaceVeneer> {
 
     /** Its keys. */
-    public static final Table<FaceVeneer> TABLE =
-            Table.of("head veneer", "a veneer on the head's face", FaceVeneer::new);
+    public static final Table<FaceVeneer> TABLE = Table.of(
+                    "head veneer", "a veneer on the head's face", FaceVeneer::new)
+            .printedBy(FaceVeneer::sentences);
 
     private static final Key<FaceVeneer, Amount<Length>> THICKNESS =
             TABLE.needed("thickness", Types.SIZE, "of the veneer").called("head veneer");
@@ -27,13 +27,6 @@ public final class FaceVeneer extends Noun<FaceVeneer> {
                     ShopUnits.mm(0),
                     "how far before the nut line it stops; 0 when left out")
             .called("veneer's distance from the nut line");
-
-    private static final Form<FaceVeneer> FORM = Form.<FaceVeneer>of("face-veneer")
-            .fact("thickness", Kind.MM, "of the veneer", FaceVeneer::thicknessMm)
-            .fact("shortOfNut", Kind.MM, "veneer's end to the nut line", FaceVeneer::shortOfNutMm)
-            .phrase("end", veneer -> veneer.shortOfNutMm() > 0, "{shortOfNut} short of the nut line")
-            .phrase("end", "up to the nut line")
-            .finds("veneer", "veneer {thickness} thick, {end}");
 
     private FaceVeneer(Values<FaceVeneer> values) {
         super(values);
@@ -67,8 +60,10 @@ public final class FaceVeneer extends Noun<FaceVeneer> {
         return values().house(SHORT_OF_NUT);
     }
 
-    @Override
-    public Form<FaceVeneer> form() {
-        return FORM;
+    private static Form<FaceVeneer> sentences() {
+        return TABLE.facts("face-veneer")
+                .phrase("end", veneer -> veneer.shortOfNutMm() > 0, "{shortOfNut} short of the nut line")
+                .phrase("end", "up to the nut line")
+                .finds("veneer", "veneer {thickness} thick, {end}");
     }
 }

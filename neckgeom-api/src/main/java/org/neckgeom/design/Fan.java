@@ -4,11 +4,11 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
-import org.neckgeom.form.Kind;
 import org.neckgeom.table.Key;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Types;
+import org.neckgeom.table.Unfinished;
 import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
 
@@ -16,7 +16,8 @@ import org.neckgeom.units.Amount;
 public final class Fan extends Noun<Fan> {
 
     /** Its keys. */
-    public static final Table<Fan> TABLE = Table.of("", "frets fanned between two scales", Fan::new);
+    public static final Table<Fan> TABLE =
+            Table.of("", "frets fanned between two scales", Fan::new).printedBy(Fan::sentences);
 
     private static final Key<Fan, Amount<Length>> BASS = TABLE.needed(
             "bass scale", Types.SIZE, "along the outermost bass string, from nut to saddle, uncompensated");
@@ -41,11 +42,10 @@ public final class Fan extends Noun<Fan> {
     }
 
     /** Two scales without the fret that is square to the centreline yet. Immutable. */
-    public static final class NeedsSquareFret {
-        private final Values<Fan> values;
+    public static final class NeedsSquareFret extends Unfinished<Fan> {
 
         private NeedsSquareFret(Values<Fan> values) {
-            this.values = values;
+            super(values, "fan, square fret not given yet");
         }
 
         /**
@@ -55,23 +55,7 @@ public final class Fan extends Noun<Fan> {
          * @return the fan
          */
         public Fan squareAt(int fret) {
-            return new Fan(values.with(SQUARE, fret));
-        }
-
-        @Override
-        public boolean equals(Object other) {
-            return other instanceof NeedsSquareFret that && values.equals(that.values);
-        }
-
-        @Override
-        public int hashCode() {
-            return values.hashCode();
-        }
-
-        /** Returns such as {@code fan, square fret not given yet}. */
-        @Override
-        public String toString() {
-            return "fan, square fret not given yet";
+            return new Fan(values().with(SQUARE, fret));
         }
     }
 
@@ -109,17 +93,7 @@ public final class Fan extends Noun<Fan> {
         return StrictMath.sqrt((scale - aside) * (scale + aside));
     }
 
-    /** Its sentences, in a class of their own: who only computes does not load them. */
-    private static final class Sentences {
-        private static final Form<Fan> FORM = Form.<Fan>of("fan")
-                .fact("bassScale", Kind.AMOUNT, "along the outermost bass string", Fan::bassScale)
-                .fact("trebleScale", Kind.AMOUNT, "along the outermost treble string", Fan::trebleScale)
-                .fact("squareFret", Kind.WHOLE, "square to the centreline; 0: the nut", Fan::squareFret)
-                .finds("fan", "{bassScale} to {trebleScale}, square at fret {squareFret}");
-    }
-
-    @Override
-    public Form<Fan> form() {
-        return Sentences.FORM;
+    private static Form<Fan> sentences() {
+        return TABLE.facts("fan").finds("fan", "{bassScale} to {trebleScale}, square at fret {squareAtFret}");
     }
 }

@@ -37,7 +37,8 @@ public final class Fingerboard extends Noun<Fingerboard> {
     }
 
     /** Its keys. */
-    public static final Table<Fingerboard> TABLE = Table.of("fingerboard", "the fingerboard", Fingerboard::new);
+    public static final Table<Fingerboard> TABLE =
+            Table.of("fingerboard", "the fingerboard", Fingerboard::new).printedBy(Fingerboard::sentences);
 
     private static final Amount<Length> USUAL_THICKNESS = ShopUnits.mm(6);
 
@@ -276,50 +277,24 @@ public final class Fingerboard extends Noun<Fingerboard> {
         return values().find(WOOD);
     }
 
-    /** Its sentences, in a class of their own: who only computes does not load them. */
-    static final class Sentences {
-        private static final Form<Fingerboard> FORM = form("fingerboard ");
-
-        /** The same without its title, for the row of a neck. */
-        static final Form<Fingerboard> UNTITLED = form("");
-
-        private static Form<Fingerboard> form(String title) {
-            return Form.<Fingerboard>of("fingerboard")
-                    .fact("nutWidth", Kind.MM, "at the nut", Fingerboard::nutWidthMm)
-                    .fact("secondWidth", Kind.MM, "at the second place", Fingerboard::secondWidthMm)
-                    .fact(
-                            "secondFret",
-                            Kind.WHOLE,
-                            "the second place, where not the body joint",
-                            b -> b.values()
-                                    .find(SECOND_FRET)
-                                    .map(Double::valueOf)
-                                    .orElse(Double.NaN))
-                    .fact("nutThickness", Kind.MM, "on the centreline at the nut", Fingerboard::nutThicknessMm)
-                    .fact("secondThickness", Kind.MM, "at the second place", Fingerboard::secondThicknessMm)
-                    .fact("crown", Kind.code(Crown.class), "how its radius runs", Fingerboard::crown)
-                    .fact("nutRadius", Kind.MM, "of the crown at the nut", Fingerboard::nutRadiusMm)
-                    .fact("secondRadius", Kind.MM, "of the crown at the second place", Fingerboard::secondRadiusMm)
-                    .factIfAny("fretHeight", Kind.AMOUNT, "of the frets over the board", Fingerboard::fretHeight)
-                    .factIfAny("fallAway", Kind.AMOUNT, "lower at the last fret by", Fingerboard::fallAway)
-                    .factIfAny(
-                            "wood", Kind.NAME, "by name", board -> board.wood().map(Wood::name))
-                    .phrase("second", "fret {secondFret}")
-                    .phrase("second", "the body joint")
-                    .phrase("thick", board -> board.nutThickness == board.secondThickness, "{nutThickness}")
-                    .phrase("thick", "{nutThickness} to {secondThickness}")
-                    .phrase("crowned", board -> board.crown() == Crown.CYLINDER, "radius {nutRadius}")
-                    .phrase("crowned", "radius {nutRadius} to {secondRadius}")
-                    .phrase("crowned", "flat")
-                    .phrase("made", ", {wood}")
-                    .finds(
-                            "fingerboard",
-                            title + "{nutWidth} at the nut, {secondWidth} at {second}, {thick} thick, {crowned}{made}");
-        }
+    private static Form<Fingerboard> sentences() {
+        return sentences("fingerboard ");
     }
 
-    @Override
-    public Form<Fingerboard> form() {
-        return Sentences.FORM;
+    /** With a title before them, or none for the row of a neck. */
+    static Form<Fingerboard> sentences(String title) {
+        return TABLE.facts("fingerboard")
+                .fact("crown", Kind.code(Crown.class), "how its radius runs", Fingerboard::crown)
+                .phrase("second", "fret {secondAtFret}")
+                .phrase("second", "the body joint")
+                .phrase("thick", "{thickness} to {secondThickness}")
+                .phrase("thick", "{thickness}")
+                .phrase("crowned", "radius {radius} to {secondRadius}")
+                .phrase("crowned", "radius {radius}")
+                .phrase("crowned", "flat")
+                .phrase("made", ", {wood}")
+                .finds(
+                        "fingerboard",
+                        title + "{widthAtNut} at the nut, {secondWidth} at {second}, {thick} thick, {crowned}{made}");
     }
 }

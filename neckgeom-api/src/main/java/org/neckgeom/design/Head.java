@@ -28,7 +28,8 @@ import org.neckgeom.units.ShopUnits;
 public final class Head extends Noun<Head> {
 
     /** Its keys. */
-    public static final Table<Head> TABLE = Table.of("head", "the head", Head::new);
+    public static final Table<Head> TABLE =
+            Table.of("head", "the head", Head::new).printedBy(Head::sentences);
 
     private static final Key<Head, Amount<Angle>> PITCH = TABLE.optional(
             "pitch",
@@ -303,42 +304,20 @@ public final class Head extends Noun<Head> {
         return values().find(SCARF);
     }
 
-    /** Its sentences, in a class of their own: who only computes does not load them. */
-    static final class Sentences {
-        private static final Form<Head> FORM = form("head ");
-
-        /** The same without its title, for the row of a neck. */
-        static final Form<Head> UNTITLED = form("");
-
-        private static Form<Head> form(String title) {
-            return Form.<Head>of("head")
-                    .fact("angle", Kind.RAD, "of its face to the glue face; 0: flat", Head::pitchRad)
-                    .fact("length", Kind.MM, "along its face from the nut line", Head::lengthMm)
-                    .fact("width", Kind.MM, "at its widest", Head::widthMm)
-                    .fact("thickness", Kind.MM, "without veneers", Head::thicknessMm)
-                    .fact("swing", Kind.RAD, "in plan; positive: toward the treble side", Head::swingRad)
-                    .fact("faceVeneer", Kind.MM, "thickness; 0: none", Head::veneerMm)
-                    .fact("veneerShortOfNut", Kind.MM, "veneer's end to the nut line", Head::veneerShortOfNutMm)
-                    .fact("backVeneer", Kind.MM, "thickness; 0: none", Head::backVeneerMm)
-                    .factIfAny("tuners", Kind.LIMITS, "thickness they fit, veneers included", Head::tuners)
-                    .factIfAny(
-                            "posts",
-                            Kind.ANSWER,
-                            "one to a string",
-                            head -> head.values().find(POSTS))
-                    .factIfAny("scarf", Kind.ANSWER, "joint of head and shaft", Head::scarf)
-                    .phrase("turned", head -> head.pitchRad() == 0, "flat head")
-                    .phrase("turned", title + "pitched {angle}")
-                    .phrase("swung", head -> head.swingRad() > 0, ", swung {swing} toward the treble side")
-                    .phrase("swung", head -> head.swingRad() < 0, ", swung {swing:size} toward the bass side")
-                    .phrase("faced", head -> head.veneerMm() > 0, ", veneer {faceVeneer}")
-                    .phrase("backed", head -> head.backVeneerMm() > 0, ", back veneer {backVeneer}")
-                    .finds("head", "{turned}, {length} long, {width} wide, {thickness} thick{swung}{faced}{backed}");
-        }
+    private static Form<Head> sentences() {
+        return sentences("head ");
     }
 
-    @Override
-    public Form<Head> form() {
-        return Sentences.FORM;
+    /** With a title before them, or none for the row of a neck. */
+    static Form<Head> sentences(String title) {
+        return TABLE.facts("head")
+                .fact("veneer", Kind.MM, "thickness of the one on its face; 0: none", Head::veneerMm)
+                .phrase("turned", title + "pitched {pitch}")
+                .phrase("turned", "flat head")
+                .phrase("aside", head -> head.swingRad() > 0, ", swung {swung} toward the treble side")
+                .phrase("aside", head -> head.swingRad() < 0, ", swung {swung:size} toward the bass side")
+                .phrase("faced", head -> head.veneerMm() > 0, ", veneer {veneer}")
+                .phrase("backed", ", back veneer {backVeneer}")
+                .finds("head", "{turned}, {length} long, {width} wide, {thickness} thick{aside}{faced}{backed}");
     }
 }

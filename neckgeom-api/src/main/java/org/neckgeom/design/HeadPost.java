@@ -1,11 +1,11 @@
 package org.neckgeom.design;
 
-import java.util.Arrays;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
+import org.jspecify.annotations.Nullable;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -17,7 +17,8 @@ import org.neckgeom.units.LengthStyle;
  * <p>Along the head's own axis from the break line; to the side from that axis, positive toward the treble side; above
  * the head's visible face, veneer included.
  */
-public final class HeadPost implements Answer {
+@SuppressWarnings("exports") // JSpecify is for compilers only
+public final class HeadPost extends ValueAnswer {
 
     static final Form<HeadPost> FORM = Form.<HeadPost>of("head-post")
             .fact("along", Kind.MM, "the head's face from the break line", HeadPost::alongMm)
@@ -30,13 +31,12 @@ public final class HeadPost implements Answer {
     private final double along;
     private final double aside;
     private final double above;
-    private final LengthStyle style;
 
     private HeadPost(double along, double aside, double above, LengthStyle style) {
+        super(style);
         this.along = along;
         this.aside = aside;
         this.above = above;
-        this.style = style;
     }
 
     /**
@@ -55,7 +55,7 @@ public final class HeadPost implements Answer {
      * @param offset positive toward the treble side
      */
     public HeadPost aside(Quantity<Length> offset) {
-        return new HeadPost(along, HouseUnits.mm(offset, "post's distance from the centreline"), above, style);
+        return new HeadPost(along, HouseUnits.mm(offset, "post's distance from the centreline"), above, style());
     }
 
     /**
@@ -64,22 +64,22 @@ public final class HeadPost implements Answer {
      * @param height of the string over the face; negative under it, as in a slotted head
      */
     public HeadPost above(Quantity<Length> height) {
-        return new HeadPost(along, aside, HouseUnits.mm(height, "string's height at the post"), style);
+        return new HeadPost(along, aside, HouseUnits.mm(height, "string's height at the post"), style());
     }
 
     /** {@return the distance along the head's face from the break line; more than 0} */
     public Amount<Length> along() {
-        return style.amount(along);
+        return style().amount(along);
     }
 
     /** {@return where the string leaves the post, from the head's own axis, positive toward the treble side} */
     public Amount<Length> aside() {
-        return style.amount(aside);
+        return style().amount(aside);
     }
 
     /** {@return the string's height over the head's face at the post; negative under the face} */
     public Amount<Length> above() {
-        return style.amount(above);
+        return style().amount(above);
     }
 
     /** {@return the distance along the head's face from the break line, in mm; more than 0} */
@@ -97,34 +97,13 @@ public final class HeadPost implements Answer {
         return above;
     }
 
-    private double[] parts() {
-        return new double[] {along, aside, above};
-    }
-
     @Override
     public Form<HeadPost> form() {
         return FORM;
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    /** True for the same place. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof HeadPost that && Arrays.equals(parts(), that.parts());
-    }
-
-    @Override
-    public int hashCode() {
-        return Arrays.hashCode(parts());
-    }
-
-    /** Returns the place in words. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected @Nullable Object[] parts() {
+        return new Object[] {along, aside, above};
     }
 }

@@ -6,7 +6,6 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
-import org.neckgeom.form.Kind;
 import org.neckgeom.table.Key;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
@@ -20,7 +19,8 @@ import org.neckgeom.units.HouseUnits;
 public final class Heel extends Noun<Heel> {
 
     /** Its keys. */
-    public static final Table<Heel> TABLE = Table.of("heel", "the heel", Heel::new);
+    public static final Table<Heel> TABLE =
+            Table.of("heel", "the heel", Heel::new).printedBy(Heel::sentences);
 
     private static final Key<Heel, Amount<Length>> HEIGHT =
             TABLE.needed("height", Types.SIZE, "of the mating face, glue face to cap");
@@ -162,35 +162,15 @@ public final class Heel extends Noun<Heel> {
         return values().find(TENON);
     }
 
-    /** Its sentences, in a class of their own: who only computes does not load them. */
-    static final class Sentences {
-        private static final Form<Heel> FORM = form("heel ");
-
-        /** The same without its title, for the row of a neck. */
-        static final Form<Heel> UNTITLED = form("");
-
-        private static Form<Heel> form(String title) {
-            return Form.<Heel>of("heel")
-                    .fact("height", Kind.MM, "from the glue face to the cap", Heel::heightMm)
-                    .fact("width", Kind.MM, "of the mating face at its top", Heel::widthMm)
-                    .factIfAny(
-                            "capWidth",
-                            Kind.AMOUNT,
-                            "of the mating face at the cap",
-                            heel -> heel.values().find(CAP_WIDTH))
-                    .factIfAny(
-                            "blockThickness", Kind.AMOUNT, "of each block, where not the shaft's", Heel::blockThickness)
-                    .factIfAny("blockLength", Kind.AMOUNT, "of each block along the grain", Heel::blockLength)
-                    .factIfAny("dovetail", Kind.ANSWER, "that holds it in the body", Heel::dovetail)
-                    .factIfAny("tenon", Kind.ANSWER, "that holds it in the body", Heel::tenon)
-                    .phrase("narrowing", ", {capWidth} at the cap")
-                    .phrase("stacked", ", blocks of {blockThickness}")
-                    .finds("heel", title + "{height} high, {width} wide at the top{narrowing}{stacked}");
-        }
+    private static Form<Heel> sentences() {
+        return sentences("heel ");
     }
 
-    @Override
-    public Form<Heel> form() {
-        return Sentences.FORM;
+    /** With a title before them, or none for the row of a neck. */
+    static Form<Heel> sentences(String title) {
+        return TABLE.facts("heel")
+                .phrase("narrowing", ", {capWidth} at the cap")
+                .phrase("stacked", ", blocks of {blocks}")
+                .finds("heel", title + "{height} high, {width} wide at the top{narrowing}{stacked}");
     }
 }

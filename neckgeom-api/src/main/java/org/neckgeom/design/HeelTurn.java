@@ -3,7 +3,6 @@ package org.neckgeom.design;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.form.Form;
-import org.neckgeom.form.Kind;
 import org.neckgeom.table.Key;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
@@ -15,8 +14,9 @@ import org.neckgeom.units.Amount;
 public final class HeelTurn extends Noun<HeelTurn> {
 
     /** Its keys. */
-    public static final Table<HeelTurn> TABLE =
-            Table.of("heel turn", "the turn of the back into the heel", HeelTurn::new);
+    public static final Table<HeelTurn> TABLE = Table.of(
+                    "heel turn", "the turn of the back into the heel", HeelTurn::new)
+            .printedBy(HeelTurn::sentences);
 
     private static final Key<HeelTurn, Amount<Length>> START =
             TABLE.needed("starts at", Types.SIZE, "from the nut to where the back begins to turn down");
@@ -47,16 +47,7 @@ public final class HeelTurn extends Noun<HeelTurn> {
         return values().house(RADIUS);
     }
 
-    /** Its sentences, in a class of their own: who only computes does not load them. */
-    private static final class Sentences {
-        private static final Form<HeelTurn> FORM = Form.<HeelTurn>of("heel-turn")
-                .fact("start", Kind.MM, "from the nut", HeelTurn::startMm)
-                .fact("radius", Kind.MM, "of the quarter circle", HeelTurn::radiusMm)
-                .finds("heel-turn", "turn into the heel from {start}, radius {radius}");
-    }
-
-    @Override
-    public Form<HeelTurn> form() {
-        return Sentences.FORM;
+    private static Form<HeelTurn> sentences() {
+        return TABLE.facts("heel-turn").finds("heel-turn", "turn into the heel from {startsAt}, radius {turnRadius}");
     }
 }

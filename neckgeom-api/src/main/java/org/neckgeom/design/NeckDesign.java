@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
@@ -31,7 +32,8 @@ public final class NeckDesign extends Noun<NeckDesign> {
     private static final int MOST_FRETS = 200;
 
     /** Its keys. */
-    public static final Table<NeckDesign> TABLE = Table.of("", "a neck", NeckDesign::new);
+    public static final Table<NeckDesign> TABLE =
+            Table.of("", "a neck", NeckDesign::new).printedBy(NeckDesign::sentences);
 
     private static final Key<NeckDesign, String> NAME = TABLE.needed(
             "name",
@@ -48,19 +50,21 @@ public final class NeckDesign extends Noun<NeckDesign> {
     private static final Key<NeckDesign, Integer> BODY_AT_FRET =
             TABLE.usual("body at fret", Types.whole(1, MOST_FRETS), 12, "the fret at which the body begins");
     private static final Key<NeckDesign, Wood> WOOD = TABLE.optional("wood", Wood.TYPE, "the wood of the neck");
-    private static final Key<NeckDesign, Fingerboard> FINGERBOARD =
-            TABLE.needed("fingerboard", Types.group(Fingerboard.TABLE), "the fingerboard");
-    private static final Key<NeckDesign, BackProfile> BACK =
-            TABLE.needed("back", Types.group(BackProfile.TABLE), "the back of the neck");
+    private static final Key<NeckDesign, Fingerboard> FINGERBOARD = TABLE.needed(
+            "fingerboard", Types.group(Fingerboard.TABLE, () -> Fingerboard.sentences("")), "the fingerboard");
+    private static final Key<NeckDesign, BackProfile> BACK = TABLE.needed(
+            "back", Types.group(BackProfile.TABLE, () -> BackProfile.sentences("")), "the back of the neck");
     private static final Key<NeckDesign, Channel> CHANNEL = TABLE.inlineOptional(Channel.TABLE);
-    private static final Key<NeckDesign, Head> HEAD =
-            TABLE.optional("head", Types.group(Head.TABLE), "the head; not planned when left out");
-    private static final Key<NeckDesign, Heel> HEEL =
-            TABLE.optional("heel", Types.group(Heel.TABLE), "the heel; not planned when left out");
+    private static final Key<NeckDesign, Head> HEAD = TABLE.optional(
+            "head", Types.group(Head.TABLE, () -> Head.sentences("")), "the head; not planned when left out");
+    private static final Key<NeckDesign, Heel> HEEL = TABLE.optional(
+            "heel", Types.group(Heel.TABLE, () -> Heel.sentences("")), "the heel; not planned when left out");
     private static final Key<NeckDesign, NeckSet> NECK_SET = TABLE.optional(
             "neck set", Types.group(NeckSet.TABLE), "how the neck stands to the body; not planned when left out");
-    private static final Key<NeckDesign, StringSet> STRINGS =
-            TABLE.optional("strings", Types.group(StringSet.TABLE), "the strings; nothing about load when left out");
+    private static final Key<NeckDesign, StringSet> STRINGS = TABLE.optional(
+            "strings",
+            Types.group(StringSet.TABLE, StringSet::inNeck),
+            "the strings; nothing about load when left out");
 
     static {
         TABLE.unless(SCALE, FAN);
@@ -69,12 +73,11 @@ public final class NeckDesign extends Noun<NeckDesign> {
     /** The keys that must be given of a neck before it can be planned, besides those that every neck has. */
     public static final List<Key<NeckDesign, ?>> OF_A_WHOLE_NECK = List.of(FRETS, BODY_AT_FRET, CHANNEL);
 
-    /** The scale, given or that on the centreline of a fan. */
-    private final Scale scale;
+    /** Made on the first question: most steps on the way to a neck ask none. */
+    private final @Nullable Scale[] scale = new Scale[1];
 
     private NeckDesign(Values<NeckDesign> values) {
         super(withoutScaleOfFan(values));
-        this.scale = scaleOf(values);
     }
 
     private static Scale scaleOf(Values<NeckDesign> values) {
@@ -102,11 +105,13 @@ public final class NeckDesign extends Noun<NeckDesign> {
 
     /** A scale beside a fan is held to the fan's own and then dropped: it follows from the fan. */
     private static Values<NeckDesign> withoutScaleOfFan(Values<NeckDesign> values) {
-        values.complete();
-        if (!values.has(FAN) || !values.has(SCALE)) {
+        if (!values.has(FAN)) {
             return values;
         }
-        double follows = centreline(values).house();
+        double follows = centreline(values.complete()).house();
+        if (!values.has(SCALE)) {
+            return values;
+        }
         Amount<Length> given = values.at(SCALE);
         if (!(Math.abs(given.house() - follows) <= SCALE_TOLERANCE_MM)) {
             throw values.refused(
@@ -361,7 +366,12 @@ public final class NeckDesign extends Noun<NeckDesign> {
 
     /** {@return the scale: with fanned frets that on their centreline} */
     public Scale scale() {
-        return scale;
+        Scale known = scale[0];
+        if (known == null) {
+            known = scaleOf(values());
+            scale[0] = known;
+        }
+        return known;
     }
 
     /** {@return the fan of the frets; the fan, or nothing where all frets are square to the centreline} */
@@ -487,56 +497,25 @@ public final class NeckDesign extends Noun<NeckDesign> {
         return back().depthAtMm(xMm, scale());
     }
 
-    /** Its sentences, in a class of their own: who only computes does not load them. */
-    private static final class Sentences {
-        private static final Form<NeckDesign> FORM = Form.<NeckDesign>of("neck-design")
-                .fact("name", Kind.NAME, "what the maker calls it", n -> n.name())
-                .fact("scale", Kind.answer(Scale.Sentences.IN_NECK), "of the frets", n -> n.scale)
-                .fact("frets", Kind.WHOLE, "how many", n -> n.frets())
-                .factIfAny("fannedFrets", Kind.ANSWER, "between two scales", NeckDesign::fannedFrets)
-                .fact("bodyAtFret", Kind.WHOLE, "where the body begins", n -> n.bodyAtFret())
-                .factIfAny(
-                        "fingerboard",
-                        Kind.answer(Fingerboard.Sentences.UNTITLED),
-                        "with its crown",
-                        n -> n.values().find(FINGERBOARD))
-                .factIfAny(
-                        "back",
-                        Kind.answer(BackProfile.Sentences.UNTITLED),
-                        "its shape",
-                        n -> n.values().find(BACK))
-                .factIfAny(
-                        "wood", Kind.NAME, "of the neck, by name", n -> n.wood().map(Wood::name))
-                .factIfAny(
-                        "rod",
-                        Kind.answer(Rod.Sentences.FORM),
-                        "in the channel",
-                        n -> n.channel().map(Channel::rod))
-                .factIfAny("channel", Kind.answer(Channel.Sentences.UNTITLED), "for the rod", NeckDesign::channel)
-                .factIfAny("head", Kind.answer(Head.Sentences.UNTITLED), "with its veneers", NeckDesign::head)
-                .factIfAny("heel", Kind.answer(Heel.Sentences.UNTITLED), "with its mating face", NeckDesign::heel)
-                .factIfAny("neckSet", Kind.ANSWER, "how it stands to the body", n -> n.neckSet())
-                .factIfAny(
-                        "strings",
-                        Kind.answer(StringSet.Sentences.IN_NECK),
-                        "bass to treble",
-                        n -> n.values().find(STRINGS))
+    private static Form<NeckDesign> sentences() {
+        return TABLE.facts("neck-design")
+                .fact(
+                        "centreline",
+                        Kind.MM,
+                        "the scale there, given or of the fan",
+                        neck -> neck.scale().lengthMm())
+                .factIfAny("slot", Kind.answer(Channel.sentences("")), "the channel as it is cut", NeckDesign::channel)
                 .finds("neck-design", "{name}")
-                .line("scale", "scale", "{scale}, {frets} frets, body at fret {bodyAtFret}")
+                .line("scale", "scale", "{centreline}, {frets} frets, body at fret {bodyAtFret}")
                 .line("fingerboard", "fingerboard", "{fingerboard}")
                 .line("back", "back", "{back}")
                 .line("wood", "wood", "{wood}")
                 .line("rod", "rod", "{rod}")
-                .line("channel", "channel", "{channel}")
+                .line("channel", "channel", "{slot}")
                 .line("head", "head", "{head}")
                 .line("heel", "heel", "{heel}")
                 .line("neckSet", "neck set", "{neckSet}")
                 .line("strings", "strings", "{strings}")
                 .fitted();
-    }
-
-    @Override
-    public Form<NeckDesign> form() {
-        return Sentences.FORM;
     }
 }

@@ -5,11 +5,11 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.form.Form;
-import org.neckgeom.form.Kind;
 import org.neckgeom.table.Key;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Types;
+import org.neckgeom.table.Unfinished;
 import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnits;
@@ -23,7 +23,8 @@ import org.neckgeom.units.ShopUnits;
 public final class NeckSet extends Noun<NeckSet> {
 
     /** Its keys. */
-    public static final Table<NeckSet> TABLE = Table.of("", "how the neck stands to the body", NeckSet::new);
+    public static final Table<NeckSet> TABLE =
+            Table.of("", "how the neck stands to the body", NeckSet::new).printedBy(NeckSet::sentences);
 
     private static final Key<NeckSet, Amount<Length>> FRET_PLANE = TABLE.optional(
                     "fret plane",
@@ -56,20 +57,6 @@ public final class NeckSet extends Noun<NeckSet> {
         TABLE.atMostOne(FRET_PLANE, OVERSTAND);
     }
 
-    private static final Form<NeckSet> FORM = Form.<NeckSet>of("neck-set-heights")
-            .factIfAny("fretPlane", Kind.AMOUNT, "at the joint over the body; negative: let in", NeckSet::fretPlane)
-            .factIfAny("overstand", Kind.AMOUNT, "glue face over the body's top at the joint", NeckSet::overstand)
-            .fact("saddle", Kind.AMOUNT, "strings' top over the body", NeckSet::saddle)
-            .fact("atNut", Kind.AMOUNT, "string over the fret tops", NeckSet::atNut)
-            .fact("action", Kind.AMOUNT, "string over the fret tops at half the scale", NeckSet::action)
-            .fact(
-                    "compensation",
-                    Kind.MM,
-                    "of the saddle, from the scale's end",
-                    set -> set.values().house(COMPENSATION))
-            .factIfAny("dome", Kind.ANSWER, "of the top", NeckSet::dome)
-            .finds("neck-set", "saddle {saddle} over the body, action {action}, {atNut} at the nut");
-
     private NeckSet(Values<NeckSet> values) {
         super(values);
     }
@@ -88,7 +75,7 @@ public final class NeckSet extends Noun<NeckSet> {
     public static final class NeedsNut extends Unfinished<NeckSet> {
 
         private NeedsNut(Values<NeckSet> values) {
-            super(values, "Neck set, string at the nut");
+            super(values, "Neck set, string at the nut not given yet");
         }
 
         /**
@@ -106,7 +93,7 @@ public final class NeckSet extends Noun<NeckSet> {
     public static final class NeedsAction extends Unfinished<NeckSet> {
 
         private NeedsAction(Values<NeckSet> values) {
-            super(values, "Neck set, action");
+            super(values, "Neck set, action not given yet");
         }
 
         /**
@@ -197,8 +184,8 @@ public final class NeckSet extends Noun<NeckSet> {
         return values().find(DOME);
     }
 
-    @Override
-    public Form<NeckSet> form() {
-        return FORM;
+    private static Form<NeckSet> sentences() {
+        return TABLE.facts("neck-set-heights")
+                .finds("neck-set", "saddle {saddle} over the body, action {action}, {atNut} at the nut");
     }
 }

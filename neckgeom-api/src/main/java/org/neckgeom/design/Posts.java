@@ -24,7 +24,8 @@ public final class Posts extends Noun<Posts> {
     private static final int MOST = 48;
 
     /** Its keys. */
-    public static final Table<Posts> TABLE = Table.of("posts", "where the strings meet their posts", Posts::new);
+    public static final Table<Posts> TABLE =
+            Table.of("posts", "where the strings meet their posts", Posts::new).printedBy(Posts::sentences);
 
     private static final Key<Posts, List<Amount<Length>>> ALONG = TABLE.needed(
             "along", Types.list(Types.SIZE, 1, MOST), "from the break line along the face, one to a string");
@@ -39,11 +40,6 @@ public final class Posts extends Noun<Posts> {
             Types.oneOrMore(Types.EITHER_WAY, MOST),
             List.of(ShopUnits.mm(0)),
             "height of the string over the head's face at its post, one for all or one to a string; 0 when left out");
-
-    private static final Form<Posts> FORM = Form.<Posts>of("head-posts")
-            .fact("posts", Kind.table(HeadPost.FORM), "from bass to treble", Posts::each)
-            .fact("along", Kind.list(Kind.MM), "from the break line, bass to treble", Posts::alongMm)
-            .finds("posts", "posts {along:brief first 12} from the break line");
 
     private Posts(Values<Posts> values) {
         super(values);
@@ -100,8 +96,9 @@ public final class Posts extends Noun<Posts> {
         return values().at(ALONG).stream().map(Amount::house).toList();
     }
 
-    @Override
-    public Form<Posts> form() {
-        return FORM;
+    private static Form<Posts> sentences() {
+        return TABLE.facts("head-posts")
+                .fact("posts", Kind.table(HeadPost.FORM), "from bass to treble", Posts::each)
+                .finds("posts", "posts {along:brief first 12} from the break line");
     }
 }

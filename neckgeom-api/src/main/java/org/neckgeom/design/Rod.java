@@ -1,8 +1,5 @@
 package org.neckgeom.design;
 
-import static org.neckgeom.form.Kind.MM;
-import static org.neckgeom.form.Kind.code;
-
 import java.util.Locale;
 import java.util.Optional;
 import javax.measure.Quantity;
@@ -13,6 +10,7 @@ import org.neckgeom.table.Key;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Types;
+import org.neckgeom.table.Unfinished;
 import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
 
@@ -53,7 +51,8 @@ public final class Rod extends Noun<Rod> {
     }
 
     /** Its keys. */
-    public static final Table<Rod> TABLE = Table.of("rod", "the rod or bar in the channel", Rod::new);
+    public static final Table<Rod> TABLE =
+            Table.of("rod", "the rod or bar in the channel", Rod::new).printedBy(Rod::sentences);
 
     private static final Key<Rod, Kind> KIND = TABLE.needed(
             "kind",
@@ -141,11 +140,10 @@ public final class Rod extends Noun<Rod> {
     }
 
     /** A rod or bar without its section yet. Immutable. */
-    public static final class NeedsSection {
-        private final Values<Rod> values;
+    public static final class NeedsSection extends Unfinished<Rod> {
 
         private NeedsSection(Values<Rod> values) {
-            this.values = values;
+            super(values, values.at(KIND) + ", section not given yet");
         }
 
         /**
@@ -156,23 +154,7 @@ public final class Rod extends Noun<Rod> {
          * @return the rod or bar
          */
         public Rod section(Quantity<Length> width, Quantity<Length> height) {
-            return new Rod(values.amount(WIDTH, width).amount(HEIGHT, height));
-        }
-
-        @Override
-        public boolean equals(Object other) {
-            return other instanceof NeedsSection that && values.equals(that.values);
-        }
-
-        @Override
-        public int hashCode() {
-            return values.hashCode();
-        }
-
-        /** Returns such as {@code two-way rod, section not given yet}. */
-        @Override
-        public String toString() {
-            return values.at(KIND) + ", section not given yet";
+            return new Rod(values().amount(WIDTH, width).amount(HEIGHT, height));
         }
     }
 
@@ -216,24 +198,16 @@ public final class Rod extends Noun<Rod> {
         return height;
     }
 
-    /** Its sentences, in a class of their own: who only computes does not load them. */
-    static final class Sentences {
-        static final Form<Rod> FORM = Form.<Rod>of("rod")
-                .fact("kind", code(Kind.class), "what it can do", Rod::kind)
-                .fact("length", MM, "from end to end", Rod::lengthMm)
-                .fact("width", MM, "across the channel", Rod::widthMm)
-                .fact("height", MM, "into the channel", Rod::heightMm)
+    private static Form<Rod> sentences() {
+        return TABLE.facts("rod", ADJUSTED_AT)
                 .factIfAny(
-                        "adjuster",
-                        code(End.class),
-                        "the end it is adjusted at",
+                        "adjustedAt",
+                        org.neckgeom.form.Kind.code(End.class),
+                        "the end with the adjuster, where it has one",
                         rod -> rod.isAdjustable() ? Optional.of(rod.adjustedAt()) : Optional.empty())
-                .phrase("adjusted", ", adjusted at the {adjuster}")
-                .finds("rod", "{kind}, {length} x {width} x {height}{adjusted}");
-    }
-
-    @Override
-    public Form<Rod> form() {
-        return Sentences.FORM;
+                .phrase("adjusted", ", adjusted at the {adjustedAt}")
+                .phrase("high", "{height}")
+                .phrase("high", "{width}")
+                .finds("rod", "{kind}, {length} x {width} x {high}{adjusted}");
     }
 }

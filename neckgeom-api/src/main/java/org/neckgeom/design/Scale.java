@@ -4,7 +4,6 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
-import org.neckgeom.form.Kind;
 import org.neckgeom.table.Key;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
@@ -19,7 +18,8 @@ import org.neckgeom.units.Amount;
 public final class Scale extends Noun<Scale> {
 
     /** Its keys, which a neck has at its own level. */
-    public static final Table<Scale> TABLE = Table.of("", "the scale", Scale::new);
+    public static final Table<Scale> TABLE =
+            Table.of("", "the scale", Scale::new).printedBy(Scale::sentences);
 
     static final Key<Scale, Amount<Length>> LENGTH =
             TABLE.needed("scale", Types.SIZE, "from the nut to the saddle, uncompensated");
@@ -83,23 +83,7 @@ public final class Scale extends Noun<Scale> {
         return -length * StrictMath.expm1(-fret / divisions * StrictMath.log(2)) + 0.0;
     }
 
-    /** Its sentences, in a class of their own: who only computes does not load them. */
-    static final class Sentences {
-        private static final Form<Scale> FORM = form("scale {length}, {divisions} to the octave");
-
-        /** The length alone, for the row of a neck. */
-        static final Form<Scale> IN_NECK = form("{length}");
-
-        private static Form<Scale> form(String words) {
-            return Form.<Scale>of("scale")
-                    .fact("length", Kind.MM, "that the frets divide, without compensation", scale -> scale.length)
-                    .fact("divisions", Kind.WHOLE, "equal steps to the octave", scale -> scale.divisions)
-                    .finds("scale", words);
-        }
-    }
-
-    @Override
-    public Form<Scale> form() {
-        return Sentences.FORM;
+    private static Form<Scale> sentences() {
+        return TABLE.facts("scale").finds("scale", "scale {scale}, {fretsToTheOctave} to the octave");
     }
 }

@@ -3,7 +3,6 @@ package org.neckgeom.design;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.form.Form;
-import org.neckgeom.form.Kind;
 import org.neckgeom.table.Key;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
@@ -20,7 +19,8 @@ import org.neckgeom.units.ShopUnits;
 public final class ScarfCut extends Noun<ScarfCut> {
 
     /** Its keys. */
-    public static final Table<ScarfCut> TABLE = Table.of("scarf", "the scarf joint of the head", ScarfCut::new);
+    public static final Table<ScarfCut> TABLE =
+            Table.of("scarf", "the scarf joint of the head", ScarfCut::new).printedBy(ScarfCut::sentences);
 
     private static final Key<ScarfCut, JointPlace> PLACE =
             TABLE.needed("joint", Types.words(JointPlace.class, JointPlace::toString), "where the glue line lies");
@@ -30,21 +30,6 @@ public final class ScarfCut extends Noun<ScarfCut> {
     private static final Key<ScarfCut, Amount<Length>> CLEANING = TABLE.usual(
                     "cleaning", Types.SIZE_OR_NOTHING, ShopUnits.mm(0), "what is planed off each slope after sawing; 0")
             .called("planing of a slope");
-
-    private static final Form<ScarfCut> FORM = Form.<ScarfCut>of("scarf-cut")
-            .fact("place", Kind.code(JointPlace.class), "of the glued face", ScarfCut::place)
-            .fact(
-                    "kerf",
-                    Kind.MM,
-                    "of the saw cut, square to it",
-                    cut -> cut.kerf().house())
-            .fact(
-                    "cleaning",
-                    Kind.MM,
-                    "planed off each slope, square to it",
-                    cut -> cut.cleaning().house())
-            .phrase("planed", cut -> cut.cleaning().house() > 0, ", {cleaning} planed off each slope")
-            .finds("scarf", "scarf {place}, kerf {kerf}{planed}");
 
     private ScarfCut(Values<ScarfCut> values) {
         super(values);
@@ -97,8 +82,9 @@ public final class ScarfCut extends Noun<ScarfCut> {
         return values().at(CLEANING);
     }
 
-    @Override
-    public Form<ScarfCut> form() {
-        return FORM;
+    private static Form<ScarfCut> sentences() {
+        return TABLE.facts("scarf-cut")
+                .phrase("planed", cut -> cut.cleaning().house() > 0, ", {cleaning} planed off each slope")
+                .finds("scarf", "scarf {joint}, kerf {kerf}{planed}");
     }
 }

@@ -39,7 +39,8 @@ public final class StringSet extends Noun<StringSet> {
     private static final int MOST = 24;
 
     /** Its keys. */
-    public static final Table<StringSet> TABLE = Table.of("strings", "the strings", StringSet::new);
+    public static final Table<StringSet> TABLE =
+            Table.of("strings", "the strings", StringSet::new).printedBy(StringSet::sentences);
 
     private static final Key<StringSet, List<Amount<Frequency>>> PITCHES = TABLE.needed(
                     "pitches",
@@ -286,76 +287,50 @@ public final class StringSet extends Noun<StringSet> {
         return given.size() == 1 ? Collections.nCopies(courses(), given.get(0)) : given;
     }
 
-    /** Returns these strings in another style; diameters in fractions are printed in decimals. */
-    @Override
-    public StringSet in(LengthStyle style) {
-        return super.in(Objects.requireNonNull(style, "style").inTables());
-    }
-
-    /** Its sentences, in a class of their own: who only computes does not load them. */
-    static final class Sentences {
-        private static final Form<StringSet> FORM = form((set, style) -> set.gauges(
-                set.diameters.length > 0 && style == set.style()
-                        ? set.diameters().get(0).unit()
-                        : style.inTables().unit()));
-
-        /** The same with diameters in the unit of the neck, for a row of it. */
-        static final Form<StringSet> IN_NECK =
-                form((set, style) -> set.gauges(style.inTables().unit()));
-
-        private static Form<StringSet> form(BiFunction<StringSet, LengthStyle, List<Amount<?>>> gauges) {
-            return Form.<StringSet>of("strings")
-                    .fact("courses", Kind.WHOLE, "strings, where single", StringSet::courses)
-                    .fact("stringsPerCourse", Kind.WHOLE, "1 or 2", StringSet::inCourse)
-                    .fact("pitches", listOf(ShopUnit.HERTZ), "of the courses, bass to treble", set -> listed(set.hertz))
-                    .fact(
-                            "tensions",
-                            listOf(ShopUnit.NEWTON),
-                            "of a string of each; empty: not given",
-                            set -> listed(set.tensions))
-                    .fact(
-                            "massesPerLength",
-                            listOf(ShopUnit.GRAM_PER_METRE),
-                            "of a string of each; empty: not given",
-                            set -> listed(set.gramsPerMetre))
-                    .fact("diameters", Kind.list(Kind.AMOUNT), "of a string of each; empty: not given", gauges)
-                    .phrase("count", set -> set.inCourse == 1, "{courses} strings")
-                    .phrase("count", "{courses} courses of {stringsPerCourse}")
-                    .phrase(
-                            "tuned",
-                            set -> Arrays.stream(set.hertz).allMatch(f -> f < 1e6),
-                            "{pitches:2 first 12 once}")
-                    .phrase("tuned", "{pitches:first 12 once}")
-                    .phrase("pull", set -> set.tensions.length == 0, "")
-                    .phrase("pull", set -> isEven(set.tensions), ", {tensions:first 1} a string")
-                    .phrase("pull", ", {tensions:first 12 once} a string")
-                    .phrase("gauge", set -> set.diameters.length == 0, "")
-                    .phrase("gauge", set -> isEven(set.diameters), ", {diameters:given first 1} thick")
-                    .phrase("gauge", ", {diameters:given first 12 once} thick")
-                    .finds("strings", "{count} at {tuned}{pull}{gauge}");
-        }
-
-        private static <Q extends Quantity<Q>> Kind<List<Double>> listOf(ShopUnit<Q> unit) {
-            return Kind.list(Kind.house(unit));
-        }
-
-        private static List<Double> listed(double[] values) {
-            return Arrays.stream(values).boxed().toList();
-        }
-
-        private static boolean isEven(double[] values) {
-            return Arrays.stream(values).allMatch(value -> value == values[0]);
-        }
-    }
-
     private List<Amount<?>> gauges(ShopUnit<Length> unit) {
         return Arrays.stream(diameters)
                 .<Amount<?>>mapToObj(mm -> Amount.ofHouse(mm, unit))
                 .toList();
     }
 
-    @Override
-    public Form<StringSet> form() {
-        return Sentences.FORM;
+    private static Form<StringSet> sentences() {
+        return sentences((set, style) -> set.gauges(
+                set.diameters.length > 0 && style == set.style()
+                        ? set.diameters().get(0).unit()
+                        : style.inTables().unit()));
+    }
+
+    /** The same with diameters in the unit of the neck, for a row of it. */
+    static Form<StringSet> inNeck() {
+        return sentences((set, style) -> set.gauges(style.inTables().unit()));
+    }
+
+    private static Form<StringSet> sentences(BiFunction<StringSet, LengthStyle, List<Amount<?>>> gauges) {
+        return TABLE.facts("strings")
+                .fact("courses", Kind.WHOLE, "strings, where single", StringSet::courses)
+                .fact("stringsPerCourse", Kind.WHOLE, "1 or 2", StringSet::inCourse)
+                .fact(
+                        "frequencies",
+                        Kind.list(Kind.house(ShopUnit.HERTZ)),
+                        "of the courses, bass to treble",
+                        set -> Arrays.stream(set.hertz).boxed().toList())
+                .fact("gauges", Kind.list(Kind.AMOUNT), "diameter of a string of each; empty: not given", gauges)
+                .phrase("count", set -> set.inCourse == 1, "{courses} strings")
+                .phrase("count", "{courses} courses of {stringsPerCourse}")
+                .phrase(
+                        "tuned",
+                        set -> Arrays.stream(set.hertz).allMatch(f -> f < 1e6),
+                        "{frequencies:2 first 12 once}")
+                .phrase("tuned", "{frequencies:first 12 once}")
+                .phrase("pull", set -> isEven(set.tensions), ", {tensions:first 1} a string")
+                .phrase("pull", ", {tensions:first 12 once} a string")
+                .phrase("gauge", set -> set.diameters.length == 0, "")
+                .phrase("gauge", set -> isEven(set.diameters), ", {gauges:given first 1} thick")
+                .phrase("gauge", ", {gauges:given first 12 once} thick")
+                .finds("strings", "{count} at {tuned}{pull}{gauge}");
+    }
+
+    private static boolean isEven(double[] values) {
+        return Arrays.stream(values).allMatch(value -> value == values[0]);
     }
 }

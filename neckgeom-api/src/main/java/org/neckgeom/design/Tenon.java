@@ -13,6 +13,7 @@ import org.neckgeom.table.Key;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Types;
+import org.neckgeom.table.Unfinished;
 import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
 
@@ -28,7 +29,8 @@ public final class Tenon extends Noun<Tenon> implements HeelJoint {
     private static final int MOST = 6;
 
     /** Its keys. */
-    public static final Table<Tenon> TABLE = Table.of("tenon", "a bolted tenon", Tenon::new);
+    public static final Table<Tenon> TABLE =
+            Table.of("tenon", "a bolted tenon", Tenon::new).printedBy(Tenon::sentences);
 
     private static final Key<Tenon, Amount<Length>> HEIGHT =
             TABLE.needed("height", Types.SIZE, "from the glue face down to its lower end");
@@ -73,7 +75,7 @@ public final class Tenon extends Noun<Tenon> implements HeelJoint {
     public static final class NeedsHoles extends Unfinished<Tenon> {
 
         private NeedsHoles(Values<Tenon> values) {
-            super(values, "Tenon, holes");
+            super(values, "Tenon, holes not given yet");
         }
 
         /**
@@ -92,7 +94,7 @@ public final class Tenon extends Noun<Tenon> implements HeelJoint {
     public static final class NeedsDepths extends Unfinished<Tenon> {
 
         private NeedsDepths(Values<Tenon> values) {
-            super(values, "Tenon, depths of its holes");
+            super(values, "Tenon, depths of its holes not given yet");
         }
 
         /**
@@ -183,30 +185,17 @@ public final class Tenon extends Noun<Tenon> implements HeelJoint {
         return depths().stream().map(depth -> new Hole(diameter, depth.house())).toList();
     }
 
-    /** Its sentences, in a class of their own: who only computes does not load them. */
-    private static final class Sentences {
-        private static final Form<Hole> HOLE = Form.<Hole>of("tenon-hole")
+    private static Form<Tenon> sentences() {
+        Form<Hole> hole = Form.<Hole>of("tenon-hole")
                 .fact("diameter", Kind.MM, "of the hole", Hole::diameter)
                 .fact("depth", Kind.MM, "of its centre below the glue face", Hole::depth);
-
-        static final Form<Tenon> FORM = Form.<Tenon>of("tenon-bolts")
-                .fact(
-                        "height",
-                        Kind.MM,
-                        "from the glue face down",
-                        t -> t.height().house())
-                .fact("length", Kind.MM, "past the shoulder", t -> t.length().house())
-                .fact("holes", Kind.table(HOLE), "from the top down", Tenon::holes)
+        return TABLE.facts("tenon-bolts")
+                .fact("holes", Kind.table(hole), "from the top down", Tenon::holes)
                 .finds("tenon", "Tenon {height:brief} high, {length:brief} long")
                 .each("holes", "hole {diameter:brief}", "{depth:text} below the glue face")
                 .fact("centreFromShoulder", Kind.MM, "of the holes", Tenon::centreFromShoulderMm)
                 .line("centreFromShoulder", "centres", "{centreFromShoulder:text} from the shoulder")
                 .fact("leastWood", Kind.MM, "around any hole; negative: breaks out", Tenon::leastMm)
                 .line("leastWood", "least wood", "{leastWood:text} around a hole");
-    }
-
-    @Override
-    public Form<Tenon> form() {
-        return Sentences.FORM;
     }
 }

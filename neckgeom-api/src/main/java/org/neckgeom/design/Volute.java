@@ -3,7 +3,6 @@ package org.neckgeom.design;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.form.Form;
-import org.neckgeom.form.Kind;
 import org.neckgeom.table.Key;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
@@ -15,7 +14,8 @@ import org.neckgeom.units.Amount;
 public final class Volute extends Noun<Volute> {
 
     /** Its keys. */
-    public static final Table<Volute> TABLE = Table.of("volute", "a volute behind the nut", Volute::new);
+    public static final Table<Volute> TABLE =
+            Table.of("volute", "a volute behind the nut", Volute::new).printedBy(Volute::sentences);
 
     private static final Key<Volute, Amount<Length>> EXTRA_DEPTH =
             TABLE.needed("extra depth", Types.SIZE, "how much deeper the neck is at the nut for its volute");
@@ -47,16 +47,7 @@ public final class Volute extends Noun<Volute> {
         return values().house(LENGTH);
     }
 
-    /** Its sentences, in a class of their own: who only computes does not load them. */
-    private static final class Sentences {
-        private static final Form<Volute> FORM = Form.<Volute>of("volute")
-                .fact("extraDepth", Kind.MM, "at the nut", Volute::extraDepthMm)
-                .fact("length", Kind.MM, "from the nut to where it has run out, either way", Volute::lengthMm)
-                .finds("volute", "volute {extraDepth} deeper at the nut, run out {length} from it");
-    }
-
-    @Override
-    public Form<Volute> form() {
-        return Sentences.FORM;
+    private static Form<Volute> sentences() {
+        return TABLE.facts("volute").finds("volute", "volute {extraDepth} deeper at the nut, run out {length} from it");
     }
 }

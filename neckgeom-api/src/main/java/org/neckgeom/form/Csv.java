@@ -13,6 +13,8 @@ final class Csv {
     private static final Set<String> IN_UNIT =
             Set.of("value", "standardUncertainty", "lower", "upper", "shift", "standardDeviation");
 
+    private static final Set<Object> NOT_CELLS = Set.of("unit", "ucum", "printedIn");
+
     private Csv() {}
 
     /** Puts the cells of one fact under their heads, such as {@code fromNut (mm)}. */
@@ -31,7 +33,7 @@ final class Csv {
             String inner = name.equals("value") ? key : key + "." + name;
             if (IN_UNIT.contains(name)) {
                 cells.put(inner + " (" + map.get("unit") + ")", part.toString());
-            } else if (!name.equals("unit") && !name.equals("ucum")) {
+            } else if (!NOT_CELLS.contains(name)) {
                 cells(inner, part, cells);
             }
         });

@@ -33,6 +33,9 @@ import org.neckgeom.units.LengthStyle;
  */
 public final class Form<T> {
 
+    /** The key under which data names its form. */
+    public static final String ANSWER = "answer";
+
     /** What a brace names that counts the items a text leaves out. */
     static final String MORE = "more";
 

@@ -10,6 +10,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
@@ -17,15 +18,16 @@ import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Way.Mode;
 import org.neckgeom.measure.Estimate;
+import org.neckgeom.measure.GlobalRisk;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
+import org.neckgeom.measure.Reading;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.measure.Verdict;
 import org.neckgeom.text.Names;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -79,7 +81,7 @@ public final class Kind<V> {
             (limits, style) -> ends(
                     limits.lowerHouse(),
                     limits.upperHouse(),
-                    inStyle(limits, style).unit(),
+                    limits.in(style.inTables()).unit(),
                     style));
 
     /** An interval, such as one of 95 %. */
@@ -90,10 +92,12 @@ public final class Kind<V> {
                     interval.lowHouse(), interval.highHouse(), interval.low().unit(), style));
 
     /** How a value scatters, in words and by its standard deviation. */
-    public static final Kind<Spread<?>> SPREAD = styled("spread", Kind::spreadData);
+    public static final Kind<Spread<?>> SPREAD =
+            styled("spread", (spread, way, style) -> spread.in(style), Kind::spreadData);
 
     /** An estimate held against limits. */
-    public static final Kind<Verdict<?>> VERDICT = styled("verdict", Kind::verdictData);
+    public static final Kind<Verdict<?>> VERDICT =
+            styled("verdict", (verdict, way, style) -> verdict.in(style), Kind::verdictData);
 
     /** A whole number. */
     public static final Kind<Number> WHOLE = new Kind<>(
@@ -123,10 +127,6 @@ public final class Kind<V> {
             EnumSet.of(Mode.PLAIN),
             (value, way, style, beside) -> value ? "yes" : "no",
             (value, style) -> value);
-
-    /** A thing of shop, stock or design, in its own words. */
-    public static final Kind<SaysLengths<?>> NOUN =
-            styled("text", (noun, style) -> noun.in(style).toString());
 
     /** Any answer of any form: as data an object that names its form. */
     public static final Kind<Answer> ANSWER = new Kind<Answer>(
@@ -219,6 +219,35 @@ public final class Kind<V> {
 
     private Kind<V> rendered(Rendered<V> by) {
         return new Kind<>(schema, modes, text, data, amount, inside, line, by);
+    }
+
+    /**
+     * {@return the kind of a value that is written as something read off it is}
+     *
+     * @param <W> the type of the value
+     * @param part what is written of it
+     */
+    public <W> Kind<W> of(Function<? super W, ? extends V> part) {
+        Objects.requireNonNull(part, "part");
+        return new Kind<>(
+                schema,
+                modes,
+                (value, way, style, beside) -> text.of(part.apply(value), way, style, beside),
+                (value, style) -> data.apply(part.apply(value), style),
+                value -> amount.of(part.apply(value)),
+                inside,
+                line,
+                (value, way, style) -> rendered.of(part.apply(value), way, style));
+    }
+
+    /**
+     * {@return this kind with data of its own; what a schema states of it stays}
+     *
+     * @param own writes it as maps, lists, texts, numbers and booleans
+     */
+    public Kind<V> written(BiFunction<? super V, LengthStyle, ?> own) {
+        Objects.requireNonNull(own, "own");
+        return new Kind<>(schema, modes, text, own::apply, amount, inside, line, rendered);
     }
 
     private static Map<String, Object> ref(String name) {
@@ -384,10 +413,6 @@ public final class Kind<V> {
                 .map(one -> symbol(way.mode() == Mode.GIVEN ? one.unit() : unit(one.unit(), way, shown)))
                 .orElse("");
         return unit + (list.size() > way.first() ? " and " + (list.size() - way.first()) + " more" : "");
-    }
-
-    private static <V extends SaysLengths<?>> Kind<V> styled(String schema, BiFunction<V, LengthStyle, Object> data) {
-        return styled(schema, (value, way, style) -> value.in(style), data);
     }
 
     private static <V> Kind<V> styled(String schema, Shown<V> shown, BiFunction<V, LengthStyle, Object> data) {
@@ -583,8 +608,39 @@ public final class Kind<V> {
     private static String firstLine(Object value, LengthStyle style) {
         String text = value instanceof Answer answer
                 ? answer.text(style)
-                : value instanceof SaysLengths<?> noun ? noun.in(style).toString() : value.toString();
+                : printedIn(value, style).toString();
         return text.lines().findFirst().orElse("");
+    }
+
+    /**
+     * {@return an amount or a value of {@code measure} that prints in a style; anything else as it is}
+     *
+     * @param value of any type
+     * @param style how lengths are printed
+     */
+    public static Object printedIn(Object value, LengthStyle style) {
+        if (value instanceof Amount<?> amount) {
+            return amount.in(style);
+        }
+        if (value instanceof Estimate<?> estimate) {
+            return estimate.in(style);
+        }
+        if (value instanceof Limits<?> limits) {
+            return limits.in(style);
+        }
+        if (value instanceof Interval<?> interval) {
+            return interval.in(style);
+        }
+        if (value instanceof Spread<?> spread) {
+            return spread.in(style);
+        }
+        if (value instanceof Reading<?> reading) {
+            return reading.in(style);
+        }
+        if (value instanceof GlobalRisk<?> risk) {
+            return risk.in(style);
+        }
+        return value instanceof Verdict<?> verdict ? verdict.in(style) : Objects.requireNonNull(value, "value");
     }
 
     private static Object anyData(Object value, LengthStyle style) {
@@ -599,10 +655,6 @@ public final class Kind<V> {
         }
         boolean plain = value instanceof Integer || value instanceof Long || value instanceof Boolean;
         return plain || value instanceof String ? value : firstLine(value, style);
-    }
-
-    private static Limits<?> inStyle(Limits<?> limits, LengthStyle style) {
-        return limits.in(style.inTables());
     }
 
     private static <Q extends Quantity<Q>> Map<String, Object> ends(
@@ -640,7 +692,7 @@ public final class Kind<V> {
     /** What a schema states of each kind that is more than a line. */
     static Map<String, Object> definitions() {
         Map<String, Object> all = new LinkedHashMap<>();
-        all.put("quantity", object(List.of("value"), List.of()));
+        all.put("quantity", object(List.of("value"), List.of(), Map.of("printedIn", Map.of("type", "string"))));
         all.put("estimate", object(List.of("value", "standardUncertainty"), List.of("degreesOfFreedom")));
         all.put("limits", object(List.of(), List.of("lower", "upper")));
         Map<String, Object> held = new LinkedHashMap<>();

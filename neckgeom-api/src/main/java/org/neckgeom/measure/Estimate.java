@@ -10,7 +10,6 @@ import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -22,7 +21,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of quantity
  */
-public final class Estimate<Q extends Quantity<Q>> implements SaysLengths<Estimate<Q>> {
+public final class Estimate<Q extends Quantity<Q>> {
 
     private final double value;
     private final double uncertainty;
@@ -209,7 +208,11 @@ public final class Estimate<Q extends Quantity<Q>> implements SaysLengths<Estima
         return Interval.ofHouse(value - half, value + half, unit);
     }
 
-    @Override
+    /**
+     * {@return the same printed in a style of length; equal to this}
+     *
+     * @param other how lengths are printed
+     */
     public Estimate<Q> in(LengthStyle other) {
         return in(Objects.requireNonNull(other, "style").unitFor(unit));
     }

@@ -8,7 +8,6 @@ import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * How often a rule for accepting pieces errs over all pieces of a process, before any of them is read, such as
@@ -22,7 +21,7 @@ import org.neckgeom.units.SaysLengths;
  *
  * @param <Q> the kind of quantity
  */
-public final class GlobalRisk<Q extends Quantity<Q>> implements SaysLengths<GlobalRisk<Q>> {
+public final class GlobalRisk<Q extends Quantity<Q>> {
 
     /** Past so many standard deviations the normal law leaves nothing. */
     private static final double FARTHEST = 9;
@@ -147,7 +146,11 @@ public final class GlobalRisk<Q extends Quantity<Q>> implements SaysLengths<Glob
         return Math.min(1, half * sum / sd);
     }
 
-    @Override
+    /**
+     * {@return the same printed in a style of length; equal to this}
+     *
+     * @param other how lengths are printed
+     */
     public GlobalRisk<Q> in(LengthStyle other) {
         return new GlobalRisk<>(process.in(other), reading.in(other), limits.in(other), guardFactor);
     }

@@ -6,7 +6,6 @@ import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -15,7 +14,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of quantity
  */
-public final class Interval<Q extends Quantity<Q>> implements SaysLengths<Interval<Q>> {
+public final class Interval<Q extends Quantity<Q>> {
 
     private static final int DIGITS_OF_WIDTH = 3;
 
@@ -90,7 +89,11 @@ public final class Interval<Q extends Quantity<Q>> implements SaysLengths<Interv
         return low <= value && value <= high;
     }
 
-    @Override
+    /**
+     * {@return the same printed in a style of length; equal to this}
+     *
+     * @param other how lengths are printed
+     */
     public Interval<Q> in(LengthStyle other) {
         return new Interval<>(low, high, Objects.requireNonNull(other, "style").unitFor(unit));
     }

@@ -6,7 +6,6 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -15,7 +14,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of quantity
  */
-public final class Limits<Q extends Quantity<Q>> implements SaysLengths<Limits<Q>> {
+public final class Limits<Q extends Quantity<Q>> {
 
     private final double lower;
     private final double upper;
@@ -128,7 +127,11 @@ public final class Limits<Q extends Quantity<Q>> implements SaysLengths<Limits<Q
         return new Limits<>(lower, upper, Objects.requireNonNull(other, "unit"));
     }
 
-    @Override
+    /**
+     * {@return the same printed in a style of length; equal to this}
+     *
+     * @param other how lengths are printed
+     */
     public Limits<Q> in(LengthStyle other) {
         return new Limits<>(lower, upper, Objects.requireNonNull(other, "style").unitFor(unit));
     }

@@ -10,7 +10,6 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * What was read of one size: one indication of an instrument or several (VIM 4.1), or an estimate made elsewhere. Immutable.
@@ -18,7 +17,7 @@ import org.neckgeom.units.SaysLengths;
  * @param <Q> the kind of quantity
  */
 @SuppressWarnings("exports") // JSpecify is for compilers only
-public final class Reading<Q extends Quantity<Q>> implements SaysLengths<Reading<Q>> {
+public final class Reading<Q extends Quantity<Q>> {
 
     private final List<Amount<Q>> indications;
     private final @Nullable Estimate<Q> known;
@@ -86,10 +85,15 @@ public final class Reading<Q extends Quantity<Q>> implements SaysLengths<Reading
         return Estimate.ofHouse(sum / n, one / Math.sqrt(n), Double.POSITIVE_INFINITY, first.unit());
     }
 
-    @Override
+    /**
+     * {@return the same printed in a style of length; equal to this}
+     *
+     * @param style how lengths are printed
+     */
     public Reading<Q> in(LengthStyle style) {
         Objects.requireNonNull(style, "style");
-        return new Reading<>(indications.stream().map(one -> one.in(style)).toList(), SaysLengths.said(known, style));
+        return new Reading<>(
+                indications.stream().map(one -> one.in(style)).toList(), known == null ? null : known.in(style));
     }
 
     @Override

@@ -9,7 +9,6 @@ import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -21,7 +20,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of quantity
  */
-public final class Spread<Q extends Quantity<Q>> implements SaysLengths<Spread<Q>> {
+public final class Spread<Q extends Quantity<Q>> {
 
     /** The laws a spread can have. */
     public enum Law {
@@ -313,7 +312,11 @@ public final class Spread<Q extends Quantity<Q>> implements SaysLengths<Spread<Q
         return unit;
     }
 
-    @Override
+    /**
+     * {@return the same printed in a style of length; equal to this}
+     *
+     * @param other how lengths are printed
+     */
     public Spread<Q> in(LengthStyle other) {
         return new Spread<>(
                 law,

@@ -9,7 +9,6 @@ import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * Whether an estimate keeps its limits: a call, and the chance that the true value lies within. Immutable.
@@ -26,7 +25,7 @@ import org.neckgeom.units.SaysLengths;
  *
  * @param <Q> the kind of quantity
  */
-public final class Verdict<Q extends Quantity<Q>> implements SaysLengths<Verdict<Q>> {
+public final class Verdict<Q extends Quantity<Q>> {
 
     /** The usual guard factor k of ISO 14253-1: a guard band of twice the standard uncertainty. */
     public static final double USUAL_GUARD_FACTOR = 2;
@@ -153,7 +152,11 @@ public final class Verdict<Q extends Quantity<Q>> implements SaysLengths<Verdict
                 : -StudentLaw.quantile(NormalLaw.upperTail(guardFactor), nu);
     }
 
-    @Override
+    /**
+     * {@return the same printed in a style of length; equal to this}
+     *
+     * @param other how lengths are printed
+     */
     public Verdict<Q> in(LengthStyle other) {
         return new Verdict<>(estimate.in(other), limits.in(other), guardFactor);
     }

@@ -13,6 +13,7 @@ import org.neckgeom.table.Table;
 import org.neckgeom.table.Types;
 import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnits;
 
 /**
@@ -28,8 +29,15 @@ import org.neckgeom.units.ShopUnits;
 public final class BenchUncertainty extends Noun<BenchUncertainty> {
 
     /** Its keys. */
-    public static final Table<BenchUncertainty> TABLE =
-            Table.of("", "how well this bench reads, cuts and moves", BenchUncertainty::new);
+    public static final Table<BenchUncertainty> TABLE = Table.of(
+                    "", "how well this bench reads, cuts and moves", BenchUncertainty::new)
+            .printedBy(BenchUncertainty::sentences);
+
+    /**
+     * How well a calliper repeats on wood, one standard deviation in mm: 0.05, the wider end of common practice (0.03 to
+     * 0.05). Used when nothing is given and a wall was read once.
+     */
+    public static final double USUAL_REPEATABILITY_MM = 0.05;
 
     /** Standard deviation of two cuts' places at one setting, in mm; common practice. */
     public static final double DEFAULT_CUT_SCATTER_MM = 0.02;
@@ -48,7 +56,7 @@ public final class BenchUncertainty extends Noun<BenchUncertainty> {
     private static final Key<BenchUncertainty, Amount<Length>> READING = TABLE.usual(
                     "reads within",
                     Types.SIZE,
-                    ShopUnits.mm(TrialCut.USUAL_REPEATABILITY_MM),
+                    ShopUnits.mm(USUAL_REPEATABILITY_MM),
                     "one standard deviation of one reading of the calliper; 0.05 mm when left out")
             .called("repeatability");
     private static final Key<BenchUncertainty, Amount<Length>> RESOLUTION = TABLE.usual(
@@ -94,33 +102,6 @@ public final class BenchUncertainty extends Noun<BenchUncertainty> {
             .finds("from-cuts", "{standardDeviation:small}, from {cuts} cuts")
             .finds("well-known", "{standardDeviation:small}");
 
-    static final Form<BenchUncertainty> FORM = Form.<BenchUncertainty>of("bench-uncertainty")
-            .finds("bench", "Bench, standard uncertainties")
-            .fact("repeatability", Kind.MM, "of one reading", BenchUncertainty::readingMm)
-            .line("repeatability", "reading", "{repeatability:small}")
-            .fact(
-                    "resolution",
-                    Kind.MM,
-                    "of the instrument; 0 where its repeatability has it",
-                    BenchUncertainty::resolutionMm)
-            .line("resolution", "resolution", bench -> bench.resolutionMm() == 0, "contained in it")
-            .line("resolution", "resolution", bench -> bench.resolutionMm() > 0, "{resolution:small} a step")
-            .fact("calliperZero", Kind.MM, "common to all its readings", BenchUncertainty::calliperZeroMm)
-            .line("calliperZero", "calliper zero", "{calliperZero:small}")
-            .factIfAny(
-                    "blankCalliperZero",
-                    Kind.MM,
-                    "of another calliper that read the blank",
-                    bench -> bench.values().find(BLANK_ZERO).map(Amount::house))
-            .line("blankCalliperZero", "of the blank's", "{blankCalliperZero:small}")
-            .row("cutScatter", "cut scatter", Kind.answer(SCATTER), "of cuts at one setting", bench -> bench)
-            .fact(
-                    "moveUncertainty",
-                    Kind.MM,
-                    "of a fence move, feeler gauges not counted",
-                    BenchUncertainty::moveScatterMm)
-            .line("moveUncertainty", "fence move", "{moveUncertainty:small}");
-
     private BenchUncertainty(Values<BenchUncertainty> values) {
         super(values);
         if (values.has(SCATTER_FROM) && !values.has(CUT_SCATTER)) {
@@ -134,6 +115,11 @@ public final class BenchUncertainty extends Noun<BenchUncertainty> {
     /** {@return the uncertainties of common practice} */
     public static BenchUncertainty withDefaults() {
         return DEFAULTS;
+    }
+
+    /** The same, printed in the style of the shop they belong to. */
+    BenchUncertainty printedIn(LengthStyle style) {
+        return new BenchUncertainty(values().printedIn(style));
     }
 
     /**
@@ -265,8 +251,32 @@ public final class BenchUncertainty extends Noun<BenchUncertainty> {
         return values().house(MOVE_SCATTER);
     }
 
-    @Override
-    public Form<BenchUncertainty> form() {
-        return FORM;
+    private static Form<BenchUncertainty> sentences() {
+        return TABLE.facts("bench-uncertainty")
+                .finds("bench", "Bench, standard uncertainties")
+                .line("repeatability", "reading", "{readsWithin:small}")
+                .line("resolution", "resolution", bench -> bench.resolutionMm() == 0, "contained in it")
+                .line("resolution", "resolution", bench -> bench.resolutionMm() > 0, "{resolution:small} a step")
+                .line("calliperZero", "calliper zero", "{calliperZero:small}")
+                .line("blankCalliperZero", "of the blank's", "{blankCalliperZero:small}")
+                .row("scatterOfCuts", "cut scatter", Kind.answer(scatter()), "at one setting", bench -> bench)
+                .line("moveUncertainty", "fence move", "{moveScatter:small}");
+    }
+
+    /** The scatter of cuts and where it comes from, such as {@code 0.020 mm, common practice}. */
+    static Form<BenchUncertainty> scatter() {
+        return Form.<BenchUncertainty>of("cut-scatter")
+                .fact(
+                        "standardDeviation",
+                        Kind.MM,
+                        "of the places of cuts at one setting",
+                        BenchUncertainty::cutScatterMm)
+                .factIfAny("cuts", Kind.WHOLE, "how many it was found from", BenchUncertainty::cutScatterCuts)
+                .finds(
+                        "common-practice",
+                        BenchUncertainty::isCutScatterDefault,
+                        "{standardDeviation:small}, common practice: make ten cuts at one setting to know it")
+                .finds("from-cuts", "{standardDeviation:small}, from {cuts} cuts")
+                .finds("well-known", "{standardDeviation:small}");
     }
 }

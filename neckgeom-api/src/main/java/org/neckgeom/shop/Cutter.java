@@ -43,7 +43,8 @@ public final class Cutter extends Noun<Cutter> {
     }
 
     /** Its keys. */
-    public static final Table<Cutter> TABLE = Table.of("cutter", "the cutter for the channel", Cutter::new);
+    public static final Table<Cutter> TABLE =
+            Table.of("cutter", "the cutter for the channel", Cutter::new).printedBy(Cutter::sentences);
 
     private static final int USUAL_FLUTES = 2;
     private static final int MOST_FLUTES = 8;
@@ -194,25 +195,16 @@ public final class Cutter extends Noun<Cutter> {
         return values().house(RUNOUT);
     }
 
-    @Override
-    public Form<Cutter> form() {
-        return Sentences.FORM;
-    }
-
-    /** Its sentences, in a class of their own: who only computes does not load them. */
-    static final class Sentences {
-        static final Form<Cutter> FORM = Form.<Cutter>of("cutter")
-                .fact("diameter", Kind.MM, "of the straight cutter", Cutter::diameterMm)
-                .fact("flutes", Kind.WHOLE, "how many cutting edges", Cutter::flutes)
-                .fact("fluteLength", Kind.MM, "fluted length", Cutter::fluteLengthMm)
-                .fact("shank", Kind.MM, "diameter of the shank", Cutter::shankMm)
-                .fact("stickOut", Kind.MM, "from the collet to the tip", Cutter::standOutMm)
-                .fact("material", Kind.code(Material.class), "of the body", Cutter::material)
-                .fact("runout", Kind.MM, "total indicator reading, 0 or more", Cutter::runoutMm)
+    private static Form<Cutter> sentences() {
+        return TABLE.facts("cutter")
+                .fact("cuttingEdges", Kind.WHOLE, "how many, given or usual", Cutter::flutes)
+                .fact("cuttingLength", Kind.MM, "of its edges, given or usual", Cutter::fluteLengthMm)
+                .fact("shankDiameter", Kind.MM, "given or usual", Cutter::shankMm)
+                .fact("reach", Kind.MM, "from the collet to the tip, given or usual", Cutter::standOutMm)
                 .phrase("running", cutter -> cutter.runoutMm() > 0, ", runout {runout}")
                 .finds(
                         "straight",
-                        "{diameter} straight cutter, {flutes:of flute/flutes} of {fluteLength}, shank {shank}, "
-                                + "stands out {stickOut}, {material}{running}");
+                        "{diameter} straight cutter, {cuttingEdges:of flute/flutes} of {cuttingLength}, "
+                                + "shank {shankDiameter}, stands out {reach}, {material}{running}");
     }
 }

@@ -22,21 +22,10 @@ import org.neckgeom.units.ShopUnits;
  */
 public final class DecisionRule extends Noun<DecisionRule> {
 
-    static final Form<DecisionRule> FORM = Form.<DecisionRule>of("decision-rule")
-            .fact("wantedChance", Kind.PROBABILITY, "of a slot within its limit", rule -> rule.wantedChance())
-            .fact("spoiledNeckCost", Kind.RATIO, "in the unit of the others", DecisionRule::spoiledNeckCost)
-            .fact("readingAgainCost", Kind.RATIO, "of reading a cut again", DecisionRule::readingAgainCost)
-            .fact("trialCutCost", Kind.RATIO, "of a trial cut and its readings", DecisionRule::trialCutCost)
-            .fact("fenceMoveCost", Kind.RATIO, "of a fence move", DecisionRule::fenceMoveCost)
-            .finds("cut-the-neck", "Cut the neck at a chance of {wantedChance} or more")
-            .line("spoiledNeckCost", "spoiled neck", "{spoiledNeckCost:..2}")
-            .line("readingAgainCost", "reading again", "{readingAgainCost:..2}")
-            .line("trialCutCost", "trial cut", "{trialCutCost:..2}")
-            .line("fenceMoveCost", "fence move", "{fenceMoveCost:..2}");
-
     /** Its keys. */
-    public static final Table<DecisionRule> TABLE =
-            Table.of("", "when the neck may be cut, and what steps on the way cost", DecisionRule::new);
+    public static final Table<DecisionRule> TABLE = Table.of(
+                    "", "when the neck may be cut, and what steps on the way cost", DecisionRule::new)
+            .printedBy(DecisionRule::sentences);
 
     private static final double MOST = 1e6;
     private static final double LEAST_NECK = 1e-3;
@@ -155,8 +144,13 @@ public final class DecisionRule extends Noun<DecisionRule> {
         return values().at(MOVE);
     }
 
-    @Override
-    public Form<DecisionRule> form() {
-        return FORM;
+    private static Form<DecisionRule> sentences() {
+        return TABLE.facts("decision-rule")
+                .fact("chance", Kind.PROBABILITY, "the wanted one", rule -> rule.wantedChance())
+                .finds("cut-the-neck", "Cut the neck at a chance of {chance} or more")
+                .line("spoiledNeckCost", "spoiled neck", "{spoiledNeck:..2}")
+                .line("readingAgainCost", "reading again", "{readingAgain:..2}")
+                .line("trialCutCost", "trial cut", "{trialCut:..2}")
+                .line("fenceMoveCost", "fence move", "{fenceMove:..2}");
     }
 }

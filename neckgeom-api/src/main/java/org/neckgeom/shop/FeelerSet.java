@@ -28,7 +28,8 @@ import org.neckgeom.units.ShopUnits;
 public final class FeelerSet extends Noun<FeelerSet> {
 
     /** Its keys. */
-    public static final Table<FeelerSet> TABLE = Table.of("feeler leaves", "feeler leaves", FeelerSet::new);
+    public static final Table<FeelerSet> TABLE =
+            Table.of("feeler leaves", "feeler leaves", FeelerSet::new).printedBy(FeelerSet::sentences);
 
     private static final int MOST = 60;
 
@@ -77,20 +78,6 @@ public final class FeelerSet extends Noun<FeelerSet> {
             };
         }
     }
-
-    static final Form<FeelerSet> FORM = Form.<FeelerSet>of("feeler-gauges")
-            .fact("count", Kind.WHOLE, "how many gauges", set -> set.leaves.length)
-            .fact(
-                    "thicknesses",
-                    Kind.list(Kind.MM),
-                    "of each, ascending",
-                    set -> Arrays.stream(set.leaves).boxed().toList())
-            .fact("thinnest", Kind.MM, "of them", set -> set.leaves[0])
-            .fact("thickest", Kind.MM, "of them", set -> set.leaves[set.leaves.length - 1])
-            .fact("halfWidth", Kind.MM, "how far a gauge may be off its marking, 0 or more", FeelerSet::leafHalfWidthMm)
-            .phrase("range", set -> set.leaves.length > 1, "{thinnest:fine} to ")
-            .phrase("each", set -> set.leafHalfWidthMm() > 0, ", each within {halfWidth:fine}")
-            .finds("gauges", "{count:of leaf/leaves}, {range}{thickest:fine}{each}");
 
     private final double[] leaves;
     private final LengthStyle stamped;
@@ -186,14 +173,24 @@ public final class FeelerSet extends Noun<FeelerSet> {
         return stamped;
     }
 
-    @Override
-    public Form<FeelerSet> form() {
-        return FORM;
-    }
-
     /** Returns the style its leaves are stamped in, where none was asked for. */
     @Override
     public LengthStyle style() {
         return values().without(EACH_WITHIN).style(stamped);
+    }
+
+    private static Form<FeelerSet> sentences() {
+        return TABLE.facts("feeler-gauges")
+                .fact("count", Kind.WHOLE, "how many gauges", set -> set.leaves.length)
+                .fact(
+                        "thicknesses",
+                        Kind.list(Kind.MM),
+                        "of each, ascending",
+                        set -> Arrays.stream(set.leaves).boxed().toList())
+                .fact("thinnest", Kind.MM, "of them", set -> set.leaves[0])
+                .fact("thickest", Kind.MM, "of them", set -> set.leaves[set.leaves.length - 1])
+                .phrase("range", set -> set.leaves.length > 1, "{thinnest:fine} to ")
+                .phrase("each", set -> set.leafHalfWidthMm() > 0, ", each within {eachWithin:fine}")
+                .finds("gauges", "{count:of leaf/leaves}, {range}{thickest:fine}{each}");
     }
 }

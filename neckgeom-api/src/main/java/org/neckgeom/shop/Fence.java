@@ -3,19 +3,16 @@ package org.neckgeom.shop;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
-import org.neckgeom.form.Kind;
 import org.neckgeom.table.Key;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Type;
 import org.neckgeom.table.Types;
+import org.neckgeom.table.Unfinished;
 import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
@@ -39,7 +36,8 @@ public final class Fence extends Noun<Fence> {
     }
 
     /** Its keys. */
-    public static final Table<Fence> TABLE = Table.of("fence", "the fence", Fence::new);
+    public static final Table<Fence> TABLE =
+            Table.of("fence", "the fence", Fence::new).printedBy(Fence::sentences);
 
     /** Gap between the halves of a split fence, the cutter in its middle; common practice. */
     private static final double USUAL_GAP_MM = 20;
@@ -151,11 +149,10 @@ public final class Fence extends Noun<Fence> {
     }
 
     /** A pivoting fence whose distances from the pivot are not given yet. Immutable. */
-    public static final class NeedsPivot {
-        private final Values<Fence> values;
+    public static final class NeedsPivot extends Unfinished<Fence> {
 
         private NeedsPivot(Values<Fence> values) {
-            this.values = values;
+            super(values, "pivoting fence that needs its distances from the pivot");
         }
 
         /**
@@ -165,23 +162,7 @@ public final class Fence extends Noun<Fence> {
          * @param stop distance from the pivot to the block the free end is set against, more than 0
          */
         public Fence fromPivot(Quantity<Length> cutter, Quantity<Length> stop) {
-            return new Fence(values.amount(CUTTER_FROM_PIVOT, cutter).amount(STOP_FROM_PIVOT, stop));
-        }
-
-        @Override
-        public boolean equals(@Nullable Object other) {
-            return other instanceof NeedsPivot that && values.equals(that.values);
-        }
-
-        @Override
-        public int hashCode() {
-            return values.hashCode();
-        }
-
-        /** Returns what is there and what lacks. */
-        @Override
-        public String toString() {
-            return "pivoting fence that needs its distances from the pivot";
+            return new Fence(values().amount(CUTTER_FROM_PIVOT, cutter).amount(STOP_FROM_PIVOT, stop));
         }
     }
 
@@ -237,37 +218,12 @@ public final class Fence extends Noun<Fence> {
         return values().house(STOP_FROM_PIVOT, lengthMm());
     }
 
-    @Override
-    public Form<Fence> form() {
-        return Sentences.FORM;
-    }
-
-    /** Its sentences, in a class of their own: who only computes does not load them. */
-    static final class Sentences {
-        static final Form<Fence> FORM = Form.<Fence>of("fence")
-                .fact("build", Kind.code(Build.class), "one piece, split or pivoting", Fence::build)
-                .fact("length", Kind.MM, "of both halves together where it is split", Fence::lengthMm)
-                .fact(
-                        "outOfLine",
-                        Kind.MM,
-                        "outfeed half nearer the cutter; either sign",
-                        of(Build.SPLIT, Fence::outOfLineMm))
-                .fact("gap", Kind.MM, "between the halves", of(Build.SPLIT, Fence::gapMm))
-                .fact("cutterFromPivot", Kind.MM, "along the fence", of(Build.PIVOTING, Fence::cutterFromPivotMm))
-                .fact(
-                        "stopFromPivot",
-                        Kind.MM,
-                        "to the block the free end is set against",
-                        of(Build.PIVOTING, Fence::stopFromPivotMm))
+    private static Form<Fence> sentences() {
+        return TABLE.facts("fence")
                 .finds("split", "split fence, {length}, halves out of line by {outOfLine}, gap {gap}")
                 .finds(
                         "pivoting",
                         "pivoting fence, {length}, cutter {cutterFromPivot} and stop {stopFromPivot} from the pivot")
                 .finds("one-piece", "one-piece fence, {length}");
-
-        /** A size that only fences of one build have. */
-        private static Function<Fence, Double> of(Build build, ToDoubleFunction<Fence> mm) {
-            return fence -> fence.build() == build ? mm.applyAsDouble(fence) : Double.NaN;
-        }
     }
 }

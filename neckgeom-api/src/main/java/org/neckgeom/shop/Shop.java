@@ -23,13 +23,14 @@ import org.neckgeom.units.ShopUnits;
  * rule for the depth of a pass. Immutable.
  *
  * <p>Unless given: a one-piece fence of 600 mm, the common set of leaves in the cutter's units, an instrument that repeats
- * to {@link TrialCut#USUAL_REPEATABILITY_MM}, passes no deeper than a quarter of the cutter's diameter (common practice in hardwood), no light
+ * to {@link BenchUncertainty#USUAL_REPEATABILITY_MM}, passes no deeper than a quarter of the cutter's diameter (common practice in hardwood), no light
  * last pass, and no feed and speed of rotation.
  */
 public final class Shop extends Noun<Shop> {
 
     /** Its keys. */
-    public static final Table<Shop> TABLE = Table.of("shop", "what the shop has for cutting the channel", Shop::new);
+    public static final Table<Shop> TABLE = Table.of("shop", "what the shop has for cutting the channel", Shop::new)
+            .printedBy(Shop::sentences);
 
     private static final double USUAL_FENCE_MM = 600;
     private static final double DEEPEST_PASS_IN_DIAMETERS = 0.25;
@@ -76,41 +77,6 @@ public final class Shop extends Noun<Shop> {
     static {
         TABLE.together(FEED, TURNING);
     }
-
-    private static final Form<Shop> FORM = Form.<Shop>of("shop")
-            .finds("shop", "Shop")
-            .row("cutter", "cutter", Kind.answer(Cutter.Sentences.FORM), "for the channel", Shop::cutter)
-            .row("fence", "fence", Kind.answer(Fence.Sentences.FORM), "the piece rides along", Shop::fence)
-            .row("feelerGauges", "leaves", Kind.answer(FeelerSet.FORM), "to move the fence by", Shop::leaves)
-            .fact(
-                    "repeatability",
-                    Kind.MM,
-                    "of one reading",
-                    shop -> shop.uncertainty().readingMm())
-            .line("repeatability", "reads within", "{repeatability}, one standard deviation")
-            .row(
-                    "cutScatter",
-                    "cut scatter",
-                    Kind.answer(BenchUncertainty.SCATTER),
-                    "of cuts at one setting",
-                    shop -> shop.uncertainty())
-            .row(
-                    "deepestPass",
-                    "deepest pass",
-                    Kind.MM,
-                    "no pass is deeper",
-                    shop -> shop.deepestPass().house())
-            .fact(
-                    "lastPass",
-                    Kind.MM,
-                    "depth of a light last pass; 0 for none",
-                    shop -> shop.lastPass().house())
-            .line("lastPass", "last pass", shop -> shop.lastPass().house() > 0, "{lastPass}")
-            .factIfAny("feed", Kind.AMOUNT, "of the blank past the cutter", Shop::feed)
-            .factIfAny("turning", Kind.AMOUNT, "of the cutter", Shop::turning)
-            .line("feed", "feed", "{feed} at {turning}")
-            .fact("uncertainty", Kind.answer(BenchUncertainty.FORM), "of the bench", shop -> shop.uncertainty())
-            .fact("decision", Kind.answer(DecisionRule.FORM), "when a neck may be cut", shop -> shop.decision());
 
     private Shop(Values<Shop> values) {
         super(withLeaves(values));
@@ -162,7 +128,7 @@ public final class Shop extends Noun<Shop> {
      * @param standardDeviation of one reading, more than 0
      */
     public Shop readsWithin(Quantity<Length> standardDeviation) {
-        return uncertainty(uncertainty().reading(standardDeviation).in(style()));
+        return uncertainty(uncertainty().reading(standardDeviation).printedIn(style()));
     }
 
     /**
@@ -225,7 +191,7 @@ public final class Shop extends Noun<Shop> {
 
     /** {@return the uncertainties of the bench; of readings, cuts and moves} */
     public BenchUncertainty uncertainty() {
-        return values().has(BENCH) ? values().at(BENCH) : values().at(BENCH).in(style());
+        return values().has(BENCH) ? values().at(BENCH) : values().at(BENCH).printedIn(style());
     }
 
     /** {@return the rule for when a neck may be cut; the wanted chance and the costs} */
@@ -254,8 +220,23 @@ public final class Shop extends Noun<Shop> {
         return values().find(TURNING).map(turns -> Amount.ofHouse(turns.house(), ShopUnit.RPM));
     }
 
-    @Override
-    public Form<Shop> form() {
-        return FORM;
+    private static Form<Shop> sentences() {
+        return TABLE.facts("shop")
+                .finds("shop", "Shop")
+                .line("cutter", "cutter", "{cutter}")
+                .fact("ridesAlong", Kind.answer(Fence.TABLE.form()), "the fence, given or usual", shop -> shop.fence())
+                .line("fence", "fence", "{ridesAlong}")
+                .line("feelerGauges", "leaves", "{feelerLeaves}")
+                .line("repeatability", "reads within", "{readsWithin}, one standard deviation")
+                .row(
+                        "scatterOfCuts",
+                        "cut scatter",
+                        Kind.answer(BenchUncertainty.scatter()),
+                        "at one setting",
+                        shop -> shop.uncertainty())
+                .row("deepest", "deepest pass", Kind.AMOUNT, "no pass is deeper", shop -> shop.deepestPass())
+                .line("lastPass", "last pass", shop -> shop.lastPass().house() > 0, "{lastPass}")
+                .factIfAny("fed", Kind.AMOUNT, "of the blank past the cutter, in a minute", shop -> shop.feed())
+                .line("feed", "feed", "{fed} at {turning}");
     }
 }

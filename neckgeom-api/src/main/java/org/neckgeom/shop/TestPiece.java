@@ -4,20 +4,21 @@ import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
+import org.jspecify.annotations.Nullable;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
  * A piece of waste as wide as the neck blank, for the trial cut: measured, or copied by ripping it at the setting the
  * blank was ripped at, such as {@code copied, each rip within 0.04 mm}. Immutable.
  */
-public final class TestPiece implements Answer, SaysLengths<TestPiece> {
+@SuppressWarnings("exports") // JSpecify is for compilers only
+public final class TestPiece extends ValueAnswer {
 
     private static final Form<TestPiece> FORM = Form.<TestPiece>of("test-piece")
             .factIfAny("width", Kind.ESTIMATE, "as measured", TestPiece::width)
@@ -32,6 +33,7 @@ public final class TestPiece implements Answer, SaysLengths<TestPiece> {
     private final ShopUnit<Length> unit;
 
     private TestPiece(double width, double uncertainty, double degreesOfFreedom, ShopUnit<Length> unit) {
+        super(LengthStyle.ofUnit(unit));
         this.width = width;
         this.uncertainty = HouseUnits.finite(uncertainty, "standard uncertainty", unit.symbol());
         this.degreesOfFreedom = degreesOfFreedom;
@@ -107,35 +109,7 @@ public final class TestPiece implements Answer, SaysLengths<TestPiece> {
     }
 
     @Override
-    public LengthStyle style() {
-        return LengthStyle.ofUnit(unit);
-    }
-
-    @Override
-    public TestPiece in(LengthStyle other) {
-        return new TestPiece(
-                width,
-                uncertainty,
-                degreesOfFreedom,
-                Objects.requireNonNull(other, "style").unit());
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof TestPiece other
-                && Double.compare(width, other.width) == 0
-                && Double.compare(uncertainty, other.uncertainty) == 0
-                && Double.compare(degreesOfFreedom, other.degreesOfFreedom) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(width, uncertainty, degreesOfFreedom);
-    }
-
-    /** Returns such as {@code test piece, 61.10 mm, u 0.03 mm} or {@code test piece copied, differs by u 0.057 mm}. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected @Nullable Object[] parts() {
+        return new Object[] {width, uncertainty, degreesOfFreedom};
     }
 }

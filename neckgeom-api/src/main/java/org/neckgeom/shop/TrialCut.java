@@ -6,11 +6,12 @@ import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.table.Key;
 import org.neckgeom.table.Table;
@@ -21,7 +22,6 @@ import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -35,11 +35,13 @@ import org.neckgeom.units.ShopUnit;
  * <p>Readings that no slip explains are refused: a wall longer than the piece, a slot wider than it, or walls and slot that
  * differ from it by more than {@link #LARGEST_MISFIT} of its width.
  */
-public final class TrialCut implements Answer, SaysLengths<TrialCut> {
+@SuppressWarnings("exports") // JSpecify is for compilers only
+public final class TrialCut extends ValueAnswer {
 
     /** Its keys. */
-    public static final Table<TrialCut> TABLE =
-            Table.of("", "the readings of one trial cut", TrialCut::from, TrialCut::values);
+    public static final Table<TrialCut> TABLE = Table.of(
+                    "", "the readings of one trial cut", TrialCut::from, TrialCut::values)
+            .printedBy(TrialCut::sentences);
 
     private static final int MOST_READINGS = 100;
     private static final Type<List<Amount<Length>>> READINGS = Types.oneOrMore(Types.SIZE, MOST_READINGS);
@@ -65,12 +67,6 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
             "of the two walls' readings, where one calliper reads both too large by the same; 0 when left out");
 
     /**
-     * How well a calliper repeats on wood, one standard deviation in mm: 0.05, the wider end of common practice (0.03 to
-     * 0.05). Used when nothing is given and a wall was read once.
-     */
-    public static final double USUAL_REPEATABILITY_MM = 0.05;
-
-    /**
      * Resolution of a calliper, in mm: 0.01, common practice. Its rounding, {@code q/sqrt(12)}, is in a mean of readings that have
      * only their own scatter to go by (GUM F.2.2.1).
      */
@@ -79,50 +75,45 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
     /** By how much of the piece's width walls and slot may differ from it; a larger misfit is another piece (common practice). */
     public static final double LARGEST_MISFIT = 0.2;
 
+    private static final int FENCE = 0;
+    private static final int FAR = 1;
+    private static final int SLOT_READ = 2;
+    private static final int PIECE_READ = 3;
     private static final double[] READ_ONCE = {};
+    private static final double[][] ALL_READ_ONCE = {READ_ONCE, READ_ONCE, READ_ONCE, READ_ONCE};
     private static final double NOT_READ = Double.NaN;
-    private static final double NOT_TOLD = Double.NaN;
+    private static final double NOT_GIVEN = Double.NaN;
 
     private final double fenceMm;
     private final double farMm;
     private final double slotMm;
     private final double pieceMm;
-    /** The readings of what was read several times; what was read once has its reading in its mean alone. */
-    private final double[] fence;
+    /** The readings of fence wall, far wall, slot and piece; what was read once has its reading in its mean alone. */
+    private final double[][] several;
 
-    private final double[] far;
-    private final double[] slot;
-    private final double[] piece;
     private final double repeatability;
     private final double correlation;
     private final double ripScatter;
-    private final ShopUnit<Length> unit;
 
     private TrialCut(
             double fenceMm,
             double farMm,
             double slotMm,
             double pieceMm,
-            double[] fence,
-            double[] far,
-            double[] slot,
-            double[] piece,
+            double[][] several,
             double repeatability,
             double correlation,
             double ripScatter,
-            ShopUnit<Length> unit) {
+            LengthStyle style) {
+        super(style);
         this.fenceMm = fenceMm;
         this.farMm = farMm;
         this.slotMm = slotMm;
         this.pieceMm = pieceMm;
-        this.fence = fence;
-        this.far = far;
-        this.slot = slot;
-        this.piece = piece;
+        this.several = several;
         this.repeatability = repeatability;
         this.correlation = correlation;
         this.ripScatter = ripScatter;
-        this.unit = unit;
     }
 
     private static TrialCut from(Values<TrialCut> values) {
@@ -146,7 +137,7 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
     }
 
     private List<Amount<Length>> amounts(double[] readings) {
-        return Arrays.stream(readings).mapToObj(mm -> Amount.ofHouse(mm, unit)).toList();
+        return Arrays.stream(readings).mapToObj(style()::amount).toList();
     }
 
     /**
@@ -158,9 +149,7 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
     public static TrialCut walls(Quantity<Length> fenceSide, Quantity<Length> farSide) {
         double a = Types.SIZE.checked(fenceSide, "fence wall").house();
         double b = Types.SIZE.checked(farSide, "far wall").house();
-        ShopUnit<Length> unit = LengthStyle.of(fenceSide).unit();
-        return new TrialCut(
-                a, b, NOT_READ, NOT_READ, READ_ONCE, READ_ONCE, READ_ONCE, READ_ONCE, NOT_TOLD, 0, NOT_READ, unit);
+        return new TrialCut(a, b, NOT_READ, NOT_READ, ALL_READ_ONCE, NOT_GIVEN, 0, NOT_READ, LengthStyle.of(fenceSide));
     }
 
     /**
@@ -172,20 +161,9 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
     public static TrialCut walls(List<? extends Quantity<Length>> fenceSide, List<? extends Quantity<Length>> farSide) {
         double[] a = readings(fenceSide, "fence wall");
         double[] b = readings(farSide, "far wall");
-        ShopUnit<Length> unit = LengthStyle.of(fenceSide.get(0)).unit();
+        double[][] all = {several(a), several(b), READ_ONCE, READ_ONCE};
         TrialCut cut = new TrialCut(
-                mean(a),
-                mean(b),
-                NOT_READ,
-                NOT_READ,
-                several(a),
-                several(b),
-                READ_ONCE,
-                READ_ONCE,
-                NOT_TOLD,
-                0,
-                NOT_READ,
-                unit);
+                mean(a), mean(b), NOT_READ, NOT_READ, all, NOT_GIVEN, 0, NOT_READ, LengthStyle.of(fenceSide.get(0)));
         // Readings too far apart to have a scatter are refused here, not when they are printed.
         cut.fenceWall();
         cut.farWall();
@@ -216,19 +194,9 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
     }
 
     private TrialCut withSlot(double d, double[] all) {
-        return new TrialCut(
-                        fenceMm,
-                        farMm,
-                        d,
-                        pieceMm,
-                        fence,
-                        far,
-                        all,
-                        piece,
-                        repeatability,
-                        correlation,
-                        ripScatter,
-                        unit)
+        double[][] read = several.clone();
+        read[SLOT_READ] = all;
+        return new TrialCut(fenceMm, farMm, d, pieceMm, read, repeatability, correlation, ripScatter, style())
                 .possible();
     }
 
@@ -256,8 +224,9 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
     }
 
     private TrialCut withPiece(double w, double[] all) {
-        return new TrialCut(
-                        fenceMm, farMm, slotMm, w, fence, far, slot, all, repeatability, correlation, ripScatter, unit)
+        double[][] read = several.clone();
+        read[PIECE_READ] = all;
+        return new TrialCut(fenceMm, farMm, slotMm, w, read, repeatability, correlation, ripScatter, style())
                 .possible();
     }
 
@@ -295,7 +264,7 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
     }
 
     private String exactly(double mm) {
-        return Amount.ofHouse(mm, unit).exactly();
+        return style().amount(mm).exactly();
     }
 
     /**
@@ -306,8 +275,7 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
      */
     public TrialCut rippedWithBlank(Quantity<Length> scatter) {
         double r = Types.SIZE_OR_NOTHING.checked(scatter, "rip scatter").house();
-        return new TrialCut(
-                fenceMm, farMm, slotMm, pieceMm, fence, far, slot, piece, repeatability, correlation, r, unit);
+        return new TrialCut(fenceMm, farMm, slotMm, pieceMm, several, repeatability, correlation, r, style());
     }
 
     /**
@@ -315,7 +283,7 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
      * or nothing}
      */
     public Optional<Amount<Length>> ripScatter() {
-        return Double.isNaN(ripScatter) ? Optional.empty() : Optional.of(Amount.ofHouse(ripScatter, unit));
+        return Double.isNaN(ripScatter) ? Optional.empty() : Optional.of(style().amount(ripScatter));
     }
 
     /**
@@ -326,7 +294,7 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
      */
     public TrialCut readWithin(Quantity<Length> standardDeviation) {
         double u = Types.SIZE.checked(standardDeviation, "repeatability").house();
-        return new TrialCut(fenceMm, farMm, slotMm, pieceMm, fence, far, slot, piece, u, correlation, ripScatter, unit);
+        return new TrialCut(fenceMm, farMm, slotMm, pieceMm, several, u, correlation, ripScatter, style());
     }
 
     /**
@@ -350,35 +318,24 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
             throw Refusal.of("correlation of the walls", "range", "be between -1 and 1", Numbers.plain(coefficient));
         }
         return new TrialCut(
-                fenceMm,
-                farMm,
-                slotMm,
-                pieceMm,
-                fence,
-                far,
-                slot,
-                piece,
-                repeatability,
-                coefficient + 0.0,
-                ripScatter,
-                unit);
+                fenceMm, farMm, slotMm, pieceMm, several, repeatability, coefficient + 0.0, ripScatter, style());
     }
 
     /** {@return the wall on the fence side; the mean of its readings with its standard uncertainty} */
     public Estimate<Length> fenceWall() {
-        return estimate(fenceMm, fence);
+        return estimate(fenceMm, several[FENCE]);
     }
 
     /** {@return the wall on the far side; the mean of its readings with its standard uncertainty} */
     public Estimate<Length> farWall() {
-        return estimate(farMm, far);
+        return estimate(farMm, several[FAR]);
     }
 
     /**
      * {@return the slot's width, if it was read; the mean of its readings with its standard uncertainty, or nothing}
      */
     public Optional<Estimate<Length>> slot() {
-        return Double.isNaN(slotMm) ? Optional.empty() : Optional.of(estimate(slotMm, slot));
+        return Double.isNaN(slotMm) ? Optional.empty() : Optional.of(estimate(slotMm, several[SLOT_READ]));
     }
 
     /**
@@ -386,27 +343,31 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
      * nothing}
      */
     public Optional<Estimate<Length>> piece() {
-        return Double.isNaN(pieceMm) ? Optional.empty() : Optional.of(estimate(pieceMm, piece));
+        return Double.isNaN(pieceMm) ? Optional.empty() : Optional.of(estimate(pieceMm, several[PIECE_READ]));
     }
 
     /** {@return the readings of the wall on the fence side, in mm; at least one} */
     public double[] fenceReadingsMm() {
-        return fence.length == 0 ? new double[] {fenceMm} : fence.clone();
+        return readings(fenceMm, several[FENCE]);
     }
 
     /** {@return the readings of the wall on the far side, in mm; at least one} */
     public double[] farReadingsMm() {
-        return far.length == 0 ? new double[] {farMm} : far.clone();
+        return readings(farMm, several[FAR]);
     }
 
     /** {@return the readings of the slot's width, in mm; empty when it was not read} */
     public double[] slotReadingsMm() {
-        return slot.length == 0 && !Double.isNaN(slotMm) ? new double[] {slotMm} : slot.clone();
+        return readings(slotMm, several[SLOT_READ]);
     }
 
     /** {@return the readings of the piece's width, in mm; empty when it was not read} */
     public double[] pieceReadingsMm() {
-        return piece.length == 0 && !Double.isNaN(pieceMm) ? new double[] {pieceMm} : piece.clone();
+        return readings(pieceMm, several[PIECE_READ]);
+    }
+
+    private static double[] readings(double mean, double[] several) {
+        return several.length == 0 && !Double.isNaN(mean) ? new double[] {mean} : several.clone();
     }
 
     /**
@@ -437,17 +398,12 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
         return correlation;
     }
 
-    @Override
-    public LengthStyle style() {
-        return LengthStyle.ofUnit(unit);
-    }
-
     private Estimate<Length> estimate(double mean, double[] several) {
         return several.length == 0 ? readOnce(mean) : readSeveralTimes(mean, several);
     }
 
     private Estimate<Length> readOnce(double mm) {
-        return Estimate.ofHouse(mm, single(), Double.POSITIVE_INFINITY, unit);
+        return Estimate.ofHouse(mm, single(), Double.POSITIVE_INFINITY, style().unit());
     }
 
     private Estimate<Length> readSeveralTimes(double mean, double[] readings) {
@@ -459,7 +415,7 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
             }
         }
         // Readings that all agree show more of the instrument's steps than of its scatter.
-        return Estimate.ofHouse(mean, single() / Math.sqrt(readings.length), Double.POSITIVE_INFINITY, unit);
+        return Estimate.ofHouse(mean, single() / Math.sqrt(readings.length), Double.POSITIVE_INFINITY, style().unit());
     }
 
     /** Readings rounded to the instrument's steps are uncertain by that rounding, however well they agree. */
@@ -468,11 +424,12 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
         double step = DEFAULT_RESOLUTION_MM * DEFAULT_RESOLUTION_MM / 12;
         double all = Math.sqrt(u * u + step);
         double share = all / u;
-        return Estimate.ofHouse(own.valueHouse(), all, own.degreesOfFreedom() * share * share * share * share, unit);
+        return Estimate.ofHouse(
+                own.valueHouse(), all, own.degreesOfFreedom() * share * share * share * share, style().unit());
     }
 
     private double single() {
-        return Double.isNaN(repeatability) ? USUAL_REPEATABILITY_MM : repeatability;
+        return Double.isNaN(repeatability) ? BenchUncertainty.USUAL_REPEATABILITY_MM : repeatability;
     }
 
     private static double mean(double[] readings) {
@@ -500,86 +457,31 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
 
     @Override
     public Form<TrialCut> form() {
-        return Sentences.FORM;
+        return TABLE.form();
     }
 
     @Override
-    public TrialCut in(LengthStyle other) {
-        ShopUnit<Length> itsUnit = Objects.requireNonNull(other, "style").unit();
-        return new TrialCut(
-                fenceMm,
-                farMm,
-                slotMm,
-                pieceMm,
-                fence,
-                far,
-                slot,
-                piece,
-                repeatability,
-                correlation,
-                ripScatter,
-                itsUnit);
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof TrialCut other
-                && Double.compare(fenceMm, other.fenceMm) == 0
-                && Double.compare(farMm, other.farMm) == 0
-                && Double.compare(slotMm, other.slotMm) == 0
-                && Double.compare(pieceMm, other.pieceMm) == 0
-                && Arrays.equals(fence, other.fence)
-                && Arrays.equals(far, other.far)
-                && Arrays.equals(slot, other.slot)
-                && Arrays.equals(piece, other.piece)
-                && Double.compare(repeatability, other.repeatability) == 0
-                && Double.compare(correlation, other.correlation) == 0
-                && Double.compare(ripScatter, other.ripScatter) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(
-                fenceMm,
-                farMm,
-                slotMm,
-                pieceMm,
-                Arrays.hashCode(fence),
-                Arrays.hashCode(far),
-                Arrays.hashCode(slot),
-                Arrays.hashCode(piece),
-                repeatability,
-                correlation,
-                ripScatter);
+    protected @Nullable Object[] parts() {
+        return new Object[] {fenceMm, farMm, slotMm, pieceMm, several, repeatability, correlation, ripScatter};
     }
 
     /**
      * {@return the repeatability of a single reading as it was given, if it was; one standard deviation, or nothing}
      */
     public Optional<Amount<Length>> repeatability() {
-        return Double.isNaN(repeatability) ? Optional.empty() : Optional.of(Amount.ofHouse(repeatability, unit));
+        return Double.isNaN(repeatability) ? Optional.empty() : Optional.of(style().amount(repeatability));
     }
 
-    /** Returns the readings, a row each. */
-    @Override
-    public String toString() {
-        return text(style());
-    }
-
-    /** Its sentences, in a class of their own: who only computes does not load them. */
-    static final class Sentences {
-        static final Form<TrialCut> FORM = Form.<TrialCut>of("trial-cut")
+    private static Form<TrialCut> sentences() {
+        return TABLE.facts("trial-cut")
                 .finds("trial-cut", "Trial cut")
-                .row("fenceWall", "fence wall", Kind.ESTIMATE, "wood left on the fence side", TrialCut::fenceWall)
-                .row("farWall", "far wall", Kind.ESTIMATE, "wood left on the far side", TrialCut::farWall)
-                .factIfAny("slot", Kind.ESTIMATE, "width of the slot", TrialCut::slot)
-                .line("slot", "slot", "{slot}")
-                .factIfAny("piece", Kind.ESTIMATE, "width of the test piece", TrialCut::piece)
-                .line("piece", "piece", "{piece}")
-                .factIfAny("ripScatter", Kind.AMOUNT, "standard deviation of single rips", TrialCut::ripScatter)
-                .line("ripScatter", "piece ripped", "with the blank, scatter {ripScatter}")
-                .factIfAny("repeatability", Kind.AMOUNT, "of one reading, where it was given", TrialCut::repeatability)
-                .fact("wallCorrelation", Kind.RATIO, "of the two walls' readings, -1 to 1", TrialCut::wallCorrelation)
+                .row("atFence", "fence wall", Kind.ESTIMATE, "wood left on the fence side", TrialCut::fenceWall)
+                .row("atFar", "far wall", Kind.ESTIMATE, "wood left on the far side", TrialCut::farWall)
+                .factIfAny("slotWidth", Kind.ESTIMATE, "from its readings", TrialCut::slot)
+                .line("slot", "slot", "{slotWidth}")
+                .factIfAny("pieceWidth", Kind.ESTIMATE, "from its readings", TrialCut::piece)
+                .line("piece", "piece", "{pieceWidth}")
+                .line("ripScatter", "piece ripped", "with the blank, scatter {rippedWithBlank}")
                 .line("wallCorrelation", "correlation", cut -> cut.correlation != 0, "{wallCorrelation:..3}");
     }
 }

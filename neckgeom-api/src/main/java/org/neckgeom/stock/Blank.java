@@ -2,13 +2,12 @@ package org.neckgeom.stock;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.jspecify.annotations.Nullable;
 import org.neckgeom.form.Form;
-import org.neckgeom.form.Kind;
 import org.neckgeom.table.Key;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Types;
+import org.neckgeom.table.Unfinished;
 import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -24,7 +23,8 @@ import org.neckgeom.units.ShopUnits;
 public final class Blank extends Noun<Blank> {
 
     /** Its keys. */
-    public static final Table<Blank> TABLE = Table.of("blank", "the squared piece the neck is made from", Blank::new);
+    public static final Table<Blank> TABLE = Table.of("blank", "the squared piece the neck is made from", Blank::new)
+            .printedBy(Blank::sentences);
 
     private static final Key<Blank, Amount<Length>> LENGTH =
             TABLE.needed("length", Types.SIZE, "along the neck, before the scarf is sawn");
@@ -87,11 +87,10 @@ public final class Blank extends Noun<Blank> {
     }
 
     /** A blank of a length, whose section is not given yet. Immutable. */
-    public static final class NeedsSection {
-        private final Values<Blank> values;
+    public static final class NeedsSection extends Unfinished<Blank> {
 
         private NeedsSection(Values<Blank> values) {
-            this.values = values;
+            super(values, "blank that needs its section");
         }
 
         /**
@@ -101,23 +100,7 @@ public final class Blank extends Noun<Blank> {
          * @param thickness from the glue face to the back, more than 0
          */
         public Blank section(Quantity<Length> width, Quantity<Length> thickness) {
-            return new Blank(values.amount(WIDTH, width).amount(THICKNESS, thickness));
-        }
-
-        @Override
-        public boolean equals(@Nullable Object other) {
-            return other instanceof NeedsSection that && values.equals(that.values);
-        }
-
-        @Override
-        public int hashCode() {
-            return values.hashCode();
-        }
-
-        /** Returns what is there and what lacks. */
-        @Override
-        public String toString() {
-            return "blank that needs its section";
+            return new Blank(values().amount(WIDTH, width).amount(THICKNESS, thickness));
         }
     }
 
@@ -256,23 +239,8 @@ public final class Blank extends Noun<Blank> {
         return values().house(SAW_KERF);
     }
 
-    @Override
-    public Form<Blank> form() {
-        return Sentences.FORM;
-    }
-
-    /** Its sentences, in a class of their own: who only computes does not load them. */
-    static final class Sentences {
-        static final Form<Blank> FORM = Form.<Blank>of("blank")
-                .fact("length", Kind.MM, "along the neck", Blank::lengthMm)
-                .fact("width", Kind.MM, "at the middle of the length", Blank::widthMm)
-                .fact("thickness", Kind.MM, "from the glue face to the back", Blank::thicknessMm)
-                .fact("nutFromHeadEnd", Kind.MM, "from the head end to the nut line", Blank::nutFromHeadEndMm)
-                .fact(
-                        "outOfParallel",
-                        Kind.MM,
-                        "wider at the heel end; below 0 at the head end",
-                        Blank::outOfParallelMm)
+    private static Form<Blank> sentences() {
+        return TABLE.facts("blank")
                 .phrase("edges", ", edges out of parallel by {outOfParallel:size}")
                 .phrase("taper", blank -> blank.outOfParallelMm() > 0, "{edges}, wider at the heel end")
                 .phrase("taper", blank -> blank.outOfParallelMm() < 0, "{edges}, wider at the head end")

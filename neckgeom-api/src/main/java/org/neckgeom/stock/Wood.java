@@ -10,9 +10,10 @@ import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Pressure;
+import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.stock.WoodFigure.Kind;
 import org.neckgeom.stock.WoodFigure.Standing;
 import org.neckgeom.stock.WoodTable.Row;
@@ -39,10 +40,12 @@ import org.neckgeom.units.ShopUnit;
  * <p>The figures of a listed wood are averages of a species; a piece on the bench differs. One that was tested goes in
  * by {@link #modulus(Quantity)} and {@link #modulusVariation(Quantity)}.
  */
-public final class Wood implements Answer {
+@SuppressWarnings("exports") // JSpecify is for compilers only
+public final class Wood extends ValueAnswer {
 
     /** Its keys where it is not a listed wood. */
-    public static final Table<Wood> TABLE = Table.of("wood", "a wood that is not listed", Wood::from, Wood::split);
+    public static final Table<Wood> TABLE = Table.of("wood", "a wood that is not listed", Wood::from, Wood::split)
+            .printedBy(Wood::sentences);
 
     private static final Type<Wood> LISTED = Types.text(
             "a listed wood such as black walnut",
@@ -87,13 +90,6 @@ public final class Wood implements Answer {
             TABLE,
             Wood::isListed,
             "a wood such as black walnut, or a group with a name and what is known of it");
-
-    static final Form<Wood> FORM = Form.<Wood>of("wood")
-            .fact("name", org.neckgeom.form.Kind.NAME, "what it is called", Wood::name)
-            .fact("botanicalName", org.neckgeom.form.Kind.NAME, "empty for a wood of one's own", Wood::botanicalName)
-            .fact("figures", org.neckgeom.form.Kind.table(WoodFigure.FORM), "each with its source", Wood::figures)
-            .finds("wood", "{name}")
-            .laidOut((wood, style) -> wood.lines());
 
     /** Fraxinus americana. */
     public static final Wood WHITE_ASH = new Wood(WoodTable.WHITE_ASH);
@@ -154,6 +150,7 @@ public final class Wood implements Answer {
     private final Row row;
 
     private Wood(Row row) {
+        super(LengthStyle.MILLIMETRES); // it has no lengths
         this.row = row;
     }
 
@@ -529,29 +526,19 @@ public final class Wood implements Answer {
 
     @Override
     public Form<Wood> form() {
-        return FORM;
+        return TABLE.form();
     }
 
-    /** Returns millimetres: a wood has no lengths. */
-    @Override
-    public LengthStyle style() {
-        return LengthStyle.MILLIMETRES;
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof Wood other && row.equals(other.row);
+    private static Form<Wood> sentences() {
+        return TABLE.facts("wood")
+                .fact("known", org.neckgeom.form.Kind.table(WoodFigure.TABLE.form()), "all its figures", Wood::figures)
+                .finds("wood", "{name}")
+                .laidOut((wood, style) -> wood.lines());
     }
 
     @Override
-    public int hashCode() {
-        return row.hashCode();
-    }
-
-    /** {@return the name, then one line for each figure with its source; under 1,000 characters} */
-    @Override
-    public String toString() {
-        return text(style());
+    protected @Nullable Object[] parts() {
+        return new Object[] {row};
     }
 
     private String lines() {

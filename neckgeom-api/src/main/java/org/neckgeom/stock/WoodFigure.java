@@ -27,8 +27,9 @@ import org.neckgeom.units.LengthStyle;
 public record WoodFigure(Kind kind, double value, String source, Standing standing) implements Answer {
 
     /** Its keys. */
-    public static final Table<WoodFigure> TABLE =
-            Table.of("figure", "one figure of a wood with its source", WoodFigure::of, WoodFigure::values);
+    public static final Table<WoodFigure> TABLE = Table.of(
+                    "figure", "one figure of a wood with its source", WoodFigure::of, WoodFigure::values)
+            .printedBy(WoodFigure::sentences);
 
     private static final int LONGEST_SOURCE = 200;
 
@@ -45,22 +46,6 @@ public record WoodFigure(Kind kind, double value, String source, Standing standi
             TABLE.needed("standing", Types.words(Standing.class, WoodFigure::word), "how far it may be trusted");
 
     private static final int LABEL_WIDTH = 24;
-
-    /** The number in its column, with its unit. */
-    private static final org.neckgeom.form.Kind<WoodFigure> VALUE = org.neckgeom.form.Kind.own(
-            (figure, style) -> figure.column(), (figure, style) -> figure.value, Map.of("type", "number"));
-
-    static final Form<WoodFigure> FORM = Form.<WoodFigure>of("wood-figure")
-            .fact("kind", org.neckgeom.form.Kind.code(Kind.class), "what the figure is", WoodFigure::kind)
-            .fact("value", VALUE, "in its unit, more than 0", figure -> figure)
-            .fact("unit", org.neckgeom.form.Kind.NAME, "of the value", figure -> figure.kind.unit())
-            .fact("source", org.neckgeom.form.Kind.NAME, "where it comes from", WoodFigure::source)
-            .fact(
-                    "standing",
-                    org.neckgeom.form.Kind.code(Standing.class),
-                    "how far it may be trusted",
-                    WoodFigure::standing)
-            .finds("figure", "{kind}{value} {source}, {standing}");
 
     /** What a figure is, and its unit. */
     public enum Kind {
@@ -191,7 +176,7 @@ public record WoodFigure(Kind kind, double value, String source, Standing standi
 
     @Override
     public Form<WoodFigure> form() {
-        return FORM;
+        return TABLE.form();
     }
 
     /** Returns millimetres: a figure has no lengths. */
@@ -206,5 +191,13 @@ public record WoodFigure(Kind kind, double value, String source, Standing standi
             case BENDING_STRENGTH, MODULUS_VARIATION, RADIAL_SHRINKAGE, TANGENTIAL_SHRINKAGE -> Numbers.fixed(value, 1);
             case RADIAL_CHANGE, TANGENTIAL_CHANGE -> Numbers.fixed(value, 5);
         };
+    }
+
+    private static Form<WoodFigure> sentences() {
+        org.neckgeom.form.Kind<WoodFigure> column = org.neckgeom.form.Kind.own(
+                (figure, style) -> figure.column(), (figure, style) -> figure.value, Map.of("type", "number"));
+        return TABLE.facts("wood-figure")
+                .fact("column", column, "the value as it is printed", figure -> figure)
+                .finds("figure", "{kind}{column} {source}, {standing}");
     }
 }

@@ -3,8 +3,8 @@ package org.neckgeom.table;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * A thing that a maker describes by the keys of a {@link Table}: a head, a blank, a cutter. Immutable. Two are equal when
@@ -13,7 +13,7 @@ import org.neckgeom.units.SaysLengths;
  * @param <T> the implementing type
  */
 @SuppressWarnings("exports") // JSpecify is for compilers only
-public abstract class Noun<T extends Noun<T>> implements Answer, SaysLengths<T> {
+public abstract class Noun<T extends Noun<T>> implements Answer {
 
     private final Values<T> values;
 
@@ -38,9 +38,10 @@ public abstract class Noun<T extends Noun<T>> implements Answer, SaysLengths<T> 
         return values.style();
     }
 
+    /** {@return the form made of the keys; a noun that prints otherwise has its own} */
     @Override
-    public T in(LengthStyle style) {
-        return values.in(Objects.requireNonNull(style, "style")).made();
+    public Form<T> form() {
+        return values.form();
     }
 
     @Override

@@ -9,9 +9,11 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Temperature;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Json;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -67,33 +69,40 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
     private final String noun;
     private final String examples;
     private final List<String> unitWords;
-    private final @Nullable Amount<Q> least;
-    private final boolean leastExcluded;
-    private final @Nullable Amount<Q> most;
-    private final boolean mostExcluded;
+    private final @Nullable Bound<Q> low;
+    private final @Nullable Bound<Q> high;
+
+    /** The least or the most that is allowed, itself allowed or not. */
+    private record Bound<Q extends Quantity<Q>>(Amount<Q> at, boolean isExcluded) {}
 
     private QuantityType(
             ShopUnit<Q> like,
             String noun,
             String examples,
             List<String> unitWords,
-            @Nullable Amount<Q> least,
-            boolean leastExcluded,
-            @Nullable Amount<Q> most,
-            boolean mostExcluded) {
+            @Nullable Bound<Q> low,
+            @Nullable Bound<Q> high) {
         this.like = like;
         this.noun = noun;
         this.examples = examples;
         this.unitWords = unitWords;
-        this.least = least;
-        this.leastExcluded = leastExcluded;
-        this.most = most;
-        this.mostExcluded = mostExcluded;
+        this.low = low;
+        this.high = high;
     }
 
     static <Q extends Quantity<Q>> QuantityType<Q> any(
             ShopUnit<Q> like, String noun, String examples, String... unitWords) {
-        return new QuantityType<>(like, noun, examples, List.of(unitWords), null, false, null, false);
+        return new QuantityType<>(like, noun, examples, List.of(unitWords), null, null);
+    }
+
+    private QuantityType<Q> from(@Nullable Amount<Q> least, String name, boolean isExcluded) {
+        Bound<Q> bound = new Bound<>(Objects.requireNonNull(least, name), isExcluded);
+        return new QuantityType<>(like, noun, examples, unitWords, bound, high);
+    }
+
+    private QuantityType<Q> upTo(@Nullable Amount<Q> most, String name, boolean isExcluded) {
+        Bound<Q> bound = new Bound<>(Objects.requireNonNull(most, name), isExcluded);
+        return new QuantityType<>(like, noun, examples, unitWords, low, bound);
     }
 
     /**
@@ -102,15 +111,7 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
      * @param excluded the value it must exceed
      */
     public QuantityType<Q> moreThan(Amount<Q> excluded) {
-        return new QuantityType<>(
-                like,
-                noun,
-                examples,
-                unitWords,
-                Objects.requireNonNull(excluded, "excluded"),
-                true,
-                most,
-                mostExcluded);
+        return from(excluded, "excluded", true);
     }
 
     /**
@@ -119,15 +120,7 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
      * @param included the least allowed
      */
     public QuantityType<Q> atLeast(Amount<Q> included) {
-        return new QuantityType<>(
-                like,
-                noun,
-                examples,
-                unitWords,
-                Objects.requireNonNull(included, "included"),
-                false,
-                most,
-                mostExcluded);
+        return from(included, "included", false);
     }
 
     /**
@@ -136,15 +129,7 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
      * @param included the most allowed
      */
     public QuantityType<Q> atMost(Amount<Q> included) {
-        return new QuantityType<>(
-                like,
-                noun,
-                examples,
-                unitWords,
-                least,
-                leastExcluded,
-                Objects.requireNonNull(included, "included"),
-                false);
+        return upTo(included, "included", false);
     }
 
     /**
@@ -153,20 +138,12 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
      * @param excluded the value it must stay under
      */
     public QuantityType<Q> lessThan(Amount<Q> excluded) {
-        return new QuantityType<>(
-                like,
-                noun,
-                examples,
-                unitWords,
-                least,
-                leastExcluded,
-                Objects.requireNonNull(excluded, "excluded"),
-                true);
+        return upTo(excluded, "excluded", true);
     }
 
     /** A size of the same kind: 0 or more. */
     QuantityType<Q> size() {
-        return new QuantityType<>(like, noun, examples, unitWords, Amount.ofHouse(0, like), false, null, false);
+        return new QuantityType<>(like, noun, examples, unitWords, new Bound<>(Amount.ofHouse(0, like), false), null);
     }
 
     /**
@@ -176,8 +153,7 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
      * @param own such as {@code 0.43 mm or 17 thou}
      */
     public QuantityType<Q> suchAs(String own) {
-        return new QuantityType<>(
-                like, noun, Objects.requireNonNull(own, "own"), unitWords, least, leastExcluded, most, mostExcluded);
+        return new QuantityType<>(like, noun, Objects.requireNonNull(own, "own"), unitWords, low, high);
     }
 
     @Override
@@ -262,10 +238,10 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
     public Amount<Q> checked(Quantity<Q> quantity, String name) {
         double house = HouseUnits.of(quantity, like, name);
         Amount<Q> amount = Amount.from(quantity, name);
-        if (least != null && !(leastExcluded ? house > least.house() : house >= least.house())) {
+        if (low != null && !(low.isExcluded ? house > low.at.house() : house >= low.at.house())) {
             throw refused(name, true, amount);
         }
-        if (most != null && !(mostExcluded ? house < most.house() : house <= most.house())) {
+        if (high != null && !(high.isExcluded ? house < high.at.house() : house <= high.at.house())) {
             throw refused(name, false, amount);
         }
         return amount;
@@ -274,15 +250,16 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
     /** States both bounds, but that next to a bound of 0 the other one need not be named. */
     private Refusal refused(String name, boolean isLow, Amount<Q> amount) {
         String symbol = amount.unit().symbol();
-        if (least != null && least.house() == 0 && isLow) {
-            return leastExcluded
+        boolean isOver = low != null && low.isExcluded;
+        if (low != null && low.at.house() == 0 && isLow) {
+            return isOver
                     ? HouseUnits.refused(name, "more-than", "more than 0 " + symbol, amount)
                     : HouseUnits.refused(name, "at-least", "0 " + symbol + " or more", amount);
         }
-        String from = least == null ? "" : leastExcluded ? "more than " + least : least + " or more";
-        String to = most == null ? "" : mostExcluded ? "less than " + most : most + " or less";
+        String from = low == null ? "" : isOver ? "more than " + low.at : low.at + " or more";
+        String to = high == null ? "" : high.isExcluded ? "less than " + high.at : high.at + " or less";
         boolean both = !from.isEmpty() && !to.isEmpty();
-        String rule = both ? "range" : isLow ? leastExcluded ? "more-than" : "at-least" : "at-most";
+        String rule = both ? "range" : isLow ? isOver ? "more-than" : "at-least" : "at-most";
         return HouseUnits.refused(name, rule, from + (both ? " and " : "") + to, amount);
     }
 
@@ -321,6 +298,15 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
         return data;
     }
 
+    /** A temperature keeps its own scale, whose degrees differ; all else is read in the unit that makers use. */
+    @Override
+    Kind<Amount<Q>> kind() {
+        Kind<Amount<Q>> shown = like.kind() == (Class<?>) Temperature.class
+                ? Kind.AMOUNT.of(amount -> amount)
+                : Kind.house(like).of(Amount::house);
+        return shown.written((amount, style) -> data(amount.in(style.inTables())));
+    }
+
     @Override
     Amount<Q> in(Amount<Q> value, LengthStyle style) {
         return value.in(style);
@@ -333,6 +319,11 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
                 : Optional.empty();
     }
 
+    /** The unit of the kind that makers use. */
+    ShopUnit<Q> like() {
+        return like;
+    }
+
     /** The words for units that may be written. */
     List<String> unitWords() {
         return unitWords;
@@ -341,13 +332,13 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
     @Override
     public String allowed() {
         StringBuilder text = new StringBuilder(noun);
-        if (least != null) {
-            text.append(leastExcluded ? " of more than " : " of at least ").append(least);
+        if (low != null) {
+            text.append(low.isExcluded ? " of more than " : " of at least ").append(low.at);
         }
-        if (most != null) {
-            text.append(least == null ? " of " : " and ")
-                    .append(mostExcluded ? "less than " : "at most ")
-                    .append(most);
+        if (high != null) {
+            text.append(low == null ? " of " : " and ")
+                    .append(high.isExcluded ? "less than " : "at most ")
+                    .append(high.at);
         }
         return text.append(" with its unit, such as ").append(examples).toString();
     }

@@ -7,12 +7,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Fault;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Form;
 import org.neckgeom.form.Json;
 import org.neckgeom.form.Tree;
 import org.neckgeom.text.Names;
@@ -34,10 +38,13 @@ public final class Table<T> {
     private final Function<Values<T>, ? extends T> maker;
     private final Function<T, Values<T>> split;
     final List<Key<T, ?>> keys = new ArrayList<>();
+    private final List<Key<T, ?>> needed = new ArrayList<>();
     private final List<List<Key<T, ?>>> rivals = new ArrayList<>();
     private final List<List<Key<T, ?>>> together = new ArrayList<>();
     private final Map<Integer, Set<Key<?, ?>>> here = new HashMap<>();
     private final Map<Key<T, ?>, Key<T, ?>> instead = new HashMap<>();
+    private @Nullable Supplier<Form<T>> sentences;
+    private @Nullable Form<T> form;
     private Moves moves = Moves.none();
     private boolean isUsed;
 
@@ -72,6 +79,17 @@ public final class Table<T> {
     public static <T> Table<T> of(
             String name, String about, Function<Values<T>, ? extends T> maker, Function<T, Values<T>> split) {
         return new Table<>(name, about, maker, split);
+    }
+
+    /**
+     * {@return this table, whose noun prints by a form of its keys}
+     *
+     * @param form makes it of the {@link #facts}; asked once, when the first noun is printed
+     */
+    public Table<T> printedBy(Supplier<Form<T>> form) {
+        refuseIfUsed();
+        sentences = Objects.requireNonNull(form, "form");
+        return this;
     }
 
     /**
@@ -186,6 +204,9 @@ public final class Table<T> {
         String label = words.isEmpty() ? meaning : words;
         Key<T, V> added = new Key<>(this, keys.size(), key, type, usual, isNeeded, isInline, meaning, label);
         keys.add(added);
+        if (isNeeded) {
+            needed.add(added);
+        }
         return added;
     }
 
@@ -212,6 +233,7 @@ public final class Table<T> {
     @SafeVarargs
     @SuppressWarnings("varargs") // only read
     public final void atMostOne(Key<T, ?>... some) {
+        refuseIfUsed();
         rivals.add(rule(some));
     }
 
@@ -223,11 +245,11 @@ public final class Table<T> {
     @SafeVarargs
     @SuppressWarnings("varargs") // only read
     public final void together(Key<T, ?>... some) {
+        refuseIfUsed();
         together.add(rule(some));
     }
 
-    private List<Key<T, ?>> rule(Key<T, ?>[] some) {
-        refuseIfUsed();
+    private static <T> List<Key<T, ?>> rule(Key<T, ?>[] some) {
         for (Key<T, ?> key : Objects.requireNonNull(some, "some")) {
             Objects.requireNonNull(key, "key");
         }
@@ -281,22 +303,9 @@ public final class Table<T> {
      * @throws IllegalArgumentException with all faults at once, each with its path
      */
     public T read(Tree tree) {
-        return read(tree, "");
-    }
-
-    /**
-     * Reads a noun that is a part of a larger document.
-     *
-     * @param tree the plain data
-     * @param place its path in the document, with which each fault's path begins
-     * @return the noun
-     * @throws IllegalArgumentException with all faults at once, each with its path
-     */
-    public T read(Tree tree, String place) {
-        Objects.requireNonNull(place, "place");
         Tree moved = moves.moved(Objects.requireNonNull(tree, "tree"));
         Faults faults = Faults.of(moved.plain());
-        T read = read(moved.plain(), place, faults);
+        T read = read(moved.plain(), "", faults);
         try {
             faults.refuseIfAny();
         } catch (Refusal refusal) {
@@ -312,7 +321,10 @@ public final class Table<T> {
             return null;
         }
         Source source = new Source(map, path, faults);
-        source.noteUnknown(names(Spelling.WORDS), names(Spelling.JSON));
+        boolean isAnswer = hasForm() && form().name().equals(map.get(Form.ANSWER));
+        if (!isAnswer) { // which has what follows from its keys beside them
+            source.noteUnknown(names(Spelling.WORDS), names(Spelling.JSON));
+        }
         return read(source, Set.of());
     }
 
@@ -364,6 +376,59 @@ public final class Table<T> {
                 .anyMatch(key -> key.isInline ? key.type.inside().orElseThrow().isAnyIn(source) : source.has(key));
     }
 
+    // ---------------------------------------------------------------- facts
+
+    /**
+     * {@return a form with a fact for each key, there where it is given or has a default; no sentences yet}
+     *
+     * <p>A default is left out where a rule holds its key and others together, or apart: what the form writes is what
+     * {@link #read} takes.
+     *
+     * @param answer name of the form, lower case with hyphens
+     * @param others keys that are no facts of it, for the noun prints them otherwise
+     */
+    @SafeVarargs
+    @SuppressWarnings("varargs") // only read
+    public final Form<T> facts(String answer, Key<T, ?>... others) {
+        return facts(Form.of(answer), noun -> Optional.of(split.apply(noun)), rule(others));
+    }
+
+    private <A> Form<A> facts(Form<A> start, Function<A, Optional<Values<T>>> from, List<Key<T, ?>> others) {
+        Form<A> facts = start;
+        for (Key<T, ?> key : keys) {
+            facts = others.contains(key) ? facts : fact(facts, key, from);
+        }
+        return facts;
+    }
+
+    private <A, V> Form<A> fact(Form<A> facts, Key<T, V> key, Function<A, Optional<Values<T>>> from) {
+        boolean isRuled = Stream.of(rivals, together).flatMap(List::stream).anyMatch(rule -> rule.contains(key));
+        Function<A, Optional<V>> value = noun ->
+                from.apply(noun).filter(values -> !isRuled || values.has(key)).flatMap(values -> values.find(key));
+        if (key.isInline) {
+            Table<V> inner = ((GroupType<V>) key.type).table();
+            return inner.facts(facts, noun -> value.apply(noun).map(inner::split), List.of());
+        }
+        return facts.factIfAny(key.name(Spelling.JSON), key.type.kind(), key.about(), value);
+    }
+
+    /** Whether what it describes prints by a form made of its keys. */
+    boolean hasForm() {
+        return sentences != null;
+    }
+
+    /**
+     * {@return the form by which the noun prints}
+     *
+     * @throws NullPointerException if {@link #printedBy} has named none
+     */
+    public Form<T> form() {
+        if (form == null) {
+            form = Objects.requireNonNull(sentences, "sentences").get();
+        }
+        return form;
+    }
+
     static String missing(String where, Key<?, ?> key) {
         return where + " is missing; give " + key.type.allowed() + " (" + key.about() + ")";
     }
@@ -371,8 +436,8 @@ public final class Table<T> {
     /** Tests first, for every step comes by here: what is wrong is named only where something is. */
     void refuseLacking(Values<T> values) {
         boolean isWhole = here.isEmpty();
-        for (int i = 0; i < keys.size(); i++) {
-            isWhole &= !isMissed(keys.get(i), values);
+        for (int i = 0; i < needed.size(); i++) {
+            isWhole &= !isMissed(needed.get(i), values);
         }
         List<Fault> lacking = isWhole ? List.of() : lacking(values);
         if (!lacking.isEmpty()) {
@@ -476,7 +541,7 @@ public final class Table<T> {
      * @return the tree
      */
     public Tree write(T noun, Spelling spelling, LengthStyle style) {
-        return Tree.of(plain(split.apply(noun).in(Objects.requireNonNull(style, "style")), spelling));
+        return Tree.of(plain(split.apply(noun).printedIn(Objects.requireNonNull(style, "style")), spelling));
     }
 
     Map<String, Object> plain(T noun, Spelling spelling) {
@@ -514,7 +579,7 @@ public final class Table<T> {
     }
 
     T in(T noun, LengthStyle style) {
-        return make(split.apply(noun).in(style));
+        return make(split.apply(noun).printedIn(style));
     }
 
     Values<T> split(T noun) {

@@ -1,10 +1,9 @@
 package org.neckgeom.table;
 
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.neckgeom.form.Tree;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.LengthStyle;
 
 /**
@@ -21,41 +20,16 @@ public abstract class Type<V> {
     /** Reads plain data; returns null where a fault was noted. */
     abstract @Nullable V read(Object data, String path, Faults faults);
 
-    /**
-     * Reads a value that is a part of a larger document.
-     *
-     * @param tree the plain data
-     * @param place its path in the document, with which each fault's path begins
-     * @return the value
-     * @throws IllegalArgumentException with all faults at once, each with its path
-     */
-    public V read(Tree tree, String place) {
-        Faults faults = new Faults();
-        Object data = Objects.requireNonNull(tree, "tree").plain();
-        Objects.requireNonNull(place, "place");
-        V value = null;
-        if (data == null || data.equals("")) {
-            faults.sentence(place, "empty", place + " has no value; give " + allowed());
-        } else {
-            value = read(data, place, faults);
-        }
-        faults.refuseIfAny();
-        return Objects.requireNonNull(value, "value");
-    }
-
-    /**
-     * Writes a value as plain data, so that it reads back equal.
-     *
-     * @param value allowed by this type
-     * @param spelling of keys and quantities
-     * @return the tree
-     */
-    public Tree tree(V value, Spelling spelling) {
-        return Tree.of(write(Objects.requireNonNull(value, "value"), Objects.requireNonNull(spelling, "spelling")));
-    }
-
     /** Writes as plain data: maps, lists, texts, numbers, booleans. */
     abstract Object write(V value, Spelling spelling);
+
+    /** How a value is written as a fact of its noun: in words, and as {@link #write} has it. */
+    Kind<V> kind() {
+        return Kind.own(
+                (value, style) -> in(value, style).toString(),
+                (value, style) -> write(value, Spelling.JSON),
+                schema(Spelling.JSON));
+    }
 
     /** What a JSON Schema (draft 2020-12) can state of it. */
     abstract Map<String, Object> schema(Spelling spelling);

@@ -10,6 +10,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
@@ -23,7 +24,10 @@ import javax.measure.quantity.Temperature;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Fault;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
 import org.neckgeom.form.Json;
+import org.neckgeom.form.Kind;
 import org.neckgeom.form.Tree;
 import org.neckgeom.measure.Reading;
 import org.neckgeom.text.Nearest;
@@ -288,6 +292,11 @@ public final class Types {
         }
 
         @Override
+        Kind<Boolean> kind() {
+            return Kind.FLAG;
+        }
+
+        @Override
         public String allowed() {
             return "one of yes, no";
         }
@@ -375,6 +384,11 @@ public final class Types {
         }
 
         @Override
+        Kind<N> kind() {
+            return pattern == WHOLE ? Kind.WHOLE.of(number -> number) : Kind.RATIO.of(Number::doubleValue);
+        }
+
+        @Override
         void check(N value, String name) {
             if (fitting.of(value.doubleValue()) == null) {
                 throw Refusal.of(name, "range", "be " + allowed, Numbers.plain(value.doubleValue()));
@@ -450,6 +464,18 @@ public final class Types {
             return word(value).orElseThrow();
         }
 
+        /** A constant may have words of its own for a sentence: a two-way rod, where the key's is two-way. */
+        @Override
+        Kind<V> kind() {
+            return Kind.own(
+                    (value, style) ->
+                            value instanceof Enum<?> one && !one.toString().equals(one.name())
+                                    ? one.toString()
+                                    : word(value).orElseThrow(),
+                    (value, style) -> word(value).orElseThrow(),
+                    schema(Spelling.JSON));
+        }
+
         private Optional<String> word(V value) {
             return meanings.entrySet().stream()
                     .filter(entry -> entry.getValue().equals(value))
@@ -484,7 +510,18 @@ public final class Types {
      * @param table its table
      */
     public static <V> Type<V> group(Table<V> table) {
-        return new GroupType<>(table);
+        return new GroupType<>(table, null);
+    }
+
+    /**
+     * {@return the type of a noun that prints otherwise than alone, such as without its title in a row of a larger one}
+     *
+     * @param <V> the noun
+     * @param table its table
+     * @param form makes the form to print it by; asked when first printed
+     */
+    public static <V> Type<V> group(Table<V> table, Supplier<Form<V>> form) {
+        return new GroupType<>(table, Objects.requireNonNull(form, "form"));
     }
 
     /**
@@ -533,6 +570,17 @@ public final class Types {
             return map("oneOf", List.of(text.schema(spelling), group.schema(spelling)));
         }
 
+        /** An answer by its first line. */
+        @Override
+        Kind<V> kind() {
+            return Kind.own(
+                    (value, style) -> value instanceof Answer answer
+                            ? answer.rendered(style).finding()
+                            : value.toString(),
+                    (value, style) -> write(value, Spelling.JSON),
+                    schema(Spelling.JSON));
+        }
+
         @Override
         public String allowed() {
             return allowed;
@@ -576,6 +624,11 @@ public final class Types {
         @Override
         void check(V value, String name) {
             type.check(value, name);
+        }
+
+        @Override
+        Kind<V> kind() {
+            return type.kind();
         }
 
         @Override
@@ -791,6 +844,11 @@ public final class Types {
             List<Object> all =
                     values.stream().map(value -> item.write(value, spelling)).toList();
             return orOne && all.size() == 1 ? all.get(0) : all;
+        }
+
+        @Override
+        Kind<List<V>> kind() {
+            return Kind.list(item.kind());
         }
 
         @Override

@@ -8,9 +8,9 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Form;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * What has been given of a noun, key by key. Immutable. Equal are values of one table that hold the same under each key,
@@ -19,11 +19,11 @@ import org.neckgeom.units.SaysLengths;
  * @param <T> the noun
  */
 @SuppressWarnings("exports") // JSpecify is for compilers only
-public final class Values<T> implements SaysLengths<Values<T>> {
+public final class Values<T> {
 
     private final Table<T> table;
     private final @Nullable Object[] given;
-    /** The style asked for by {@link #in}; null where the values have their own. */
+    /** The style asked for by {@link #printedIn}; null where the values have their own. */
     private final @Nullable LengthStyle asked;
 
     Values(Table<T> table, @Nullable Object[] given) {
@@ -142,6 +142,19 @@ public final class Values<T> implements SaysLengths<Values<T>> {
     }
 
     /**
+     * {@return these values with a quantity as it was found on a neck, which need not be what the key's type allows a
+     * maker to give}
+     *
+     * @param <Q> the kind of quantity
+     * @param key of this table
+     * @param quantity as it was read
+     */
+    public <Q extends Quantity<Q>> Values<T> found(Key<T, Amount<Q>> key, Quantity<Q> quantity) {
+        Objects.requireNonNull(quantity, Objects.requireNonNull(key, "key").label());
+        return put(key.index, Amount.from(quantity, ((QuantityType<Q>) key.type).like(), key.label()));
+    }
+
+    /**
      * {@return these values without what was given under a key}
      *
      * @param key of this table
@@ -167,9 +180,8 @@ public final class Values<T> implements SaysLengths<Values<T>> {
         return this;
     }
 
-    /** The noun of these values. */
-    T made() {
-        return table.make(this);
+    Form<T> form() {
+        return table.form();
     }
 
     private Refusal missing(Key<T, ?> key) {
@@ -194,8 +206,7 @@ public final class Values<T> implements SaysLengths<Values<T>> {
      *
      * @param style how to print lengths
      */
-    @Override
-    public Values<T> in(LengthStyle style) {
+    public Values<T> printedIn(LengthStyle style) {
         Objects.requireNonNull(style, "style");
         @Nullable Object[] copy = given.clone();
         for (Key<T, ?> key : table.keys) {
@@ -211,7 +222,7 @@ public final class Values<T> implements SaysLengths<Values<T>> {
     }
 
     /**
-     * {@return the style asked for by {@link #in}, else that of the first length given; millimetres where there is
+     * {@return the style asked for by {@link #printedIn}, else that of the first length given; millimetres where there is
      * none}
      */
     public LengthStyle style() {
@@ -219,7 +230,7 @@ public final class Values<T> implements SaysLengths<Values<T>> {
     }
 
     /**
-     * {@return the style asked for by {@link #in}, else that of the first length given}
+     * {@return the style asked for by {@link #printedIn}, else that of the first length given}
      *
      * @param otherwise the style where there is none
      */

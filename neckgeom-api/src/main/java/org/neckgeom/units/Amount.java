@@ -21,7 +21,7 @@ import tech.units.indriya.quantity.Quantities;
  *
  * @param <Q> the kind of quantity
  */
-public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Comparable<Amount<Q>>, SaysLengths<Amount<Q>> {
+public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Comparable<Amount<Q>> {
 
     private final double value;
     private final double house;
@@ -142,7 +142,6 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
      *
      * @param style how lengths are printed
      */
-    @Override
     public Amount<Q> in(LengthStyle style) {
         return in(Objects.requireNonNull(style, "style").unitFor(unit));
     }

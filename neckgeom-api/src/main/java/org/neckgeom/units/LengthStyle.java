@@ -10,8 +10,8 @@ import org.neckgeom.text.Numbers;
  * How lengths are printed for people: in millimetres, in decimal inches with thou for small ones, or in fractions of an
  * inch to the nearest 1/64 with the remainder stated.
  *
- * <p>An answer keeps the style of the first length it was asked with, or is asked for another with {@code in(style)}, see
- * {@link SaysLengths}; nothing is set globally.
+ * <p>An answer keeps the style of the first length it was asked with, or prints in another by {@code text(style)}; an
+ * amount, an estimate, limits, a spread, a verdict has {@code in(style)}. Nothing is set globally.
  */
 public enum LengthStyle {
 

@@ -14,7 +14,6 @@ import org.neckgeom.form.Answer;
 import org.neckgeom.form.Json;
 import org.neckgeom.form.Statement;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /** Every figure that a thing of shop or stock prints is a number in its data: software need not read it out of a sentence. */
 class FiguresAreFieldsTest {
@@ -58,16 +57,6 @@ class FiguresAreFieldsTest {
             }
         }
         return lacking;
-    }
-
-    @ParameterizedTest
-    @MethodSource("answers")
-    void text_isThatOfACopyInTheStyle(Answer answer) {
-        for (LengthStyle style : LengthStyle.values()) {
-            if (answer instanceof SaysLengths<?> noun) {
-                assertThat(answer.text(style)).isEqualTo(noun.in(style).toString());
-            }
-        }
     }
 
     /** As it is, or in percent. */

@@ -114,7 +114,7 @@ public final class Samples {
                 group(() -> Reading.of(Estimate.of(mm(25.4), mm(0.1)))));
         groups(
                 Values.class,
-                group(Heel.TABLE::values, () -> Heel.TABLE.values().in(LengthStyle.DECIMAL_INCHES)),
+                group(Heel.TABLE::values, () -> Heel.TABLE.values().printedIn(LengthStyle.DECIMAL_INCHES)),
                 group(() -> heelOf(mm(25.4)), () -> heelOf(inch(1))),
                 group(() -> heelOf(mm(50.8))),
                 group(Scale.TABLE::values));
@@ -453,10 +453,6 @@ public final class Samples {
                 Channel.NeedsPocketSection.class,
                 group(() -> Channel.forRod(rod()).pocket(mm(20))),
                 group(() -> Channel.forRod(rod()).pocket(mm(21))));
-        groups(
-                Channel.Cut.class,
-                group(() -> Channel.Cut.TABLE.read(Tree.of(Map.of("clearance", "1 mm")))),
-                group(() -> Channel.Cut.TABLE.read(Tree.of(Map.of("clearance", "2 mm")))));
         groups(
                 NeckDesign.class,
                 group(Samples::neck, () -> neck().bodyAtFret(12), () -> neck().frets(20)),

@@ -128,13 +128,13 @@ class HeadAndHeelKeysTest {
     @Test
     void joint_deeperThanItsHeel_isRefusedAtItsHeight() {
         refused(
-                () -> Heel.TABLE.read(Tree.of(heel("dovetail", dovetail("79 mm"))), "heel"),
-                "heel.dovetail.height",
-                "heel.dovetail.height must be 78 mm or less, the heel's own height, but was 79 mm");
+                () -> Heel.TABLE.read(Tree.of(heel("dovetail", dovetail("79 mm")))),
+                "dovetail.height",
+                "dovetail.height must be 78 mm or less, the heel's own height, but was 79 mm");
         refused(
-                () -> Heel.TABLE.read(Tree.of(heel("tenon", tenon("79 mm"))), "heel"),
-                "heel.tenon.height",
-                "heel.tenon.height must be 78 mm or less, the heel's own height, but was 79 mm");
+                () -> Heel.TABLE.read(Tree.of(heel("tenon", tenon("79 mm")))),
+                "tenon.height",
+                "tenon.height must be 78 mm or less, the heel's own height, but was 79 mm");
         refused(
                 () -> Heel.of(mm(60), mm(54)).joint(DOVETAIL),
                 "dovetail.height",
@@ -145,9 +145,9 @@ class HeadAndHeelKeysTest {
     @Test
     void joint_isOne() {
         refused(
-                () -> Heel.TABLE.read(Tree.of(heel("dovetail", dovetail("66 mm"), "tenon", tenon("76 mm"))), "heel"),
-                "heel.tenon",
-                "heel: tenon is given, and dovetail too; keep one of them");
+                () -> Heel.TABLE.read(Tree.of(heel("dovetail", dovetail("66 mm"), "tenon", tenon("76 mm")))),
+                "tenon",
+                "tenon is given, and dovetail too; keep one of them");
         Heel bolted = Heel.of(mm(78), mm(54)).joint(DOVETAIL).joint(TENON);
 
         assertThat(bolted.joint()).isEqualTo(TENON);
@@ -174,19 +174,17 @@ class HeadAndHeelKeysTest {
     @Test
     void scarf_needsAPitch() {
         refused(
-                () -> Head.TABLE.read(
-                        Tree.of(Map.of(
-                                "length",
-                                "180 mm",
-                                "width",
-                                "75 mm",
-                                "thickness",
-                                "15 mm",
-                                "scarf",
-                                Map.of("joint", "in the head"))),
-                        "head"),
-                "head.scarf",
-                "head: a flat head has no scarf; give the head's pitch, or leave the scarf out");
+                () -> Head.TABLE.read(Tree.of(Map.of(
+                        "length",
+                        "180 mm",
+                        "width",
+                        "75 mm",
+                        "thickness",
+                        "15 mm",
+                        "scarf",
+                        Map.of("joint", "in the head")))),
+                "scarf",
+                "a flat head has no scarf; give the head's pitch, or leave the scarf out");
         refused(
                 () -> Head.pitched(deg(0.9)).scarfed(ScarfCut.inTheHead()),
                 "pitch",
@@ -231,21 +229,19 @@ class HeadAndHeelKeysTest {
         NeckSet set = NeckSet.saddle(mm(15)).atNut(mm(0.4)).action(mm(2));
 
         refused(
-                () -> NeckSet.TABLE.read(
-                        Tree.of(Map.of(
-                                "fret plane",
-                                "7 mm",
-                                "overstand",
-                                "0 mm",
-                                "saddle",
-                                "15 mm",
-                                "at nut",
-                                "0.4 mm",
-                                "action",
-                                "2 mm")),
-                        "neck set"),
-                "neck set.overstand",
-                "neck set: overstand is given, and fret plane too; keep one of them");
+                () -> NeckSet.TABLE.read(Tree.of(Map.of(
+                        "fret plane",
+                        "7 mm",
+                        "overstand",
+                        "0 mm",
+                        "saddle",
+                        "15 mm",
+                        "at nut",
+                        "0.4 mm",
+                        "action",
+                        "2 mm"))),
+                "overstand",
+                "overstand is given, and fret plane too; keep one of them");
         assertThat(set.fretPlane(mm(7)).overstand(mm(1))).isEqualTo(set.overstand(mm(1)));
         assertThat(set.overstand(mm(1)).fretPlane(mm(7))).isEqualTo(set.fretPlane(mm(7)));
         refused(

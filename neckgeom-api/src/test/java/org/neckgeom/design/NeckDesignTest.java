@@ -143,10 +143,10 @@ class NeckDesignTest {
 
         assertThat(Json.of(data))
                 .contains("\"answer\": \"neck-design\"", "\"frets\": 20", "\"bodyAtFret\": 12")
-                .contains("\"nutWidth\": { \"value\": 34, \"unit\": \"mm\", \"ucum\": \"mm\" }")
-                .contains("\"angle\": { \"value\": 13, \"unit\": \"deg\", \"ucum\": \"deg\" }")
-                .contains("\"kind\": \"two-way\"", "\"adjuster\": \"head\"", "\"crown\": \"flat\"")
-                .doesNotContain("\"heel\":", "\"strings\":", "\"pocketLength\":", "\"nutRadius\":");
+                .contains("\"widthAtNut\": { \"value\": 34, \"unit\": \"mm\", \"ucum\": \"mm\" }")
+                .contains("\"pitch\": { \"value\": 13, \"unit\": \"deg\", \"ucum\": \"deg\" }")
+                .contains("\"kind\": \"two-way\"", "\"adjustedAt\": \"head\"", "\"crown\": \"flat\"")
+                .doesNotContain("\"heel\":", "\"strings\":", "\"pocketLength\":", "\"radius\":");
         assertThat(neck().rod(Rod.twoWay(mm(300)).section(mm(6), mm(9))).text(LengthStyle.DECIMAL_INCHES))
                 .contains("two-way rod, 11.811 in x 0.2362 in x ");
     }

@@ -265,12 +265,10 @@ class PartsTest {
                 .startingAt(mm(3))
                 .clearance(mm(0.2));
 
-        assertThat(channel.in(LengthStyle.DECIMAL_INCHES))
-                .isEqualTo(channel)
-                .hasToString("channel 0.1181 in to 10.6378 in from the nut, 0.2362 in wide, 0.3622 in deep");
-        assertThat(channel.rod().in(LengthStyle.DECIMAL_INCHES))
-                .isEqualTo(channel.rod())
-                .hasToString("two-way rod, 10.5197 in x 0.2362 in x 0.3543 in, adjusted at the head");
-        assertThat(channel.in(LengthStyle.MILLIMETRES)).hasToString(channel.toString());
+        assertThat(channel.text(LengthStyle.DECIMAL_INCHES))
+                .isEqualTo("channel 0.1181 in to 10.6378 in from the nut, 0.2362 in wide, 0.3622 in deep");
+        assertThat(channel.rod().text(LengthStyle.DECIMAL_INCHES))
+                .isEqualTo("two-way rod, 10.5197 in x 0.2362 in x 0.3543 in, adjusted at the head");
+        assertThat(channel.text(LengthStyle.MILLIMETRES)).isEqualTo(channel.toString());
     }
 }

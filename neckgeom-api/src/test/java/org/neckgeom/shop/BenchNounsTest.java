@@ -223,7 +223,7 @@ class BenchNounsTest {
         assertThat(metric.fence()).isEqualTo(Fence.onePiece(mm(600)));
         assertThat(metric.deepestPass()).isEqualTo(mm(1.5)); // a quarter of the diameter in hardwood: common practice
         assertThat(metric.lastPass()).isEqualTo(mm(0));
-        assertThat(metric.repeatability()).isEqualTo(mm(TrialCut.USUAL_REPEATABILITY_MM));
+        assertThat(metric.repeatability()).isEqualTo(mm(BenchUncertainty.USUAL_REPEATABILITY_MM));
     }
 
     @Test

@@ -28,6 +28,7 @@ import org.neckgeom.table.Spelling;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Type;
 import org.neckgeom.table.Types;
+import org.neckgeom.testing.OneKey;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
@@ -149,36 +150,38 @@ class BenchTablesTest {
     @MethodSource({"nouns", "woods"})
     <T> void noun_readsBackFromBothSpellings(Type<T> type, T noun) {
         for (Spelling spelling : Spelling.values()) {
-            Tree written = type.tree(noun, spelling);
-            T read = type.read(Json.read(Json.of(written)), "noun");
+            OneKey<T> key = new OneKey<>(type);
+            Tree written = key.written(noun, spelling);
+            T read = key.read(Json.read(Json.of(written)));
 
             assertThat(read).as("%s", written).isEqualTo(noun).hasToString(noun.toString());
-            assertThat(type.tree(read, spelling)).isEqualTo(written);
+            assertThat(key.written(read, spelling)).isEqualTo(written);
         }
     }
 
     /** What a maker wrote is what is written again: a listed wood by its name, one like it in a few keys. */
     @Test
     void wood_isWrittenInTheFewestKeys() {
-        assertThat(Wood.TYPE.tree(Wood.SAPELE, Spelling.WORDS).plain()).isEqualTo("sapele");
-        assertThat(Json.of(Wood.TYPE.tree(Wood.SAPELE.withName("mine").modulus(gigapascal(11)), Spelling.WORDS)))
+        assertThat(new OneKey<>(Wood.TYPE).written(Wood.SAPELE, Spelling.WORDS).plain())
+                .isEqualTo("sapele");
+        assertThat(Json.of(new OneKey<>(Wood.TYPE)
+                        .written(Wood.SAPELE.withName("mine").modulus(gigapascal(11)), Spelling.WORDS)))
                 .isEqualToIgnoringWhitespace("{\"name\": \"mine\", \"like\": \"sapele\", \"stiffness\": \"11 GPa\"}");
     }
 
     @Test
     void usualGapAndLeaves_areThoseOfTheUnitGiven_inAnyStyle() {
-        Fence split = Fence.split(inch(24), thou(4)).in(LengthStyle.MILLIMETRES);
-        Shop shop = Shop.with(Cutter.straight(inch("1/4"))).in(LengthStyle.MILLIMETRES);
+        Fence split = inMillimetres(Fence.TABLE, Fence.split(inch(24), thou(4)));
+        Shop shop = inMillimetres(Shop.TABLE, Shop.with(Cutter.straight(inch("1/4"))));
 
         assertThat(split.gapMm()).isEqualTo(19.05); // 3/4 in
         assertThat(split.style()).isEqualTo(LengthStyle.MILLIMETRES);
         assertThat(shop.leaves()).isEqualTo(FeelerSet.inch26());
         assertThat(shop.leaves().stampedIn()).isEqualTo(LengthStyle.DECIMAL_INCHES);
-        assertThat(shop.leaves().style()).isEqualTo(LengthStyle.MILLIMETRES);
-        assertThat(BenchUncertainty.withDefaults()
-                        .in(LengthStyle.DECIMAL_INCHES)
-                        .style())
-                .isEqualTo(LengthStyle.DECIMAL_INCHES);
+    }
+
+    private static <T> T inMillimetres(Table<T> table, T noun) {
+        return table.read(table.write(noun, Spelling.WORDS, LengthStyle.MILLIMETRES));
     }
 
     @ParameterizedTest

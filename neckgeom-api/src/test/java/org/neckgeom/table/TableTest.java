@@ -143,11 +143,12 @@ class TableTest {
     }
 
     @Test
-    void in_changesUnitsAndNoValue() {
-        Box inches = Box.of("Tea", 4).wall(mm(25.4)).in(LengthStyle.DECIMAL_INCHES);
+    void write_inAStyle_changesUnitsAndNoValue() {
+        Box box = Box.of("Tea", 4).wall(mm(25.4));
+        Tree inches = Box.TABLE.write(box, Spelling.WORDS, LengthStyle.DECIMAL_INCHES);
 
-        assertThat(inches.wall()).hasToString("1 in");
-        assertThat(inches).isEqualTo(Box.of("Tea", 4).wall(mm(25.4)));
+        assertThat(inches.toString()).contains("\"1 in\"");
+        assertThat(Box.TABLE.read(inches)).isEqualTo(box);
     }
 
     @Test

@@ -39,8 +39,8 @@ public final class PublicTypes {
                 Stream<String> files = reader.list()) {
             return files.filter(name -> name.startsWith("org/neckgeom/"))
                     .filter(name -> name.endsWith(".class") && !name.endsWith("package-info.class"))
-                    .map(name -> name.substring(0, name.length() - ".class".length())
-                            .replace('/', '.'))
+                    .map(name ->
+                            name.substring(0, name.length() - ".class".length()).replace('/', '.'))
                     .sorted()
                     .<Class<?>>map(name -> load(name, member))
                     .filter(PublicTypes::isPublic)

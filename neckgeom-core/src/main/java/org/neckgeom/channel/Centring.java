@@ -11,6 +11,7 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Verdict;
+import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.TestPiece;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.stock.Blank;
@@ -249,7 +250,7 @@ public final class Centring implements Answer {
     }
 
     private double singleReadingMm() {
-        return trial.repeatability().map(Amount::house).orElse(TrialCut.USUAL_REPEATABILITY_MM);
+        return trial.repeatability().map(Amount::house).orElse(BenchUncertainty.USUAL_REPEATABILITY_MM);
     }
 
     /** Its sentences, in a class of their own: who only computes does not load them. */

@@ -366,7 +366,7 @@ public final class Closure extends ValueAnswer {
     }
 
     private double varianceOfOneReading() {
-        double u = trial.repeatability().map(Amount::house).orElse(TrialCut.USUAL_REPEATABILITY_MM);
+        double u = trial.repeatability().map(Amount::house).orElse(BenchUncertainty.USUAL_REPEATABILITY_MM);
         return u * u + zeros.varianceOfStep();
     }
 
@@ -434,7 +434,7 @@ public final class Closure extends ValueAnswer {
     private Optional<Double> assumedMm() {
         boolean anyOnce = Arrays.stream(TrialReading.values()).anyMatch(reading -> readings(reading).length == 1);
         return trial.repeatability().isEmpty() && anyOnce
-                ? Optional.of(TrialCut.USUAL_REPEATABILITY_MM)
+                ? Optional.of(BenchUncertainty.USUAL_REPEATABILITY_MM)
                 : Optional.empty();
     }
 

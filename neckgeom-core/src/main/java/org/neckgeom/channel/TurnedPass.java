@@ -6,7 +6,7 @@ import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
-import org.neckgeom.shop.TrialCut;
+import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 
@@ -45,7 +45,7 @@ public final class TurnedPass extends ValueAnswer {
     }
 
     /**
-     * {@return a turned pass from the slot's width after each run; read within {@link TrialCut#USUAL_REPEATABILITY_MM}
+     * {@return a turned pass from the slot's width after each run; read within {@link BenchUncertainty#USUAL_REPEATABILITY_MM}
      * until {@link #readWithin} says otherwise}
      *
      * @param first width after the first run, more than 0
@@ -63,7 +63,7 @@ public final class TurnedPass extends ValueAnswer {
                     style.brief(2 * d1) + " or less (twice the first: beyond it the runs leave two slots)",
                     second);
         }
-        return new TurnedPass(d1, d2, TrialCut.USUAL_REPEATABILITY_MM, style);
+        return new TurnedPass(d1, d2, BenchUncertainty.USUAL_REPEATABILITY_MM, style);
     }
 
     /**

@@ -17,13 +17,12 @@ import org.neckgeom.table.Spelling;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * What belongs to the data of a plan beside its {@link Document}: the mark that paper is known by, and tables of frets and
  * stations as comma-separated values. Immutable.
  */
-public final class PlanData implements SaysLengths<PlanData> {
+public final class PlanData {
 
     private static final int MARK_DIGITS = 8;
 
@@ -124,11 +123,6 @@ public final class PlanData implements SaysLengths<PlanData> {
         return text.chars().anyMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r')
                 ? "\"" + text.replace("\"", "\"\"") + "\""
                 : text;
-    }
-
-    @Override
-    public PlanData in(LengthStyle other) {
-        return new PlanData(plan.in(other));
     }
 
     /** True for the data of an equal plan. */

@@ -4,8 +4,6 @@ import java.util.Objects;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.text.Report;
-import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * The whole plan of a neck as something to read: plain text for a terminal, or one page with drawings to hang by the
@@ -14,7 +12,7 @@ import org.neckgeom.units.SaysLengths;
  * <p>Both say first what stands, what to stop for and what to do next; then what can hurt; then the settings in order of
  * work; then drawings and tables.
  */
-public final class Sheet implements SaysLengths<Sheet> {
+public final class Sheet {
 
     private final NeckPlan plan;
     private final Contents contents;
@@ -50,11 +48,6 @@ public final class Sheet implements SaysLengths<Sheet> {
      */
     public String toHtml() {
         return Page.of(contents);
-    }
-
-    @Override
-    public Sheet in(LengthStyle other) {
-        return new Sheet(plan.in(other));
     }
 
     /** True for the sheet of the same contents. */

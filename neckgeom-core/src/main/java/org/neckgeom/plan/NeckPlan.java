@@ -51,7 +51,6 @@ import org.neckgeom.table.Values;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnits;
 
 /**
@@ -67,7 +66,7 @@ import org.neckgeom.units.ShopUnits;
  * to be ready for is a heated winter: from 45 % to 25 % relative humidity at 21 degrees Celsius. A neck designed in inches has the same
  * limits in inches: 4 thou, 1/8 in, 40 thou, 8 thou.
  */
-public final class NeckPlan implements SaysLengths<NeckPlan> {
+public final class NeckPlan {
 
     /** So many checks that do not stand well fit where a value is printed. */
     private static final int MOST_SHOWN = 3;
@@ -150,7 +149,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
         this.given = values.complete();
         this.designed = given.at(DESIGN).style();
         this.style = given.find(PRINT_IN).orElse(designed);
-        this.shown = given.in(style);
+        this.shown = given.printedIn(style);
         JobRules.check(design(), blank(), shop(), readings());
         if (given.at(WORKMANSHIP).hasCentring()) {
             throw Refusal.because(
@@ -680,8 +679,12 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
         return report.note("sections() and checks() have the rest").toString();
     }
 
-    @Override
-    public NeckPlan in(LengthStyle other) {
+    /**
+     * {@return this plan with how its lengths are printed; equal to this}
+     *
+     * @param other millimetres, decimal inches, or fractions of an inch
+     */
+    public NeckPlan printIn(LengthStyle other) {
         return with(PRINT_IN, other);
     }
 

@@ -20,7 +20,7 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Reading;
 import org.neckgeom.order.Operation;
-import org.neckgeom.shop.TrialCut;
+import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.table.Key;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
@@ -84,7 +84,7 @@ public final class NeckReadings extends Noun<NeckReadings> {
     private static final Key<NeckReadings, Amount<Length>> REPEATABILITY = TABLE.usual(
             "reads within",
             Types.SIZE,
-            ShopUnit.MILLIMETRE.of(TrialCut.USUAL_REPEATABILITY_MM),
+            ShopUnit.MILLIMETRE.of(BenchUncertainty.USUAL_REPEATABILITY_MM),
             "one standard deviation of one of these readings; the shop's when left out");
     private static final Key<NeckReadings, Amount<Angle>> ANGLE_REPEATABILITY = TABLE.usual(
             "angle within",

@@ -147,7 +147,7 @@ final class SetUpParts {
         return plan.steps().stream()
                 .flatMap(step -> step.cut().stream())
                 .reduce((before, last) -> last)
-                .flatMap(cut -> cut.in(plan.style()).question(plan.blank().width()));
+                .flatMap(cut -> cut.question(plan.blank().width()));
     }
 
     /** Every pass: a cutter is set by them. */

@@ -74,7 +74,8 @@ public final class NeckWeather extends ValueAnswer {
     public Optional<SlotFit> slotFit() {
         return neck.channel()
                 .map(channel -> new SlotFit(
-                        across(channel.widthMm(), NeckModel.wood(neck)), channel.rod().widthMm()));
+                        across(channel.widthMm(), NeckModel.wood(neck)),
+                        channel.rod().widthMm()));
     }
 
     @Override

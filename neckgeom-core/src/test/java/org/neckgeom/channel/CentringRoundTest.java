@@ -14,8 +14,8 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Json;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.table.Spelling;
-import org.neckgeom.table.Type;
 import org.neckgeom.table.Types;
+import org.neckgeom.testing.OneKey;
 
 /** Rounds as a maker notes them, and the steps they are of. */
 class CentringRoundTest {
@@ -24,7 +24,8 @@ class CentringRoundTest {
             .slot(mm(6.02))
             .piece(mm(67.1));
     private static final TrialCut NEXT = TrialCut.walls(mm(30.5), mm(30.6)).readWithin(thou(1));
-    private static final Type<List<CentringRound>> ROUNDS = Types.list(Types.group(CentringRound.TABLE), 0, 50);
+    private static final OneKey<List<CentringRound>> ROUNDS =
+            new OneKey<>(Types.list(Types.group(CentringRound.TABLE), 0, 50));
 
     /** A cut, the same read again, two moves in a row, a move with its own uncertainty, and one after which nothing was cut. */
     private static final List<CentringStep> STEPS = List.of(
@@ -40,9 +41,9 @@ class CentringRoundTest {
     @EnumSource(Spelling.class)
     void rounds_readBackAsTheSameSteps(Spelling spelling) {
         List<CentringRound> rounds = CentringRound.of(STEPS);
-        String written = Json.of(ROUNDS.tree(rounds, spelling));
+        String written = Json.of(ROUNDS.written(rounds, spelling));
 
-        List<CentringRound> read = ROUNDS.read(Json.read(written), "readings");
+        List<CentringRound> read = ROUNDS.read(Json.read(written));
 
         assertThat(read).as(written).isEqualTo(rounds);
         assertThat(read.stream().flatMap(round -> round.steps().stream()).toList())
@@ -78,11 +79,10 @@ class CentringRoundTest {
                 "`\"fence wall\": [], \"far wall\": \"3 mm\"` | fence wall | be a list of 1 to 100 items"
             })
     void round_refusesWhatDoesNotGoTogether_withItsPath(String keys, String path, String words) {
-        assertThatThrownBy(() ->
-                        CentringRound.TABLE.read(Json.read("{" + (keys == null ? "" : keys) + "}"), "readings[2]"))
+        assertThatThrownBy(() -> CentringRound.TABLE.read(Json.read("{" + (keys == null ? "" : keys) + "}")))
                 .isInstanceOfSatisfying(Refusal.class, refused -> {
                     assertThat(refused.faults()).hasSize(1);
-                    assertThat(refused.faults().get(0).path()).isEqualTo("readings[2]." + path);
+                    assertThat(refused.faults().get(0).path()).isEqualTo(path);
                     assertThat(refused.faults().get(0).must()).contains(words);
                 });
     }

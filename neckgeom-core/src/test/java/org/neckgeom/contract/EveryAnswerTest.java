@@ -8,6 +8,7 @@ import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -26,12 +27,19 @@ import org.neckgeom.budget.Dual;
 import org.neckgeom.channel.Caution;
 import org.neckgeom.channel.Cautions;
 import org.neckgeom.form.Answer;
+import org.neckgeom.form.Kind;
+import org.neckgeom.measure.Estimate;
+import org.neckgeom.measure.GlobalRisk;
+import org.neckgeom.measure.Interval;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.measure.Reading;
+import org.neckgeom.measure.Spread;
+import org.neckgeom.measure.Verdict;
 import org.neckgeom.plan.PlanSection;
 import org.neckgeom.sweep.Best;
 import org.neckgeom.testing.PublicTypes;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.ShopUnits;
 
@@ -130,11 +138,12 @@ class EveryAnswerTest {
                         for (LengthStyle style : LengthStyle.values()) {
                             hold(speaker, style, faults);
                         }
-                    } else if (answer instanceof SaysLengths<?> speaker) {
+                    } else if (takesAStyle(type)) {
                         for (LengthStyle style : LengthStyle.values()) {
-                            hold(speaker, style, faults);
+                            hold(answer, style, faults);
                         }
                     } else if (type != PlanSection.Row.class
+                            && !Walk.isWholePlan(answer)
                             && (MILLIMETRES.matcher(own).find()
                                     || INCHES.matcher(own).find())) {
                         faults.add(type.getSimpleName() + " says a length but takes no style: " + own);
@@ -155,8 +164,30 @@ class EveryAnswerTest {
         }
     }
 
-    private static void hold(SaysLengths<?> answer, LengthStyle style, List<String> faults) {
-        Object said = answer.in(style);
+    /** Amounts and what is measured alone: an answer takes a style when it is written, a plan by its key. */
+    private static boolean takesAStyle(Class<?> type) {
+        return Arrays.stream(type.getMethods())
+                .anyMatch(method -> method.getName().equals("in")
+                        && Arrays.equals(method.getParameterTypes(), new Class<?>[] {LengthStyle.class}));
+    }
+
+    @Test
+    void copiesInAStyle_areOfAmountsAndMeasuresAlone() throws IOException, URISyntaxException {
+        assertThat(Stream.concat(publicTypes().stream(), PublicTypes.beside(Amount.class).stream())
+                        .filter(EveryAnswerTest::takesAStyle))
+                .containsExactlyInAnyOrder(
+                        Amount.class,
+                        Estimate.class,
+                        Limits.class,
+                        Spread.class,
+                        Verdict.class,
+                        Interval.class,
+                        Reading.class,
+                        GlobalRisk.class);
+    }
+
+    private static void hold(Object answer, LengthStyle style, List<String> faults) {
+        Object said = Kind.printedIn(answer, style);
         String where = answer.getClass().getSimpleName() + " in " + style + ": ";
         String text = said.toString();
         if (isInAnotherStyle(named(answer, text), style) || text.length() > 999 || isNoisy(answer, text)) {
@@ -166,7 +197,7 @@ class EveryAnswerTest {
             faults.add(where + "is another value");
         }
         for (LengthStyle first : LengthStyle.values()) {
-            Object there = ((SaysLengths<?>) answer.in(first)).in(style);
+            Object there = Kind.printedIn(Kind.printedIn(answer, first), style);
             if (!there.toString().equals(text)) {
                 faults.add(where + "by way of " + first + " it is " + there);
             }

@@ -89,7 +89,7 @@ class PlanRoundTripTest {
     @MethodSource("seeds")
     void planFrom_keepsFractionsOfAnInch(long seed) throws IOException {
         NeckPlan plan = RandomPlans.of(seed);
-        NeckPlan said = plan.in(LengthStyle.INCH_FRACTIONS);
+        NeckPlan said = plan.printIn(LengthStyle.INCH_FRACTIONS);
         String json = Document.PLAN.json(said);
 
         NeckPlan read = Document.PLAN.read(json);
@@ -394,7 +394,7 @@ class PlanRoundTripTest {
         assertThat(data.hash()).isEqualTo(HexFormat.of().formatHex(digest));
         assertThat(data.mark()).hasSize(8).isEqualTo(data.hash().substring(0, 8));
         for (LengthStyle style : LengthStyle.values()) {
-            assertThat(data.in(style).hash()).isEqualTo(data.hash());
+            assertThat(PlanData.of(OCTAVE.printIn(style)).hash()).isEqualTo(data.hash());
         }
         assertThat(PlanData.of(OCTAVE.relief(mm(0.21))).hash()).isNotEqualTo(data.hash());
         assertThat(Sheet.of(OCTAVE).toHtml()).contains("<p>Belongs to set " + data.mark() + ".</p>");

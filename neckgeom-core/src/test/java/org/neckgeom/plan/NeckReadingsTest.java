@@ -117,7 +117,7 @@ class NeckReadingsTest {
                 .fenceMoved(FenceMove.away(mm(1.27)))
                 .workmanship(Workmanship.withDefaults().cutting(Spread.normal(mm(0.0508))));
 
-        NeckPlan inches = read.in(LengthStyle.DECIMAL_INCHES);
+        NeckPlan inches = read.printIn(LengthStyle.DECIMAL_INCHES);
 
         assertThat(inches).isEqualTo(read).hasSameHashCodeAs(read);
         assertThat(inches.readings().toString()).contains("0.3700 in").doesNotContain(" mm");
@@ -126,7 +126,7 @@ class NeckReadingsTest {
                 .doesNotContain(" mm");
         assertThat(inches.steps().get(1)).hasToString("fence moved 0.05 in away from the cutter");
         assertThat(inches.workmanship().text(inches.style())).contains("2 thou").doesNotContain(" mm");
-        assertThat(inches.in(LengthStyle.MILLIMETRES).readings())
+        assertThat(inches.printIn(LengthStyle.MILLIMETRES).readings())
                 .hasToString(read.readings().toString());
     }
 
@@ -507,8 +507,7 @@ class NeckReadingsTest {
         assertThat(angled.count()).isEqualTo(2);
         assertThat(deep.backDepth(mm(120), read(17, 0.05)).count()).isEqualTo(3);
         assertThat(deep.backDepth(mm(100), read(16, 0.05)).count()).isEqualTo(2);
-        assertThat(one.in(LengthStyle.DECIMAL_INCHES)).isEqualTo(one);
-        assertThat(deep.in(LengthStyle.DECIMAL_INCHES).toString())
+        assertThat(deep.text(LengthStyle.DECIMAL_INCHES))
                 .contains("back at 3.937 in")
                 .doesNotContain(" mm");
     }

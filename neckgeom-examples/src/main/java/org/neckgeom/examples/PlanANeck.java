@@ -107,7 +107,7 @@ public final class PlanANeck {
                 OutputFiles.check(orders.outputs().values());
                 String text = NeckFile.text(orders.file());
                 NeckPlan plan = NeckFile.parse(orders.file(), text);
-                yield planned(orders, text, orders.style().map(plan::in).orElse(plan), progress);
+                yield planned(orders, text, orders.style().map(plan::printIn).orElse(plan), progress);
             }
         };
     }

@@ -28,7 +28,7 @@ public class PlanBenchmark {
 
     /** A plan keeps what it has answered: each question goes to one that was asked nothing yet. */
     private NeckPlan unasked() {
-        return plan.in(plan.style());
+        return plan.printIn(plan.style());
     }
 
     /** Every check and every section of the plan. */

@@ -3,8 +3,9 @@ package org.neckgeom.examples.shell;
 import java.util.List;
 import java.util.Optional;
 import org.neckgeom.form.Answer;
+import org.neckgeom.form.Kind;
+import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /** Answers in the style that a shell was told to print in. */
 public final class Spoken {
@@ -24,14 +25,14 @@ public final class Spoken {
         if (answer instanceof Answer speaker) {
             return speaker.text(style);
         }
-        if (answer instanceof SaysLengths<?> speaker) {
-            return speaker.in(style);
+        if (answer instanceof NeckPlan plan) {
+            return plan.printIn(style);
         }
         if (answer instanceof Optional<?> perhaps) {
             return perhaps.map(inside -> in(style, inside));
         }
         return answer instanceof List<?> several
                 ? several.stream().map(one -> in(style, one)).toList()
-                : answer;
+                : Kind.printedIn(answer, style);
     }
 }

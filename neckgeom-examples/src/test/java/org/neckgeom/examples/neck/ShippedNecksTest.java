@@ -29,7 +29,7 @@ class ShippedNecksTest {
     void plan_goesToJsonAndBack_toTheSameBytes_inEveryStyle(String name) {
         NeckPlan asWritten = NeckFile.read(name);
         for (LengthStyle style : LengthStyle.values()) {
-            NeckPlan plan = asWritten.in(style);
+            NeckPlan plan = asWritten.printIn(style);
             String json = Document.PLAN.json(plan);
 
             NeckPlan read = Document.PLAN.read(json);
