@@ -92,10 +92,6 @@ public final class Posts extends Noun<Posts> {
         return all.get(all.size() == 1 ? 0 : post);
     }
 
-    private List<Double> alongMm() {
-        return values().at(ALONG).stream().map(Amount::house).toList();
-    }
-
     private static Form<Posts> sentences() {
         return TABLE.facts("head-posts")
                 .fact("posts", Kind.table(HeadPost.FORM), "from bass to treble", Posts::each)

@@ -24,7 +24,8 @@ public final class Statement extends ValueAnswer {
 
         private static String inWords(String key) {
             StringBuilder words = new StringBuilder();
-            for (char c : key.toCharArray()) {
+            for (int i = 0; i < key.length(); i++) {
+                char c = key.charAt(i);
                 words.append(Character.isUpperCase(c) ? " " : "").append(Character.toLowerCase(c));
             }
             return words.toString();

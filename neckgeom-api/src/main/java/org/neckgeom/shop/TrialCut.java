@@ -29,7 +29,7 @@ import org.neckgeom.units.ShopUnit;
  * side, such as {@code walls 29.84 and 31.26 mm, read within 0.02 mm}. Immutable.
  *
  * <p>The slot's width and the piece's width may be read too; then the readings can be checked against each other. Each
- * may be read several times. Unless given, a single reading on wood repeats to {@link #USUAL_REPEATABILITY_MM}, and
+ * may be read several times. Unless given, a single reading on wood repeats to {@link BenchUncertainty#USUAL_REPEATABILITY_MM}, and
  * several readings speak for themselves (GUM 4.2, Type A).
  *
  * <p>Readings that no slip explains are refused: a wall longer than the piece, a slot wider than it, or walls and slot that

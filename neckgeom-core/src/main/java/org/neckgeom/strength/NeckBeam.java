@@ -48,7 +48,7 @@ record NeckBeam(
     record Back(Taper halfWidth, Taper depth, Superellipse bass, Superellipse treble, double modulus) {
 
         boolean isEven() {
-            return bass == treble;
+            return bass.exponent() == treble.exponent();
         }
 
         boolean holds(double y, double below, double x) {
