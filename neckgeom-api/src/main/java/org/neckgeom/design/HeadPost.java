@@ -33,7 +33,7 @@ public final class HeadPost extends ValueAnswer {
     private final double above;
 
     private HeadPost(double along, double aside, double above, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.along = along;
         this.aside = aside;
         this.above = above;
@@ -95,11 +95,6 @@ public final class HeadPost extends ValueAnswer {
     /** {@return the string's height over the head's face at the post, in mm; negative under the face} */
     public double aboveMm() {
         return above;
-    }
-
-    @Override
-    public Form<HeadPost> form() {
-        return FORM;
     }
 
     @Override

@@ -10,7 +10,7 @@ import org.neckgeom.units.LengthStyle;
  * A sentence with the facts it names, such as <code>{past} past the body joint</code> with {@code past} of 12 mm: what an
  * answer puts together as it goes, where a form of its own would be used once. Immutable.
  */
-public final class Statement extends ValueAnswer {
+public final class Statement extends LeanAnswer {
 
     private record Given<V>(String key, Kind<V> kind, V value) {
 

@@ -1,54 +1,26 @@
 package org.neckgeom.form;
 
-import java.util.Arrays;
 import java.util.Objects;
-import org.jspecify.annotations.Nullable;
 import org.neckgeom.units.LengthStyle;
 
-/**
- * An answer that equals another of its type with the same parts, and prints in the style of the first length given.
- * Immutable.
- */
-@SuppressWarnings("exports") // JSpecify is for compilers only
-public abstract class ValueAnswer implements Answer {
+/** An answer that is what its parts are, with the form of its type. Immutable. */
+public abstract class ValueAnswer extends LeanAnswer {
 
-    private final LengthStyle style;
+    private final Form<?> form;
 
     /**
-     * Takes the style.
+     * Takes form and style.
      *
+     * @param form of the implementing type, a constant
      * @param style of the first length given
      */
-    protected ValueAnswer(LengthStyle style) {
-        this.style = Objects.requireNonNull(style, "style");
-    }
-
-    /**
-     * {@return all that makes this answer what it is: doubles, arrays, values, null for a part that is not there} The style
-     * is none of them.
-     */
-    protected abstract @Nullable Object[] parts();
-
-    @Override
-    public final LengthStyle style() {
-        return style;
+    protected ValueAnswer(Form<?> form, LengthStyle style) {
+        super(style);
+        this.form = Objects.requireNonNull(form, "form");
     }
 
     @Override
-    public final boolean equals(@Nullable Object other) {
-        return this == other
-                || other instanceof ValueAnswer that
-                        && getClass() == that.getClass()
-                        && Arrays.deepEquals(parts(), that.parts());
-    }
-
-    @Override
-    public final int hashCode() {
-        return Arrays.deepHashCode(parts());
-    }
-
-    @Override
-    public String toString() {
-        return text(style);
+    public Form<?> form() {
+        return form;
     }
 }

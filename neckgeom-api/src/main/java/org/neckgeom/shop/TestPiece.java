@@ -33,7 +33,7 @@ public final class TestPiece extends ValueAnswer {
     private final ShopUnit<Length> unit;
 
     private TestPiece(double width, double uncertainty, double degreesOfFreedom, ShopUnit<Length> unit) {
-        super(LengthStyle.ofUnit(unit));
+        super(FORM, LengthStyle.ofUnit(unit));
         this.width = width;
         this.uncertainty = HouseUnits.finite(uncertainty, "standard uncertainty", unit.symbol());
         this.degreesOfFreedom = degreesOfFreedom;
@@ -101,11 +101,6 @@ public final class TestPiece extends ValueAnswer {
 
     private Optional<Estimate<Length>> copy() {
         return isCopied() ? Optional.of(Estimate.ofHouse(0, uncertainty, degreesOfFreedom, unit)) : Optional.empty();
-    }
-
-    @Override
-    public Form<TestPiece> form() {
-        return FORM;
     }
 
     @Override

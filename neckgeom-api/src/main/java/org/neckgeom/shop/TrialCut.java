@@ -10,8 +10,8 @@ import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.LeanAnswer;
 import org.neckgeom.form.Statement;
-import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.table.Key;
 import org.neckgeom.table.Table;
@@ -36,7 +36,7 @@ import org.neckgeom.units.ShopUnit;
  * differ from it by more than {@link #LARGEST_MISFIT} of its width.
  */
 @SuppressWarnings("exports") // JSpecify is for compilers only
-public final class TrialCut extends ValueAnswer {
+public final class TrialCut extends LeanAnswer {
 
     /** Its keys. */
     public static final Table<TrialCut> TABLE = Table.of(

@@ -13,7 +13,7 @@ import javax.measure.quantity.Pressure;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
-import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.form.LeanAnswer;
 import org.neckgeom.stock.WoodFigure.Kind;
 import org.neckgeom.stock.WoodFigure.Standing;
 import org.neckgeom.stock.WoodTable.Row;
@@ -41,7 +41,7 @@ import org.neckgeom.units.ShopUnit;
  * by {@link #modulus(Quantity)} and {@link #modulusVariation(Quantity)}.
  */
 @SuppressWarnings("exports") // JSpecify is for compilers only
-public final class Wood extends ValueAnswer {
+public final class Wood extends LeanAnswer {
 
     /** Its keys where it is not a listed wood. */
     public static final Table<Wood> TABLE = Table.of("wood", "a wood that is not listed", Wood::from, Wood::split)

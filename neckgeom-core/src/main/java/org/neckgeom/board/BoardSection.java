@@ -38,7 +38,7 @@ public final class BoardSection extends ValueAnswer {
     private final double radius;
 
     private BoardSection(double station, double width, double middle, double radius, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.station = station;
         this.width = width;
         this.middle = middle;
@@ -113,10 +113,5 @@ public final class BoardSection extends ValueAnswer {
     @Override
     protected Object[] parts() {
         return new Object[] {station, width, middle, radius};
-    }
-
-    @Override
-    public Form<BoardSection> form() {
-        return FORM;
     }
 }

@@ -55,7 +55,7 @@ public final class BoardShape extends ValueAnswer {
     private final boolean equalEdges;
 
     private BoardShape(NeckDesign neck, boolean equalEdges) {
-        super(neck.style());
+        super(FORM, neck.style());
         this.neck = neck;
         this.equalEdges = equalEdges;
     }
@@ -159,10 +159,5 @@ public final class BoardShape extends ValueAnswer {
     @Override
     protected Object[] parts() {
         return new Object[] {neck, equalEdges};
-    }
-
-    @Override
-    public Form<BoardShape> form() {
-        return FORM;
     }
 }

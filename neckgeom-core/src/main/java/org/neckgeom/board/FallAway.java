@@ -37,7 +37,7 @@ public final class FallAway extends ValueAnswer {
     private final double drop;
 
     private FallAway(double start, double end, double drop, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.start = start;
         this.end = end;
         this.drop = drop;
@@ -97,10 +97,5 @@ public final class FallAway extends ValueAnswer {
     @Override
     protected Object[] parts() {
         return new Object[] {start, end, drop};
-    }
-
-    @Override
-    public Form<FallAway> form() {
-        return FORM;
     }
 }

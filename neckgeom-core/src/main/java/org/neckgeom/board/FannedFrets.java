@@ -56,7 +56,7 @@ public final class FannedFrets extends ValueAnswer {
     private final double trebleRun;
 
     private FannedFrets(double[] p, int divisions, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.bass = p[0];
         this.treble = p[1];
         this.atNut = p[2];
@@ -286,10 +286,5 @@ public final class FannedFrets extends ValueAnswer {
     @Override
     protected Object[] parts() {
         return new Object[] {bass, treble, divisions, atNut, atSaddle, straight};
-    }
-
-    @Override
-    public Form<FannedFrets> form() {
-        return FORM;
     }
 }

@@ -4,14 +4,14 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
-import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.form.LeanAnswer;
 import org.neckgeom.kernel.FretKernel;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 
 /** One fret's place, such as fret 12 at {@code 280.000 mm} from the nut. Immutable. */
-public final class Fret extends ValueAnswer {
+public final class Fret extends LeanAnswer {
 
     private final int number;
     private final double fromNut;

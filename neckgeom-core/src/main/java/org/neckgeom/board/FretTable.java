@@ -10,7 +10,7 @@ import org.neckgeom.design.Scale;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
-import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.form.LeanAnswer;
 import org.neckgeom.kernel.FretKernel;
 import org.neckgeom.units.HouseUnits;
 
@@ -20,7 +20,7 @@ import org.neckgeom.units.HouseUnits;
  * <p>{@code fret n at L (1 - 2^(-n/d))}, L the scale and d the equal divisions of the octave. Exact (equal
  * temperament). The nut's fingerboard side is 0; compensation moves the saddle, not the frets.
  */
-public final class FretTable extends ValueAnswer {
+public final class FretTable extends LeanAnswer {
 
     /** Greatest error of a place, relative to the scale; the tests hold the table to it. */
     public static final double ACCURACY = 4e-16;

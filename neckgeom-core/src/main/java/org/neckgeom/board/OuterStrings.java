@@ -28,7 +28,7 @@ public final class OuterStrings extends ValueAnswer {
     private final double atSaddle;
 
     private OuterStrings(double atNut, double atSaddle, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.atNut = atNut;
         this.atSaddle = atSaddle;
     }
@@ -72,10 +72,5 @@ public final class OuterStrings extends ValueAnswer {
     @Override
     protected Object[] parts() {
         return new Object[] {atNut, atSaddle};
-    }
-
-    @Override
-    public Form<OuterStrings> form() {
-        return FORM;
     }
 }

@@ -48,7 +48,7 @@ public final class StringOverhang extends ValueAnswer {
 
     private StringOverhang(
             NeckDesign neck, StringPlaces nut, StringPlaces saddle, double length, @Nullable FannedFrets fan) {
-        super(neck.style());
+        super(FORM, neck.style());
         this.neck = neck;
         this.nut = nut;
         this.saddle = saddle;
@@ -155,10 +155,5 @@ public final class StringOverhang extends ValueAnswer {
     @Override
     protected @Nullable Object[] parts() {
         return new Object[] {neck, nut, saddle, length, fan};
-    }
-
-    @Override
-    public Form<StringOverhang> form() {
-        return FORM;
     }
 }

@@ -38,7 +38,7 @@ public final class StringPlaces extends ValueAnswer {
     private final double[] diameters;
 
     private StringPlaces(double[] centres, double[] diameters, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.centres = centres;
         this.diameters = diameters;
     }
@@ -150,10 +150,5 @@ public final class StringPlaces extends ValueAnswer {
     @Override
     protected Object[] parts() {
         return new Object[] {centres, diameters};
-    }
-
-    @Override
-    public Form<StringPlaces> form() {
-        return FORM;
     }
 }

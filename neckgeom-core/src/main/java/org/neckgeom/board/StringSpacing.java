@@ -39,7 +39,7 @@ public final class StringSpacing extends ValueAnswer {
     private final double span;
 
     private StringSpacing(double[] diameters, double pair, double span, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.diameters = diameters;
         this.pair = pair;
         this.span = span;
@@ -240,10 +240,5 @@ public final class StringSpacing extends ValueAnswer {
     @Override
     protected Object[] parts() {
         return new Object[] {diameters, pair, span};
-    }
-
-    @Override
-    public Form<StringSpacing> form() {
-        return FORM;
     }
 }

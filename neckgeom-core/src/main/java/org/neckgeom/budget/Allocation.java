@@ -87,7 +87,9 @@ public final class Allocation<Q extends Quantity<Q>> extends ValueAnswer {
             double saving,
             Limits<Q> limits,
             double probability) {
-        super(Shown.style(limits.unit(), commonScale.contributors().stream().map(Contributor::spread)));
+        super(
+                FORM,
+                Shown.style(limits.unit(), commonScale.contributors().stream().map(Contributor::spread)));
         this.title = title;
         this.commonScale = commonScale;
         this.leastEffort = leastEffort;
@@ -251,11 +253,6 @@ public final class Allocation<Q extends Quantity<Q>> extends ValueAnswer {
                     leastEffort.contributors().get(i)));
         }
         return rows;
-    }
-
-    @Override
-    public Form<Allocation<?>> form() {
-        return FORM;
     }
 
     @Override

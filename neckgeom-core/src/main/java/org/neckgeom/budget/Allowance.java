@@ -42,7 +42,7 @@ public final class Allowance<Q extends Quantity<Q>> extends ValueAnswer {
     private final double probability;
 
     private Allowance(String name, double factor, List<Contributor> allowed, Limits<Q> limits, double probability) {
-        super(Shown.style(limits.unit(), allowed.stream().map(Contributor::spread)));
+        super(FORM, Shown.style(limits.unit(), allowed.stream().map(Contributor::spread)));
         this.name = name;
         this.factor = factor;
         this.allowed = allowed;
@@ -108,11 +108,6 @@ public final class Allowance<Q extends Quantity<Q>> extends ValueAnswer {
     /** {@return the contributors at their widest; one, or all of the step} */
     public List<Contributor> contributors() {
         return allowed;
-    }
-
-    @Override
-    public Form<Allowance<?>> form() {
-        return FORM;
     }
 
     @Override

@@ -67,7 +67,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
     private final String note;
 
     private Budget(String title, ShopUnit<Q> unit, Named<Contributor> named, String note) {
-        super(LengthStyle.ofUnit(unit));
+        super(FORM, LengthStyle.ofUnit(unit));
         this.title = title;
         this.unit = unit;
         this.named = named;
@@ -449,11 +449,6 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
                 .limit(10)
                 .map(i -> "\"" + contributors.get(i).name() + "\"")
                 .collect(Collectors.joining(", "));
-    }
-
-    @Override
-    public Form<Budget<?>> form() {
-        return FORM;
     }
 
     @Override

@@ -49,7 +49,7 @@ public final class Comparison<Q extends Quantity<Q>> extends ValueAnswer {
     private final ShopUnit<Q> unit;
 
     Comparison(String title, Estimate<Q> firstOrder, Simulated<Q> trials, int digits, ShopUnit<Q> unit) {
-        super(LengthStyle.ofUnit(unit));
+        super(FORM, LengthStyle.ofUnit(unit));
         if (digits < 1 || digits > 2) {
             throw Refusal.of("digits", "range", "be 1 or 2", "were", digits);
         }
@@ -88,11 +88,6 @@ public final class Comparison<Q extends Quantity<Q>> extends ValueAnswer {
     /** {@return the difference that is let pass; half a unit of the last digit of u that matters} */
     public Amount<Q> tolerance() {
         return Amount.ofHouse(tolerance, unit);
-    }
-
-    @Override
-    public Form<Comparison<?>> form() {
-        return FORM;
     }
 
     @Override

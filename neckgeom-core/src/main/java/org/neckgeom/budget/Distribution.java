@@ -53,7 +53,7 @@ public final class Distribution<Q extends Quantity<Q>> extends ValueAnswer {
     private final ShopUnit<Q> unit;
 
     Distribution(String title, ExactLaw law, double mean, ShopUnit<Q> unit) {
-        super(LengthStyle.ofUnit(unit));
+        super(FORM, LengthStyle.ofUnit(unit));
         this.title = title;
         this.law = law;
         this.mean = mean;
@@ -192,11 +192,6 @@ public final class Distribution<Q extends Quantity<Q>> extends ValueAnswer {
         return law.highest() < Double.POSITIVE_INFINITY
                 ? Optional.of(Interval.ofHouse(mean + law.lowest(), mean + law.highest(), unit))
                 : Optional.empty();
-    }
-
-    @Override
-    public Form<Distribution<?>> form() {
-        return FORM;
     }
 
     @Override

@@ -55,7 +55,7 @@ public final class NeckTree extends ValueAnswer {
     private final Map<String, Estimate<Length>> measured;
 
     private NeckTree(NeckDesign design, Workmanship work, boolean edge, Map<String, Estimate<Length>> measured) {
-        super(Objects.requireNonNull(design, "design").style());
+        super(FORM, Objects.requireNonNull(design, "design").style());
         this.design = Objects.requireNonNull(design, "design");
         this.work = Objects.requireNonNull(work, "workmanship");
         this.edge = edge;
@@ -213,11 +213,6 @@ public final class NeckTree extends ValueAnswer {
 
     private Amount<Length> mm(double house) {
         return design.style().amount(HouseUnits.finite(house, "station", "mm"));
-    }
-
-    @Override
-    public Form<NeckTree> form() {
-        return FORM;
     }
 
     @Override

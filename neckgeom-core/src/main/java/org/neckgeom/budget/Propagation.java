@@ -92,7 +92,7 @@ public final class Propagation<Q extends Quantity<Q>> extends ValueAnswer {
 
     private Propagation(
             String title, ShopUnit<Q> unit, List<Input> inputs, @Nullable Formula formula, @Nullable DualFormula dual) {
-        super(Shown.style(unit, inputs.stream().map(Input::spread)));
+        super(FORM, Shown.style(unit, inputs.stream().map(Input::spread)));
         this.title = title;
         this.unit = unit;
         this.inputs = inputs;
@@ -308,11 +308,6 @@ public final class Propagation<Q extends Quantity<Q>> extends ValueAnswer {
         } catch (IllegalArgumentException | ArithmeticException e) {
             return Optional.ofNullable(e.getMessage());
         }
-    }
-
-    @Override
-    public Form<Propagation<?>> form() {
-        return FORM;
     }
 
     @Override

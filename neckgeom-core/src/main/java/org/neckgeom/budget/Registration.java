@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
-import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.form.LeanAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.text.Nearest;
@@ -37,7 +37,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>There are three such trees in one: across the neck (y, positive toward the treble side), in height (z, positive
  * toward the strings), along it (x, positive toward the body). A feature has its own parent in each.
  */
-public final class Registration extends ValueAnswer {
+public final class Registration extends LeanAnswer {
 
     /** The feature every tree grows from: the blank itself, its centreline, its glue face, its nut line. */
     public static final String BLANK = "blank";
@@ -498,7 +498,7 @@ public final class Registration extends ValueAnswer {
         }
 
         /** The sentence once the stations are known. Immutable. */
-        public final class At extends ValueAnswer {
+        public final class At extends LeanAnswer {
 
             private static final Form<At> FORM = Form.<At>of("placing")
                     .fact("feature", Kind.NAME, "that is placed", at -> at.feature())

@@ -25,7 +25,7 @@ public final class Share<Q extends Quantity<Q>> extends ValueAnswer {
     private final Amount<Q> contribution;
 
     Share(String name, double fraction, Amount<Q> contribution) {
-        super(LengthStyle.ofUnit(contribution.unit()));
+        super(FORM, LengthStyle.ofUnit(contribution.unit()));
         this.name = name;
         this.fraction = fraction;
         this.contribution = contribution;
@@ -44,11 +44,6 @@ public final class Share<Q extends Quantity<Q>> extends ValueAnswer {
     /** {@return the standard deviation it brings into the result; 0 or more} */
     public Amount<Q> contribution() {
         return contribution;
-    }
-
-    @Override
-    public Form<Share<?>> form() {
-        return FORM;
     }
 
     @Override

@@ -42,7 +42,7 @@ public final class Shares<Q extends Quantity<Q>> extends ValueAnswer {
     private final List<Share<Q>> list;
 
     private Shares(String title, List<Share<Q>> list, ShopUnit<Q> unit) {
-        super(LengthStyle.ofUnit(unit));
+        super(FORM, LengthStyle.ofUnit(unit));
         this.title = title;
         this.list = list;
     }
@@ -96,11 +96,6 @@ public final class Shares<Q extends Quantity<Q>> extends ValueAnswer {
                 .findFirst()
                 .orElseThrow(() -> Refusal.because(
                         "contributor", "unknown", "nothing in " + title + " is called " + Words.quoted(name)));
-    }
-
-    @Override
-    public Form<Shares<?>> form() {
-        return FORM;
     }
 
     @Override

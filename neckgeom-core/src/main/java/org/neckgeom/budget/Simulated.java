@@ -76,7 +76,7 @@ public final class Simulated<Q extends Quantity<Q>> extends ValueAnswer {
             @Nullable Limits<Q> limits,
             @Nullable Settled settled,
             ShopUnit<Q> unit) {
-        super(LengthStyle.ofUnit(unit));
+        super(FORM, LengthStyle.ofUnit(unit));
         this.title = title;
         this.tally = tally;
         this.reference = reference;
@@ -207,11 +207,6 @@ public final class Simulated<Q extends Quantity<Q>> extends ValueAnswer {
 
     private Optional<Settled> settled() {
         return Optional.ofNullable(settled);
-    }
-
-    @Override
-    public Form<Simulated<?>> form() {
-        return FORM;
     }
 
     @Override

@@ -58,7 +58,7 @@ public final class Simulation<Q extends Quantity<Q>> extends ValueAnswer {
             int threads,
             boolean keep,
             @Nullable Limits<Q> limits) {
-        super(LengthStyle.ofUnit(unit));
+        super(FORM, LengthStyle.ofUnit(unit));
         this.title = title;
         this.source = source;
         this.reference = reference;
@@ -155,11 +155,6 @@ public final class Simulation<Q extends Quantity<Q>> extends ValueAnswer {
         }
         Simulated.Settled settled = new Simulated.Settled(digits, batches, run.batchSize());
         return new Simulated<>(title, run.tallyWithValues(), reference, limits, settled, unit);
-    }
-
-    @Override
-    public Form<Simulation<?>> form() {
-        return FORM;
     }
 
     @Override

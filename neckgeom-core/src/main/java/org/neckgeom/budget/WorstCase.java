@@ -38,7 +38,7 @@ public final class WorstCase<Q extends Quantity<Q>> extends ValueAnswer {
     private final ShopUnit<Q> unit;
 
     WorstCase(String title, double low, double high, double normalFactor, ShopUnit<Q> unit) {
-        super(LengthStyle.ofUnit(unit));
+        super(FORM, LengthStyle.ofUnit(unit));
         this.title = title;
         this.low = low + 0.0;
         this.high = high + 0.0;
@@ -59,11 +59,6 @@ public final class WorstCase<Q extends Quantity<Q>> extends ValueAnswer {
     /** {@return k, the standard deviations at which normal parts were taken; 0 where the case is a true bound} */
     public double normalFactor() {
         return normalFactor;
-    }
-
-    @Override
-    public Form<WorstCase<?>> form() {
-        return FORM;
     }
 
     @Override

@@ -49,7 +49,7 @@ public final class Yield<Q extends Quantity<Q>> extends ValueAnswer {
     private final boolean counted;
 
     private Yield(String title, Limits<Q> limits, double outside, double uncertainty, boolean counted) {
-        super(LengthStyle.ofUnit(limits.unit()));
+        super(FORM, LengthStyle.ofUnit(limits.unit()));
         this.title = title;
         this.limits = Objects.requireNonNull(limits, "limits");
         this.outside = outside + 0.0;
@@ -122,11 +122,6 @@ public final class Yield<Q extends Quantity<Q>> extends ValueAnswer {
 
     private Optional<Double> oneIn() {
         return outside > 0 && outside < 0.5 ? Optional.of(1 / outside) : Optional.empty();
-    }
-
-    @Override
-    public Form<Yield<?>> form() {
-        return FORM;
     }
 
     @Override

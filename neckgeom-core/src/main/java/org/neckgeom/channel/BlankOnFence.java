@@ -108,7 +108,7 @@ public final class BlankOnFence extends ValueAnswer {
             @Nullable Head head,
             double trialPiece,
             boolean mayBePlaned) {
-        super(blank.style());
+        super(FORM, blank.style());
         this.blank = blank;
         this.channel = channel;
         this.fence = fence;
@@ -393,11 +393,6 @@ public final class BlankOnFence extends ValueAnswer {
         }
         return new SlotPlace(
                 stations, offsets, shifts, variance, endUncertainty, endUncertainty, degreesOfFreedom, shown);
-    }
-
-    @Override
-    public Form<BlankOnFence> form() {
-        return FORM;
     }
 
     @Override

@@ -97,7 +97,7 @@ public final class Cautions extends ValueAnswer {
     private final List<Caution> list;
 
     private Cautions(List<Caution> list) {
-        super(LengthStyle.MILLIMETRES);
+        super(FORM, LengthStyle.MILLIMETRES);
         this.list = List.copyOf(list);
     }
 
@@ -151,11 +151,6 @@ public final class Cautions extends ValueAnswer {
     /** {@return the cautions as a list; at least one, the most pressing first} */
     public List<Caution> list() {
         return list;
-    }
-
-    @Override
-    public Form<Cautions> form() {
-        return FORM;
     }
 
     @Override

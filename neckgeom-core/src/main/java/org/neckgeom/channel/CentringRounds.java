@@ -12,7 +12,7 @@ import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
-import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.form.LeanAnswer;
 import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.DecisionRule;
 import org.neckgeom.shop.FeelerSet;
@@ -32,7 +32,7 @@ import org.neckgeom.units.LengthStyle;
  * whole channel; the width of each trial piece, or its slot, must then be read, or the piece be ripped with the blank.
  */
 @SuppressWarnings("exports") // JSpecify is for compilers only
-public final class CentringRounds extends ValueAnswer {
+public final class CentringRounds extends LeanAnswer {
 
     /** A strip planed to a taper on the bench, standard uncertainty in mm; common practice. */
     private static final double STRIP_MM = 0.02;

@@ -35,7 +35,7 @@ public final class CentringStep extends ValueAnswer {
     private final @Nullable FenceMove move;
 
     private CentringStep(@Nullable TrialCut cut, boolean again, @Nullable FenceMove move) {
-        super(cut != null ? cut.style() : Objects.requireNonNull(move).style());
+        super(FORM, cut != null ? cut.style() : Objects.requireNonNull(move).style());
         this.cut = cut;
         this.again = again;
         this.move = move;
@@ -83,11 +83,6 @@ public final class CentringStep extends ValueAnswer {
     /** {@return the fence move; the move at the cutter, or nothing for a cut} */
     public Optional<FenceMove> move() {
         return Optional.ofNullable(move);
-    }
-
-    @Override
-    public Form<CentringStep> form() {
-        return FORM;
     }
 
     @Override

@@ -47,7 +47,7 @@ public final class ChannelFloor extends ValueAnswer {
     private final Channel channel;
 
     ChannelFloor(Channel channel, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.channel = channel;
     }
 
@@ -83,11 +83,6 @@ public final class ChannelFloor extends ValueAnswer {
         double s = channel.archMm();
         double half = channel.lengthMm() / 2;
         return (half * half + s * s) / (2 * s);
-    }
-
-    @Override
-    public Form<ChannelFloor> form() {
-        return FORM;
     }
 
     @Override

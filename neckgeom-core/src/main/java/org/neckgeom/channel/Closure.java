@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
-import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.form.LeanAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.numeric.StudentLaw;
 import org.neckgeom.shop.BenchUncertainty;
@@ -42,7 +42,7 @@ import org.neckgeom.units.ShopUnit;
  * <p>Which reading is wrong cannot be found from four single readings: any one of them could be. Repeated readings show it,
  * and so does what the slot and the piece should be: {@link #cutBy}, {@link #slotShouldBe}, {@link #pieceShouldBe}.
  */
-public final class Closure extends ValueAnswer {
+public final class Closure extends LeanAnswer {
 
     /** What the readings of a cut show of themselves. */
     public enum Outcome {

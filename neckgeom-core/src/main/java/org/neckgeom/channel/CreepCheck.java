@@ -58,7 +58,7 @@ public final class CreepCheck extends ValueAnswer {
     private final List<Double> excessesMm;
 
     CreepCheck(double[] setMm, double uncertaintyMm, List<Double> excessesMm, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.setMm = setMm;
         this.uncertaintyMm = uncertaintyMm;
         this.excessesMm = List.copyOf(excessesMm);
@@ -102,11 +102,6 @@ public final class CreepCheck extends ValueAnswer {
     /** {@return how much deeper than set the slot is after the last pass read, in mm; 0 before the first} */
     public double excessMm() {
         return excessesMm.isEmpty() ? 0 : excessesMm.get(excessesMm.size() - 1);
-    }
-
-    @Override
-    public Form<CreepCheck> form() {
-        return FORM;
     }
 
     private Optional<Estimate<Length>> excess() {

@@ -89,7 +89,7 @@ public final class CutterLoad extends ValueAnswer {
 
     private CutterLoad(
             Cutter cutter, double specificForce, double feed, double turns, double depthMm, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.cutter = cutter;
         this.specificForce = specificForce;
         this.feed = feed;
@@ -247,11 +247,6 @@ public final class CutterLoad extends ValueAnswer {
                     "more than about 0.25 mm (10 thou) an edge snatches and tears with a small cutter"));
         }
         return all;
-    }
-
-    @Override
-    public Form<CutterLoad> form() {
-        return FORM;
     }
 
     @Override

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
-import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.form.LeanAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
@@ -23,7 +23,7 @@ import org.neckgeom.units.LengthStyle;
  * readings contradict each other there is no advice: the move prints why, and asking it for a number throws.
  */
 @SuppressWarnings("exports") // JSpecify is for compilers only
-public final class FenceMove extends ValueAnswer {
+public final class FenceMove extends LeanAnswer {
 
     private final double offsetMm;
     private final double uncertaintyMm;

@@ -46,7 +46,7 @@ public final class FenceStep extends ValueAnswer {
     private final double lengthMm;
 
     private FenceStep(Fence fence, double lengthMm, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.fence = fence;
         this.lengthMm = lengthMm;
     }
@@ -94,11 +94,6 @@ public final class FenceStep extends ValueAnswer {
 
     private Offset shift(double alongMm) {
         return Offset.ofMm(-new Riding(0, lengthMm, true, fence, null).at(alongMm), 0, style());
-    }
-
-    @Override
-    public Form<FenceStep> form() {
-        return FORM;
     }
 
     @Override

@@ -41,7 +41,7 @@ public final class HeadAtFence extends ValueAnswer {
     private final boolean otherSide;
 
     private HeadAtFence(Head head, double atNut, Blank blank, Fence fence, boolean otherSide, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.head = head;
         this.atNut = atNut;
         this.blank = blank;
@@ -132,11 +132,6 @@ public final class HeadAtFence extends ValueAnswer {
                 HeadContact.veneerReach(thickness, head.pitchRad(), shortOfNut),
                 shaftLength(),
                 style());
-    }
-
-    @Override
-    public Form<HeadAtFence> form() {
-        return FORM;
     }
 
     @Override

@@ -62,7 +62,7 @@ public final class HeadSkew extends ValueAnswer {
      * @param shaftMm the shaft's far end, from the nut
      */
     HeadSkew(double[] side, double shaftMm, Fence fence, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.side = side.clone();
         this.shaftMm = shaftMm;
         this.fence = fence;
@@ -116,11 +116,6 @@ public final class HeadSkew extends ValueAnswer {
 
     private Offset offset(double x) {
         return Offset.ofMm(-riding().at(x), 0, style());
-    }
-
-    @Override
-    public Form<HeadSkew> form() {
-        return FORM;
     }
 
     @Override

@@ -106,7 +106,7 @@ public final class LeafStack extends ValueAnswer {
             double ratio,
             boolean toward,
             LengthStyle style) {
-        super(style);
+        super(FORM, style);
         if (!(most >= 1 && most <= LeafSearch.MOST_LEAVES)) {
             throw Refusal.of("leaves in a stack", "range", "be 1 to " + LeafSearch.MOST_LEAVES, "were", most);
         }
@@ -287,11 +287,6 @@ public final class LeafStack extends ValueAnswer {
     /** {@return what to do instead where the stack is not close: several moves, two stacks, paper; else empty} */
     public String remedy() {
         return farther().map(remedy -> REMEDY.text(remedy, style())).orElse("");
-    }
-
-    @Override
-    public Form<LeafStack> form() {
-        return FORM;
     }
 
     @Override

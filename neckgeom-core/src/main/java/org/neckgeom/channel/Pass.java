@@ -24,7 +24,7 @@ public final class Pass extends ValueAnswer {
     private final double heightMm;
 
     Pass(int number, double stepMm, double heightMm, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.number = number;
         this.stepMm = stepMm;
         this.heightMm = heightMm;
@@ -43,11 +43,6 @@ public final class Pass extends ValueAnswer {
     /** {@return the cutter's height over the table for this pass: the gauge block's step, the depth reached} */
     public Amount<Length> height() {
         return style().amount(heightMm);
-    }
-
-    @Override
-    public Form<Pass> form() {
-        return FORM;
     }
 
     @Override

@@ -55,7 +55,7 @@ public final class PassPlan extends ValueAnswer {
     }
 
     private PassPlan(List<Pass> passes, boolean lightLast, double settingMm, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.passes = List.copyOf(passes);
         this.lightLast = lightLast;
         this.settingMm = settingMm;
@@ -111,11 +111,6 @@ public final class PassPlan extends ValueAnswer {
 
     private Optional<Double> lightStepMm() {
         return lightLast ? Optional.of(passes.get(passes.size() - 1).step().house()) : Optional.empty();
-    }
-
-    @Override
-    public Form<PassPlan> form() {
-        return FORM;
     }
 
     @Override

@@ -34,7 +34,7 @@ public final class Passes extends ValueAnswer {
     private final double lastMm;
 
     private Passes(double mostMm, double lastMm, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.mostMm = mostMm;
         this.lastMm = lastMm;
     }
@@ -134,11 +134,6 @@ public final class Passes extends ValueAnswer {
 
     private Optional<Double> light() {
         return lastMm > 0 ? Optional.of(lastMm) : Optional.empty();
-    }
-
-    @Override
-    public Form<Passes> form() {
-        return FORM;
     }
 
     @Override

@@ -46,7 +46,7 @@ public final class Rocking extends ValueAnswer {
     private final double farMm;
 
     Rocking(double heightMm, double reachMm, double farMm, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.heightMm = heightMm + 0.0;
         this.reachMm = reachMm + 0.0;
         this.farMm = farMm;
@@ -77,11 +77,6 @@ public final class Rocking extends ValueAnswer {
                 .mapToDouble(i -> farMm * i / 2)
                 .mapToObj(x -> new Station(x, HeadContact.shallow(x, heightMm, reachMm, farMm)))
                 .toList();
-    }
-
-    @Override
-    public Form<Rocking> form() {
-        return FORM;
     }
 
     @Override

@@ -38,7 +38,7 @@ public final class RodSlot extends ValueAnswer {
     private final Channel channel;
 
     private RodSlot(Channel channel, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.channel = channel;
     }
 
@@ -226,11 +226,6 @@ public final class RodSlot extends ValueAnswer {
     /** {@return the channel} */
     public Channel channel() {
         return channel;
-    }
-
-    @Override
-    public Form<RodSlot> form() {
-        return FORM;
     }
 
     @Override

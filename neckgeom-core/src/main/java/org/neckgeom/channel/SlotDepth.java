@@ -35,7 +35,7 @@ public final class SlotDepth extends ValueAnswer {
     private final Channel channel;
 
     SlotDepth(Channel channel, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.channel = channel;
     }
 
@@ -64,11 +64,6 @@ public final class SlotDepth extends ValueAnswer {
 
     private Optional<Double> pocketMm() {
         return channel.hasPocket() ? Optional.of(channel.pocketDepthMm()) : Optional.empty();
-    }
-
-    @Override
-    public Form<SlotDepth> form() {
-        return FORM;
     }
 
     @Override

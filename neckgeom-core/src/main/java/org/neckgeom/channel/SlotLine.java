@@ -58,7 +58,7 @@ public final class SlotLine extends ValueAnswer {
             double endMm,
             double uncertaintyMm,
             LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.startOffsetMm = startOffsetMm + 0.0;
         this.endOffsetMm = endOffsetMm + 0.0;
         this.startMm = startMm + 0.0;
@@ -129,11 +129,6 @@ public final class SlotLine extends ValueAnswer {
 
     private double slope() {
         return (endOffsetMm - startOffsetMm) / (endMm - startMm);
-    }
-
-    @Override
-    public Form<SlotLine> form() {
-        return FORM;
     }
 
     @Override

@@ -7,7 +7,7 @@ import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
-import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.form.LeanAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -22,7 +22,7 @@ import org.neckgeom.units.ShopUnit;
  * straight. {@link #chanceWithin} is for the whole length of the channel at once, never the product of two ends' chances: they
  * share the setting of the fence.
  */
-public final class SlotPlace extends ValueAnswer {
+public final class SlotPlace extends LeanAnswer {
 
     private final double[] stations;
     private final double[] offsets;

@@ -111,7 +111,7 @@ public final class SlotStops extends ValueAnswer {
             double settingMm,
             @Nullable Head head,
             LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.leading = leading;
         this.startMm = startMm;
         this.endMm = endMm;
@@ -289,11 +289,6 @@ public final class SlotStops extends ValueAnswer {
     /** {@return the stop in front, which ends the cut} */
     public StopPlace front() {
         return leading == End.HEAD ? atHeadEnd() : atHeelEnd();
-    }
-
-    @Override
-    public Form<SlotStops> form() {
-        return FORM;
     }
 
     @Override

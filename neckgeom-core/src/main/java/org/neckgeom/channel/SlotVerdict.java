@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
-import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.form.LeanAnswer;
 import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.text.Names;
 import org.neckgeom.units.LengthStyle;
@@ -20,7 +20,7 @@ import org.neckgeom.units.LengthStyle;
  * step and a plan's check all read this one value.
  */
 @SuppressWarnings("exports") // JSpecify is for compilers only
-public final class SlotVerdict extends ValueAnswer {
+public final class SlotVerdict extends LeanAnswer {
 
     /** What contradicts what, where anything does. */
     public enum Contradiction {

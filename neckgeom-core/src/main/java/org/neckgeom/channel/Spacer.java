@@ -43,7 +43,7 @@ public final class Spacer extends ValueAnswer {
     private final double lengthMm;
 
     Spacer(double proudMm, double clearanceMm, double lengthMm, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.proudMm = proudMm + 0.0;
         this.clearanceMm = clearanceMm;
         this.lengthMm = lengthMm;
@@ -67,11 +67,6 @@ public final class Spacer extends ValueAnswer {
     public SlotLine skewFrom(Quantity<Length> thickerAtTheNut) {
         double delta = HouseUnits.mm(thickerAtTheNut, "lack of parallelism");
         return new SlotLine(-delta, 0, 0, lengthMm, 0, LengthStyle.of(thickerAtTheNut));
-    }
-
-    @Override
-    public Form<Spacer> form() {
-        return FORM;
     }
 
     @Override

@@ -32,7 +32,7 @@ public final class StopGap extends ValueAnswer {
     private final boolean toward;
 
     StopGap(double moveMm, double ratio, double moveUncertaintyMm, boolean toward, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.moveMm = moveMm;
         this.ratio = ratio;
         this.moveUncertaintyMm = moveUncertaintyMm;
@@ -72,11 +72,6 @@ public final class StopGap extends ValueAnswer {
                 ratio,
                 toward,
                 style());
-    }
-
-    @Override
-    public Form<StopGap> form() {
-        return FORM;
     }
 
     @Override

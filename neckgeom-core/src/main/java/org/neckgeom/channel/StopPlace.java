@@ -26,7 +26,7 @@ public final class StopPlace extends ValueAnswer {
     private final boolean open;
 
     StopPlace(double fromCentreMm, double radiusMm, boolean open, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.fromCentreMm = fromCentreMm;
         this.radiusMm = radiusMm;
         this.open = open;
@@ -55,11 +55,6 @@ public final class StopPlace extends ValueAnswer {
     /** {@return the distance from the cutter's edge on the other side: a radius more} */
     public Amount<Length> fromFarEdge() {
         return style().amount(fromCentreMm + radiusMm);
-    }
-
-    @Override
-    public Form<StopPlace> form() {
-        return FORM;
     }
 
     @Override

@@ -38,7 +38,7 @@ public final class TurnedPass extends ValueAnswer {
     private final double readWithinMm;
 
     private TurnedPass(double firstMm, double secondMm, double readWithinMm, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.firstMm = firstMm;
         this.secondMm = secondMm;
         this.readWithinMm = readWithinMm;
@@ -94,11 +94,6 @@ public final class TurnedPass extends ValueAnswer {
                             + style().text(secondMm) + ": read both again");
         }
         return new UnsidedOffset(Math.max(0, size), u, style());
-    }
-
-    @Override
-    public Form<TurnedPass> form() {
-        return FORM;
     }
 
     @Override

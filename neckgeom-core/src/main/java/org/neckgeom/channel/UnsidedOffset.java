@@ -39,7 +39,7 @@ public final class UnsidedOffset extends ValueAnswer {
     private final double uncertaintyMm;
 
     UnsidedOffset(double sizeMm, double uncertaintyMm, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.sizeMm = sizeMm + 0.0;
         this.uncertaintyMm = uncertaintyMm + 0.0;
     }
@@ -62,11 +62,6 @@ public final class UnsidedOffset extends ValueAnswer {
     /** {@return the offset with its side, once that is known; the slot too far from the fence by this size} */
     public Offset fartherFromTheFence() {
         return Offset.ofMm(sizeMm, uncertaintyMm, style());
-    }
-
-    @Override
-    public Form<UnsidedOffset> form() {
-        return FORM;
     }
 
     @Override

@@ -43,7 +43,7 @@ public final class HeadLayout extends ValueAnswer {
     private final double slant;
 
     private HeadLayout(Head head, double slant) {
-        super(head.style());
+        super(FORM, head.style());
         this.head = head;
         this.slant = slant;
     }
@@ -257,10 +257,5 @@ public final class HeadLayout extends ValueAnswer {
     @Override
     protected Object[] parts() {
         return new Object[] {head, slant};
-    }
-
-    @Override
-    public Form<HeadLayout> form() {
-        return FORM;
     }
 }

@@ -32,7 +32,7 @@ public final class NutForces extends ValueAnswer {
     private final double[] newtons;
 
     private NutForces(double[] newtons) {
-        super(LengthStyle.MILLIMETRES);
+        super(FORM, LengthStyle.MILLIMETRES);
         this.newtons = newtons;
     }
 
@@ -57,10 +57,5 @@ public final class NutForces extends ValueAnswer {
     @Override
     protected Object[] parts() {
         return new Object[] {newtons};
-    }
-
-    @Override
-    public Form<NutForces> form() {
-        return FORM;
     }
 }

@@ -62,7 +62,7 @@ public final class OnePieceHead extends ValueAnswer {
     private final Head head;
 
     private OnePieceHead(Head head) {
-        super(head.style());
+        super(FORM, head.style());
         this.head = head;
     }
 
@@ -150,10 +150,5 @@ public final class OnePieceHead extends ValueAnswer {
     @Override
     protected Object[] parts() {
         return new Object[] {head};
-    }
-
-    @Override
-    public Form<OnePieceHead> form() {
-        return FORM;
     }
 }

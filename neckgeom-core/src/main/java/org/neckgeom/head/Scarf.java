@@ -8,7 +8,7 @@ import org.neckgeom.design.Head;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
-import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.form.LeanAnswer;
 import org.neckgeom.kernel.Texts;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -24,7 +24,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * <p>{@code Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).kerf(mm(1.8))}
  */
-public final class Scarf extends ValueAnswer {
+public final class Scarf extends LeanAnswer {
 
     private final double pitch;
     private final double shaft;

@@ -64,7 +64,7 @@ public final class ScarfBoard extends ValueAnswer {
             double headFrom,
             double least,
             LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.place = place;
         this.thinned = thinned;
         this.thickness = thickness;
@@ -167,10 +167,5 @@ public final class ScarfBoard extends ValueAnswer {
     @Override
     protected Object[] parts() {
         return new Object[] {place, thinned, thickness, faceMark, backMark, headFrom, least};
-    }
-
-    @Override
-    public Form<ScarfBoard> form() {
-        return FORM;
     }
 }

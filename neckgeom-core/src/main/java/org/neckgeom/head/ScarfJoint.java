@@ -9,7 +9,7 @@ import org.neckgeom.design.ScarfCut;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
-import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.form.LeanAnswer;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -33,7 +33,7 @@ import org.neckgeom.units.HouseUnits;
  * glue face             in the head:  (t - d - f) / sin a;  in the shaft: (T - e) / sin a
  * </pre>
  */
-public final class ScarfJoint extends ValueAnswer {
+public final class ScarfJoint extends LeanAnswer {
 
     private final Scarf scarf;
     private final JointPlace place;

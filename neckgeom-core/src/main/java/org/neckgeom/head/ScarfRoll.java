@@ -41,7 +41,7 @@ public final class ScarfRoll extends ValueAnswer {
     private final double outOfSquare;
 
     private ScarfRoll(double pitch, double outOfSquare) {
-        super(LengthStyle.MILLIMETRES);
+        super(FORM, LengthStyle.MILLIMETRES);
         this.pitch = pitch;
         this.outOfSquare = outOfSquare;
     }
@@ -96,10 +96,5 @@ public final class ScarfRoll extends ValueAnswer {
     @Override
     protected Object[] parts() {
         return new Object[] {pitch, outOfSquare};
-    }
-
-    @Override
-    public Form<ScarfRoll> form() {
-        return FORM;
     }
 }

@@ -31,7 +31,7 @@ public final class ScarfRun extends ValueAnswer {
     private final double run;
 
     private ScarfRun(double thickness, double run, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.thickness = thickness;
         this.run = run;
     }
@@ -82,10 +82,5 @@ public final class ScarfRun extends ValueAnswer {
     @Override
     protected Object[] parts() {
         return new Object[] {thickness, run};
-    }
-
-    @Override
-    public Form<ScarfRun> form() {
-        return FORM;
     }
 }

@@ -56,7 +56,7 @@ public final class SlantedScarf extends ValueAnswer {
     private final double slant;
 
     private SlantedScarf(double pitch, double slant) {
-        super(LengthStyle.MILLIMETRES);
+        super(FORM, LengthStyle.MILLIMETRES);
         this.pitch = pitch;
         this.slant = slant;
     }
@@ -121,10 +121,5 @@ public final class SlantedScarf extends ValueAnswer {
     @Override
     protected Object[] parts() {
         return new Object[] {pitch, slant};
-    }
-
-    @Override
-    public Form<SlantedScarf> form() {
-        return FORM;
     }
 }

@@ -67,7 +67,7 @@ public final class StringBreak extends ValueAnswer {
 
     private StringBreak(
             double pitch, double along, double above, double slot, double sideways, double rise, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.pitch = pitch;
         this.along = along;
         this.above = above;
@@ -285,10 +285,5 @@ public final class StringBreak extends ValueAnswer {
     @Override
     protected Object[] parts() {
         return new Object[] {pitch, along, above, slot, sideways, rise};
-    }
-
-    @Override
-    public Form<StringBreak> form() {
-        return FORM;
     }
 }

@@ -36,7 +36,7 @@ public final class ActionChange extends ValueAnswer {
     private final double mm;
 
     private ActionChange(String cause, double turn, double perMm, double mm, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.cause = cause;
         this.turn = turn;
         this.perMm = perMm;
@@ -75,10 +75,5 @@ public final class ActionChange extends ValueAnswer {
     @Override
     protected Object[] parts() {
         return new Object[] {cause, turn, perMm, mm};
-    }
-
-    @Override
-    public Form<ActionChange> form() {
-        return FORM;
     }
 }

@@ -13,7 +13,7 @@ import org.neckgeom.design.Scale;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
-import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.form.LeanAnswer;
 import org.neckgeom.kernel.FretKernel;
 import org.neckgeom.kernel.NeckSetKernel;
 import org.neckgeom.measure.Spread;
@@ -42,7 +42,7 @@ import org.neckgeom.units.ShopUnits;
  *
  * Exact.
  */
-public final class BackSet extends ValueAnswer {
+public final class BackSet extends LeanAnswer {
 
     private static final String FRET_PLANE = "fret plane";
     private static final double HAIR_MM = 1e-9;

@@ -33,7 +33,7 @@ public final class BridgeReadings extends ValueAnswer {
     private final double bareFace;
 
     private BridgeReadings(double air, double bareFace, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.air = air + 0.0;
         this.bareFace = bareFace + 0.0;
     }
@@ -60,10 +60,5 @@ public final class BridgeReadings extends ValueAnswer {
     @Override
     protected Object[] parts() {
         return new Object[] {air, bareFace};
-    }
-
-    @Override
-    public Form<BridgeReadings> form() {
-        return FORM;
     }
 }

@@ -57,7 +57,7 @@ public final class HeelBlocks extends ValueAnswer {
 
     private HeelBlocks(
             double depth, double overstand, double angle, double lean, double shaft, double block, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.depth = depth;
         this.overstand = overstand;
         this.angle = angle;
@@ -152,10 +152,5 @@ public final class HeelBlocks extends ValueAnswer {
     @Override
     protected Object[] parts() {
         return new Object[] {depth, overstand, angle, lean, shaft, block};
-    }
-
-    @Override
-    public Form<HeelBlocks> form() {
-        return FORM;
     }
 }

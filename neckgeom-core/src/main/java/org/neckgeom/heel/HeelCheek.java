@@ -42,7 +42,7 @@ public final class HeelCheek extends ValueAnswer {
     private final double reach;
 
     private HeelCheek(double width, double offset, double reach, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.width = width;
         this.offset = offset;
         this.reach = reach;
@@ -73,10 +73,5 @@ public final class HeelCheek extends ValueAnswer {
     @Override
     protected Object[] parts() {
         return new Object[] {width, offset, reach};
-    }
-
-    @Override
-    public Form<HeelCheek> form() {
-        return FORM;
     }
 }

@@ -44,7 +44,7 @@ public final class HeelCorners extends ValueAnswer {
 
     private HeelCorners(
             double topBass, double topTreble, double capBass, double capTreble, double shortening, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.topBass = topBass + 0.0;
         this.topTreble = topTreble + 0.0;
         this.capBass = capBass + 0.0;
@@ -100,10 +100,5 @@ public final class HeelCorners extends ValueAnswer {
     @Override
     protected Object[] parts() {
         return new Object[] {topBass, topTreble, capBass, capTreble, shortening};
-    }
-
-    @Override
-    public Form<HeelCorners> form() {
-        return FORM;
     }
 }

@@ -31,7 +31,7 @@ public final class HeelFace extends ValueAnswer {
     private final double topSlope;
 
     private HeelFace(double angle, double bodyEnd, double topSlope) {
-        super(LengthStyle.MILLIMETRES);
+        super(FORM, LengthStyle.MILLIMETRES);
         this.angle = angle;
         this.bodyEnd = bodyEnd;
         this.topSlope = topSlope;
@@ -79,10 +79,5 @@ public final class HeelFace extends ValueAnswer {
     @Override
     protected Object[] parts() {
         return new Object[] {angle, bodyEnd, topSlope};
-    }
-
-    @Override
-    public Form<HeelFace> form() {
-        return FORM;
     }
 }

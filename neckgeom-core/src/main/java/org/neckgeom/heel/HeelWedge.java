@@ -48,7 +48,7 @@ public final class HeelWedge extends ValueAnswer {
     private final double plane;
 
     private HeelWedge(double heel, double change, double reach, double plane, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.heel = heel;
         this.change = change;
         this.reach = reach;
@@ -95,10 +95,5 @@ public final class HeelWedge extends ValueAnswer {
     @Override
     protected Object[] parts() {
         return new Object[] {heel, change, reach, plane};
-    }
-
-    @Override
-    public Form<HeelWedge> form() {
-        return FORM;
     }
 }

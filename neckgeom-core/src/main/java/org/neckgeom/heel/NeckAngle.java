@@ -6,7 +6,7 @@ import javax.measure.quantity.Length;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
-import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.form.LeanAnswer;
 import org.neckgeom.kernel.NeckSetKernel;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -21,7 +21,7 @@ import org.neckgeom.units.ShopUnit;
  * of nylon-strung instruments often count the other way). The heights are read where the string meets the saddle,
  * square to the reference plane, over the top there. Exact.
  */
-public final class NeckAngle extends ValueAnswer {
+public final class NeckAngle extends LeanAnswer {
 
     private final double reach;
     private final double string;

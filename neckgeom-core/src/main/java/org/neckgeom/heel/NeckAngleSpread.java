@@ -34,7 +34,7 @@ public final class NeckAngleSpread extends ValueAnswer {
     private final Spread<Length> rise;
 
     private NeckAngleSpread(NeckAngle angle, Spread<Length> rise) {
-        super(angle.style());
+        super(FORM, angle.style());
         this.angle = angle;
         this.rise = rise;
     }
@@ -72,10 +72,5 @@ public final class NeckAngleSpread extends ValueAnswer {
     @Override
     protected Object[] parts() {
         return new Object[] {angle, rise};
-    }
-
-    @Override
-    public Form<NeckAngleSpread> form() {
-        return FORM;
     }
 }

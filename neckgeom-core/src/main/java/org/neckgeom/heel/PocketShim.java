@@ -43,7 +43,7 @@ public final class PocketShim extends ValueAnswer {
     private final double reach;
 
     private PocketShim(double pocket, double change, double reach, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.pocket = pocket;
         this.change = change;
         this.reach = reach;
@@ -78,10 +78,5 @@ public final class PocketShim extends ValueAnswer {
     @Override
     protected Object[] parts() {
         return new Object[] {pocket, change, reach};
-    }
-
-    @Override
-    public Form<PocketShim> form() {
-        return FORM;
     }
 }

@@ -122,10 +122,12 @@ public final class Clash extends ValueAnswer {
             List<String> reasons,
             List<KeptOrder> kept,
             List<Remedy> remedies) {
-        super(Names.all(remedies, "remedy").stream()
-                .findFirst()
-                .map(Remedy::style)
-                .orElse(LengthStyle.MILLIMETRES));
+        super(
+                FORM,
+                Names.all(remedies, "remedy").stream()
+                        .findFirst()
+                        .map(Remedy::style)
+                        .orElse(LengthStyle.MILLIMETRES));
         this.kind = Objects.requireNonNull(kind, "kind");
         this.operations = Names.all(operations, "operation");
         this.condition = condition;
@@ -245,11 +247,6 @@ public final class Clash extends ValueAnswer {
 
     private List<String> others() {
         return remedies.stream().skip(1).map(Remedy::name).toList();
-    }
-
-    @Override
-    public Form<Clash> form() {
-        return FORM;
     }
 
     @Override

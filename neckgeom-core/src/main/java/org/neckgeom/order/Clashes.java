@@ -31,7 +31,7 @@ public final class Clashes extends ValueAnswer implements Iterable<Clash> {
     private final List<Clash> clashes;
 
     private Clashes(List<Clash> clashes) {
-        super(clashes.isEmpty() ? LengthStyle.MILLIMETRES : clashes.get(0).style());
+        super(FORM, clashes.isEmpty() ? LengthStyle.MILLIMETRES : clashes.get(0).style());
         this.clashes = clashes;
     }
 
@@ -72,11 +72,6 @@ public final class Clashes extends ValueAnswer implements Iterable<Clash> {
     private int stuck() {
         return (int)
                 clashes.stream().filter(clash -> clash.remedies().isEmpty()).count();
-    }
-
-    @Override
-    public Form<Clashes> form() {
-        return FORM;
     }
 
     @Override

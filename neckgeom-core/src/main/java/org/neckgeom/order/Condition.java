@@ -77,7 +77,7 @@ public final class Condition extends ValueAnswer {
     private final String name;
 
     private Condition(String name) {
-        super(LengthStyle.MILLIMETRES);
+        super(FORM, LengthStyle.MILLIMETRES);
         this.name = name;
     }
 
@@ -98,11 +98,6 @@ public final class Condition extends ValueAnswer {
     /** {@return the name in lower case with hyphens, such as {@code head-veneer}; stable for the usual neck's} */
     public String code() {
         return Names.code(name);
-    }
-
-    @Override
-    public Form<Condition> form() {
-        return FORM;
     }
 
     @Override

@@ -156,7 +156,7 @@ public final class Operation extends ValueAnswer {
     private final List<String> cautions = new ArrayList<>();
 
     private Operation(String name) {
-        super(LengthStyle.MILLIMETRES);
+        super(FORM, LengthStyle.MILLIMETRES);
         this.name = name;
     }
 
@@ -372,11 +372,6 @@ public final class Operation extends ValueAnswer {
     /** {@return what to mind; the cautions in the order told} */
     public List<String> cautions() {
         return List.copyOf(cautions);
-    }
-
-    @Override
-    public Form<Operation> form() {
-        return FORM;
     }
 
     @Override

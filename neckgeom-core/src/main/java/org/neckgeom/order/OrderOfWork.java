@@ -58,7 +58,7 @@ public final class OrderOfWork extends ValueAnswer {
             List<Operation> done,
             Set<Condition> start,
             List<KeptOrder> kept) {
-        super(LengthStyle.MILLIMETRES);
+        super(FORM, LengthStyle.MILLIMETRES);
         this.operations = List.copyOf(operations);
         this.dropped = List.copyOf(dropped);
         this.done = List.copyOf(done);
@@ -433,11 +433,6 @@ public final class OrderOfWork extends ValueAnswer {
 
     private static List<String> named(List<Operation> operations) {
         return operations.stream().map(Operation::name).toList();
-    }
-
-    @Override
-    public Form<OrderOfWork> form() {
-        return FORM;
     }
 
     @Override

@@ -115,7 +115,7 @@ public final class OrderPlan extends ValueAnswer {
     private final Clashes clashes;
 
     OrderPlan(WorkLeft work, List<Step> steps, Clashes clashes) {
-        super(clashes.style());
+        super(FORM, clashes.style());
         this.work = work;
         this.steps = List.copyOf(steps);
         this.clashes = clashes;
@@ -182,11 +182,6 @@ public final class OrderPlan extends ValueAnswer {
     /** {@return the whole plan as text, every step with its why, then the clashes, however long} */
     public String table() {
         return text(style(), true, true) + (clashes.isEmpty() ? "" : "\n" + clashes.table()) + "\n" + MACHINE_FIRST;
-    }
-
-    @Override
-    public Form<OrderPlan> form() {
-        return FORM;
     }
 
     @Override

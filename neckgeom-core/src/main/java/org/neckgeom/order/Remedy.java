@@ -47,6 +47,7 @@ public final class Remedy extends ValueAnswer {
 
     private Remedy(String name, String how, @Nullable Adds adds) {
         super(
+                FORM,
                 adds == null
                         ? LengthStyle.MILLIMETRES
                         : LengthStyle.ofUnit(adds.spread().unit()));
@@ -227,11 +228,6 @@ public final class Remedy extends ValueAnswer {
      */
     public Optional<AddedError> addsTo(String operation) {
         return adds(error -> new AddedError(error.errorName(), error.way(), operation, error.spread()));
-    }
-
-    @Override
-    public Form<Remedy> form() {
-        return FORM;
     }
 
     @Override

@@ -7,15 +7,15 @@ import java.util.Set;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.LeanAnswer;
 import org.neckgeom.form.RenderedAnswer;
 import org.neckgeom.form.Statement;
-import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.text.Names;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.LengthStyle;
 
 /** One part of a plan: a heading, rows that are answers or statements, and notes under them. Immutable. */
-public final class PlanSection extends ValueAnswer {
+public final class PlanSection extends LeanAnswer {
 
     private static final int MOST_CHARACTERS = 984;
 

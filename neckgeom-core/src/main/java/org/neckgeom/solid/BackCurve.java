@@ -40,7 +40,7 @@ public final class BackCurve extends ValueAnswer {
     private final double b;
 
     BackCurve(double station, SuperellipseArc bass, SuperellipseArc treble, double a, double b, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.station = station;
         this.bass = bass;
         this.treble = treble;
@@ -167,11 +167,6 @@ public final class BackCurve extends ValueAnswer {
 
     private double depthMm(double y) {
         return y >= 0 ? treble.depthAt(y, a, b) : bass.depthAt(-y, a, b);
-    }
-
-    @Override
-    public Form<BackCurve> form() {
-        return FORM;
     }
 
     @Override

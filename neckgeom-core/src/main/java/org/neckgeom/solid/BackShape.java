@@ -13,7 +13,7 @@ import org.neckgeom.design.Scale;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
-import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.form.LeanAnswer;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 
@@ -25,7 +25,7 @@ import org.neckgeom.units.LengthStyle;
  * its start on. In front of the nut (x under 0), where the head is told, the wood ends at the head's back if that comes
  * first, and is otherwise taken as the neck's back carried straight on: an estimate on the safe side.
  */
-public final class BackShape extends ValueAnswer {
+public final class BackShape extends LeanAnswer {
 
     private final BackProfile back;
     private final Scale scale;

@@ -35,7 +35,7 @@ public final class BlankNeeds extends ValueAnswer {
     private final Blank neck;
 
     private BlankNeeds(Blank neck) {
-        super(neck.style());
+        super(FORM, neck.style());
         this.neck = neck;
     }
 
@@ -91,10 +91,5 @@ public final class BlankNeeds extends ValueAnswer {
     @Override
     protected Object[] parts() {
         return new Object[] {neck};
-    }
-
-    @Override
-    public Form<BlankNeeds> form() {
-        return FORM;
     }
 }

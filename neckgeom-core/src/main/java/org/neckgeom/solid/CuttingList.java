@@ -50,7 +50,7 @@ public final class CuttingList extends ValueAnswer {
     private final List<Piece> pieces;
 
     private CuttingList(Blank board, double kerf, double trim, List<Piece> pieces) {
-        super(board.style());
+        super(FORM, board.style());
         this.board = board;
         this.kerf = kerf;
         this.trim = trim;
@@ -163,11 +163,6 @@ public final class CuttingList extends ValueAnswer {
             sum += piece.length();
         }
         return sum;
-    }
-
-    @Override
-    public Form<CuttingList> form() {
-        return FORM;
     }
 
     @Override

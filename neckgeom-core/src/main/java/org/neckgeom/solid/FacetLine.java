@@ -41,7 +41,7 @@ public final class FacetLine extends ValueAnswer {
     private final double outerZ;
 
     FacetLine(double slope, double[] inner, double[] outer, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.slope = slope;
         this.innerY = inner[0];
         this.innerZ = inner[1];
@@ -81,11 +81,6 @@ public final class FacetLine extends ValueAnswer {
     /** {@return how far below the glue face the flat's outer line lies; depth} */
     public Amount<Length> outerBelowFace() {
         return style().amount(outerZ);
-    }
-
-    @Override
-    public Form<FacetLine> form() {
-        return FORM;
     }
 
     @Override

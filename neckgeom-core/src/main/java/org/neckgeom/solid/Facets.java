@@ -47,7 +47,7 @@ public final class Facets extends ValueAnswer {
     private final double first;
 
     private Facets(SuperellipseArc arc, double a, double b, double first, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.arc = arc;
         this.a = a;
         this.b = b;
@@ -94,11 +94,6 @@ public final class Facets extends ValueAnswer {
             (h2 * StrictMath.sin(one) - h1 * StrictMath.sin(other)) / det,
             (h1 * StrictMath.cos(other) - h2 * StrictMath.cos(one)) / det
         };
-    }
-
-    @Override
-    public Form<Facets> form() {
-        return FORM;
     }
 
     @Override

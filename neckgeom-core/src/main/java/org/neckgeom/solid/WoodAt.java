@@ -4,7 +4,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
-import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.form.LeanAnswer;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -15,7 +15,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>The least distance, in the section across the neck, from the channel's floor and its two corners to the back. It
  * is negative, by how much the channel has come through, where there is no wood left.
  */
-public final class WoodAt extends ValueAnswer {
+public final class WoodAt extends LeanAnswer {
 
     /** Nearer the nut than this no rule can tell. */
     private static final double AT_THE_NUT_MM = 1e-5;

@@ -26,7 +26,7 @@ public final class WoodChance extends ValueAnswer {
     private final WoodAt least;
 
     WoodChance(double probability, double limit, WoodAt least, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.probability = Math.max(0, Math.min(1, probability));
         this.limit = limit;
         this.least = least;
@@ -50,11 +50,6 @@ public final class WoodChance extends ValueAnswer {
     /** {@return the wood of the thinnest place as designed less the limit; negative where it is under the limit} */
     public Amount<Length> margin() {
         return style().amount(least.woodMm() - limit);
-    }
-
-    @Override
-    public Form<WoodChance> form() {
-        return FORM;
     }
 
     @Override

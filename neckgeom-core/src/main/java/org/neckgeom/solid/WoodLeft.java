@@ -51,7 +51,7 @@ public final class WoodLeft extends ValueAnswer {
     private final double rounding;
 
     private WoodLeft(Channel channel, BackShape back, double offset, double skew, double rounding) {
-        super(Objects.requireNonNull(back, "back").style());
+        super(FORM, Objects.requireNonNull(back, "back").style());
         this.channel = Objects.requireNonNull(channel, "channel");
         this.back = back;
         this.offset = offset;
@@ -280,11 +280,6 @@ public final class WoodLeft extends ValueAnswer {
         boolean inPocket = channel.hasPocket() && channel.widthAtMm(x) > channel.widthMm()
                 || channel.depthAtMm(x) > channel.floorDepthAtMm(x);
         return inPocket ? 0 : rounding;
-    }
-
-    @Override
-    public Form<WoodLeft> form() {
-        return FORM;
     }
 
     @Override

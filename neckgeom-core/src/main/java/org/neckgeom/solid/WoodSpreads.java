@@ -47,11 +47,13 @@ public final class WoodSpreads extends ValueAnswer {
     }
 
     private WoodSpreads(Spread<Length> depth, Spread<Length> offset, Spread<Length> carving) {
-        super(LengthStyle.ofUnit(Stream.of(depth, offset, carving)
-                .filter(spread -> !spread.equals(zero()))
-                .findFirst()
-                .orElse(depth)
-                .unit()));
+        super(
+                FORM,
+                LengthStyle.ofUnit(Stream.of(depth, offset, carving)
+                        .filter(spread -> !spread.equals(zero()))
+                        .findFirst()
+                        .orElse(depth)
+                        .unit()));
         this.depth = depth;
         this.offset = offset;
         this.carving = carving;
@@ -108,11 +110,6 @@ public final class WoodSpreads extends ValueAnswer {
     private static Spread<Length> zero() {
         Quantity<Length> none = Amount.ofHouse(0, ShopUnit.MILLIMETRE);
         return Spread.bias(none);
-    }
-
-    @Override
-    public Form<WoodSpreads> form() {
-        return FORM;
     }
 
     @Override

@@ -43,7 +43,7 @@ public final class BarsAdded extends ValueAnswer {
     private final Bow after;
 
     BarsAdded(StrungNeck without, StrungNeck with) {
-        super(without.style());
+        super(FORM, without.style());
         this.without = without;
         this.with = with;
         this.before = new Bow(without, 0);
@@ -87,11 +87,6 @@ public final class BarsAdded extends ValueAnswer {
     /** {@return how much relief the bars take away, the rod slack; relief without less relief with them} */
     public Amount<Length> difference() {
         return without.style().amount(before.reliefMm() - after.reliefMm());
-    }
-
-    @Override
-    public Form<BarsAdded> form() {
-        return FORM;
     }
 
     @Override

@@ -46,7 +46,7 @@ public final class Bow extends ValueAnswer {
     private final Likely<Length> relief;
 
     Bow(StrungNeck question, double force) {
-        super(question.style());
+        super(FORM, question.style());
         this.question = question;
         this.force = force;
         StrungNeck.Bench bench = question.bench();
@@ -118,11 +118,6 @@ public final class Bow extends ValueAnswer {
     private long nearestFret() {
         double along = edge.reliefAt(force) / question.neck().scale().lengthMm();
         return Math.round(-question.neck().scale().divisions() * StrictMath.log(1 - along) / StrictMath.log(2));
-    }
-
-    @Override
-    public Form<Bow> form() {
-        return FORM;
     }
 
     @Override

@@ -33,7 +33,7 @@ public final class FretEnds extends ValueAnswer {
     private final SizeChange board;
 
     FretEnds(SizeChange board) {
-        super(board.style());
+        super(FORM, board.style());
         this.board = board;
     }
 
@@ -64,11 +64,6 @@ public final class FretEnds extends ValueAnswer {
 
     Likely<Length> likely() {
         return board.likely().times(-0.5);
-    }
-
-    @Override
-    public Form<FretEnds> form() {
-        return FORM;
     }
 
     @Override

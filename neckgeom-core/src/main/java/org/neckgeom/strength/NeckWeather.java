@@ -44,7 +44,7 @@ public final class NeckWeather extends ValueAnswer {
     private final NeckDesign neck;
 
     NeckWeather(Moistures moistures, NeckDesign neck) {
-        super(neck.style());
+        super(FORM, neck.style());
         NeckModel.boardWood(neck);
         this.moistures = moistures;
         this.neck = neck;
@@ -76,11 +76,6 @@ public final class NeckWeather extends ValueAnswer {
                 .map(channel -> new SlotFit(
                         across(channel.widthMm(), NeckModel.wood(neck)),
                         channel.rod().widthMm()));
-    }
-
-    @Override
-    public Form<NeckWeather> form() {
-        return FORM;
     }
 
     @Override

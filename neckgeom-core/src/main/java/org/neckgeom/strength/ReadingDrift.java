@@ -27,7 +27,7 @@ public final class ReadingDrift extends ValueAnswer {
     private final SizeChange width;
 
     ReadingDrift(SizeChange width) {
-        super(width.style());
+        super(FORM, width.style());
         this.width = width;
     }
 
@@ -58,11 +58,6 @@ public final class ReadingDrift extends ValueAnswer {
 
     private Likely<Length> likely() {
         return width.likely().times(-0.5);
-    }
-
-    @Override
-    public Form<ReadingDrift> form() {
-        return FORM;
     }
 
     @Override

@@ -53,7 +53,7 @@ public final class Relief extends ValueAnswer {
     private final StrungNeck strung;
 
     private Relief(StrungNeck strung) {
-        super(strung.style());
+        super(FORM, strung.style());
         this.strung = strung;
     }
 
@@ -243,11 +243,6 @@ public final class Relief extends ValueAnswer {
         } catch (IllegalArgumentException | ArithmeticException none) {
             return Optional.ofNullable(none.getMessage());
         }
-    }
-
-    @Override
-    public Form<Relief> form() {
-        return FORM;
     }
 
     @Override

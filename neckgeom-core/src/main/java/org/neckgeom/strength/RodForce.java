@@ -95,7 +95,7 @@ public final class RodForce extends ValueAnswer {
     }
 
     private RodForce(StrungNeck question, double wanted, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.question = question;
         this.wanted = wanted;
         StrungNeck.Bench bench = question.bench();
@@ -158,11 +158,6 @@ public final class RodForce extends ValueAnswer {
         double arm = question.arm();
         return likely().filter(any -> question.isTwoWay())
                 .map(f -> new Likely<>(arm * f.value(), arm * f.low(), arm * f.high(), ShopUnit.NEWTON_METRE));
-    }
-
-    @Override
-    public Form<RodForce> form() {
-        return FORM;
     }
 
     @Override

@@ -32,7 +32,7 @@ public final class RodTravel extends ValueAnswer {
     private final Likely<Length> least;
 
     RodTravel(StrungNeck question) {
-        super(question.style());
+        super(FORM, question.style());
         this.question = question;
         StrungNeck.Bench bench = question.bench();
         double strongest = question.limit();
@@ -59,11 +59,6 @@ public final class RodTravel extends ValueAnswer {
     /** {@return the interval of the least relief; where it lies for 95 of 100 pairs of woods} */
     public Interval<Length> leastInterval() {
         return least.interval();
-    }
-
-    @Override
-    public Form<RodTravel> form() {
-        return FORM;
     }
 
     @Override

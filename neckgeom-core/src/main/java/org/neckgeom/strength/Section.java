@@ -46,7 +46,7 @@ public final class Section extends ValueAnswer {
     private final double[] stiffness;
 
     private Section(double x, Likely<Length> axis, double[] stiffness, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.x = x;
         this.axis = axis;
         this.stiffness = stiffness;
@@ -98,11 +98,6 @@ public final class Section extends ValueAnswer {
     String stiffnessText() {
         return Numbers.fixed(stiffnessNm2(), 0) + " N m2 (95 %: " + Numbers.fixed(leastStiffnessNm2(), 0) + " to "
                 + Numbers.fixed(mostStiffnessNm2(), 0) + ")";
-    }
-
-    @Override
-    public Form<Section> form() {
-        return FORM;
     }
 
     @Override

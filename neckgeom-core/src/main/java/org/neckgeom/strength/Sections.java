@@ -43,7 +43,7 @@ public final class Sections extends ValueAnswer {
     private final NeckBeam beam;
 
     private Sections(NeckDesign neck, NeckBeam beam) {
-        super(neck.style());
+        super(FORM, neck.style());
         this.neck = neck;
         this.beam = beam;
     }
@@ -132,11 +132,6 @@ public final class Sections extends ValueAnswer {
                 .distinct()
                 .mapToObj(fret -> new AtFret(fret, atFret(fret)))
                 .toList();
-    }
-
-    @Override
-    public Form<Sections> form() {
-        return FORM;
     }
 
     @Override

@@ -71,7 +71,7 @@ public final class SizeChange extends ValueAnswer {
             double tangential,
             double ringAngle,
             LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.moistures = moistures;
         this.size = size;
         this.wood = wood;
@@ -196,11 +196,6 @@ public final class SizeChange extends ValueAnswer {
         double c = StrictMath.cos(ringAngle);
         double s = StrictMath.sin(ringAngle);
         return tangential * c * c + radial * s * s;
-    }
-
-    @Override
-    public Form<SizeChange> form() {
-        return FORM;
     }
 
     @Override

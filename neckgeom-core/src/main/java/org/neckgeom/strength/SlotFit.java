@@ -47,7 +47,7 @@ public final class SlotFit extends ValueAnswer {
     private final double rod;
 
     SlotFit(SizeChange slot, double rod) {
-        super(slot.style());
+        super(FORM, slot.style());
         this.slot = slot;
         this.rod = rod;
     }
@@ -83,11 +83,6 @@ public final class SlotFit extends ValueAnswer {
             return Fit.FREE;
         }
         return play.high() < 0 ? Fit.BINDS : Fit.MAY_BIND;
-    }
-
-    @Override
-    public Form<SlotFit> form() {
-        return FORM;
     }
 
     @Override

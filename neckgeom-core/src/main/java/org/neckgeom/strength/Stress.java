@@ -78,7 +78,7 @@ public final class Stress extends ValueAnswer {
     private final double boardAt;
 
     Stress(StrungNeck question, double force) {
-        super(question.style());
+        super(FORM, question.style());
         this.question = question;
         this.force = force;
         NeckBeam beam = question.beam();
@@ -175,11 +175,6 @@ public final class Stress extends ValueAnswer {
 
     private Wood boardWood() {
         return NeckModel.boardWood(question.neck());
-    }
-
-    @Override
-    public Form<Stress> form() {
-        return FORM;
     }
 
     @Override

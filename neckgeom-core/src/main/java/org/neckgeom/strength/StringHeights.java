@@ -32,7 +32,7 @@ public final class StringHeights extends ValueAnswer {
     private final double action;
 
     private StringHeights(double frets, double atNut, double action, LengthStyle style) {
-        super(style);
+        super(FORM, style);
         this.frets = frets;
         this.atNut = atNut;
         this.action = action;
@@ -94,11 +94,6 @@ public final class StringHeights extends ValueAnswer {
 
     double overBoardAtMiddleMm() {
         return frets + action;
-    }
-
-    @Override
-    public Form<StringHeights> form() {
-        return FORM;
     }
 
     @Override

@@ -68,7 +68,7 @@ public final class StringLoad extends ValueAnswer {
     private final StringPull pull;
 
     private StringLoad(NeckDesign neck, StringHeights heights) {
-        super(neck.style());
+        super(FORM, neck.style());
         this.neck = neck;
         this.heights = heights;
         this.tensions = NeckModel.tensions(neck);
@@ -169,11 +169,6 @@ public final class StringLoad extends ValueAnswer {
         } catch (IllegalArgumentException | ArithmeticException none) {
             return Optional.ofNullable(none.getMessage());
         }
-    }
-
-    @Override
-    public Form<StringLoad> form() {
-        return FORM;
     }
 
     @Override

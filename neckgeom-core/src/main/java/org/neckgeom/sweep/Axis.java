@@ -44,7 +44,7 @@ public final class Axis<Q extends Quantity<Q>> extends ValueAnswer {
     private final ShopUnit<Q> unit;
 
     private Axis(double from, double step, double[] listed, int size, ShopUnit<Q> unit) {
-        super(LengthStyle.ofUnit(unit));
+        super(FORM, LengthStyle.ofUnit(unit));
         this.from = from;
         this.step = step;
         this.listed = listed;
@@ -119,11 +119,6 @@ public final class Axis<Q extends Quantity<Q>> extends ValueAnswer {
             throw Refusal.of("index of a value", "range", "be between 0 and " + (size - 1), index);
         }
         return Amount.of(listed.length > 0 ? listed[index] : from + index * step, unit);
-    }
-
-    @Override
-    public Form<Axis<?>> form() {
-        return FORM;
     }
 
     @Override

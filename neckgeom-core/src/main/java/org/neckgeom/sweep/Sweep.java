@@ -42,7 +42,7 @@ public final class Sweep<D> extends ValueAnswer {
     private final long size;
 
     private Sweep(List<D> designs, List<SweepAxis<D>> axes) {
-        super(SweepAxis.styleOf(axes.stream().map(axis -> axis.value(0)).toList(), null));
+        super(FORM, SweepAxis.styleOf(axes.stream().map(axis -> axis.value(0)).toList(), null));
         this.designs = designs;
         this.axes = axes;
         long count = designs.size();
@@ -189,11 +189,6 @@ public final class Sweep<D> extends ValueAnswer {
      */
     public SweepSummary<D> keeping(Predicate<? super D> will) {
         return results(Objects.requireNonNull(will, "will")::test).collect(SweepSummary.collector());
-    }
-
-    @Override
-    public Form<Sweep<?>> form() {
-        return FORM;
     }
 
     @Override

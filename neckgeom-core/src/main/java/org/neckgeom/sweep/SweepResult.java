@@ -40,7 +40,7 @@ public final class SweepResult<D, R> extends ValueAnswer {
 
     private SweepResult(
             long index, Map<String, Object> settings, @Nullable D design, @Nullable R answer, String refusal) {
-        super(SweepAxis.styleOf(settings.values(), answer));
+        super(FORM, SweepAxis.styleOf(settings.values(), answer));
         this.index = index;
         this.settings = settings;
         this.design = design;
@@ -90,11 +90,6 @@ public final class SweepResult<D, R> extends ValueAnswer {
 
     private Optional<String> refused() {
         return answer == null ? Optional.of(refusal) : Optional.empty();
-    }
-
-    @Override
-    public Form<SweepResult<?, ?>> form() {
-        return FORM;
     }
 
     @Override

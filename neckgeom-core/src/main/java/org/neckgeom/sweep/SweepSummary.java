@@ -43,11 +43,13 @@ public final class SweepSummary<D> extends ValueAnswer {
     private final String reason;
 
     private SweepSummary(Tally<D> tally) {
-        super(SweepAxis.styleOf(
-                tally.ranges.values().stream()
-                        .flatMap(range -> range.values.stream())
-                        .toList(),
-                null));
+        super(
+                FORM,
+                SweepAxis.styleOf(
+                        tally.ranges.values().stream()
+                                .flatMap(range -> range.values.stream())
+                                .toList(),
+                        null));
         this.asked = tally.asked;
         this.kept = tally.kept;
         this.refused = tally.refused;
@@ -172,11 +174,6 @@ public final class SweepSummary<D> extends ValueAnswer {
 
     private Optional<String> firstReason() {
         return refused > 0 ? Optional.of(reason) : Optional.empty();
-    }
-
-    @Override
-    public Form<SweepSummary<?>> form() {
-        return FORM;
     }
 
     @Override
