@@ -57,7 +57,7 @@ public final class CentringRounds extends LeanAnswer {
         this.rule = rule;
         this.run = run;
         this.leaves = leaves;
-        this.evidence = Evidence.of(steps, bench, run);
+        this.evidence = Session.of(steps, bench, run);
     }
 
     /**
@@ -200,14 +200,14 @@ public final class CentringRounds extends LeanAnswer {
     }
 
     private SettingState state() {
-        if (evidence.state == null) {
+        if (evidence.state() == null) {
             throw NoAnswer.because(
                     "offset",
                     "no-cut",
                     "no trial cut yet shows where the slot lies"
-                            + (evidence.isPieceMissing ? ": measure the test piece too" : ""));
+                            + (evidence.isPieceMissing() ? ": measure the test piece too" : ""));
         }
-        return evidence.state;
+        return evidence.state();
     }
 
     /**
@@ -225,7 +225,7 @@ public final class CentringRounds extends LeanAnswer {
      * put it.
      */
     public SlotPlace place() {
-        SettingState state = evidence.state != null ? evidence.state : expected();
+        SettingState state = evidence.state() != null ? evidence.state() : expected();
         double known = knownVariance();
         double variance = state.variance() + cutVariance() + known;
         double nu = state.degreesOfFreedom(cutVariance(), known, bench.cutScatterDegreesOfFreedom());
@@ -241,7 +241,7 @@ public final class CentringRounds extends LeanAnswer {
     }
 
     private double knownVariance() {
-        return evidence.biasVariance + (run == null ? 0 : run.stripVariance());
+        return evidence.biasVariance() + (run == null ? 0 : run.stripVariance());
     }
 
     private double cutVariance() {
@@ -258,12 +258,12 @@ public final class CentringRounds extends LeanAnswer {
 
     /** Of the last cut, or of one to come: both walls, and in a blank the piece too, read once. */
     private double readingVariance() {
-        return evidence.state != null ? evidence.readingVariance : (run == null ? 0.5 : 0.75) * Evidence.single(bench);
+        return evidence.state() != null ? evidence.readingVariance() : (run == null ? 0.5 : 0.75) * Session.single(bench);
     }
 
     /** Each end's own part of the offset: half of what the blank's width is read to there. */
     private double widthUncertainty() {
-        return run == null ? 0 : Math.sqrt(Evidence.single(bench)) / 2;
+        return run == null ? 0 : Math.sqrt(Session.single(bench)) / 2;
     }
 
     /**
@@ -279,12 +279,12 @@ public final class CentringRounds extends LeanAnswer {
         SlotChoice choice = new SlotChoice(facts(), place.law(limitMm), rule, this::nearestMm);
         SlotChoice.Chosen chosen = choice.choose();
         SlotStep step = evidence.step(chosen.step());
-        boolean isKnown = evidence.contradiction == null && evidence.state != null;
+        boolean isKnown = evidence.contradiction() == null && evidence.state() != null;
         if (!isKnown) {
             double nan = Double.NaN;
             chosen = new SlotChoice.Chosen(step, nan, nan, nan, chosen.reach());
         }
-        FenceMove move = evidence.state == null ? FenceMove.toward(shown.amount(0)) : FenceMove.of(estimate(shown));
+        FenceMove move = evidence.state() == null ? FenceMove.toward(shown.amount(0)) : FenceMove.of(estimate(shown));
         StopGap gap = isKnown && run != null ? move.at(run.fence()) : null;
         LeafStack stack = isKnown && leaves != null && move.amountMm() > 0
                 ? (gap == null ? move.leaves(leaves) : gap.leaves(leaves))
@@ -292,26 +292,26 @@ public final class CentringRounds extends LeanAnswer {
         return new SlotVerdict(
                 chosen,
                 isKnown ? choice : null,
-                evidence.contradiction,
-                evidence.lastClosure,
+                evidence.contradiction(),
+                evidence.lastClosure(),
                 limiting(place),
                 move,
                 gap,
                 stack,
                 bench,
-                evidence.cuts == 0,
+                evidence.cuts() == 0,
                 limitMm,
                 shown);
     }
 
     SlotChoice.Facts facts() {
         return new SlotChoice.Facts(
-                evidence.state,
-                evidence.before,
-                evidence.isRead,
-                evidence.readingsOfLastCut,
-                evidence.cuts,
-                evidence.isWarned,
+                evidence.state(),
+                evidence.before(),
+                evidence.isRead(),
+                evidence.readingsOfLastCut(),
+                evidence.cuts(),
+                evidence.isWarned(),
                 readingVariance(),
                 cutVariance(),
                 knownVariance(),
@@ -335,7 +335,7 @@ public final class CentringRounds extends LeanAnswer {
 
     private SlotVerdict.Limiting limiting(SlotPlace place) {
         SlotVerdict.Limiting most = new SlotVerdict.Limiting(SlotVerdict.Cause.CUT_SCATTER, bench.cutScatterMm());
-        most = most(most, SlotVerdict.Cause.CALLIPER_ZERO, Math.sqrt(evidence.biasVariance));
+        most = most(most, SlotVerdict.Cause.CALLIPER_ZERO, Math.sqrt(evidence.biasVariance()));
         most = most(most, SlotVerdict.Cause.WIDTH, widthUncertainty());
         most = most(most, SlotVerdict.Cause.READING, Math.sqrt(readingVariance() / SlotChoice.MOST_CUTS));
         if (run != null) {
@@ -356,7 +356,7 @@ public final class CentringRounds extends LeanAnswer {
      * one for each trial cut and each reading again, in the order of the steps}
      */
     public List<Closure> closures() {
-        return List.copyOf(evidence.closures);
+        return evidence.closures();
     }
 
     /** Its sentences, in a class of their own: who only computes does not load them. */
@@ -369,7 +369,7 @@ public final class CentringRounds extends LeanAnswer {
                         "estimate",
                         Kind.answer(Offset.Sentences.FORM),
                         "of the setting now, from all cuts and moves",
-                        rounds -> Optional.ofNullable(rounds.evidence.state).map(state -> rounds.estimate()))
+                        rounds -> Optional.ofNullable(rounds.evidence.state()).map(state -> rounds.estimate()))
                 .finds("placed", "Centring rounds: {estimate}")
                 .finds("not-placed", "Centring rounds: nothing known of the slot yet")
                 .fact(
@@ -388,7 +388,7 @@ public final class CentringRounds extends LeanAnswer {
                 .line("cutScatter", "cut scatter", "{cutScatter:small}{default}")
                 .fact("moveScatter", Kind.MM, "standard deviation of one move", rounds -> rounds.bench.moveScatterMm())
                 .line("moveScatter", "move scatter", "{moveScatter:small}")
-                .fact("leftOut", Kind.table(LEFT_OUT), "cuts that do not count", rounds -> rounds.evidence.leftOut)
+                .fact("leftOut", Kind.table(LEFT_OUT), "cuts that do not count", rounds -> rounds.evidence.leftOut())
                 .noteEach("leftOut", "{why}");
     }
 
