@@ -43,6 +43,7 @@ import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.order.OrderOfWork;
+import org.neckgeom.page.Document;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.FeelerSet;
@@ -157,6 +158,7 @@ class BadInputTest {
                 Spread.normal(mm(0.1)),
                 Spread.rectangular(deg(0.1)),
                 LengthStyle.MILLIMETRES,
+                Document.DESIGN,
                 ShopUnit.MILLIMETRE,
                 ShopUnit.DEGREE,
                 Budget.named("slot")

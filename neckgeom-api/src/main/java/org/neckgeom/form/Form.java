@@ -659,7 +659,7 @@ public final class Form<T> {
         if (layout != null) {
             return layout.apply(answer, style);
         }
-        return fits ? rendered.report().fitted() : rendered.toString();
+        return fits ? rendered.report().fitted() : rendered.whole();
     }
 
     /**
@@ -669,7 +669,7 @@ public final class Form<T> {
      * @param style how lengths are printed
      */
     public String whole(T answer, LengthStyle style) {
-        return render(answer, style, true).toString();
+        return render(answer, style, true).whole();
     }
 
     @SuppressWarnings("unchecked") // an answer gives the form of its own type

@@ -14,6 +14,7 @@ import org.neckgeom.text.Report;
  * @param notes sentences after the rows
  */
 public record RenderedAnswer(String code, String finding, List<Row> rows, List<Note> notes) {
+    private static final int MOST_CHARACTERS = 984;
 
     /**
      * Takes copies of the lists.
@@ -94,9 +95,14 @@ public record RenderedAnswer(String code, String finding, List<Row> rows, List<N
         return report;
     }
 
-    /** Returns the text: the finding, aligned rows, notes. */
+    /** Returns the text, finding, aligned rows and notes, as much of it as JShell prints. */
     @Override
     public String toString() {
+        return Report.cut(whole(), MOST_CHARACTERS, "\n  ... rows() and notes() have all");
+    }
+
+    /** The text: the finding, aligned rows, notes. */
+    String whole() {
         return rows.isEmpty() && notes.isEmpty() ? finding : report().toString();
     }
 }

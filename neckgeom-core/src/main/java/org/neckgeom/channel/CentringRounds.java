@@ -258,7 +258,9 @@ public final class CentringRounds extends LeanAnswer {
 
     /** Of the last cut, or of one to come: both walls, and in a blank the piece too, read once. */
     private double readingVariance() {
-        return evidence.state() != null ? evidence.readingVariance() : (run == null ? 0.5 : 0.75) * Session.single(bench);
+        return evidence.state() != null
+                ? evidence.readingVariance()
+                : (run == null ? 0.5 : 0.75) * Session.single(bench);
     }
 
     /** Each end's own part of the offset: half of what the blank's width is read to there. */

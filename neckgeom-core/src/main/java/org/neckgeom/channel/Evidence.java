@@ -63,8 +63,7 @@ record Evidence(
         return switch (contradiction) {
             case READINGS -> SlotStep.READ_AGAIN;
             case DIRECTION -> SlotStep.CHECK_MOVE;
-            case SETTING ->
-                readingsOfLastCut > 1 || isEachWallReadTwice ? SlotStep.TRIAL_CUT : SlotStep.READ_AGAIN;
+            case SETTING -> readingsOfLastCut > 1 || isEachWallReadTwice ? SlotStep.TRIAL_CUT : SlotStep.READ_AGAIN;
             case FENCE_LOST -> SlotStep.CANNOT;
         };
     }

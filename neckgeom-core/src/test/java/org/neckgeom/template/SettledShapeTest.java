@@ -75,11 +75,11 @@ class SettledShapeTest {
 
     /** Strings of 1 mm reach from -13.25 mm to 13.25 mm at the nut, from -21.5 mm to 21.5 mm at the saddle. */
     private static NeckDesign withFan(NeckDesign square) {
-        return square.fannedFrets(Fan.between(mm(580), mm(540)).squareAt(7))
-                .strings(StringSet.of(pitch("G2"), pitch("D3"), pitch("A3"))
+        return square.strings(StringSet.of(pitch("G2"), pitch("D3"), pitch("A3"))
                         .tensions(newton(95))
                         .diameters(mm(1))
-                        .across(Across.of(mm(3.25), mm(44))));
+                        .across(Across.of(mm(3.25), mm(44))))
+                .fannedFrets(Fan.between(mm(580), mm(540)).squareAt(7));
     }
 
     @Test

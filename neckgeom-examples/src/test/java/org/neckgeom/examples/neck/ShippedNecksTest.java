@@ -46,7 +46,13 @@ class ShippedNecksTest {
         String old = Files.readString(Path.of("src/test/resources/version-1").resolve(name));
 
         assertThat(old).contains("\nscarf:").isNotEqualTo(ShippedNecks.text(name));
-        assertThat(NeckFile.parse(name, old)).isEqualTo(NeckFile.read(name));
+        assertThat(NeckFile.parse(name, old))
+                .isEqualTo(NeckFile.parse(name, withoutKeysSince(ShippedNecks.text(name))));
+    }
+
+    /** What version 1 had no key for. */
+    private static String withoutKeysSince(String text) {
+        return text.replaceAll("\n  cap width: [^\n]*", "");
     }
 
     /** The necks differ in what holds the heel and in their frets, so that the trip above goes over each. */
