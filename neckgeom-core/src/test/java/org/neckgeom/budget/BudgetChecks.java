@@ -267,7 +267,7 @@ public final class BudgetChecks {
         Check common = checks.check(
                 "common scale of three normal parts", Source.STATISTICS, "NormalDistribution", Status.LIBRARY, "");
         allowed.of("Budget.allowance", "Allowance.factor");
-        common.of("Allocation.of", "Allocation.commonFactor");
+        common.of("Allocation.commonFactor");
         Budget<Dimensionless> single = budget(Map.of("a", normal(0.2)));
         Budget<Dimensionless> three = budget(Map.of("a", normal(0.2), "b", normal(0.3), "c", normal(0.6)));
         for (double p : new double[] {0.9, 0.95, 0.99, 0.999}) {
