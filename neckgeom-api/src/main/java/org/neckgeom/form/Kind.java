@@ -572,10 +572,17 @@ public final class Kind<V> {
         };
     }
 
+    /** The same for equal amounts, in whichever digits each was given in: to twelve of them where those give it back. */
+    private static double valueOf(double house, ShopUnit<?> unit) {
+        double value = unit.fromHouse(house);
+        double rounded = Double.parseDouble(Numbers.plain(value));
+        return unit.toHouse(rounded) == house ? rounded : value;
+    }
+
     private static Map<String, Object> amountData(Amount<?> amount, LengthStyle style) {
         Amount<?> shown = amount.in(style.inTables());
         Map<String, Object> data = new LinkedHashMap<>();
-        data.put("value", Json.number(shown.value()));
+        data.put("value", Json.number(valueOf(shown.house(), shown.unit())));
         return unit(data, shown.unit());
     }
 
