@@ -86,7 +86,7 @@ final class BackParts {
         SlotPlace place = plan.slotPlace();
         double offset = place.offsetMmAt(made.channel().startMm());
         Amount<Angle> skew = place.skew();
-        WoodLeft wood = wood(plan, made.channel(), made.back(), offset, skew);
+        WoodLeft wood = plan.woodLeft();
         Amount<Length> limit = plan.woodLeftAtLeast();
         WoodAt least = wood.least();
         Optional<Estimate<Length>> carved = made.carvedAt(least.stationMm());

@@ -143,6 +143,7 @@ public final class NeckPlan {
     private final Supplier<SlotPlace> slotPlace = new Once<>(() -> asMade().slotPlace());
     private final Supplier<Optional<BackSet>> neckSet = new Once<>(this::setToTheBody);
     private final Supplier<List<Budget<Length>>> budgets = new Once<>(() -> asMade().budgets());
+    private final Supplier<WoodLeft> woodLeft = new Once<>(() -> BackParts.wood(this));
     private final Supplier<List<PlanPart>> parts = new Once<>(this::parts);
 
     private NeckPlan(Values<NeckPlan> values) {
@@ -489,7 +490,7 @@ public final class NeckPlan {
      * of the nut at least}
      */
     public WoodLeft woodLeft() {
-        return BackParts.wood(this);
+        return woodLeft.get();
     }
 
     /**

@@ -8,6 +8,7 @@ import java.util.function.DoubleUnaryOperator;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fault.NoAnswer;
@@ -49,6 +50,8 @@ public final class WoodLeft extends ValueAnswer {
     private final double offset;
     private final double skew;
     private final double rounding;
+    /** The thinnest place, sought on the first question. */
+    private final @Nullable WoodAt[] least = new WoodAt[1];
 
     private WoodLeft(Channel channel, BackShape back, double offset, double skew, double rounding) {
         super(FORM, Objects.requireNonNull(back, "back").style());
@@ -131,7 +134,12 @@ public final class WoodLeft extends ValueAnswer {
 
     /** {@return the thinnest place along the channel and its pocket, between stations too; where and how much} */
     public WoodAt least() {
-        return atMm(leastStation(0, 0));
+        WoodAt known = least[0];
+        if (known == null) {
+            known = atMm(leastStation(0, 0));
+            least[0] = known;
+        }
+        return known;
     }
 
     /**
