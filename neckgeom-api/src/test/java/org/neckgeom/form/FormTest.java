@@ -10,6 +10,7 @@ import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.inch;
 import static org.neckgeom.units.ShopUnits.mm;
 import static org.neckgeom.units.ShopUnits.newton;
+import static org.neckgeom.units.ShopUnits.percent;
 
 import java.util.Collections;
 import java.util.List;
@@ -29,6 +30,7 @@ import org.neckgeom.measure.Spread;
 import org.neckgeom.measure.Verdict;
 import org.neckgeom.text.Names;
 import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
@@ -386,6 +388,18 @@ class FormTest {
         assertThat(form.text("", DECIMAL_INCHES)).isEqualTo(inches);
         assertThat(form.text("", MILLIMETRES)).isEqualTo(millimetres);
         assertThat(form.text("", INCH_FRACTIONS)).isEqualTo(fractions);
+    }
+
+    /** 26.700000000000003 % and 26.7 % are the same double as a ratio; 25.4 mm are one inch. */
+    @Test
+    void data_ofEqualAmounts_areEqual_inWhicheverDigitsEachWasGiven() {
+        Form<Amount<?>> form = Form.<Amount<?>>of("amount").fact("amount", Kind.AMOUNT, "any", x -> x);
+
+        assertThat(percent(26.700000000000003)).isEqualTo(percent(26.7));
+        assertThat(Json.of(form.data(percent(26.700000000000003), MILLIMETRES)))
+                .isEqualTo(Json.of(form.data(percent(26.7), MILLIMETRES)))
+                .contains("\"value\": 26.7,");
+        assertThat(Json.of(form.data(mm(25.4), DECIMAL_INCHES))).contains("\"value\": 1,");
     }
 
     @Test

@@ -24,7 +24,7 @@ import org.neckgeom.form.Json;
 class NeckFileFuzzTest {
 
     private static final int MUTANTS = Integer.getInteger("neckgeom.mutants", 5_000);
-    private static final int FILES = Integer.getInteger("neckgeom.files", 200);
+    private static final int FILES = Integer.getInteger("neckgeom.files", 500);
     private static final int REPORT_EVERY = 10_000;
 
     private final Map<Thread, String> now = new ConcurrentHashMap<>();
