@@ -1,5 +1,6 @@
 package org.neckgeom.strength;
 
+import java.util.List;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
@@ -35,7 +36,7 @@ public final class Bow extends ValueAnswer {
             .fact("hump", Kind.AMOUNT, "greatest rise over the straightedge's line, 0 or more", Bow::hump)
             .line("hump", "hump", bow -> bow.edge.hump(bow.force) > 0, "{hump:text}: the neck is an S")
             .row("straightedge", "straightedge", StrungNeck.STRAIGHTEDGE, "where it lies", bow -> bow.question)
-            .row("lift", "nut lifted", Likely.KIND, "of the nut, the neck held at the body", Bow::likelyLift)
+            .row("lift", "nut lifted", Likely.KIND, "of the nut, the neck held at the body", x -> x.lift)
             .row("woods", "woods", StrungNeck.WOODS, "of neck and fingerboard", bow -> bow.question.woods())
             .note("estimate", "Estimate: elastic beam clamped at the body joint, fingerboard bonded, frets, heel and")
             .note("estimate", "creep left out; interval for 95 of 100 pairs of woods.");
@@ -44,6 +45,7 @@ public final class Bow extends ValueAnswer {
     private final double force;
     private final Straightedge edge;
     private final Likely<Length> relief;
+    private final Likely<Length> lift;
 
     Bow(StrungNeck question, double force) {
         super(FORM, question.style());
@@ -51,7 +53,10 @@ public final class Bow extends ValueAnswer {
         this.force = force;
         StrungNeck.Bench bench = question.bench();
         this.edge = bench.with(1, 1);
-        this.relief = Likely.of(bench.interval(x -> x.bow(force)), style().unit());
+        List<double[]> intervals = bench.intervals(
+                List.of(x -> x.bow(force), x -> x.under(force).clampedAtEnd().riseAt(0)));
+        this.relief = Likely.of(intervals.get(0), style().unit());
+        this.lift = Likely.of(intervals.get(1), style().unit());
     }
 
     /** {@return the bow: relief less hump, positive forward; what is left of the two where the neck is an S} */
@@ -102,17 +107,12 @@ public final class Bow extends ValueAnswer {
 
     /** {@return how far the nut is lifted, the neck held at the body joint, positive toward the strings} */
     public Amount<Length> lift() {
-        return likelyLift().amount();
+        return lift.amount();
     }
 
     /** {@return the interval of the nut's lift; where it lies for 95 of 100 pairs of woods} */
     public Interval<Length> liftInterval() {
-        return likelyLift().interval();
-    }
-
-    private Likely<Length> likelyLift() {
-        return Likely.of(
-                question.bench().interval(x -> x.under(force).clampedAtEnd().riseAt(0)), style().unit());
+        return lift.interval();
     }
 
     private long nearestFret() {

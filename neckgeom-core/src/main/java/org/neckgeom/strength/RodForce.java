@@ -1,5 +1,6 @@
 package org.neckgeom.strength;
 
+import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
@@ -99,10 +100,10 @@ public final class RodForce extends ValueAnswer {
         this.question = question;
         this.wanted = wanted;
         StrungNeck.Bench bench = question.bench();
-        this.slack = Likely.of(bench.interval(x -> x.bow(0)), style.unit());
-        double[] found = question.hasRod()
-                ? bench.interval(x -> x.forceFor(wanted))
-                : new double[] {Double.NaN, Double.NaN, Double.NaN};
+        List<double[]> intervals =
+                bench.intervals(List.of(x -> x.bow(0), x -> question.hasRod() ? x.forceFor(wanted) : Double.NaN));
+        double[] found = intervals.get(1);
+        this.slack = Likely.of(intervals.get(0), style.unit());
         this.force = Likely.of(found, ShopUnit.NEWTON);
         this.hump = Double.isNaN(found[0]) ? 0 : bench.with(1, 1).hump(found[0]);
     }

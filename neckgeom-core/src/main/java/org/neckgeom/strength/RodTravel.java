@@ -1,5 +1,6 @@
 package org.neckgeom.strength;
 
+import java.util.List;
 import javax.measure.quantity.Length;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
@@ -37,8 +38,9 @@ public final class RodTravel extends ValueAnswer {
         StrungNeck.Bench bench = question.bench();
         double strongest = question.limit();
         double weakest = question.isTwoWay() ? -strongest : 0;
-        this.most = Likely.of(bench.interval(x -> x.bow(weakest)), style().unit());
-        this.least = Likely.of(bench.interval(x -> x.bow(strongest)), style().unit());
+        List<double[]> intervals = bench.intervals(List.of(x -> x.bow(weakest), x -> x.bow(strongest)));
+        this.most = Likely.of(intervals.get(0), style().unit());
+        this.least = Likely.of(intervals.get(1), style().unit());
     }
 
     /** {@return the relief with the rod slack, or a two-way rod turned all the way forward} */

@@ -1,6 +1,8 @@
 package org.neckgeom.strength;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -172,9 +174,13 @@ record StrungNeck(
             return new Straightedge(scan.strings(), scan.rod(), from, to);
         }
 
-        /** What it shows at the means, then the ends of its interval. */
-        double[] interval(ToDoubleFunction<Straightedge> shown) {
-            return spread.interval((back, board) -> shown.applyAsDouble(with(back, board)));
+        /** What it shows at the means, then the ends of its interval; for each question, most of them by the same scans. */
+        List<double[]> intervals(List<ToDoubleFunction<Straightedge>> questions) {
+            Map<List<Double>, Straightedge> known = new HashMap<>();
+            return questions.stream()
+                    .map(shown -> spread.interval((back, board) -> shown.applyAsDouble(
+                            known.computeIfAbsent(List.of(back, board), moduli -> with(back, board)))))
+                    .toList();
         }
     }
 }
