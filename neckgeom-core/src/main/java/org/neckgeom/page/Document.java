@@ -1,6 +1,10 @@
 package org.neckgeom.page;
 
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +23,7 @@ import org.neckgeom.table.Table;
 import org.neckgeom.table.Types;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Words;
+import org.neckgeom.units.LengthStyle;
 
 /**
  * A plan, a design or a budget as JSON for other programs, with a unit beside every figure. Immutable.
@@ -58,6 +63,7 @@ public final class Document<T> {
             new Document<>("neckgeom budget", BudgetKeys.TABLE, AnswerMap::ofBudget);
 
     private static final int VERSION = 2;
+    private static final int MARK_DIGITS = 8;
     private static final String FORMAT = "format";
     private static final String VERSION_KEY = "version";
     private static final String ANSWERS = "answers";
@@ -87,8 +93,35 @@ public final class Document<T> {
         return Json.of(document);
     }
 
+    /**
+     * {@return the SHA-256 of the JSON without its answers, in millimetres: by it two of them are known to be given the
+     * same; 64 lower-case hexadecimal digits}
+     *
+     * @param noun the plan, design or budget
+     */
+    public String hash(T noun) {
+        Map<String, Object> given = given(table.write(noun, Spelling.JSON, LengthStyle.MILLIMETRES));
+        given.remove("printIn");
+        try {
+            byte[] bytes = Json.of(given).getBytes(StandardCharsets.UTF_8);
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+        } catch (NoSuchAlgorithmException everyPlatformHasIt) {
+            throw new AssertionError(everyPlatformHasIt);
+        }
+    }
+
+    /**
+     * {@return the mark that page and templates of a plan have on them, so that paper can be matched with paper; the
+     * first eight digits of its {@link #hash}}
+     *
+     * @param noun the plan, design or budget
+     */
+    public String mark(T noun) {
+        return hash(noun).substring(0, MARK_DIGITS);
+    }
+
     /** Everything but the answers. */
-    Map<String, Object> given(Tree keys) {
+    private Map<String, Object> given(Tree keys) {
         Map<String, Object> document = new LinkedHashMap<>();
         document.put(FORMAT, format);
         document.put(VERSION_KEY, VERSION);

@@ -17,7 +17,7 @@ import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.head.ScarfJoint;
-import org.neckgeom.page.PlanData;
+import org.neckgeom.page.Document;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.template.Mark.Run;
 import org.neckgeom.template.Mark.Words;
@@ -87,7 +87,7 @@ public final class Template implements Answer {
                 plan.scarf().orElse(null),
                 face,
                 partsOf(plan.design()),
-                PlanData.of(plan).mark());
+                Document.PLAN.mark(plan));
     }
 
     /**

@@ -79,7 +79,6 @@ import org.neckgeom.order.OrderChanges;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.order.Remedy;
 import org.neckgeom.page.Document;
-import org.neckgeom.page.PlanData;
 import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.NeckFeature;
 import org.neckgeom.plan.NeckPlan;
@@ -249,8 +248,7 @@ final class CoreSamples {
                 () -> NeckPlan.of(neck(), blank(), Shop.with(cutter()))
                         .trialCut(trial().slot(mm(6.02)).piece(mm(68.1))),
                 () -> Sheet.of(plan()),
-                () -> Template.of(plan()),
-                () -> PlanData.of(plan()));
+                () -> Template.of(plan()));
     }
 
     /** What methods that ask something are asked with. */

@@ -18,7 +18,6 @@ import org.neckgeom.measure.Spread;
 import org.neckgeom.measure.Verdict;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.page.Necks;
-import org.neckgeom.page.PlanData;
 import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.solid.WoodLeft;
@@ -85,7 +84,6 @@ final class SharedValues {
                 OrderOfWork.forNeck().plan(),
                 plan,
                 Sheet.of(plan),
-                PlanData.of(plan),
                 Sweep.of(SampleNecks.octaveMandolin())
                         .over("scale", Axis.steps(mm(540), mm(580), mm(10)), (neck, scale) -> neck.scale(scale)));
     }

@@ -21,7 +21,7 @@ import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.numeric.NormalLaw;
-import org.neckgeom.page.PlanData;
+import org.neckgeom.page.Document;
 import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.strength.Relief;
@@ -38,7 +38,6 @@ class SharedValuesTest {
         private final Budget<Length> budget = SharedValues.budget();
         private final NeckPlan plan = SharedValues.plan();
         private final Sheet sheet = Sheet.of(plan);
-        private final PlanData data = PlanData.of(plan);
         private final Relief relief = Relief.of(SampleNecks.guitar());
         private final List<Object> all = SharedValues.all();
 
@@ -69,7 +68,7 @@ class SharedValuesTest {
                             .valueHouse());
                 case 8 -> String.valueOf(plan.checks());
                 case 9 -> sheet.toText();
-                case 10 -> data.hash();
+                case 10 -> Document.PLAN.hash(plan);
                 default -> throw new AssertionError(question);
             };
         }

@@ -77,7 +77,6 @@ class LocalesTest {
 
     private static List<String> everything() {
         NeckPlan plan = Necks.octavePlan();
-        PlanData data = PlanData.of(plan);
         Template template = Template.of(plan);
         assertThat(Document.PLAN.read(Document.PLAN.json(plan)).designAsGiven()).isEqualTo(plan.design());
         List<String> all = new ArrayList<>(List.of(
@@ -88,8 +87,8 @@ class LocalesTest {
                 Sheet.of(plan).toText(),
                 Sheet.of(plan).toHtml(),
                 Document.PLAN.json(plan),
-                data.fretCsv(),
-                data.stationCsv(),
+                Sheet.of(plan).fretCsv(),
+                Sheet.of(plan).stationCsv(),
                 template.toSvg(),
                 template.toDxf(),
                 template.toPages(Paper.A4)));

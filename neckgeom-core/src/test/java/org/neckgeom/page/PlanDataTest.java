@@ -1,7 +1,6 @@
 package org.neckgeom.page;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.gramPerMetre;
@@ -153,7 +152,7 @@ class PlanDataTest {
 
     @Test
     void fretCsv_isATableOfFourColumns_inThePlansUnit() {
-        String[] lines = PlanData.of(BASS).fretCsv().split("\n");
+        String[] lines = Sheet.of(BASS).fretCsv().split("\n");
 
         assertEquals("fret,from nut in,from last in,width in", lines[0]);
         assertEquals(26, lines.length);
@@ -166,7 +165,7 @@ class PlanDataTest {
     @Test
     void stationCsv_leavesTheChannelEmptyWhereItDoesNotReach() {
         List<String[]> rows = new ArrayList<>();
-        PlanData.of(OCTAVE).stationCsv().lines().forEach(line -> rows.add(line.split(",", -1)));
+        Sheet.of(OCTAVE).stationCsv().lines().forEach(line -> rows.add(line.split(",", -1)));
 
         assertEquals(
                 List.of("station", "from nut mm", "width mm", "wood depth mm", "channel depth mm", "wood left mm"),
@@ -179,14 +178,5 @@ class PlanDataTest {
         assertEquals("\"body", body[0]);
         assertEquals(310.548358921, Double.parseDouble(body[2]), 1e-9);
         assertTrue(rows.stream().skip(1).anyMatch(row -> row[4].equals("9.2")), "channel depth");
-    }
-
-    @Test
-    void equals_isByPlan() {
-        assertEquals(PlanData.of(OCTAVE), PlanData.of(Necks.octavePlan()));
-        assertEquals(
-                PlanData.of(OCTAVE).hashCode(), PlanData.of(Necks.octavePlan()).hashCode());
-        assertFalse(PlanData.of(OCTAVE).equals(PlanData.of(BASS)));
-        assertTrue(PlanData.of(OCTAVE).toString().startsWith("Data: Octave mandolin"));
     }
 }

@@ -386,21 +386,22 @@ class PlanRoundTripTest {
     /** The digest is that of an independent tool (sha256sum) on the JSON without answers, its end closed by hand. */
     @Test
     void hash_isThatOfWhatThePlanWasTold_inAnyUnits() throws Exception {
-        PlanData data = PlanData.of(OCTAVE);
         String json = Document.PLAN.json(OCTAVE);
         String told = json.substring(0, json.indexOf(",\n  \"answers\"")) + "\n}\n";
 
         byte[] digest = MessageDigest.getInstance("SHA-256").digest(told.getBytes(StandardCharsets.UTF_8));
-        assertThat(data.hash()).isEqualTo(HexFormat.of().formatHex(digest));
-        assertThat(data.mark()).hasSize(8).isEqualTo(data.hash().substring(0, 8));
+        assertThat(Document.PLAN.hash(OCTAVE)).isEqualTo(HexFormat.of().formatHex(digest));
+        assertThat(Document.PLAN.mark(OCTAVE))
+                .hasSize(8)
+                .isEqualTo(Document.PLAN.hash(OCTAVE).substring(0, 8));
         for (LengthStyle style : LengthStyle.values()) {
-            assertThat(PlanData.of(OCTAVE.printIn(style)).hash()).isEqualTo(data.hash());
+            assertThat(Document.PLAN.hash(OCTAVE.printIn(style))).isEqualTo(Document.PLAN.hash(OCTAVE));
         }
-        assertThat(PlanData.of(OCTAVE.relief(mm(0.21))).hash()).isNotEqualTo(data.hash());
-        assertThat(Sheet.of(OCTAVE).toHtml()).contains("<p>Belongs to set " + data.mark() + ".</p>");
-        assertThat(Template.of(OCTAVE).toDxf()).contains("Belongs to set " + data.mark() + ".");
+        assertThat(Document.PLAN.hash(OCTAVE.relief(mm(0.21)))).isNotEqualTo(Document.PLAN.hash(OCTAVE));
+        assertThat(Sheet.of(OCTAVE).toHtml()).contains("<p>Belongs to set " + Document.PLAN.mark(OCTAVE) + ".</p>");
+        assertThat(Template.of(OCTAVE).toDxf()).contains("Belongs to set " + Document.PLAN.mark(OCTAVE) + ".");
         assertThat(Template.of(OCTAVE).pages(Paper.A4))
-                .allSatisfy(page -> assertThat(page.heading()).contains(" (set " + data.mark() + "): "));
+                .allSatisfy(page -> assertThat(page.heading()).contains(" (set " + Document.PLAN.mark(OCTAVE) + "): "));
         assertThat(Template.of(OCTAVE.design()).toDxf()).doesNotContain("Belongs");
     }
 
@@ -456,7 +457,7 @@ class PlanRoundTripTest {
 
         private static String text() {
             try (InputStream in =
-                    PlanData.class.getClassLoader().getResourceAsStream("META-INF/neckgeom/neckgeom.schema.json")) {
+                    Document.class.getClassLoader().getResourceAsStream("META-INF/neckgeom/neckgeom.schema.json")) {
                 return new String(in.readAllBytes(), StandardCharsets.UTF_8);
             } catch (IOException e) {
                 throw new AssertionError(e);
@@ -469,14 +470,6 @@ class PlanRoundTripTest {
         NeckPlan plan = RandomPlans.of(3);
 
         assertThat(Document.PLAN.read(Document.PLAN.json(plan))).isEqualTo(plan);
-    }
-
-    @Test
-    void data_areEqualWhenThePlansAre() {
-        PlanData plan = PlanData.of(OCTAVE);
-
-        assertThat(plan).isEqualTo(PlanData.of(Necks.octavePlan())).isNotEqualTo("text");
-        assertThat(plan).hasSameHashCodeAs(PlanData.of(Necks.octavePlan()));
     }
 
     @Test

@@ -2,7 +2,6 @@ package org.neckgeom.examples;
 
 import java.nio.charset.StandardCharsets;
 import org.neckgeom.page.Document;
-import org.neckgeom.page.PlanData;
 import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.template.Paper;
@@ -59,14 +58,14 @@ enum Output {
     FRETS("--frets", ".csv", "table of frets") {
         @Override
         String text(Asked asked) {
-            return PlanData.of(asked.plan()).fretCsv();
+            return Sheet.of(asked.plan()).fretCsv();
         }
     },
     /** The table of stations. */
     STATIONS("--stations", ".csv", "table of stations") {
         @Override
         String text(Asked asked) {
-            return PlanData.of(asked.plan()).stationCsv();
+            return Sheet.of(asked.plan()).stationCsv();
         }
     };
 

@@ -9,7 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.neckgeom.examples.file.FileRefused;
 import org.neckgeom.examples.neck.NeckFile;
-import org.neckgeom.page.PlanData;
+import org.neckgeom.page.Document;
 import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.text.Words;
@@ -156,7 +156,7 @@ public final class PlanANeck {
                 .forEach((output, path) ->
                         said.append(output).append(": ").append(shown(path)).append('\n'));
         list.ifPresent(last -> said.append("list of set ")
-                .append(PlanData.of(plan).mark())
+                .append(Document.PLAN.mark(plan))
                 .append(": ")
                 .append(shown(last))
                 .append('\n'));

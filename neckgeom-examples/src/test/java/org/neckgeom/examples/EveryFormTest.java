@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.examples.neck.NeckFile;
-import org.neckgeom.page.PlanData;
+import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.template.Template;
 
@@ -37,7 +37,7 @@ class EveryFormTest {
 
     @Test
     void wood_thatIsLackingMustBeStated() {
-        String stations = PlanData.of(OCTAVE).stationCsv();
+        String stations = Sheet.of(OCTAVE).stationCsv();
         octave.woodIsThereOrItsLackIsStated(stations, faults);
         assertThat(faults).isEmpty();
 
@@ -47,7 +47,7 @@ class EveryFormTest {
 
     @Test
     void frets_thatAreDrawnElsewhereAreSeen() {
-        String table = PlanData.of(OCTAVE).fretCsv();
+        String table = Sheet.of(OCTAVE).fretCsv();
         String drawn = Template.of(OCTAVE).toDxf();
         octave.fretsAreDrawnWhereTheTableHasThem(drawn, table, faults);
         assertThat(faults).isEmpty();

@@ -15,7 +15,6 @@ import org.neckgeom.budget.Workmanship;
 import org.neckgeom.examples.neck.NeckFile;
 import org.neckgeom.examples.neck.ShippedNecks;
 import org.neckgeom.measure.Spread;
-import org.neckgeom.page.PlanData;
 import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.PlanCheck;
@@ -181,7 +180,7 @@ class PlanChecksTest {
             NeckPlan plan = NeckFile.parse("own.yaml", text);
             double least =
                     plan.woodLeft().least().wood().in(plan.style().unit()).value();
-            String csv = PlanData.of(plan).stationCsv();
+            String csv = Sheet.of(plan).stationCsv();
             String[] row = csv.lines()
                     .filter(line -> line.matches("\"?thinnest.*"))
                     .findFirst()
@@ -209,7 +208,7 @@ class PlanChecksTest {
 
         assertThat(table.lines().filter(line -> line.contains("channel from")))
                 .anyMatch(line -> line.contains("channel from, in the head") && line.contains("at least"));
-        assertThat(PlanData.of(plan).stationCsv()).contains("\"channel from, in the head\",-12,");
+        assertThat(Sheet.of(plan).stationCsv()).contains("\"channel from, in the head\",-12,");
     }
 
     private static String pitchedIntoTheHead() {
