@@ -180,11 +180,6 @@ public final class BenchUncertainty extends Noun<BenchUncertainty> {
         return new BenchUncertainty(values().amount(MOVE_SCATTER, standardDeviation));
     }
 
-    /** {@return the repeatability of one reading; one standard deviation, more than 0} */
-    public Amount<Length> reading() {
-        return style().amount(readingMm());
-    }
-
     /** {@return the repeatability of one reading in mm; one standard deviation, more than 0} */
     public double readingMm() {
         return values().house(READING);
