@@ -355,16 +355,6 @@ public final class Channel extends Noun<Channel> {
         return rod.lengthMm() + endPlay;
     }
 
-    /** {@return how much longer the channel is than the rod, in mm; 0 or more; negative when it was cut too short} */
-    public double endPlayMm() {
-        return endPlay;
-    }
-
-    /** {@return how much wider the channel is than the rod, in mm; 0 or more; negative when it was cut too narrow} */
-    public double sidePlayMm() {
-        return sidePlay;
-    }
-
     /**
      * {@return the width in mm: rod and side play; more than 0} The pocket is wider.
      */
@@ -378,11 +368,6 @@ public final class Channel extends Noun<Channel> {
      */
     public double depthMm() {
         return rod.heightMm() + cover + clearance;
-    }
-
-    /** {@return the depth at the ends, the whole depth where the floor is flat; more than 0} */
-    public Amount<Length> depth() {
-        return rod.style().amount(depthMm());
     }
 
     /** {@return how much deeper the middle is than the ends, in mm; the sagitta; 0 for a flat floor} */

@@ -118,11 +118,6 @@ public final class Heel extends Noun<Heel> {
         return values().house(CAP_WIDTH, widthMm());
     }
 
-    /** {@return the thickness of each block; nothing where it is the shaft's} */
-    public Optional<Amount<Length>> blockThickness() {
-        return values().find(BLOCKS);
-    }
-
     /**
      * {@return the thickness of each block in mm; more than 0}
      *

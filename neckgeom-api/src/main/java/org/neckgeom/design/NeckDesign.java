@@ -379,11 +379,6 @@ public final class NeckDesign extends Noun<NeckDesign> {
         return values().find(FAN);
     }
 
-    /** {@return the equal divisions of the octave; 1 to 1200} */
-    public int fretsToTheOctave() {
-        return values().at(DIVISIONS);
-    }
-
     /** {@return the number of frets; 1 or more} */
     public int frets() {
         return values().at(FRETS);

@@ -125,11 +125,6 @@ public final class Tenon extends Noun<Tenon> implements HeelJoint {
         return values().at(DIAMETER);
     }
 
-    /** {@return how far the holes' walls are from the shoulder; 0 or more} */
-    public Amount<Length> holeFromShoulder() {
-        return values().at(SET_BACK);
-    }
-
     /** {@return the holes' depths in order, from the top; the depths of their centres} */
     public List<Amount<Length>> depths() {
         return values().at(HOLES).stream()

@@ -91,17 +91,6 @@ public final class BenchUncertainty extends Noun<BenchUncertainty> {
 
     private static final BenchUncertainty DEFAULTS = new BenchUncertainty(TABLE.values());
 
-    /** The scatter of cuts and where it comes from, such as {@code 0.020 mm, common practice}. */
-    static final Form<BenchUncertainty> SCATTER = Form.<BenchUncertainty>of("cut-scatter")
-            .fact("standardDeviation", Kind.MM, "of the places of cuts at one setting", BenchUncertainty::cutScatterMm)
-            .factIfAny("cuts", Kind.WHOLE, "how many it was found from", BenchUncertainty::cutScatterCuts)
-            .finds(
-                    "common-practice",
-                    BenchUncertainty::isCutScatterDefault,
-                    "{standardDeviation:small}, common practice: make ten cuts at one setting to know it")
-            .finds("from-cuts", "{standardDeviation:small}, from {cuts} cuts")
-            .finds("well-known", "{standardDeviation:small}");
-
     private BenchUncertainty(Values<BenchUncertainty> values) {
         super(values);
         if (values.has(SCATTER_FROM) && !values.has(CUT_SCATTER)) {
@@ -189,11 +178,6 @@ public final class BenchUncertainty extends Noun<BenchUncertainty> {
      */
     public BenchUncertainty moveScatter(Quantity<Length> standardDeviation) {
         return new BenchUncertainty(values().amount(MOVE_SCATTER, standardDeviation));
-    }
-
-    /** {@return the repeatability of one reading; one standard deviation, more than 0} */
-    public Amount<Length> reading() {
-        return style().amount(readingMm());
     }
 
     /** {@return the repeatability of one reading in mm; one standard deviation, more than 0} */

@@ -10,7 +10,6 @@ import org.neckgeom.table.Table;
 import org.neckgeom.table.Types;
 import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.ShopUnits;
 
 /**
@@ -117,11 +116,6 @@ public final class DecisionRule extends Noun<DecisionRule> {
     /** {@return the chance wanted; more than 0.5 and less than 1} */
     public double wantedChance() {
         return values().house(WANTED);
-    }
-
-    /** {@return the chance wanted in percent; more than 50 and less than 100 percent} */
-    public Amount<Dimensionless> wantedPercent() {
-        return Amount.ofHouse(wantedChance(), ShopUnit.PERCENT);
     }
 
     /** {@return the cost of a spoiled neck; more than 0} */

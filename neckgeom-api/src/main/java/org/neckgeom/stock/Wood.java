@@ -430,16 +430,7 @@ public final class Wood extends LeanAnswer {
      * @throws IllegalArgumentException if this wood has none
      */
     public Amount<Pressure> bendingStrength() {
-        return Amount.ofHouse(bendingStrengthMPa(), ShopUnit.MEGAPASCAL);
-    }
-
-    /**
-     * {@return the bending strength at 12 % moisture; the modulus of rupture in MPa}
-     *
-     * @throws IllegalArgumentException if this wood has none
-     */
-    public double bendingStrengthMPa() {
-        return value(Kind.BENDING_STRENGTH);
+        return Amount.ofHouse(value(Kind.BENDING_STRENGTH), ShopUnit.MEGAPASCAL);
     }
 
     /**

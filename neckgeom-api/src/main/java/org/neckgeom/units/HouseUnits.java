@@ -5,10 +5,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Force;
-import javax.measure.quantity.Frequency;
 import javax.measure.quantity.Length;
-import javax.measure.quantity.Pressure;
-import javax.measure.quantity.Speed;
 import javax.measure.quantity.Temperature;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Numbers;
@@ -173,16 +170,6 @@ public final class HouseUnits {
     }
 
     /**
-     * {@return a pressure, stress or elastic modulus in MPa}
-     *
-     * @param pressure any finite pressure
-     * @param name the parameter, for the message
-     */
-    public static double megapascal(Quantity<Pressure> pressure, String name) {
-        return of(pressure, ShopUnit.MEGAPASCAL, name);
-    }
-
-    /**
      * {@return a ratio as a plain number: 0.95 for 95 percent}
      *
      * @param ratio any finite ratio
@@ -218,26 +205,6 @@ public final class HouseUnits {
             throw refused(name, "at-least", "-273.15 degC or more", temperature);
         }
         return c;
-    }
-
-    /**
-     * {@return a frequency in Hz}
-     *
-     * @param frequency any finite frequency
-     * @param name the parameter, for the message
-     */
-    public static double hertz(Quantity<Frequency> frequency, String name) {
-        return of(frequency, ShopUnit.HERTZ, name);
-    }
-
-    /**
-     * {@return a speed in mm/s}
-     *
-     * @param speed any finite speed
-     * @param name the parameter, for the message
-     */
-    public static double mmPerSecond(Quantity<Speed> speed, String name) {
-        return of(speed, ShopUnit.MM_PER_SECOND, name);
     }
 
     /**

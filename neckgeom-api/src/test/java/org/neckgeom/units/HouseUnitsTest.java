@@ -30,12 +30,14 @@ class HouseUnitsTest {
         assertThat(HouseUnits.mmPositive(inch(1), "x")).isEqualTo(25.4);
         assertThat(HouseUnits.mmNotNegative(mm(0), "x")).isZero();
         assertThat(HouseUnits.newton(ShopUnits.poundForce(1), "x")).isEqualTo(4.4482216152605); // exact by definition
-        assertThat(HouseUnits.megapascal(ShopUnits.gigapascal(12.4), "x")).isEqualTo(12400);
+        assertThat(HouseUnits.of(ShopUnits.gigapascal(12.4), ShopUnit.MEGAPASCAL, "x"))
+                .isEqualTo(12400);
         assertThat(HouseUnits.ratio(percent(95), "x")).isEqualTo(0.95);
         assertThat(HouseUnits.probability(percent(95), "x")).isEqualTo(0.95);
         assertThat(HouseUnits.celsius(fahrenheit(68), "x")).isEqualTo(20);
-        assertThat(HouseUnits.hertz(ShopUnits.rpm(18000), "x")).isEqualTo(300);
-        assertThat(HouseUnits.mmPerSecond(ShopUnits.mmPerMinute(1200), "x")).isEqualTo(20);
+        assertThat(HouseUnits.of(ShopUnits.rpm(18000), ShopUnit.HERTZ, "x")).isEqualTo(300);
+        assertThat(HouseUnits.of(ShopUnits.mmPerMinute(1200), ShopUnit.MM_PER_SECOND, "x"))
+                .isEqualTo(20);
         assertThat(HouseUnits.rad(deg(180), "x")).isEqualTo(Math.PI);
     }
 

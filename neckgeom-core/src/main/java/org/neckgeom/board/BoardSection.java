@@ -78,12 +78,7 @@ public final class BoardSection extends ValueAnswer {
         return style().amount(middle);
     }
 
-    /** {@return the thickness at the edges; negative when the crown comes down through the board} */
-    public Amount<Length> edge() {
-        return style().amount(edgeMm());
-    }
-
-    /** {@return the same as {@link #edge} in mm} */
+    /** {@return the thickness at the edges in mm; negative when the crown comes down through the board} */
     public double edgeMm() {
         return middle - NeckSetKernel.drop(radius, width / 2);
     }

@@ -140,16 +140,6 @@ public final class SlotPlace extends LeanAnswer {
         return offsets[right - 1] + part * (offsets[right] - offsets[right - 1]);
     }
 
-    /**
-     * {@return where the slot's middle lies across the blank at a station, in mm, positive toward the treble side}
-     *
-     * @param stationMm from the nut in mm
-     * @param trebleEdgeOnTheFence whether the treble edge rides on the fence, else the bass edge
-     */
-    public double acrossMmAt(double stationMm, boolean trebleEdgeOnTheFence) {
-        return (trebleEdgeOnTheFence ? -1 : 1) * offsetMmAt(stationMm) + 0.0;
-    }
-
     private double uncertaintyMmAt(double x) {
         double start = stations[0];
         double t = Math.min(1, Math.max(0, (x - start) / (stations[stations.length - 1] - start)));

@@ -14,7 +14,7 @@ import org.neckgeom.units.LengthStyle;
 public final class StopPlace extends ValueAnswer {
 
     static final Form<StopPlace> FORM = Form.<StopPlace>of("stop-place")
-            .fact("fromCentre", Kind.MM, "from the cutter's centre to the stop's face", StopPlace::fromCentreMm)
+            .fact("fromCentre", Kind.MM, "from the cutter's centre to the stop's face", p -> p.fromCentreMm)
             .fact("fromNearEdge", Kind.MM, "from the edge on the stop's side", p -> p.fromCentreMm - p.radiusMm)
             .fact("fromFarEdge", Kind.MM, "from the cutter's edge on the other side", p -> p.fromCentreMm + p.radiusMm)
             .finds(
@@ -40,11 +40,6 @@ public final class StopPlace extends ValueAnswer {
     /** {@return the distance from the cutter's centre to the face of the stop; more than 0} */
     public Amount<Length> fromCentre() {
         return style().amount(fromCentreMm);
-    }
-
-    /** {@return the distance from the cutter's centre to the face of the stop, in mm; more than 0} */
-    public double fromCentreMm() {
-        return fromCentreMm;
     }
 
     /** {@return the distance from the cutter's edge on the stop's side, for a rule laid against it: a radius less} */

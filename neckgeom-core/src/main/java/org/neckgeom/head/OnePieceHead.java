@@ -76,27 +76,17 @@ public final class OnePieceHead extends ValueAnswer {
     }
 
     /**
-     * {@return how thick the blank must be for the head: {@code L sin a + t cos a}; the depth of the back at the tip; a
-     * flat head's own thickness}
+     * {@return how thick the blank must be for the head, in mm: {@code L sin a + t cos a}; the depth of the back at the
+     * tip; a flat head's own thickness}
      */
-    public Amount<Length> thickness() {
-        return style().amount(thicknessMm());
-    }
-
-    /** {@return the same as {@link #thickness} in mm; more than 0} */
     public double thicknessMm() {
         return faceDropMm() + head.thicknessMm() * StrictMath.cos(head.pitchRad());
     }
 
     /**
-     * {@return how far before the nut line the head reaches along the blank: {@code L cos a}; the length; a flat head's
-     * own}
+     * {@return how far before the nut line the head reaches along the blank, in mm: {@code L cos a}; a flat head's own
+     * length}
      */
-    public Amount<Length> length() {
-        return style().amount(lengthMm());
-    }
-
-    /** {@return the same as {@link #length} in mm; more than 0} */
     public double lengthMm() {
         return head.lengthMm() * StrictMath.cos(head.pitchRad());
     }

@@ -36,7 +36,7 @@ public final class ScarfBoard extends ValueAnswer {
             .fact("thickness", Kind.MM, "of the board", b -> b.thickness)
             .fact("thinned", Kind.code(HeadSide.class), "side on which the head piece is thinned", ScarfBoard::thinned)
             .finds("board", "Board for one saw cut, joint {place}")
-            .fact("length", Kind.MM, "nothing to spare at the ends", ScarfBoard::lengthMm)
+            .fact("length", Kind.MM, "nothing to spare at the ends", b -> b.least)
             .line("length", "least length", "{length:text}, {thickness:brief} thick")
             .fact("faceMark", Kind.MM, "from the shaft's end", b -> b.faceMark)
             .line("faceMark", "mark on the face", "{faceMark:text} from the shaft's end")
@@ -129,11 +129,6 @@ public final class ScarfBoard extends ValueAnswer {
     /** {@return the least length of the board, without anything to spare at its ends; more than 0} */
     public Amount<Length> length() {
         return style().amount(least);
-    }
-
-    /** {@return the same as {@link #length} in mm} */
-    public double lengthMm() {
-        return least;
     }
 
     /** {@return the saw mark on the face, from the shaft's end; the saw takes the far side of it} */

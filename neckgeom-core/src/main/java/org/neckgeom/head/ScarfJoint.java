@@ -274,21 +274,6 @@ public final class ScarfJoint extends LeanAnswer {
         return style().amount(shaftWoodMm());
     }
 
-    /** {@return how much has been planed off the head's face, in mm; 0 or more} */
-    public double offHeadFaceMm() {
-        return offHeadFace;
-    }
-
-    /** {@return how much has been planed off the shaft's face, in mm; 0 or more} */
-    public double offShaftFaceMm() {
-        return offShaftFace;
-    }
-
-    /** {@return how much has been planed off the head's back, in mm; 0 or more} */
-    public double offHeadBackMm() {
-        return offHeadBack;
-    }
-
     /** {@return the thickness of the veneer on the head's face, in mm; 0 or more} */
     public double veneerMm() {
         return veneer;

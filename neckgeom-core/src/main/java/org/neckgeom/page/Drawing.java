@@ -16,12 +16,6 @@ final class Drawing {
     /** Width of every drawing: a phone's 360 pixels less the page's edges. */
     static final double WIDTH = 336;
 
-    /** Size of a label's number. */
-    static final double NUMBER_SIZE = 13;
-
-    /** Size of a label's words. */
-    static final double WORD_SIZE = 11.5;
-
     private final Markup body = new Markup();
     private final String title;
     private final String description;

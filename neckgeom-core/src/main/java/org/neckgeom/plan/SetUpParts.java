@@ -268,7 +268,8 @@ final class SetUpParts {
     /** A stop can be clamped to the fence only as far as the fence reaches. */
     private static Optional<Statement> beyondTheFence(NeckPlan plan, SlotStops stops) {
         double reach = plan.shop().fence().lengthMm() / 2;
-        double farthest = Math.max(stops.rear().fromCentreMm(), stops.front().fromCentreMm());
+        double farthest = Math.max(
+                stops.rear().fromCentre().house(), stops.front().fromCentre().house());
         if (!(farthest > reach)) {
             return Optional.empty();
         }

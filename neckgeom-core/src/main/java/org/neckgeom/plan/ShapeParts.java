@@ -67,7 +67,7 @@ final class ShapeParts {
         ScarfBoard board =
                 joint.board(plan.style().amount(shaftEnd), plan.style().amount(head.lengthMm()));
         draft.row("board", "board", board);
-        boolean reaches = board.lengthMm() <= plan.blank().lengthMm();
+        boolean reaches = board.length().house() <= plan.blank().lengthMm();
         return PlanPart.of(
                 draft.note(
                         "shaft-end",
@@ -78,7 +78,7 @@ final class ShapeParts {
                                 + "; what is over makes the heel blocks"),
                 StockParts.reaches(
                         plan,
-                        board.lengthMm(),
+                        board.length().house(),
                         reaches
                                 ? draft.words("saw-once", "One saw cut does it.")
                                 : draft.words("longer-blank", "Take a longer blank, or the head from another board.")),
@@ -101,7 +101,7 @@ final class ShapeParts {
 
     /** Stops and marks run from the blank's head end, the board's marks from the shaft's: one nut line must serve both. */
     private static PlanCheck nutLine(NeckPlan plan, ScarfBoard board) {
-        double needed = board.lengthMm() - StockParts.shaftEndMm(plan);
+        double needed = board.length().house() - StockParts.shaftEndMm(plan);
         double there = plan.blank().nutFromHeadEndMm();
         boolean enough = there >= needed;
         return PlanCheck.of(

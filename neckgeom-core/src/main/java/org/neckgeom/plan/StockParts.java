@@ -83,7 +83,8 @@ final class StockParts {
             return plan.scarf()
                     .get()
                     .board(plan.style().amount(shaftEndMm(plan)), plan.style().amount(head.lengthMm()))
-                    .lengthMm();
+                    .length()
+                    .house();
         }
         double before = head == null
                 ? plan.blank().nutFromHeadEndMm()

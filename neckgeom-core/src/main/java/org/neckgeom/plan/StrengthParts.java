@@ -84,7 +84,7 @@ final class StrengthParts {
                 wanted(plan, "relief of {relief:brief}"),
                 Outcome.OPEN,
                 plan.words("no-rod", "about {relief:small}, and no rod to set it")
-                        .with("relief", Kind.MM, bow.reliefMm()),
+                        .with("relief", Kind.MM, bow.relief().house()),
                 wanted(plan, "{relief:brief}"),
                 plan.words("plane-it-in", "Plane or level what is missing in, or take a rod that can be set."));
     }

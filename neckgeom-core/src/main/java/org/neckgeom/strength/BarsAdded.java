@@ -86,7 +86,7 @@ public final class BarsAdded extends ValueAnswer {
 
     /** {@return how much relief the bars take away, the rod slack; relief without less relief with them} */
     public Amount<Length> difference() {
-        return without.style().amount(before.reliefMm() - after.reliefMm());
+        return without.style().amount(before.relief().house() - after.relief().house());
     }
 
     @Override

@@ -64,11 +64,6 @@ public final class Bow extends ValueAnswer {
         return relief.amount();
     }
 
-    /** {@return the bow in mm, positive forward} */
-    public double reliefMm() {
-        return relief.value();
-    }
-
     /** {@return the interval of the bow; where it lies for 95 of 100 pairs of woods} */
     public Interval<Length> interval() {
         return relief.interval();

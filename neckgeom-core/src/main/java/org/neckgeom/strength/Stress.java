@@ -40,7 +40,9 @@ public final class Stress extends ValueAnswer {
                 .finds("not-known", "bending strength of {wood} not known");
 
         static Share of(Likely<Pressure> stress, Wood wood) {
-            double strength = wood.has(WoodFigure.Kind.BENDING_STRENGTH) ? wood.bendingStrengthMPa() : Double.NaN;
+            double strength = wood.has(WoodFigure.Kind.BENDING_STRENGTH)
+                    ? wood.bendingStrength().house()
+                    : Double.NaN;
             double ofStress = StrictMath.log(stress.high() / stress.low()) / (2 * ModulusSpread.K95);
             double spread = ModulusSpread.K95 * StrictMath.hypot(ofStress, STRENGTH_VARIATION);
             return new Share(wood.name(), stress.value() / strength, spread);

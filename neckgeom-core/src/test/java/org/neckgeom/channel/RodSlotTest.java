@@ -107,8 +107,8 @@ class RodSlotTest {
         // By hand: blank from -20 to 620, slot 3 to 303, radius 3. First centre at 6: 614 of the blank behind it.
         // Last centre at 300: 320 of the blank before it.
         assertThat(stops.leading()).isEqualTo(End.HEAD);
-        assertThat(stops.rear().fromCentreMm()).isCloseTo(614, within(1e-12));
-        assertThat(stops.front().fromCentreMm()).isCloseTo(320, within(1e-12));
+        assertThat(stops.rear().fromCentre().house()).isCloseTo(614, within(1e-12));
+        assertThat(stops.front().fromCentre().house()).isCloseTo(320, within(1e-12));
         assertThat(stops.front().fromNearEdge()).isEqualTo(mm(317));
         assertThat(stops.front().fromFarEdge()).isEqualTo(mm(323));
     }
@@ -118,7 +118,9 @@ class RodSlotTest {
         SlotStops stops = SLOT.stops(CUTTER, BLANK);
 
         // Between the stops lie the blank and its way: slot length less cutter.
-        assertThat(stops.rear().fromCentreMm() + stops.front().fromCentreMm()).isCloseTo(640 + 300 - 6, within(1e-12));
+        assertThat(stops.rear().fromCentre().house()
+                        + stops.front().fromCentre().house())
+                .isCloseTo(640 + 300 - 6, within(1e-12));
     }
 
     @Test
@@ -158,8 +160,8 @@ class RodSlotTest {
 
         SlotStops stops = slot.pocketStops(Cutter.straight(mm(10)), BLANK);
 
-        assertThat(stops.rear().fromCentreMm()).isCloseTo(620 - 3 - 5, within(1e-12));
-        assertThat(stops.front().fromCentreMm()).isCloseTo(23 - 5 + 20, within(1e-12));
+        assertThat(stops.rear().fromCentre().house()).isCloseTo(620 - 3 - 5, within(1e-12));
+        assertThat(stops.front().fromCentre().house()).isCloseTo(23 - 5 + 20, within(1e-12));
         assertThatThrownBy(() -> slot.pocketStops(Cutter.straight(mm(12)), BLANK))
                 .hasMessage("cutter diameter must be 10 mm or less (the pocket's width and length), but was 12 mm");
         assertThatThrownBy(() -> SLOT.pocketStops(CUTTER, BLANK)).isInstanceOf(ArithmeticException.class);
@@ -322,7 +324,9 @@ class RodSlotTest {
         SlotStops stops = shortest.stops(Cutter.straight(mm(10)), BLANK);
 
         // One plunge: the blank touches both stops at once.
-        assertThat(stops.rear().fromCentreMm() + stops.front().fromCentreMm()).isCloseTo(640, within(1e-12));
+        assertThat(stops.rear().fromCentre().house()
+                        + stops.front().fromCentre().house())
+                .isCloseTo(640, within(1e-12));
         assertThatThrownBy(() -> shortest.stops(Cutter.straight(mm(10.1)), BLANK))
                 .hasMessage("cutter diameter must be no more than the channel's length of 10 mm, but was 10.1 mm");
     }

@@ -22,8 +22,8 @@ class OnePieceHeadTest {
     void thickness_holdsTheTiltedHead() {
         OnePieceHead head = OnePieceHead.of(mandolin());
 
-        assertThat(head.thickness().house()).isCloseTo(56.2315, offset(1e-4));
-        assertThat(head.length().house()).isCloseTo(180.2585, offset(1e-4));
+        assertThat(head.thicknessMm()).isCloseTo(56.2315, offset(1e-4));
+        assertThat(head.lengthMm()).isCloseTo(180.2585, offset(1e-4));
         assertThat(head.faceDrop().house()).isCloseTo(41.6159, offset(1e-4));
         assertThat(head.fits(Blank.ofLength(mm(640)).section(mm(61), mm(56.3)))).isTrue();
         assertThat(head.fits(Blank.ofLength(mm(640)).section(mm(61), mm(56.2)))).isFalse();
@@ -53,8 +53,8 @@ class OnePieceHeadTest {
             double farthest = -corners.stream().mapToDouble(Vec::x).min().orElseThrow();
 
             String where = "seed " + seed + ", head " + i;
-            assertThat(head.thickness().house()).as(where).isCloseTo(deepest, offset(1e-9));
-            assertThat(head.length().house()).as(where).isCloseTo(farthest, offset(1e-9));
+            assertThat(head.thicknessMm()).as(where).isCloseTo(deepest, offset(1e-9));
+            assertThat(head.lengthMm()).as(where).isCloseTo(farthest, offset(1e-9));
             // The back's line runs through two of the turned corners; the shaft's back is level.
             double shaft = random.nextDouble(10, 30);
             Vec along = corners.get(3).minus(corners.get(2));
@@ -67,8 +67,8 @@ class OnePieceHeadTest {
     void flat_needsItsOwnThicknessAndLength() {
         OnePieceHead head = OnePieceHead.of(Head.flat().length(mm(190)).thickness(mm(14)));
 
-        assertThat(head.thickness()).isEqualTo(mm(14));
-        assertThat(head.length()).isEqualTo(mm(190));
+        assertThat(head.thicknessMm()).isEqualTo(14);
+        assertThat(head.lengthMm()).isEqualTo(190);
         assertThat(head.faceDrop()).isEqualTo(mm(0));
         assertThat(head.toString())
                 .isEqualTo("One-piece head, flat: blank 14 mm thick or more\n  tip  190 mm before the nut line");

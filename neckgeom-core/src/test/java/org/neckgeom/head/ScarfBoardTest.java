@@ -20,8 +20,10 @@ class ScarfBoardTest {
         double a = Math.toRadians(13);
         Scarf scarf = Scarf.at(deg(13)).shaft(mm(19)).head(mm(14)).kerf(mm(1.8));
 
-        double inHead = ScarfJoint.inTheHead(scarf).board(mm(560), mm(185)).lengthMm();
-        double inShaft = ScarfJoint.inTheShaft(scarf).board(mm(560), mm(185)).lengthMm();
+        double inHead =
+                ScarfJoint.inTheHead(scarf).board(mm(560), mm(185)).length().house();
+        double inShaft =
+                ScarfJoint.inTheShaft(scarf).board(mm(560), mm(185)).length().house();
 
         assertThat(inHead).isCloseTo(560 + 185 - 19 / Math.sin(a) + 19 / Math.tan(a) + 1.8 / Math.sin(a), offset(1e-9));
         assertThat(inShaft)
@@ -63,7 +65,7 @@ class ScarfBoardTest {
             // The saw: the offcut's short face is the board's back, where the shaft reaches further.
             double board = Math.max(shaft, head);
             double shaftFace = cut.faceMark().house() - cleaning / Math.sin(a);
-            double offcutLong = cut.lengthMm() - cut.headFrom().house();
+            double offcutLong = cut.length().house() - cut.headFrom().house();
             double offcutShort = offcutLong - board / Math.tan(a);
             // Turned over, the short face is the head's. Thinning it there moves it into the wedge and lengthens it.
             double headFace = offcutShort + (thinned == HeadSide.FACE ? (board - head) / Math.tan(a) : 0);
@@ -95,8 +97,8 @@ class ScarfBoardTest {
     void board_thinnedOnTheOtherSideDiffersByTheRunOfWhatIsPlanedOff() {
         ScarfJoint joint = ScarfJoint.inTheShaft(Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)));
 
-        double onFace = joint.board(mm(560), mm(185), HeadSide.FACE).lengthMm();
-        double onBack = joint.board(mm(560), mm(185), HeadSide.BACK).lengthMm();
+        double onFace = joint.board(mm(560), mm(185), HeadSide.FACE).length().house();
+        double onBack = joint.board(mm(560), mm(185), HeadSide.BACK).length().house();
 
         assertThat(onBack - onFace).isCloseTo(5 / Math.tan(Math.toRadians(13)), offset(1e-9));
     }

@@ -34,8 +34,14 @@ class ScarfTest {
         Scarf inMm = Scarf.at(deg(13)).shaft(mm(19.05)).head(mm(12.7)).kerf(mm(1.5875));
 
         assertThat(inInches).isEqualTo(inMm).hasSameHashCodeAs(inMm);
-        assertThat(ScarfJoint.inTheHead(inInches).board(inch(20), inch(7)).lengthMm())
-                .isEqualTo(ScarfJoint.inTheHead(inMm).board(mm(508), mm(177.8)).lengthMm());
+        assertThat(ScarfJoint.inTheHead(inInches)
+                        .board(inch(20), inch(7))
+                        .length()
+                        .house())
+                .isEqualTo(ScarfJoint.inTheHead(inMm)
+                        .board(mm(508), mm(177.8))
+                        .length()
+                        .house());
         assertThat(inInches.toString()).contains("0.75 in");
         assertThat(inInches.text(LengthStyle.MILLIMETRES)).contains("19.05 mm");
     }

@@ -27,7 +27,7 @@ class StockNeedsTest {
                 .edgeSpare(mm(2))
                 .planing(mm(0.5)));
 
-        assertThat(needs.length().house()).isCloseTo(board.lengthMm() + 50, offset(1e-12));
+        assertThat(needs.length().house()).isCloseTo(board.length().house() + 50, offset(1e-12));
         assertThat(needs.width()).isEqualTo(mm(65));
         assertThat(needs.thickness()).isEqualTo(mm(21));
         assertThat(needs.fits(Blank.ofLength(mm(700)).section(mm(65), mm(21)))).isTrue();

@@ -56,16 +56,18 @@ class BarsAddedTest {
         BarsAdded bars = Relief.of(SampleNecks.guitar()).addingBars(BAR, mm(9));
 
         assertThat(bars.stifferRatio()).isGreaterThan(1.1);
-        assertThat(bars.after().reliefMm()).isLessThan(bars.before().reliefMm());
+        assertThat(bars.after().relief().house())
+                .isLessThan(bars.before().relief().house());
         assertThat(bars.difference().house())
-                .isCloseTo(bars.before().reliefMm() - bars.after().reliefMm(), withinPercentage(1e-9));
+                .isCloseTo(
+                        bars.before().relief().house() - bars.after().relief().house(), withinPercentage(1e-9));
         assertThat(bars.after())
                 .isEqualTo(Relief.of(SampleNecks.guitar()).withBars(BAR, mm(9)).underStrings());
     }
 
     @Test
     void rodForceFor_saysWhenTheReliefIsGone() {
-        double slack = Relief.of(SampleNecks.guitar()).underStrings().reliefMm();
+        double slack = Relief.of(SampleNecks.guitar()).underStrings().relief().house();
         BarsAdded bars = Relief.of(SampleNecks.guitar())
                 .addingBars(Rod.carbonBar(mm(400)).section(mm(6), mm(11)), mm(10));
 

@@ -36,10 +36,10 @@ class ReliefTest {
 
             Bow bow = relief.underStrings();
 
-            assertThat(bow.reliefMm()).as(neck.name()).isCloseTo(other.bow(from, to, 0), withinPercentage(0.1));
+            assertThat(bow.relief().house()).as(neck.name()).isCloseTo(other.bow(from, to, 0), withinPercentage(0.1));
             assertThat(bow.lift().house()).as(neck.name()).isCloseTo(other.lift(), withinPercentage(0.1));
             for (double force : new double[] {400, 1500, 3000}) {
-                assertThat(relief.withRodAt(newton(force)).reliefMm())
+                assertThat(relief.withRodAt(newton(force)).relief().house())
                         .as("%s at %s N", neck.name(), force)
                         .isCloseTo(other.bow(from, to, force), within(0.0005));
             }
@@ -54,9 +54,12 @@ class ReliefTest {
         Bow mandolin = Relief.of(Necks.mandolin()).underStrings();
         Bow guitar = Relief.of(SampleNecks.guitar()).underStrings();
 
-        assertThat(mandolin.reliefMm()).isBetween(0.2, 0.45);
-        assertThat(guitar.reliefMm()).isBetween(0.15, 0.45);
-        assertThat(Relief.of(SampleNecks.shortScaleBass()).underStrings().reliefMm())
+        assertThat(mandolin.relief().house()).isBetween(0.2, 0.45);
+        assertThat(guitar.relief().house()).isBetween(0.15, 0.45);
+        assertThat(Relief.of(SampleNecks.shortScaleBass())
+                        .underStrings()
+                        .relief()
+                        .house())
                 .isBetween(0.3, 1.0);
         assertThat(guitar.place().house())
                 .isBetween(
@@ -73,11 +76,11 @@ class ReliefTest {
                 Necks.mandolin(),
                 SampleNecks.guitar()
                         .strings(SampleNecks.guitar().strings().orElseThrow().tensions(newton(75))))) {
-            double real = Relief.of(neck).underStrings().reliefMm();
+            double real = Relief.of(neck).underStrings().relief().house();
             double told = neck.strings().orElseThrow().tensionsN()[0];
             NeckDesign slack = neck.strings(neck.strings().orElseThrow().tensions(newton(told / 1e5)));
 
-            double more = real / (1e5 * Relief.of(slack).underStrings().reliefMm()) - 1;
+            double more = real / (1e5 * Relief.of(slack).underStrings().relief().house()) - 1;
             assertThat(more).as(neck.name()).isBetween(0.01, 0.10);
         }
     }
@@ -118,8 +121,8 @@ class ReliefTest {
                         .wood(Wood.SUGAR_MAPLE))
                 .back(BackProfile.between(mm(14.732), mm(16.51)).full());
 
-        assertThat(Relief.of(metric).underStrings().reliefMm())
-                .isCloseTo(Relief.of(inches).underStrings().reliefMm(), withinPercentage(1e-9));
+        assertThat(Relief.of(metric).underStrings().relief().house())
+                .isCloseTo(Relief.of(inches).underStrings().relief().house(), withinPercentage(1e-9));
         assertThat(Relief.of(inches).underStrings().toString()).contains("thou");
         assertThat(Relief.of(metric).underStrings().toString()).contains(" mm");
     }
@@ -130,18 +133,18 @@ class ReliefTest {
         SplittableRandom random = new SplittableRandom(seed);
         for (int i = 0; i < 50; i++) {
             NeckDesign neck = anyNeck(random);
-            double relief = Relief.of(neck).underStrings().reliefMm();
+            double relief = Relief.of(neck).underStrings().relief().house();
             NeckDesign stiffer = neck.wood(Wood.named("stiff").modulus(gigapascal(20)));
             NeckDesign deeper = neck.back(BackProfile.between(mm(17), mm(20)));
 
-            assertThat(Relief.of(stiffer).underStrings().reliefMm())
+            assertThat(Relief.of(stiffer).underStrings().relief().house())
                     .as("seed %s, trial %s", seed, i)
                     .isLessThan(relief);
-            assertThat(Relief.of(deeper).underStrings().reliefMm())
+            assertThat(Relief.of(deeper).underStrings().relief().house())
                     .as("seed %s, trial %s", seed, i)
                     .isLessThan(relief);
             NeckDesign harder = neck.strings(neck.strings().orElseThrow().tensions(newton(100)));
-            assertThat(Relief.of(harder).underStrings().reliefMm())
+            assertThat(Relief.of(harder).underStrings().relief().house())
                     .as("seed %s, trial %s", seed, i)
                     .isGreaterThan(relief);
         }
@@ -159,10 +162,10 @@ class ReliefTest {
     @Test
     void between_measuresLessOverAShorterSpan() {
         Relief relief = Relief.of(Necks.mandolin());
-        double whole = relief.underStrings().reliefMm();
+        double whole = relief.underStrings().relief().house();
 
-        assertThat(relief.between(1, 10).underStrings().reliefMm()).isLessThan(whole);
-        assertThat(relief.between(0, 14).underStrings().reliefMm()).isGreaterThan(whole);
+        assertThat(relief.between(1, 10).underStrings().relief().house()).isLessThan(whole);
+        assertThat(relief.between(0, 14).underStrings().relief().house()).isGreaterThan(whole);
         assertThat(relief.between(1, 14)).isEqualTo(relief);
     }
 
@@ -184,7 +187,9 @@ class ReliefTest {
 
         assertThat(bow.gapAtFret(1).house()).isCloseTo(0, within(1e-12));
         assertThat(bow.gapAtFret(14).house()).isCloseTo(0, within(1e-12));
-        assertThat(bow.gapAtFret(6).house()).isPositive().isLessThanOrEqualTo(bow.reliefMm());
+        assertThat(bow.gapAtFret(6).house())
+                .isPositive()
+                .isLessThanOrEqualTo(bow.relief().house());
         assertThatThrownBy(() -> bow.gapAtFret(15)).isInstanceOf(IllegalArgumentException.class);
     }
 
@@ -193,8 +198,8 @@ class ReliefTest {
         Relief low = Relief.of(Necks.mandolin());
         Relief high = low.heights(StringHeights.usual().frets(mm(1.4)).action(mm(4)));
 
-        assertThat(high.underStrings().reliefMm())
-                .isGreaterThan(low.underStrings().reliefMm());
+        assertThat(high.underStrings().relief().house())
+                .isGreaterThan(low.underStrings().relief().house());
     }
 
     @Test
@@ -204,8 +209,8 @@ class ReliefTest {
         NeckDesign barred = Necks.mandolin().rod(Rod.carbonBar(mm(300)).section(mm(6), mm(9)));
         assertThatThrownBy(() -> Relief.of(barred).withRodAt(newton(10)))
                 .hasMessage("rod force must be 0 N in a neck without an adjustable rod, but was 10 N");
-        assertThat(Relief.of(barred).withRodAt(newton(0)).reliefMm())
-                .isLessThan(Relief.of(Necks.mandolin()).underStrings().reliefMm());
+        assertThat(Relief.of(barred).withRodAt(newton(0)).relief().house())
+                .isLessThan(Relief.of(Necks.mandolin()).underStrings().relief().house());
     }
 
     @Test

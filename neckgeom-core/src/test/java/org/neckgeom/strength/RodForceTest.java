@@ -45,7 +45,7 @@ class RodForceTest {
         Relief relief = Relief.of(Necks.mandolin());
         RodForce rod = relief.rodForceFor(mm(0.2));
 
-        assertThat(relief.withRodAt(rod.force().orElseThrow()).reliefMm()).isCloseTo(0.2, within(1e-9));
+        assertThat(relief.withRodAt(rod.force().orElseThrow()).relief().house()).isCloseTo(0.2, within(1e-9));
         assertThat(rod.reach()).isEqualTo(Reach.CAN);
         assertThat(rod.obstacle()).isEmpty();
         assertThat(rod.slackRelief()).isEqualTo(relief.underStrings().relief());
@@ -152,7 +152,7 @@ class RodForceTest {
         assertThat(travel.least()).isEqualTo(relief.withRodAt(newton(1200)).relief());
         assertThat(travel.most()).isEqualTo(relief.withRodAt(newton(-1200)).relief());
         assertThat(travel.least().house())
-                .isLessThan(relief.underStrings().reliefMm())
+                .isLessThan(relief.underStrings().relief().house())
                 .isLessThan(travel.most().house());
         assertThat(Relief.of(SampleNecks.guitar()).rodTravel().most())
                 .isEqualTo(Relief.of(SampleNecks.guitar()).underStrings().relief());

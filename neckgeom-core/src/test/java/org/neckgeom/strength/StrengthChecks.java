@@ -279,12 +279,12 @@ public final class StrengthChecks {
             double from = neck.scale().fretMm(1);
             double to = neck.bodyJointMm();
             Relief relief = Relief.of(neck);
-            bow.relative(other.bow(from, to, 0), relief.underStrings().reliefMm(), 1e-3)
+            bow.relative(other.bow(from, to, 0), relief.underStrings().relief().house(), 1e-3)
                     .relative(other.lift(), relief.underStrings().lift().house(), 1e-3);
             for (double force : new double[] {400, 1500, 3000}) {
                 pulled.figure(
                         other.bow(from, to, force),
-                        relief.withRodAt(newton(force)).reliefMm(),
+                        relief.withRodAt(newton(force)).relief().house(),
                         0.0005);
             }
         }

@@ -77,10 +77,15 @@ class StrengthPropertiesTest {
             double depth = random.nextDouble(13, 18);
             double t = random.nextDouble(40, 150);
 
-            double metric =
-                    relief(neck(1, depth, 11, t, 9, false), 1).underStrings().reliefMm();
+            double metric = relief(neck(1, depth, 11, t, 9, false), 1)
+                    .underStrings()
+                    .relief()
+                    .house();
 
-            assertThat(relief(neck(1, depth, 11, t, 9, true), 1).underStrings().reliefMm())
+            assertThat(relief(neck(1, depth, 11, t, 9, true), 1)
+                            .underStrings()
+                            .relief()
+                            .house())
                     .as(at(i))
                     .isCloseTo(metric, withinPercentage(1e-8));
         }
@@ -99,11 +104,13 @@ class StrengthPropertiesTest {
 
             double one = relief(flat(neck(1, depth, 11, t, 9, false), 1), 1)
                     .underStrings()
-                    .reliefMm();
+                    .relief()
+                    .house();
 
             assertThat(relief(flat(neck(k, depth, 11, k * k * t, 9, false), k), k)
                             .underStrings()
-                            .reliefMm())
+                            .relief()
+                            .house())
                     .as(at(i))
                     .isCloseTo(k * one, withinPercentage(1e-6));
         }
@@ -120,21 +127,25 @@ class StrengthPropertiesTest {
 
             double one = relief(neck(1, depth, modulus, t, 9, false), 1)
                     .underStrings()
-                    .reliefMm();
+                    .relief()
+                    .house();
 
             assertThat(relief(neck(1, depth, modulus * more, t, 9, false), 1)
                             .underStrings()
-                            .reliefMm())
+                            .relief()
+                            .house())
                     .as(at(i))
                     .isLessThanOrEqualTo(one * (1 + 1e-12));
             assertThat(relief(neck(1, depth * more, modulus, t, 9, false), 1)
                             .underStrings()
-                            .reliefMm())
+                            .relief()
+                            .house())
                     .as(at(i))
                     .isLessThanOrEqualTo(one * (1 + 1e-12));
             assertThat(relief(neck(1, depth, modulus, t * more, 9, false), 1)
                             .underStrings()
-                            .reliefMm())
+                            .relief()
+                            .house())
                     .as(at(i))
                     .isGreaterThanOrEqualTo(one * (1 - 1e-12));
         }
@@ -170,10 +181,10 @@ class StrengthPropertiesTest {
         int asked = 0;
         for (int i = 0; i < CASES; i++) {
             Relief relief = relief(neck(1, random.nextDouble(13, 18), 11, random.nextDouble(60, 150), 9, false), 1);
-            double wanted = relief.underStrings().reliefMm() * random.nextDouble(0.3, 0.95);
+            double wanted = relief.underStrings().relief().house() * random.nextDouble(0.3, 0.95);
             RodForce rod = relief.rodForceFor(mm(wanted));
             if (rod.force().isPresent() && rod.force().get().house() >= 0) {
-                assertThat(relief.withRodAt(rod.force().get()).reliefMm())
+                assertThat(relief.withRodAt(rod.force().get()).relief().house())
                         .as(at(i))
                         .isCloseTo(wanted, within(2e-4));
                 asked++;

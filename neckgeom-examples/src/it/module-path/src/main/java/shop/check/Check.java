@@ -12,7 +12,7 @@ import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.shop.TrialCut;
 
-/** A module that requires the library. */
+/** A program that uses the library, run on the class path, on the module path and in an image. */
 public final class Check {
 
     private Check() {}

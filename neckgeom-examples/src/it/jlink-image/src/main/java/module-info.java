@@ -1,4 +1,0 @@
-/** A program that uses the library: one line. */
-module shop.check {
-    requires org.neckgeom.core;
-}
