@@ -147,10 +147,8 @@ final class CoreSamples {
                 () -> TurnedPass.widened(mm(6.02), mm(6.31)),
                 () -> CutterLoad.of(cutter(), Wood.BLACK_WALNUT, mmPerMinute(1800), rpm(16000), mm(2)),
                 () -> Passes.noDeeperThan(mm(3)).lastPass(mm(0.5)).to(mm(9.2)),
-                () -> Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).kerf(mm(1.8)).nutLedge(mm(5)),
-                () -> Scarf.at(deg(13)),
-                () -> ScarfJoint.inTheShaft(Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)))
-                        .board(mm(560), mm(185)),
+                () -> Scarf.of(deg(13), mm(20), mm(15)).kerf(mm(1.8)).nutLedge(mm(5)),
+                () -> ScarfJoint.inTheShaft(Scarf.of(deg(13), mm(20), mm(15))).board(mm(560), mm(185)),
                 () -> Passes.noDeeperThan(mm(3)).lastPass(mm(0.5)),
                 () -> OuterStrings.of(mm(35), mm(52)),
                 () -> StringBreak.over(deg(13)),

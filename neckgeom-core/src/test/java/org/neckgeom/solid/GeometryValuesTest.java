@@ -164,7 +164,7 @@ class GeometryValuesTest {
     }
 
     private static Scarf scarf(double d) {
-        return Scarf.at(deg(13)).shaft(mm(20)).head(mm(15 + d));
+        return Scarf.of(deg(13), mm(20), mm(15 + d));
     }
 
     private static StringBreak broken(double d) {
