@@ -4,7 +4,7 @@ println(ScarfJoint.inTheHead(scarf));            // glue face, joint lines
 println(ScarfJoint.inTheShaft(scarf));
 println(ScarfRoll.of(scarf.pitch(), deg(0.5)));  // saw line out of square
 println(ScarfJoint.inTheShaft(scarf).board(mm(560), mm(185)));
-println(StringBreak.over(scarf.pitch()).post(mm(60), mm(8)).nutSlot(mm(7.5)));
+println(StringBreak.over(scarf.pitch(), mm(7.5)).post(mm(60), mm(8)));
 
 // The head's face is planed by 0.6 mm and a 2 mm veneer goes on: the break line moves.
 println(ScarfJoint.inTheHead(scarf).planingHeadFace(mm(0.6)).veneered(HeadSide.FACE, mm(2)));

@@ -128,9 +128,8 @@ public final class HeadChecks {
                             .subtract(Numerics.of(over).multiply(Numerics.cos(pitch)));
                     return new Point(
                             Numerics.atan(fall.divide(run)),
-                            StringBreak.over(deg(a))
+                            StringBreak.over(deg(a), mm(slot))
                                     .post(mm(post), mm(over))
-                                    .nutSlot(mm(slot))
                                     .angle()
                                     .house());
                 })

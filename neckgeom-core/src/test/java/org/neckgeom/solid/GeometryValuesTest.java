@@ -168,7 +168,7 @@ class GeometryValuesTest {
     }
 
     private static StringBreak broken(double d) {
-        return StringBreak.over(deg(13)).post(mm(60), mm(8 + d)).nutSlot(mm(7.5));
+        return StringBreak.over(deg(13), mm(7.5)).post(mm(60), mm(8 + d));
     }
 
     private static BackSet set(double d) {
