@@ -1,10 +1,8 @@
 package org.neckgeom.head;
 
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
-import org.neckgeom.design.Head;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.LeanAnswer;
@@ -60,19 +58,6 @@ public final class Scarf extends LeanAnswer {
                 0,
                 0,
                 LengthStyle.of(shaft));
-    }
-
-    /**
-     * {@return the scarf of a head, with no saw kerf; veneers are given to its joints}
-     *
-     * @param head pitched from 1 to 45 deg; its wood's thickness is the head piece's
-     * @param shaft thickness of the shaft's wood at the head end, more than 0
-     */
-    public static Scarf of(Head head, Quantity<Length> shaft) {
-        return of(
-                Objects.requireNonNull(head, "head").pitch(),
-                shaft,
-                head.style().amount(head.thicknessMm()));
     }
 
     /**

@@ -54,15 +54,25 @@ public final class ScarfBoard extends ValueAnswer {
     private final double headFrom;
     private final double least;
 
-    ScarfBoard(ScarfJoint joint, Quantity<Length> shaftEnd, Quantity<Length> headLength, HeadSide thinned) {
-        super(FORM, joint.style());
-        Scarf scarf = joint.scarf();
+    /**
+     * The board of a scarf whose break line has moved: by {@code shift} along x toward the body, by {@code along} on the
+     * head's face toward the tip.
+     */
+    ScarfBoard(
+            Scarf scarf,
+            JointPlace place,
+            double shift,
+            double along,
+            Quantity<Length> shaftEnd,
+            Quantity<Length> headLength,
+            HeadSide thinned) {
+        super(FORM, scarf.style());
         double a = scarf.pitchRad();
-        this.place = joint.place();
+        this.place = place;
         this.thinned = Objects.requireNonNull(thinned, "thinned side");
         this.thickness = Math.max(scarf.shaftMm(), scarf.headMm());
-        double toBreak = HouseUnits.mmPositive(shaftEnd, "shaft end") + scarf.ledgeMm() + joint.breakLineShiftMm();
-        double head = HouseUnits.mmPositive(headLength, "head length") + joint.breakLineAlongHeadMm();
+        double toBreak = HouseUnits.mmPositive(shaftEnd, "shaft end") + scarf.ledgeMm() + shift;
+        double head = HouseUnits.mmPositive(headLength, "head length") + along;
         boolean inHead = place == JointPlace.IN_THE_HEAD;
         double slopeFrom = inHead ? toBreak : toBreak - ScarfKernel.slope(scarf.headMm(), a);
         double shortFace = inHead ? head - ScarfKernel.slope(scarf.shaftMm(), a) : head;

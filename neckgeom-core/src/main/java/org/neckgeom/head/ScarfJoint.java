@@ -91,7 +91,10 @@ public final class ScarfJoint extends LeanAnswer {
                         "scarf",
                         "missing",
                         "the head is in one piece with the shaft; give its scarf with .scarfed(...)"));
-        Scarf scarf = Scarf.of(head, Objects.requireNonNull(blank, "blank").thickness())
+        Scarf scarf = Scarf.of(
+                        head.pitch(),
+                        Objects.requireNonNull(blank, "blank").thickness(),
+                        head.style().amount(head.thicknessMm()))
                 .kerf(cut.kerf())
                 .cleaning(cut.cleaning());
         double reach = head.veneerMm() / StrictMath.sin(head.pitchRad());
@@ -190,7 +193,7 @@ public final class ScarfJoint extends LeanAnswer {
      *     which one it is changes the length wanted by {@code (shaft - head) / tan(pitch)}
      */
     public ScarfBoard board(Quantity<Length> shaftEnd, Quantity<Length> headLength, HeadSide thinned) {
-        return new ScarfBoard(this, shaftEnd, headLength, thinned);
+        return new ScarfBoard(scarf, place, breakLineShiftMm(), breakLineAlongHeadMm(), shaftEnd, headLength, thinned);
     }
 
     /** {@return the joint's place; in the head or in the shaft} */

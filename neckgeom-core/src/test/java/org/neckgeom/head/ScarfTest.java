@@ -10,7 +10,6 @@ import static org.neckgeom.units.ShopUnits.mm;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.neckgeom.design.Head;
 import org.neckgeom.kernel.Vec;
 import org.neckgeom.units.LengthStyle;
 
@@ -54,11 +53,6 @@ class ScarfTest {
         assertThatThrownBy(() -> Scarf.of(deg(degrees), mm(20), mm(15)))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageStartingWith("head pitch must be from 1 to 45 deg, but was ");
-    }
-
-    @Test
-    void of_aHeadIsTheScarfOfItsPitchAndWood() {
-        assertThat(Scarf.of(Head.pitched(deg(13)).thickness(mm(15)), mm(20))).isEqualTo(SCARF);
     }
 
     @Test
