@@ -1,10 +1,10 @@
 // A head glued on at 13 degrees: where do the lines come out, and what board does it take?
-var scarf = Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).kerf(mm(1.8));
+var scarf = Scarf.of(deg(13), mm(20), mm(15)).kerf(mm(1.8));
 println(ScarfJoint.inTheHead(scarf));            // glue face, joint lines
 println(ScarfJoint.inTheShaft(scarf));
-println(scarf.rollFrom(deg(0.5)));               // saw line out of square
+println(ScarfRoll.of(scarf.pitch(), deg(0.5)));  // saw line out of square
 println(ScarfJoint.inTheShaft(scarf).board(mm(560), mm(185)));
-println(StringBreak.over(scarf.pitch()).post(mm(60), mm(8)).nutSlot(mm(7.5)));
+println(StringBreak.over(scarf.pitch(), mm(7.5)).post(mm(60), mm(8)));
 
 // The head's face is planed by 0.6 mm and a 2 mm veneer goes on: the break line moves.
 println(ScarfJoint.inTheHead(scarf).planingHeadFace(mm(0.6)).veneered(HeadSide.FACE, mm(2)));
@@ -13,7 +13,7 @@ println(ScarfJoint.inTheHead(scarf).planingHeadFace(mm(0.6)).veneered(HeadSide.F
 println(ScarfRun.of(mm(22.2), mm(63.5)));
 
 // A nut that slants by 6 degrees for fanned frets: two saw settings, two cuts.
-println(scarf.slanted(deg(6)));
+println(SlantedScarf.of(scarf.pitch(), deg(6)));
 
 // Each string at its own post, and what they press on the nut together.
 var nut = StringSpacing.diameters(mm(1.1), mm(0.8), mm(0.5), mm(0.35)).inside(mm(34), mm(3)).equalGaps();

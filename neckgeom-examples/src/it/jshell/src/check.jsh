@@ -18,7 +18,7 @@ var offset = Centring.of(TrialCut.walls(mm(29.84), mm(31.26)).readWithin(mm(0.02
 boolean centred = near("slot off the middle, mm", -0.71, offset.amountMm());
 
 // 15 / sin 13 degrees, with 25 digits by mpmath.
-boolean scarfed = near("glue face, mm", 66.68117223878702, ScarfJoint.inTheHead(Scarf.at(deg(13)).shaft(mm(20)).head(mm(15))).glueFaceMm());
+boolean scarfed = near("glue face, mm", 66.68117223878702, ScarfJoint.inTheHead(Scarf.of(deg(13), mm(20), mm(15))).glueFaceMm());
 
 // Two equal rectangles add up to a triangle; by hand, its middle half holds three quarters.
 var budget = Budget.named("slot").with("fence", Spread.rectangular(mm(0.05))).with("blank", Spread.rectangular(mm(0.05)));

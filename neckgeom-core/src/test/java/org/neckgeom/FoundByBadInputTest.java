@@ -180,8 +180,7 @@ class FoundByBadInputTest {
 
     @Test
     void aNutLedgeOfNothing_isNoNegativeNought() {
-        assertThat(ScarfJoint.inTheHead(
-                                Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).nutLedge(mm(1e-9)))
+        assertThat(ScarfJoint.inTheHead(Scarf.of(deg(13), mm(20), mm(15)).nutLedge(mm(1e-9)))
                         .toString())
                 .doesNotContain("-0 mm");
     }

@@ -135,7 +135,7 @@ class SameBitsTest {
         for (int fret = 0; fret <= 24; fret++) {
             walk("fanned " + fret, List.of(fan.onBass(fret), fan.onTreble(fret), fan.slant(fret)));
         }
-        Scarf scarf = Scarf.at(deg(13)).shaft(mm(20)).head(mm(15));
+        Scarf scarf = Scarf.of(deg(13), mm(20), mm(15));
         walk("scarf in the head", ScarfJoint.inTheHead(scarf));
         walk("scarf in the shaft", ScarfJoint.inTheShaft(scarf));
         walk("slanted", SlantedScarf.of(deg(13), deg(6)));

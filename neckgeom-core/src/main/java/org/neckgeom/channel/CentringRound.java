@@ -24,7 +24,8 @@ import org.neckgeom.units.Amount;
 public final class CentringRound extends Noun<CentringRound> {
 
     /** Its keys. */
-    public static final Table<CentringRound> TABLE = Table.of("", "one trial cut", CentringRound::new);
+    public static final Table<CentringRound> TABLE =
+            Table.of("", "one trial cut", CentringRound::new).printedBy(CentringRound::sentences);
 
     private static final Key<CentringRound, Amount<Length>> TOWARD = TABLE.optional(
             "moved toward cutter",
@@ -42,24 +43,6 @@ public final class CentringRound extends Noun<CentringRound> {
 
     static {
         TABLE.atMostOne(TOWARD, AWAY);
-    }
-
-    /** Its sentences, in a class of their own: who only computes does not load them. */
-    static final class Sentences {
-        static final Form<CentringRound> FORM = Form.<CentringRound>of("centring-round")
-                .factIfAny(
-                        "move",
-                        Kind.MM,
-                        "at the cutter, positive toward it",
-                        x -> x.move().map(FenceMove::towardMm))
-                .factIfAny("cut", Kind.ANSWER, "the readings", CentringRound::cut)
-                .phrase("way", x -> x.values().has(AWAY), "away from")
-                .phrase("way", x -> x.values().has(TOWARD), "toward")
-                .phrase("moved", "fence moved {move:size brief} {way} the cutter")
-                .finds("cut-read-again", x -> x.values().at(AGAIN), "The same cut read again: {cut}")
-                .finds("moved-and-cut", x -> isMoved(x.values()) && x.values().has(CUT), "{moved}, then {cut}")
-                .finds("moved", x -> !x.values().has(CUT), "{moved}")
-                .finds("cut-read", "{cut}");
     }
 
     private CentringRound(Values<CentringRound> values) {
@@ -144,8 +127,14 @@ public final class CentringRound extends Noun<CentringRound> {
                         values().find(SETTING).map(move::settingUncertainty).orElse(move));
     }
 
-    @Override
-    public Form<CentringRound> form() {
-        return Sentences.FORM;
+    private static Form<CentringRound> sentences() {
+        return TABLE.facts("centring-round")
+                .factIfAny("cut", Kind.ANSWER, "the readings", CentringRound::cut)
+                .phrase("moved", "fence moved {movedTowardCutter:brief} toward the cutter")
+                .phrase("moved", "fence moved {movedAwayFromCutter:brief} away from the cutter")
+                .finds("cut-read-again", x -> x.values().at(AGAIN), "The same cut read again: {cut}")
+                .finds("moved-and-cut", x -> isMoved(x.values()) && x.values().has(CUT), "{moved}, then {cut}")
+                .finds("moved", x -> isMoved(x.values()), "{moved}")
+                .finds("cut-read", "{cut}");
     }
 }

@@ -1,15 +1,11 @@
 package org.neckgeom.head;
 
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
-import org.neckgeom.design.Head;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.LeanAnswer;
-import org.neckgeom.kernel.Texts;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -22,7 +18,7 @@ import org.neckgeom.units.ShopUnit;
  * x = 0, the fingerboard side of the nut. The pitch is the angle between the two faces, measured along the centreline,
  * positive with the head turned back.
  *
- * <p>{@code Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).kerf(mm(1.8))}
+ * <p>{@code Scarf.of(deg(13), mm(20), mm(15)).kerf(mm(1.8))}
  */
 public final class Scarf extends LeanAnswer {
 
@@ -45,92 +41,23 @@ public final class Scarf extends LeanAnswer {
     }
 
     /**
-     * Begins a scarf with its pitch.
+     * {@return a scarf, with no saw kerf, no allowance for cleaning the slopes and no nut ledge}
      *
      * @param pitch angle between the head's face and the fingerboard's glue face, [1, 45] deg
-     * @return the pitch, to be followed by {@code shaft}
-     * @throws IllegalArgumentException if the pitch is out of range
+     * @param shaft thickness of the shaft's wood at the head end, without the fingerboard, more than 0; its unit is the
+     *     one answers are given in
+     * @param head thickness of the head piece's wood when it is glued, without veneers, more than 0
+     * @throws IllegalArgumentException if one is out of its range
      */
-    public static AtPitch at(Quantity<Angle> pitch) {
-        return new AtPitch(ScarfKernel.pitchRad(pitch));
-    }
-
-    /**
-     * {@return the scarf of a head, with no saw kerf; veneers are given to its joints}
-     *
-     * @param head pitched from 1 to 45 deg; its wood's thickness is the head piece's
-     * @param shaft thickness of the shaft's wood at the head end, more than 0
-     */
-    public static Scarf of(Head head, Quantity<Length> shaft) {
-        return at(Objects.requireNonNull(head, "head").pitch())
-                .shaft(shaft)
-                .head(head.style().amount(head.thicknessMm()));
-    }
-
-    /** A pitch without its thicknesses yet. Immutable. */
-    public static final class AtPitch {
-
-        private final double pitch;
-
-        private AtPitch(double pitch) {
-            this.pitch = pitch;
-        }
-
-        /**
-         * Adds the shaft's thickness.
-         *
-         * @param thickness of the shaft's wood at the head end, without the fingerboard, more than 0
-         * @return the pitch and shaft, to be followed by {@code head}
-         */
-        public WithShaft shaft(Quantity<Length> thickness) {
-            return new WithShaft(pitch, HouseUnits.mmPositive(thickness, "shaft thickness"), LengthStyle.of(thickness));
-        }
-
-        /** Returns the pitch in words. */
-        @Override
-        public String toString() {
-            return "Scarf at " + Texts.deg(pitch) + ", shaft and head not given yet";
-        }
-    }
-
-    /** A pitch and a shaft, without the head yet. Immutable. */
-    public static final class WithShaft implements Answer {
-
-        private final double pitch;
-        private final double shaft;
-        private final LengthStyle style;
-
-        private WithShaft(double pitch, double shaft, LengthStyle style) {
-            this.pitch = pitch;
-            this.shaft = shaft;
-            this.style = style;
-        }
-
-        /**
-         * Adds the head piece's thickness.
-         *
-         * @param thickness of the head piece's wood when it is glued, without veneers, more than 0
-         * @return the scarf, with no saw kerf, no allowance for cleaning the slopes and no nut ledge
-         */
-        public Scarf head(Quantity<Length> thickness) {
-            return new Scarf(pitch, shaft, HouseUnits.mmPositive(thickness, "head thickness"), 0, 0, 0, style);
-        }
-
-        @Override
-        public Form<WithShaft> form() {
-            return Sentences.WITH_SHAFT;
-        }
-
-        @Override
-        public LengthStyle style() {
-            return style;
-        }
-
-        /** Returns the parts so far in words. */
-        @Override
-        public String toString() {
-            return text(style);
-        }
+    public static Scarf of(Quantity<Angle> pitch, Quantity<Length> shaft, Quantity<Length> head) {
+        return new Scarf(
+                ScarfKernel.pitchRad(pitch),
+                HouseUnits.mmPositive(shaft, "shaft thickness"),
+                HouseUnits.mmPositive(head, "head thickness"),
+                0,
+                0,
+                0,
+                LengthStyle.of(shaft));
     }
 
     /**
@@ -163,11 +90,6 @@ public final class Scarf extends LeanAnswer {
 
     /** Its sentences, in a class of their own: who only computes does not load them. */
     private static final class Sentences {
-        static final Form<WithShaft> WITH_SHAFT = Form.<WithShaft>of("scarf-with-shaft")
-                .fact("pitch", Kind.RAD, "between the faces", s -> s.pitch)
-                .fact("shaft", Kind.MM, "thickness of its wood at the head end", s -> s.shaft)
-                .finds("no-head", "Scarf at {pitch:2}, shaft {shaft:brief}, head not given yet");
-
         static final Form<Scarf> FORM = Form.<Scarf>of("scarf")
                 .fact("pitch", Kind.RAD, "between the faces", Scarf::pitchRad)
                 .fact("shaft", Kind.MM, "thickness of its wood at the head end", Scarf::shaftMm)
@@ -188,16 +110,6 @@ public final class Scarf extends LeanAnswer {
     }
 
     /**
-     * {@return what a saw line out of square in plan does to the head; the roll and the mismatch of the two slopes}
-     *
-     * @param outOfSquare angle of the saw line on the face from square, under 20 deg either way; positive when its
-     *     treble end lies nearer the body
-     */
-    public ScarfRoll rollFrom(Quantity<Angle> outOfSquare) {
-        return ScarfRoll.of(pitch(), outOfSquare);
-    }
-
-    /**
      * {@return how far a slip along the slope in the glue-up lifts one piece's face over the other's: {@code slip
      * sin(pitch)}; with the slip's sign} Exact, and the same for both joints.
      *
@@ -205,16 +117,6 @@ public final class Scarf extends LeanAnswer {
      */
     public Amount<Length> stepFromSlip(Quantity<Length> slip) {
         return LengthStyle.of(slip).amount(HouseUnits.mm(slip, "slip") * StrictMath.sin(pitch));
-    }
-
-    /**
-     * {@return the two saw settings for a nut that does not stand square to the centreline}
-     *
-     * @param slant angle of the nut line in plan from square, under 30 deg either way; positive when its treble end
-     *     lies nearer the body
-     */
-    public SlantedScarf slanted(Quantity<Angle> slant) {
-        return SlantedScarf.of(pitch(), slant);
     }
 
     /** {@return the pitch; angle between the faces} */

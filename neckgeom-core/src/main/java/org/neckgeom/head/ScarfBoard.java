@@ -10,7 +10,6 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
-import org.neckgeom.units.LengthStyle;
 
 /**
  * The board that one saw cut turns into shaft and head piece, with the marks for the cut. Immutable.
@@ -55,30 +54,11 @@ public final class ScarfBoard extends ValueAnswer {
     private final double headFrom;
     private final double least;
 
-    private ScarfBoard(
-            JointPlace place,
-            HeadSide thinned,
-            double thickness,
-            double faceMark,
-            double backMark,
-            double headFrom,
-            double least,
-            LengthStyle style) {
-        super(FORM, style);
-        this.place = place;
-        this.thinned = thinned;
-        this.thickness = thickness;
-        this.faceMark = faceMark;
-        this.backMark = backMark;
-        this.headFrom = headFrom;
-        this.least = least;
-    }
-
     /**
      * The board of a scarf whose break line has moved: by {@code shift} along x toward the body, by {@code along} on the
      * head's face toward the tip.
      */
-    static ScarfBoard of(
+    ScarfBoard(
             Scarf scarf,
             JointPlace place,
             double shift,
@@ -86,44 +66,38 @@ public final class ScarfBoard extends ValueAnswer {
             Quantity<Length> shaftEnd,
             Quantity<Length> headLength,
             HeadSide thinned) {
-        Objects.requireNonNull(thinned, "thinned side");
+        super(FORM, scarf.style());
         double a = scarf.pitchRad();
-        double board = Math.max(scarf.shaftMm(), scarf.headMm());
+        this.place = place;
+        this.thinned = Objects.requireNonNull(thinned, "thinned side");
+        this.thickness = Math.max(scarf.shaftMm(), scarf.headMm());
         double toBreak = HouseUnits.mmPositive(shaftEnd, "shaft end") + scarf.ledgeMm() + shift;
         double head = HouseUnits.mmPositive(headLength, "head length") + along;
         boolean inHead = place == JointPlace.IN_THE_HEAD;
-        double faceMark = inHead ? toBreak : toBreak - ScarfKernel.slope(scarf.headMm(), a);
+        double slopeFrom = inHead ? toBreak : toBreak - ScarfKernel.slope(scarf.headMm(), a);
         double shortFace = inHead ? head - ScarfKernel.slope(scarf.shaftMm(), a) : head;
         if (!(shortFace > 0)) {
             throw Refusal.of(
                     "head length",
                     "more-than",
-                    "be more than " + scarf.style().brief(HouseUnits.mm(headLength, "head length") - shortFace)
+                    "be more than " + style().brief(HouseUnits.mm(headLength, "head length") - shortFace)
                             + ", where the joint's line crosses the head",
                     Amount.from(headLength, "head length").toString());
         }
-        if (!(faceMark > 0)) {
+        if (!(slopeFrom > 0)) {
             throw Refusal.of(
                     "shaft end",
                     "more-than",
-                    "be more than " + scarf.style().brief(ScarfKernel.slope(scarf.headMm(), a))
+                    "be more than " + style().brief(ScarfKernel.slope(scarf.headMm(), a))
                             + ", where the joint's line lies",
                     Amount.from(shaftEnd, "shaft end").toString());
         }
-        double thinning = ScarfKernel.run(board - scarf.headMm(), a);
         // Thinning the face lengthens it, so the raw piece may start shorter.
-        double longFace = shortFace + ScarfKernel.run(board, a) - (thinned == HeadSide.FACE ? thinning : 0);
-        double lost = (scarf.kerfMm() + 2 * scarf.cleaningMm()) / StrictMath.sin(a);
-        double headFrom = faceMark + lost;
-        return new ScarfBoard(
-                place,
-                thinned,
-                board,
-                faceMark + scarf.cleaningMm() / StrictMath.sin(a),
-                faceMark + scarf.cleaningMm() / StrictMath.sin(a) + ScarfKernel.run(board, a),
-                headFrom,
-                headFrom + longFace,
-                scarf.style());
+        double thinning = thinned == HeadSide.FACE ? ScarfKernel.run(thickness - scarf.headMm(), a) : 0;
+        this.faceMark = slopeFrom + scarf.cleaningMm() / StrictMath.sin(a);
+        this.backMark = faceMark + ScarfKernel.run(thickness, a);
+        this.headFrom = slopeFrom + (scarf.kerfMm() + 2 * scarf.cleaningMm()) / StrictMath.sin(a);
+        this.least = headFrom + (shortFace + ScarfKernel.run(thickness, a) - thinning);
     }
 
     /** {@return the least length of the board, without anything to spare at its ends; more than 0} */

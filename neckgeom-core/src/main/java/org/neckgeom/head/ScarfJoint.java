@@ -91,7 +91,10 @@ public final class ScarfJoint extends LeanAnswer {
                         "scarf",
                         "missing",
                         "the head is in one piece with the shaft; give its scarf with .scarfed(...)"));
-        Scarf scarf = Scarf.of(head, Objects.requireNonNull(blank, "blank").thickness())
+        Scarf scarf = Scarf.of(
+                        head.pitch(),
+                        Objects.requireNonNull(blank, "blank").thickness(),
+                        head.style().amount(head.thicknessMm()))
                 .kerf(cut.kerf())
                 .cleaning(cut.cleaning());
         double reach = head.veneerMm() / StrictMath.sin(head.pitchRad());
@@ -124,8 +127,7 @@ public final class ScarfJoint extends LeanAnswer {
      * @param depth planed off, 0 or more, on top of what was planed before
      */
     public ScarfJoint planingHeadFace(Quantity<Length> depth) {
-        double more = HouseUnits.mmNotNegative(depth, "planed off the head's face");
-        return new ScarfJoint(scarf, place, offHeadFace + more, offShaftFace, offHeadBack, veneer, backVeneer);
+        return more(HouseUnits.mmNotNegative(depth, "planed off the head's face"), 0, 0, 0, 0);
     }
 
     /**
@@ -135,8 +137,7 @@ public final class ScarfJoint extends LeanAnswer {
      * @param depth planed off, 0 or more, on top of what was planed before
      */
     public ScarfJoint planingShaftFace(Quantity<Length> depth) {
-        double more = HouseUnits.mmNotNegative(depth, "planed off the shaft's face");
-        return new ScarfJoint(scarf, place, offHeadFace, offShaftFace + more, offHeadBack, veneer, backVeneer);
+        return more(0, HouseUnits.mmNotNegative(depth, "planed off the shaft's face"), 0, 0, 0);
     }
 
     /**
@@ -145,8 +146,7 @@ public final class ScarfJoint extends LeanAnswer {
      * @param depth planed off, 0 or more, on top of what was planed before
      */
     public ScarfJoint planingHeadBack(Quantity<Length> depth) {
-        double more = HouseUnits.mmNotNegative(depth, "planed off the head's back");
-        return new ScarfJoint(scarf, place, offHeadFace, offShaftFace, offHeadBack + more, veneer, backVeneer);
+        return more(0, 0, HouseUnits.mmNotNegative(depth, "planed off the head's back"), 0, 0);
     }
 
     /**
@@ -158,15 +158,19 @@ public final class ScarfJoint extends LeanAnswer {
      */
     public ScarfJoint veneered(HeadSide side, Quantity<Length> thickness) {
         double more = HouseUnits.mmNotNegative(thickness, "head veneer");
-        boolean face = Objects.requireNonNull(side, "side") == HeadSide.FACE;
+        boolean isFace = Objects.requireNonNull(side, "side") == HeadSide.FACE;
+        return isFace ? more(0, 0, 0, more, 0) : more(0, 0, 0, 0, more);
+    }
+
+    private ScarfJoint more(double headFace, double shaftFace, double headBack, double onFace, double onBack) {
         return new ScarfJoint(
                 scarf,
                 place,
-                offHeadFace,
-                offShaftFace,
-                offHeadBack,
-                face ? veneer + more : veneer,
-                face ? backVeneer : backVeneer + more);
+                offHeadFace + headFace,
+                offShaftFace + shaftFace,
+                offHeadBack + headBack,
+                veneer + onFace,
+                backVeneer + onBack);
     }
 
     /**
@@ -189,7 +193,7 @@ public final class ScarfJoint extends LeanAnswer {
      *     which one it is changes the length wanted by {@code (shaft - head) / tan(pitch)}
      */
     public ScarfBoard board(Quantity<Length> shaftEnd, Quantity<Length> headLength, HeadSide thinned) {
-        return ScarfBoard.of(scarf, place, breakLineShiftMm(), breakLineAlongHeadMm(), shaftEnd, headLength, thinned);
+        return new ScarfBoard(scarf, place, breakLineShiftMm(), breakLineAlongHeadMm(), shaftEnd, headLength, thinned);
     }
 
     /** {@return the joint's place; in the head or in the shaft} */
@@ -247,7 +251,7 @@ public final class ScarfJoint extends LeanAnswer {
 
     /** {@return the same as {@link #backLine} in mm} */
     public double backLineMm() {
-        return ScarfKernel.backLineX(shaftWoodMm(), headWoodMm() + veneer, scarf.pitchRad());
+        return ScarfKernel.breakLineShift(headWoodMm() + veneer, shaftWoodMm(), scarf.pitchRad());
     }
 
     /** {@return how far the break line has moved from where it was laid out, positive toward the body; either sign} */

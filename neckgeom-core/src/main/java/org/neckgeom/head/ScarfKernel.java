@@ -39,14 +39,10 @@ final class ScarfKernel {
         return thicknessMm / StrictMath.tan(pitchRad);
     }
 
-    /** Where the head's back meets the shaft's back: {@code x = t / sin a - T / tan a}; the same for both joints. */
-    static double backLineX(double shaftMm, double headMm, double pitchRad) {
-        return breakLineShift(headMm, shaftMm, pitchRad);
-    }
-
     /**
      * Where the break line goes when {@code head} is planed off the head's face and {@code shaft} off the shaft's:
-     * {@code x = head / sin a - shaft / tan a}, positive toward the body. A veneer is a negative planing.
+     * {@code x = head / sin a - shaft / tan a}, positive toward the body. A veneer is a negative planing. Of all the wood
+     * that is there it is where the head's back meets the shaft's back, the same for both joints.
      */
     static double breakLineShift(double headMm, double shaftMm, double pitchRad) {
         // 1/sin a - 1/tan a = tan(a/2): of two near numbers only the thicknesses are subtracted.

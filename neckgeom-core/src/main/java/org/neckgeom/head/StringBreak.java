@@ -5,7 +5,6 @@ import javax.measure.quantity.Angle;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
@@ -77,17 +76,18 @@ public final class StringBreak extends ValueAnswer {
     }
 
     /**
-     * Begins with the head's pitch.
+     * Begins with head and nut.
      *
      * @param pitch angle between the head's face and the fingerboard's glue face, [0, 45] deg; 0 is a flat head
-     * @return the pitch, to be followed by {@code post}
+     * @param nutSlot height of the slot's floor over the fingerboard's glue face, 0 or more
+     * @return both, to be followed by {@code post}
      */
-    public static OverPitch over(Quantity<Angle> pitch) {
+    public static OverNut over(Quantity<Angle> pitch, Quantity<Length> nutSlot) {
         double rad = HouseUnits.rad(pitch, "head pitch");
         if (!(rad >= 0 && rad <= Math.toRadians(ScarfKernel.GREATEST_PITCH_DEGREES))) {
             throw HouseUnits.refused("head pitch", "range", "from 0 to 45 deg", pitch);
         }
-        return new OverPitch(rad);
+        return new OverNut(rad, HouseUnits.mmNotNegative(nutSlot, "nut slot's height"));
     }
 
     static StringBreak ofMm(
@@ -95,13 +95,15 @@ public final class StringBreak extends ValueAnswer {
         return new StringBreak(pitchRad, along, above, slot, sideways + 0.0, 0, style);
     }
 
-    /** A head's pitch without a post yet. Immutable. */
-    public static final class OverPitch {
+    /** A head's pitch and a nut slot without a post yet. Immutable. */
+    public static final class OverNut {
 
         private final double pitch;
+        private final double slot;
 
-        private OverPitch(double pitch) {
+        private OverNut(double pitch, double slot) {
             this.pitch = pitch;
+            this.slot = slot;
         }
 
         /**
@@ -110,76 +112,32 @@ public final class StringBreak extends ValueAnswer {
          * @param along distance along the head's face from the break line, more than 0
          * @param above height over that face at which the string leaves the post; on a head dropped without pitch a
          *     negative height is below the glue face
-         * @return the pitch and post, to be followed by {@code nutSlot}
+         * @return the string's way over the nut, straight in plan and level on the speaking side
          */
-        public ToPost post(Quantity<Length> along, Quantity<Length> above) {
-            return new ToPost(
+        public StringBreak post(Quantity<Length> along, Quantity<Length> above) {
+            StringBreak string = new StringBreak(
                     pitch,
                     HouseUnits.mmPositive(along, "post's distance from the break line"),
                     HouseUnits.mm(above, "string's height at the post"),
+                    slot,
+                    0,
+                    0,
                     LengthStyle.of(along));
+            if (!(string.runMm() > 0)) {
+                throw Refusal.of(
+                        "post",
+                        "before-the-nut",
+                        "lie in front of the nut",
+                        "",
+                        "its string leaves it " + string.style().brief(-string.runMm()) + " behind the break line");
+            }
+            return string;
         }
 
         /** Returns the pitch in words. */
         @Override
         public String toString() {
             return "String over the nut, head at " + Texts.deg(pitch) + ", post not given yet";
-        }
-    }
-
-    /** A pitch and a post, without the nut yet. Immutable. */
-    public static final class ToPost implements Answer {
-
-        private static final Form<ToPost> FORM = Form.<ToPost>of("string-to-post")
-                .fact("along", Kind.MM, "the head's face from the break line to the post", s -> s.along)
-                .finds("no-nut", "String over the nut to a post at {along:brief}, nut not given yet");
-
-        private final double pitch;
-        private final double along;
-        private final double above;
-        private final LengthStyle style;
-
-        private ToPost(double pitch, double along, double above, LengthStyle style) {
-            this.pitch = pitch;
-            this.along = along;
-            this.above = above;
-            this.style = style;
-        }
-
-        /**
-         * Adds the nut.
-         *
-         * @param height of the slot's floor over the fingerboard's glue face, 0 or more
-         * @return the string's way over the nut, straight in plan and level on the speaking side
-         */
-        public StringBreak nutSlot(Quantity<Length> height) {
-            double slot = HouseUnits.mmNotNegative(height, "nut slot's height");
-            double run = along * StrictMath.cos(pitch) + above * StrictMath.sin(pitch);
-            if (!(run > 0)) {
-                throw Refusal.of(
-                        "post",
-                        "before-the-nut",
-                        "lie in front of the nut",
-                        "",
-                        "its string leaves it " + style.brief(-run) + " behind the break line");
-            }
-            return new StringBreak(pitch, along, above, slot, 0, 0, style);
-        }
-
-        @Override
-        public Form<ToPost> form() {
-            return FORM;
-        }
-
-        @Override
-        public LengthStyle style() {
-            return style;
-        }
-
-        /** Returns the parts so far in words. */
-        @Override
-        public String toString() {
-            return text(style);
         }
     }
 

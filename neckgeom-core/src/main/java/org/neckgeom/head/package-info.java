@@ -21,7 +21,7 @@
  * <h2>For instance</h2>
  *
  * <pre>{@code
- * var scarf = Scarf.at(deg(13)).shaft(mm(20)).head(mm(15));
+ * var scarf = Scarf.of(deg(13), mm(20), mm(15));
  * println(ScarfJoint.inTheHead(scarf));
  * }</pre>
  *

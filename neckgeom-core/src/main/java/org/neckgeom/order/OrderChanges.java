@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.neckgeom.form.Form;
-import org.neckgeom.form.Kind;
 import org.neckgeom.table.Key;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
@@ -20,7 +19,8 @@ public final class OrderChanges extends Noun<OrderChanges> {
     private static final Type<List<String>> NAMES = Types.list(Types.TEXT, 1, MOST);
 
     /** Its keys. */
-    public static final Table<OrderChanges> TABLE = Table.of("", "the order of work", OrderChanges::new);
+    public static final Table<OrderChanges> TABLE =
+            Table.of("", "the order of work", OrderChanges::new).printedBy(OrderChanges::sentences);
 
     private static final Table<KeptOrder> KEPT = Table.of(
             "",
@@ -47,21 +47,6 @@ public final class OrderChanges extends Noun<OrderChanges> {
             "all operations of this neck, instead of the usual ones");
     private static final Key<OrderChanges, List<String>> START =
             TABLE.optional("start", Types.list(Types.TEXT, 1, MOST * MOST), "what holds from the start");
-
-    private static final Form<OrderChanges> FORM = Form.<OrderChanges>of("order-changes")
-            .fact(
-                    "done",
-                    Kind.shortList(Kind.NAME),
-                    "already",
-                    x -> x.values().find(DONE).orElse(List.of()))
-            .fact(
-                    "without",
-                    Kind.shortList(Kind.NAME),
-                    "of this neck",
-                    x -> x.values().find(WITHOUT).orElse(List.of()))
-            .finds("order-changes", "Changes of the order of work")
-            .line("done", "done", "{done}")
-            .line("without", "without", "{without}");
 
     private OrderChanges(Values<OrderChanges> values) {
         super(values);
@@ -137,8 +122,20 @@ public final class OrderChanges extends Noun<OrderChanges> {
         return LengthStyle.MILLIMETRES;
     }
 
-    @Override
-    public Form<OrderChanges> form() {
-        return FORM;
+    private static Form<OrderChanges> sentences() {
+        return TABLE.facts("order-changes", DONE, WITHOUT)
+                .factIfAny(
+                        "done",
+                        Operation.NAMES,
+                        DONE.about(),
+                        changes -> changes.values().find(DONE))
+                .factIfAny(
+                        "without",
+                        Operation.NAMES,
+                        WITHOUT.about(),
+                        changes -> changes.values().find(WITHOUT))
+                .finds("order-changes", "Changes of the order of work")
+                .line("done", "done", "{done}")
+                .line("without", "without", "{without}");
     }
 }

@@ -4,7 +4,6 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.form.Form;
-import org.neckgeom.form.Kind;
 import org.neckgeom.table.Key;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
@@ -21,7 +20,8 @@ import org.neckgeom.units.ShopUnit;
 public final class NeckLimits extends Noun<NeckLimits> {
 
     /** Its keys. */
-    public static final Table<NeckLimits> TABLE = Table.of("limit", "the limits to keep", NeckLimits::new);
+    public static final Table<NeckLimits> TABLE =
+            Table.of("limit", "the limits to keep", NeckLimits::new).printedBy(NeckLimits::sentences);
 
     private static final Key<NeckLimits, Amount<Length>> SLOT_OFFSET = TABLE.optional(
             "slot offset", Types.SIZE, "how far off the middle the slot may lie, either way; 0.1 mm or 4 thou");
@@ -88,29 +88,11 @@ public final class NeckLimits extends Noun<NeckLimits> {
         return given.orElse(neck == LengthStyle.MILLIMETRES ? metric : inches);
     }
 
-    private static final Form<NeckLimits> FORM = Form.<NeckLimits>of("neck-limits")
-            .factIfAny(
-                    "slotOffset",
-                    Kind.AMOUNT,
-                    "off the middle, either way",
-                    x -> x.values().find(SLOT_OFFSET))
-            .factIfAny(
-                    "woodLeft",
-                    Kind.AMOUNT,
-                    "between channel and back",
-                    x -> x.values().find(WOOD_LEFT))
-            .factIfAny(
-                    "stringsAtBridge",
-                    Kind.AMOUNT,
-                    "off its middle",
-                    x -> x.values().find(AT_BRIDGE))
-            .finds("limits", "Limits")
-            .line("slotOffset", "slot offset", "{slotOffset}")
-            .line("woodLeft", "wood left", "{woodLeft}")
-            .line("stringsAtBridge", "strings at the bridge", "{stringsAtBridge}");
-
-    @Override
-    public Form<NeckLimits> form() {
-        return FORM;
+    private static Form<NeckLimits> sentences() {
+        return TABLE.facts("neck-limits")
+                .finds("limits", "Limits")
+                .line("slotOffset", "slot offset", "{slotOffset}")
+                .line("woodLeft", "wood left", "{woodLeft}")
+                .line("stringsAtBridge", "strings at the bridge", "{stringsAtBridge}");
     }
 }

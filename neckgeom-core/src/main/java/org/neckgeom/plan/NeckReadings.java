@@ -50,8 +50,9 @@ public final class NeckReadings extends Noun<NeckReadings> {
     private static final int MOST_STATIONS = 50;
 
     /** Its keys. */
-    public static final Table<NeckReadings> TABLE =
-            Table.of("", "what has been read on the neck itself", NeckReadings::new);
+    public static final Table<NeckReadings> TABLE = Table.of(
+                    "", "what has been read on the neck itself", NeckReadings::new)
+            .printedBy(NeckReadings::sentences);
 
     private static final Map<NeckFeature, Key<NeckReadings, Reading<Length>>> LENGTHS =
             new EnumMap<>(NeckFeature.class);
@@ -92,42 +93,28 @@ public final class NeckReadings extends Noun<NeckReadings> {
             ShopUnit.DEGREE.of(0.1),
             "the same of the scarf angle; 0.1 deg when left out");
 
-    private static final Form<NeckReadings> FORM = readingsForm();
     private static final NeckReadings NONE = new NeckReadings(TABLE.values());
 
     /** A depth of the back as carved. */
-    static final class BackDepth extends Noun<BackDepth> {
+    private record BackDepth(Amount<Length> station, Reading<Length> depth) {
 
-        private static final Type<Reading<Length>> SIZES = Types.reading(Types.SIZE, MOST_READINGS);
-        private static final Type<Reading<Length>> EITHER_WAY = Types.reading(Types.EITHER_WAY, MOST_READINGS);
+        static final Type<Reading<Length>> SIZES = Types.reading(Types.SIZE, MOST_READINGS);
+        static final Type<Reading<Length>> EITHER_WAY = Types.reading(Types.EITHER_WAY, MOST_READINGS);
 
-        static final Table<BackDepth> TABLE = Table.of("back", "a carved depth", BackDepth::new);
+        static final Table<BackDepth> TABLE = Table.of("back", "a carved depth", BackDepth::new, BackDepth::values);
 
-        private static final Key<BackDepth, Amount<Length>> STATION = TABLE.needed(
+        static final Key<BackDepth, Amount<Length>> STATION = TABLE.needed(
                         "station", Types.SIZE_OR_NOTHING, "where the carved depth was read, from the nut")
                 .called("station");
-        private static final Key<BackDepth, Reading<Length>> DEPTH =
+        static final Key<BackDepth, Reading<Length>> DEPTH =
                 TABLE.needed("depth", SIZES, "from the glue face to the back").called("back depth as read");
 
-        private static final Form<BackDepth> FORM = Form.<BackDepth>of("back-depth-given")
-                .fact("station", Kind.AMOUNT, "from the nut", BackDepth::station)
-                .finds("back-depth-given", "back at {station}");
-
-        private BackDepth(Values<BackDepth> values) {
-            super(values);
+        BackDepth(Values<BackDepth> given) {
+            this(given.at(STATION), given.at(DEPTH));
         }
 
-        Amount<Length> station() {
-            return values().at(STATION);
-        }
-
-        Reading<Length> depth() {
-            return values().at(DEPTH);
-        }
-
-        @Override
-        public Form<BackDepth> form() {
-            return FORM;
+        private Values<BackDepth> values() {
+            return TABLE.values().with(STATION, station).with(DEPTH, depth);
         }
     }
 
@@ -281,14 +268,7 @@ public final class NeckReadings extends Noun<NeckReadings> {
         return proofs;
     }
 
-    /** The depth of the carved back at a station. */
-    private record DepthRead(double station, Estimate<Length> depth) {
-        static final Form<DepthRead> FORM = Form.<DepthRead>of("back-depth-read")
-                .fact("station", Kind.MM, "from the nut", DepthRead::station)
-                .fact("depth", Kind.ESTIMATE, "from the glue face to the back", DepthRead::depth);
-    }
-
-    private static Form<NeckReadings> readingsForm() {
+    private static Form<NeckReadings> sentences() {
         Form<NeckReadings> form = Form.<NeckReadings>of("neck-readings")
                 .fact("count", Kind.WHOLE, "how many readings", NeckReadings::count)
                 .finds("nothing", NeckReadings::isEmpty, "Read on the neck: nothing yet")
@@ -297,28 +277,27 @@ public final class NeckReadings extends Noun<NeckReadings> {
             form = form.factIfAny(feature.key(), Kind.ESTIMATE, "as read", readings -> readings.of(feature))
                     .line(feature.key(), feature.toString(), "{" + feature.key() + ":own}");
         }
+        Form<Map.Entry<Double, Estimate<Length>>> depth = Form.<Map.Entry<Double, Estimate<Length>>>of(
+                        "back-depth-read")
+                .fact("station", Kind.MM, "from the nut", Map.Entry::getKey)
+                .fact("depth", Kind.ESTIMATE, "from the glue face to the back", Map.Entry::getValue);
         return form.factIfAny(
                         "scarfAngle", Kind.ESTIMATE, "of the head's face to the glue face", NeckReadings::scarfAngle)
                 .line("scarfAngle", "scarf angle", "{scarfAngle}")
-                .fact("backDepths", Kind.table(DepthRead.FORM), "of the carved back, by station", NeckReadings::depths)
+                .fact(
+                        "backDepths",
+                        Kind.table(depth),
+                        "of the carved back, by station",
+                        readings -> List.copyOf(readings.backDepths().entrySet()))
                 .each(
                         "backDepths",
                         "back at {station:brief}",
                         "{depth:own}",
                         readings -> Math.max(
                                 0,
-                                MOST_ROWS - readings.count() + readings.depths().size()),
+                                MOST_ROWS
+                                        - readings.count()
+                                        + readings.backDepths().size()),
                         "");
-    }
-
-    private List<DepthRead> depths() {
-        return backDepths().entrySet().stream()
-                .map(depth -> new DepthRead(depth.getKey(), depth.getValue()))
-                .toList();
-    }
-
-    @Override
-    public Form<NeckReadings> form() {
-        return FORM;
     }
 }

@@ -18,14 +18,9 @@ import org.neckgeom.units.ShopUnit;
  */
 public final class Climate extends Noun<Climate> {
 
-    static final Form<Climate> FORM = Form.<Climate>of("climate")
-            .fact("humidity", Kind.AMOUNT, "of the air, relative", Climate::humidity)
-            .fact("temperature", Kind.AMOUNT, "of the air", Climate::temperature)
-            .fact("moisture", Kind.AMOUNT, "that wood comes to, of its ovendry mass; estimate", Climate::moisture)
-            .finds("climate", "{humidity:..1} humidity, {temperature:..1}: wood at {moisture:1} moisture");
-
     /** Its keys. */
-    public static final Table<Climate> TABLE = Table.of("", "an air that wood has come to balance with", Climate::new);
+    public static final Table<Climate> TABLE = Table.of("", "an air that wood has come to balance with", Climate::new)
+            .printedBy(Climate::sentences);
 
     private static final Key<Climate, Amount<Dimensionless>> HUMIDITY = TABLE.needed(
             "humidity",
@@ -97,8 +92,9 @@ public final class Climate extends Noun<Climate> {
         return 1800 / w * (dissolved + hydrated);
     }
 
-    @Override
-    public Form<Climate> form() {
-        return FORM;
+    private static Form<Climate> sentences() {
+        return TABLE.facts("climate")
+                .fact("moisture", Kind.AMOUNT, "that wood comes to, of its ovendry mass; estimate", Climate::moisture)
+                .finds("climate", "{humidity:..1} humidity, {temperature:..1}: wood at {moisture:1} moisture");
     }
 }

@@ -28,20 +28,9 @@ import org.neckgeom.units.ShopUnit;
  */
 public final class Weather extends Noun<Weather> {
 
-    private static final Form<Weather> FORM = Form.<Weather>of("weather")
-            .fact("before", Kind.answer(Climate.FORM), "the climate before", Weather::before)
-            .fact("after", Kind.answer(Climate.FORM), "the climate after", Weather::after)
-            .fact("moistureChange", Kind.AMOUNT, "of the wood; negative: it dries", Weather::moistureChange)
-            .finds("dries", weather -> weather.moistures().change() < 0, "Weather: wood dries")
-            .finds("takes-up-water", weather -> weather.moistures().change() > 0, "Weather: wood takes up water")
-            .finds("no-change", "Weather: wood stays as it is")
-            .line("before", "before", "{before}")
-            .line("after", "after", "{after}")
-            .line("moistureChange", "change", "{moistureChange:1} moisture")
-            .note("estimate", "Estimate (Wood Handbook 2010, Eq. 4-5): balance before and after, bare wood.");
-
     /** Its keys. */
-    public static final Table<Weather> TABLE = Table.of("", "a change of weather", Weather::new);
+    public static final Table<Weather> TABLE =
+            Table.of("", "a change of weather", Weather::new).printedBy(Weather::sentences);
 
     private static final Key<Weather, Climate> BEFORE =
             TABLE.needed("shop air", Types.group(Climate.TABLE), "the air the neck is made in");
@@ -158,8 +147,15 @@ public final class Weather extends Noun<Weather> {
         return new NeckWeather(moistures(), Objects.requireNonNull(neck, "neck"));
     }
 
-    @Override
-    public Form<Weather> form() {
-        return FORM;
+    private static Form<Weather> sentences() {
+        return TABLE.facts("weather")
+                .fact("moistureChange", Kind.AMOUNT, "of the wood; negative: it dries", Weather::moistureChange)
+                .finds("dries", weather -> weather.moistures().change() < 0, "Weather: wood dries")
+                .finds("takes-up-water", weather -> weather.moistures().change() > 0, "Weather: wood takes up water")
+                .finds("no-change", "Weather: wood stays as it is")
+                .line("before", "before", "{shopAir}")
+                .line("after", "after", "{worstAir}")
+                .line("moistureChange", "change", "{moistureChange:1} moisture")
+                .note("estimate", "Estimate (Wood Handbook 2010, Eq. 4-5): balance before and after, bare wood.");
     }
 }

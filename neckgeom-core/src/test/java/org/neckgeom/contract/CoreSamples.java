@@ -64,7 +64,9 @@ import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.OnePieceHead;
 import org.neckgeom.head.Scarf;
 import org.neckgeom.head.ScarfJoint;
+import org.neckgeom.head.ScarfRoll;
 import org.neckgeom.head.ScarfRun;
+import org.neckgeom.head.SlantedScarf;
 import org.neckgeom.head.StringBreak;
 import org.neckgeom.heel.ActionChange;
 import org.neckgeom.heel.BackSet;
@@ -146,15 +148,15 @@ final class CoreSamples {
                 () -> TurnedPass.widened(mm(6.02), mm(6.31)),
                 () -> CutterLoad.of(cutter(), Wood.BLACK_WALNUT, mmPerMinute(1800), rpm(16000), mm(2)),
                 () -> Passes.noDeeperThan(mm(3)).lastPass(mm(0.5)).to(mm(9.2)),
-                () -> Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).kerf(mm(1.8)).nutLedge(mm(5)),
-                () -> Scarf.at(deg(13)),
-                () -> ScarfJoint.inTheShaft(Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)))
-                        .board(mm(560), mm(185)),
+                () -> Scarf.of(deg(13), mm(20), mm(15)).kerf(mm(1.8)).nutLedge(mm(5)),
+                () -> ScarfJoint.inTheShaft(Scarf.of(deg(13), mm(20), mm(15))).board(mm(560), mm(185)),
                 () -> Passes.noDeeperThan(mm(3)).lastPass(mm(0.5)),
                 () -> OuterStrings.of(mm(35), mm(52)),
-                () -> StringBreak.over(deg(13)),
+                () -> StringBreak.over(deg(13), mm(7.5)),
                 Workmanship::withDefaults,
                 () -> ScarfRun.of(mm(22.2), mm(63.5)),
+                () -> ScarfRoll.of(deg(13), deg(0.5)),
+                () -> SlantedScarf.of(deg(13), deg(6)),
                 this::set,
                 () -> BackSet.of(
                         Scale.of(mm(560)),
@@ -179,11 +181,7 @@ final class CoreSamples {
                         head().posts(HeadPost.at(mm(60)).aside(mm(5)).above(mm(8)))),
                 () -> HeadLayout.of(head().posts(posts())).breaks(spacing().equalGaps(), mm(7)),
                 () -> HeadLayout.of(head().posts(posts())).nutForces(spacing().equalGaps(), mm(7), newton(95)),
-                () -> StringBreak.over(deg(13)).post(mm(60), mm(8)),
-                () -> StringBreak.over(deg(13))
-                        .post(mm(60), mm(8))
-                        .nutSlot(mm(7.5))
-                        .sideways(mm(2)),
+                () -> StringBreak.over(deg(13), mm(7.5)).post(mm(60), mm(8)).sideways(mm(2)),
                 () -> BackCurve.of(mm(40), mm(15)).powers(2, 2.5),
                 () -> BackShape.of(neck().back(neck().back()
                         .volute(Volute.of(mm(2), mm(30)))

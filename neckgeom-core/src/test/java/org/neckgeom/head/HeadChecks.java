@@ -39,9 +39,7 @@ public final class HeadChecks {
             for (int i = 0; i < degrees.length; i++) {
                 face.figure(
                         row[i + 1],
-                        ScarfJoint.inTheShaft(Scarf.at(deg(degrees[i]))
-                                        .shaft(mm(row[0]))
-                                        .head(mm(row[0])))
+                        ScarfJoint.inTheShaft(Scarf.of(deg(degrees[i]), mm(row[0]), mm(row[0])))
                                 .glueFaceMm(),
                         0.6);
             }
@@ -51,8 +49,7 @@ public final class HeadChecks {
         planing.of("ScarfJoint.breakLineShift");
         double[][] shifts = {{10, 5.8, 5.7}, {13, 4.4, 4.3}, {15, 3.9, 3.7}, {17, 3.4, 3.3}};
         for (double[] row : shifts) {
-            ScarfJoint joint =
-                    ScarfJoint.inTheHead(Scarf.at(deg(row[0])).shaft(mm(20)).head(mm(15)));
+            ScarfJoint joint = ScarfJoint.inTheHead(Scarf.of(deg(row[0]), mm(20), mm(15)));
             planing.figure(row[1], joint.planingHeadFace(mm(1)).breakLineShiftMm(), 0.051)
                     .figure(-row[2], joint.planingShaftFace(mm(1)).breakLineShiftMm(), 0.051);
         }
@@ -92,7 +89,7 @@ public final class HeadChecks {
                     Dfp exact = Numerics.of(head)
                             .divide(Numerics.sin(pitch))
                             .subtract(Numerics.of(shaft).divide(Numerics.tan(pitch)));
-                    return new Point(exact, ScarfKernel.backLineX(shaft, head, a));
+                    return new Point(exact, ScarfKernel.breakLineShift(head, shaft, a));
                 })
                 .of("ScarfJoint.backLine");
         Numerics.worst(checks, "roll of a head sawn out of square", "0.1 to 45 deg, 1e-6 to 10 deg", 1e-9, 10_000)
@@ -131,9 +128,8 @@ public final class HeadChecks {
                             .subtract(Numerics.of(over).multiply(Numerics.cos(pitch)));
                     return new Point(
                             Numerics.atan(fall.divide(run)),
-                            StringBreak.over(deg(a))
+                            StringBreak.over(deg(a), mm(slot))
                                     .post(mm(post), mm(over))
-                                    .nutSlot(mm(slot))
                                     .angle()
                                     .house());
                 })
@@ -141,6 +137,6 @@ public final class HeadChecks {
     }
 
     private static Scarf scarf15(double head) {
-        return Scarf.at(deg(15)).shaft(mm(19)).head(mm(head));
+        return Scarf.of(deg(15), mm(19), mm(head));
     }
 }

@@ -40,7 +40,7 @@ class HeadLayoutTest {
 
         assertThat(breaks).hasSize(4);
         StringBreak first =
-                StringBreak.over(deg(13)).post(mm(60), mm(8)).nutSlot(mm(7.5)).sideways(mm(-25 + 13.5));
+                StringBreak.over(deg(13), mm(7.5)).post(mm(60), mm(8)).sideways(mm(-25 + 13.5));
         assertThat(breaks.get(0).angle()).isEqualTo(first.angle());
         assertThat(breaks.get(0).side().house()).isEqualTo(-breaks.get(3).side().house());
         assertThat(breaks.get(1).angle().house())

@@ -18,7 +18,7 @@ class ScarfBoardTest {
     @Test
     void length_ofTheUsualThinningIsTheLayoutFormula() {
         double a = Math.toRadians(13);
-        Scarf scarf = Scarf.at(deg(13)).shaft(mm(19)).head(mm(14)).kerf(mm(1.8));
+        Scarf scarf = Scarf.of(deg(13), mm(19), mm(14)).kerf(mm(1.8));
 
         double inHead =
                 ScarfJoint.inTheHead(scarf).board(mm(560), mm(185)).length().house();
@@ -48,9 +48,7 @@ class ScarfBoardTest {
             double v = 2 * random.nextDouble();
             JointPlace place = i % 2 == 0 ? JointPlace.IN_THE_HEAD : JointPlace.IN_THE_SHAFT;
             HeadSide thinned = i % 3 == 0 ? HeadSide.FACE : HeadSide.BACK;
-            Scarf scarf = Scarf.at(deg(degrees))
-                    .shaft(mm(shaft))
-                    .head(mm(head))
+            Scarf scarf = Scarf.of(deg(degrees), mm(shaft), mm(head))
                     .kerf(mm(kerf))
                     .cleaning(mm(cleaning))
                     .nutLedge(mm(ledge));
@@ -95,7 +93,7 @@ class ScarfBoardTest {
 
     @Test
     void board_thinnedOnTheOtherSideDiffersByTheRunOfWhatIsPlanedOff() {
-        ScarfJoint joint = ScarfJoint.inTheShaft(Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)));
+        ScarfJoint joint = ScarfJoint.inTheShaft(Scarf.of(deg(13), mm(20), mm(15)));
 
         double onFace = joint.board(mm(560), mm(185), HeadSide.FACE).length().house();
         double onBack = joint.board(mm(560), mm(185), HeadSide.BACK).length().house();
@@ -105,7 +103,7 @@ class ScarfBoardTest {
 
     @Test
     void board_rejectsAHeadThatEndsBeforeTheJoint() {
-        ScarfJoint joint = ScarfJoint.inTheHead(Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)));
+        ScarfJoint joint = ScarfJoint.inTheHead(Scarf.of(deg(13), mm(20), mm(15)));
 
         assertThatThrownBy(() -> joint.board(mm(560), mm(80)))
                 .isInstanceOf(IllegalArgumentException.class)
@@ -115,8 +113,7 @@ class ScarfBoardTest {
 
     @Test
     void toString_givesMarksFromTheShaftsEnd() {
-        String text = ScarfJoint.inTheShaft(
-                        Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).kerf(mm(1.8)))
+        String text = ScarfJoint.inTheShaft(Scarf.of(deg(13), mm(20), mm(15)).kerf(mm(1.8)))
                 .board(mm(560), mm(185))
                 .toString();
 

@@ -27,7 +27,7 @@ class ScarfJointTest {
             double e = 2 * random.nextDouble();
             double f = 2 * random.nextDouble();
             double v = 3 * random.nextDouble();
-            Scarf scarf = Scarf.at(deg(degrees)).shaft(mm(shaft)).head(mm(head));
+            Scarf scarf = Scarf.of(deg(degrees), mm(shaft), mm(head));
             Vec n = Vec.Z.turned(Vec.Y, -a);
             Vec tip = new Vec(-1, 0, 0).turned(Vec.Y, -a);
             Vec breakLine = Vec.meet(n, v - d, Vec.Z, -e);
@@ -55,8 +55,8 @@ class ScarfJointTest {
     @Test
     void lines_agreeWithTheTradesWorkedFigures() {
         // Common practice: at 15 deg the back line lies 2.5 mm behind the break for 19/19, 22 mm in front for 19/12.7.
-        Scarf alike = Scarf.at(deg(15)).shaft(mm(19)).head(mm(19));
-        Scarf thinHead = Scarf.at(deg(15)).shaft(mm(19)).head(mm(12.7));
+        Scarf alike = Scarf.of(deg(15), mm(19), mm(19));
+        Scarf thinHead = Scarf.of(deg(15), mm(19), mm(12.7));
 
         assertThat(ScarfJoint.inTheHead(alike).backLineMm()).isCloseTo(2.5, offset(0.05));
         assertThat(ScarfJoint.inTheShaft(thinHead).backLineMm()).isCloseTo(-22, offset(0.5));
@@ -65,7 +65,7 @@ class ScarfJointTest {
     @Test
     void veneered_onTheFaceMovesTheVisibleBreakLineTowardTheTip() {
         // Common practice: a 2.0 mm plate at 15 deg wants the wood's break line 7.7 mm nearer the heel.
-        ScarfJoint joint = ScarfJoint.inTheHead(Scarf.at(deg(15)).shaft(mm(19)).head(mm(14)));
+        ScarfJoint joint = ScarfJoint.inTheHead(Scarf.of(deg(15), mm(19), mm(14)));
 
         ScarfJoint plated = joint.veneered(HeadSide.FACE, mm(2)).veneered(HeadSide.BACK, mm(0.8));
 
@@ -75,7 +75,7 @@ class ScarfJointTest {
 
     @Test
     void planingHeadFace_thenVeneerOfThatThicknessLeavesTheBreakLineWhereItWas() {
-        ScarfJoint joint = ScarfJoint.inTheShaft(Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)));
+        ScarfJoint joint = ScarfJoint.inTheShaft(Scarf.of(deg(13), mm(20), mm(15)));
 
         ScarfJoint plated = joint.planingHeadFace(mm(1.5)).veneered(HeadSide.FACE, mm(1.5));
 
@@ -85,7 +85,7 @@ class ScarfJointTest {
 
     @Test
     void planingHeadFace_rejectsMoreThanThereIs() {
-        ScarfJoint joint = ScarfJoint.inTheHead(Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)));
+        ScarfJoint joint = ScarfJoint.inTheHead(Scarf.of(deg(13), mm(20), mm(15)));
 
         assertThatThrownBy(() -> joint.planingHeadFace(mm(15)))
                 .isInstanceOf(IllegalArgumentException.class)
@@ -96,8 +96,7 @@ class ScarfJointTest {
 
     @Test
     void toString_saysWhatEachLineIsMeasuredFrom() {
-        String text = ScarfJoint.inTheHead(
-                        Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).kerf(mm(1.8)))
+        String text = ScarfJoint.inTheHead(Scarf.of(deg(13), mm(20), mm(15)).kerf(mm(1.8)))
                 .toString();
 
         assertThat(text).startsWith("Scarf joint in the head, 13.00 deg");
@@ -108,7 +107,7 @@ class ScarfJointTest {
 
     @Test
     void toString_saysWhichLinesAVeneerHides() {
-        ScarfJoint joint = ScarfJoint.inTheHead(Scarf.at(deg(15)).shaft(mm(19)).head(mm(14)));
+        ScarfJoint joint = ScarfJoint.inTheHead(Scarf.of(deg(15), mm(19), mm(14)));
 
         assertThat(joint.veneered(HeadSide.BACK, mm(0.6)).toString()).contains("the line on the back lies under");
         assertThat(joint.veneered(HeadSide.FACE, mm(2)).toString()).contains("the line on the front lies under");
@@ -117,7 +116,7 @@ class ScarfJointTest {
 
     @Test
     void toString_keepsInches() {
-        assertThat(ScarfJoint.inTheHead(Scarf.at(deg(13)).shaft(inch(0.75)).head(inch(0.5)))
+        assertThat(ScarfJoint.inTheHead(Scarf.of(deg(13), inch(0.75), inch(0.5)))
                         .toString())
                 .contains(" in");
     }
@@ -131,7 +130,7 @@ class ScarfJointTest {
 
     @Test
     void planingAndVeneers_areHandedBackAsTold() {
-        ScarfJoint joint = ScarfJoint.inTheHead(Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)))
+        ScarfJoint joint = ScarfJoint.inTheHead(Scarf.of(deg(13), mm(20), mm(15)))
                 .planingHeadFace(mm(1))
                 .planingShaftFace(mm(0.5))
                 .planingHeadBack(mm(2))

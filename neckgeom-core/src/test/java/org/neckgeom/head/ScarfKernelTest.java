@@ -29,7 +29,7 @@ class ScarfKernelTest {
                     .as("seed %d", SEED)
                     .isCloseTo(frontInHead.length(), offset(1e-9));
             assertThat(ScarfKernel.slope(head, pitch)).as("seed %d", SEED).isCloseTo(frontInShaft.x(), offset(1e-9));
-            assertThat(ScarfKernel.backLineX(shaft, head, pitch))
+            assertThat(ScarfKernel.breakLineShift(head, shaft, pitch))
                     .as("seed %d", SEED)
                     .isCloseTo(back.x(), offset(1e-9));
             assertThat(ScarfKernel.slope(head, pitch))

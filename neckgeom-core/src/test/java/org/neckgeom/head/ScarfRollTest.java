@@ -12,7 +12,7 @@ class ScarfRollTest {
 
     @Test
     void roll_ofHalfADegreeAtThirteenIsAboutATenth() {
-        ScarfRoll roll = Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).rollFrom(deg(0.5));
+        ScarfRoll roll = ScarfRoll.of(deg(13), deg(0.5));
 
         // By hand: tan 13 deg = 0.230868, sin 0.5 deg = 0.00872654; the product's arctangent is 0.115433 deg.
         assertThat(Math.toDegrees(roll.roll().house())).isCloseTo(0.115433, offset(2e-6));

@@ -10,13 +10,12 @@ import static org.neckgeom.units.ShopUnits.mm;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.neckgeom.design.Head;
 import org.neckgeom.kernel.Vec;
 import org.neckgeom.units.LengthStyle;
 
 class ScarfTest {
 
-    private static final Scarf SCARF = Scarf.at(deg(13)).shaft(mm(20)).head(mm(15));
+    private static final Scarf SCARF = Scarf.of(deg(13), mm(20), mm(15));
 
     @Test
     void stepFromSlip_isTheSlipsRiseSquareToTheOtherFace() {
@@ -30,8 +29,8 @@ class ScarfTest {
 
     @Test
     void units_doNotChangeTheAnswer() {
-        Scarf inInches = Scarf.at(deg(13)).shaft(inch(0.75)).head(inch(0.5)).kerf(inch(0.0625));
-        Scarf inMm = Scarf.at(deg(13)).shaft(mm(19.05)).head(mm(12.7)).kerf(mm(1.5875));
+        Scarf inInches = Scarf.of(deg(13), inch(0.75), inch(0.5)).kerf(inch(0.0625));
+        Scarf inMm = Scarf.of(deg(13), mm(19.05), mm(12.7)).kerf(mm(1.5875));
 
         assertThat(inInches).isEqualTo(inMm).hasSameHashCodeAs(inMm);
         assertThat(ScarfJoint.inTheHead(inInches)
@@ -47,26 +46,19 @@ class ScarfTest {
     }
 
     @Test
-    void chain_isARowOfValuesThatCanBeUsedTwice() {
-        Scarf.WithShaft started = Scarf.at(deg(15)).shaft(mm(19));
+    void kerfAndCleaning_makeAnotherScarfAndLeaveThisOne() {
+        Scarf sawn = SCARF.kerf(mm(1.8)).cleaning(mm(0.3));
 
-        assertThat(started.head(mm(12.7))).isNotEqualTo(started.head(mm(14)));
-        assertThat(started.head(mm(14))).isEqualTo(started.head(mm(14)));
-        assertThat(started.toString()).contains("head not given yet");
-        assertThat(Scarf.at(deg(15)).toString()).contains("not given yet");
+        assertThat(sawn).isEqualTo(SCARF.cleaning(mm(0.3)).kerf(mm(1.8))).isNotEqualTo(SCARF);
+        assertThat(SCARF).isEqualTo(Scarf.of(deg(13), mm(20), mm(15)));
     }
 
     @ParameterizedTest
     @ValueSource(doubles = {0, 0.99, 45.01, -13, 180})
-    void at_rejectsAnAngleNoHeadHas(double degrees) {
-        assertThatThrownBy(() -> Scarf.at(deg(degrees)))
+    void of_rejectsAnAngleNoHeadHas(double degrees) {
+        assertThatThrownBy(() -> Scarf.of(deg(degrees), mm(20), mm(15)))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageStartingWith("head pitch must be from 1 to 45 deg, but was ");
-    }
-
-    @Test
-    void of_aHeadIsTheScarfOfItsPitchAndWood() {
-        assertThat(Scarf.of(Head.pitched(deg(13)).thickness(mm(15)), mm(20))).isEqualTo(SCARF);
     }
 
     @Test

@@ -25,9 +25,8 @@ class StringBreakTest {
             double slot = 4 + 6 * random.nextDouble();
             double aside = -12 + 24 * random.nextDouble();
             double rise = -1 + 3 * random.nextDouble();
-            StringBreak string = StringBreak.over(deg(pitch))
+            StringBreak string = StringBreak.over(deg(pitch), mm(slot))
                     .post(mm(along), mm(above))
-                    .nutSlot(mm(slot))
                     .sideways(mm(aside))
                     .speakingSide(deg(rise));
             // Turn the flat head with its post about the break line; the nut's slot stands straight above that line.
@@ -46,14 +45,14 @@ class StringBreakTest {
 
     @Test
     void angle_growsToTheHeadsPitchAsThePostGoesAway() {
-        StringBreak far = StringBreak.over(deg(13)).post(mm(1e9), mm(8)).nutSlot(mm(7.5));
+        StringBreak far = StringBreak.over(deg(13), mm(7.5)).post(mm(1e9), mm(8));
 
         assertThat(far.angle().house()).isCloseTo(Math.toRadians(13), offset(1e-8));
     }
 
     @Test
     void angle_onAFlatHeadIsTheFallToThePost() {
-        StringBreak flat = StringBreak.over(deg(0)).post(mm(40), mm(3)).nutSlot(mm(7.5));
+        StringBreak flat = StringBreak.over(deg(0), mm(7.5)).post(mm(40), mm(3));
 
         assertThat(flat.angle().house()).isCloseTo(Math.atan(4.5 / 40), offset(1e-15));
         assertThat(flat.nutForce(newton(0)).house()).isZero();
@@ -61,8 +60,8 @@ class StringBreakTest {
 
     @Test
     void toString_saysWhenTheStringDoesNotPress() {
-        StringBreak lifting = StringBreak.over(deg(0)).post(mm(40), mm(9)).nutSlot(mm(7.5));
-        StringBreak slight = StringBreak.over(deg(0)).post(mm(80), mm(4)).nutSlot(mm(7.5));
+        StringBreak lifting = StringBreak.over(deg(0), mm(7.5)).post(mm(40), mm(9));
+        StringBreak slight = StringBreak.over(deg(0), mm(7.5)).post(mm(80), mm(4));
 
         assertThat(lifting.angle().house()).isNegative();
         assertThat(lifting.toString()).contains("does not press on the nut");
@@ -71,19 +70,19 @@ class StringBreakTest {
 
     @Test
     void post_rejectsOneBehindTheBreakLine() {
-        assertThatThrownBy(() -> StringBreak.over(deg(13)).post(mm(-5), mm(8)))
+        assertThatThrownBy(() -> StringBreak.over(deg(13), mm(7)).post(mm(-5), mm(8)))
                 .hasMessage("post's distance from the break line must be more than 0 mm, but was -5 mm");
     }
 
-    /** By hand: along cos + above sin of the pitch must reach past the nut. */
+    /** By hand: along cos + above sin of the pitch must reach past the nut, so 5 below the face along is over 5 tan 13 deg. */
     @Test
-    void post_mayStandJustInFrontOfTheNut() {
-        double pitch = Math.toRadians(13);
-        double behind = 5 * Math.sin(pitch) / Math.cos(pitch);
+    void post_standsInFrontOfTheNut() {
+        double least = 5 * Math.tan(Math.toRadians(13));
+        StringBreak.OverNut nut = StringBreak.over(deg(13), mm(7));
 
-        assertThat(StringBreak.over(deg(13)).post(mm(1), mm(5)).nutSlot(mm(7)).toString())
-                .startsWith("String over");
-        assertThat(StringBreak.over(deg(13)).post(mm(behind), mm(5)).toString()).contains("nut not given yet");
-        assertThat(StringBreak.over(deg(13)).toString()).contains("13");
+        assertThat(nut.post(mm(least + 1e-6), mm(-5)).toString()).startsWith("String over");
+        assertThatThrownBy(() -> nut.post(mm(least - 1e-6), mm(-5)))
+                .hasMessageStartingWith("post must lie in front of the nut");
+        assertThat(nut.toString()).contains("13");
     }
 }

@@ -133,8 +133,7 @@ class NeckPlanTest {
         assertThat(plan.blank()).isEqualTo(SampleBench.octaveBlank());
         assertThat(plan.shop()).isEqualTo(SampleBench.metricShop());
         assertThat(plan.scarf())
-                .contains(ScarfJoint.inTheHead(
-                        Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).kerf(mm(1.8))));
+                .contains(ScarfJoint.inTheHead(Scarf.of(deg(13), mm(20), mm(15)).kerf(mm(1.8))));
         assertThat(plan.neckSet())
                 .contains(BackSet.of(
                         Scale.of(mm(560)),

@@ -57,8 +57,7 @@ class OneDescriptionTest {
     void scarf_hasTheHeadsOwnVeneers() {
         Blank blank = SampleBench.octaveBlank();
         Head veneered = HEAD.veneer(mm(2), mm(0)).backVeneer(mm(0.8)).scarfed(ScarfCut.inTheHead());
-        ScarfJoint byHand = ScarfJoint.inTheHead(
-                        Scarf.at(deg(13)).shaft(blank.thickness()).head(mm(15)))
+        ScarfJoint byHand = ScarfJoint.inTheHead(Scarf.of(deg(13), blank.thickness(), mm(15)))
                 .veneered(HeadSide.FACE, mm(2))
                 .veneered(HeadSide.BACK, mm(0.8));
 

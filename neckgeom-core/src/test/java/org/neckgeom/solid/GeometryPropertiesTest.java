@@ -57,12 +57,9 @@ class GeometryPropertiesTest {
             double shaft = random.nextDouble(14, 26);
             double head = random.nextDouble(10, 20);
             double k = random.nextDouble(0.5, 2);
-            ScarfJoint one =
-                    ScarfJoint.inTheHead(Scarf.at(deg(pitch)).shaft(mm(shaft)).head(mm(head)));
-            ScarfJoint mixed = ScarfJoint.inTheHead(
-                    Scarf.at(toldDegrees(pitch)).shaft(told(shaft)).head(told(head)));
-            ScarfJoint larger = ScarfJoint.inTheHead(
-                    Scarf.at(deg(pitch)).shaft(mm(k * shaft)).head(mm(k * head)));
+            ScarfJoint one = ScarfJoint.inTheHead(Scarf.of(deg(pitch), mm(shaft), mm(head)));
+            ScarfJoint mixed = ScarfJoint.inTheHead(Scarf.of(toldDegrees(pitch), told(shaft), told(head)));
+            ScarfJoint larger = ScarfJoint.inTheHead(Scarf.of(deg(pitch), mm(k * shaft), mm(k * head)));
 
             assertThat(mixed.frontLineMm()).as(at(i)).isCloseTo(one.frontLineMm(), within(1e-10));
             assertThat(mixed.backLineMm()).as(at(i)).isCloseTo(one.backLineMm(), within(1e-10));
@@ -78,12 +75,10 @@ class GeometryPropertiesTest {
             double pitch = random.nextDouble(2, 20);
             double steeper = pitch + random.nextDouble(0, 5);
 
-            assertThat(ScarfJoint.inTheShaft(
-                                    Scarf.at(deg(steeper)).shaft(mm(20)).head(mm(15)))
+            assertThat(ScarfJoint.inTheShaft(Scarf.of(deg(steeper), mm(20), mm(15)))
                             .glueFaceMm())
                     .as(at(i))
-                    .isLessThanOrEqualTo(ScarfJoint.inTheShaft(
-                                    Scarf.at(deg(pitch)).shaft(mm(20)).head(mm(15)))
+                    .isLessThanOrEqualTo(ScarfJoint.inTheShaft(Scarf.of(deg(pitch), mm(20), mm(15)))
                             .glueFaceMm());
         }
     }
@@ -93,8 +88,7 @@ class GeometryPropertiesTest {
     void veneer_undoesPlaning() {
         for (int i = 0; i < CASES; i++) {
             double off = random.nextDouble(0.2, 3);
-            ScarfJoint joint = ScarfJoint.inTheHead(
-                    Scarf.at(deg(random.nextDouble(3, 18))).shaft(mm(20)).head(mm(15)));
+            ScarfJoint joint = ScarfJoint.inTheHead(Scarf.of(deg(random.nextDouble(3, 18)), mm(20), mm(15)));
 
             ScarfJoint again = joint.planingHeadFace(mm(off)).veneered(HeadSide.FACE, mm(off));
 

@@ -164,11 +164,11 @@ class GeometryValuesTest {
     }
 
     private static Scarf scarf(double d) {
-        return Scarf.at(deg(13)).shaft(mm(20)).head(mm(15 + d));
+        return Scarf.of(deg(13), mm(20), mm(15 + d));
     }
 
     private static StringBreak broken(double d) {
-        return StringBreak.over(deg(13)).post(mm(60), mm(8 + d)).nutSlot(mm(7.5));
+        return StringBreak.over(deg(13), mm(7.5)).post(mm(60), mm(8 + d));
     }
 
     private static BackSet set(double d) {

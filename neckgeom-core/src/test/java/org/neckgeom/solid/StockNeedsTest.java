@@ -18,7 +18,7 @@ class StockNeedsTest {
     @Test
     void needs_addTheirSparesOnBothSides() {
         ScarfBoard board = ScarfJoint.inTheHead(
-                        Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).kerf(mm(1.8)))
+                        Scarf.of(deg(13), mm(20), mm(15)).kerf(mm(1.8)))
                 .board(mm(420), mm(185));
 
         BlankNeeds needs = BlankNeeds.of(Blank.ofLength(board.length())

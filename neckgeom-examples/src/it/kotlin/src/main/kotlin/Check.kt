@@ -17,7 +17,7 @@ fun main() {
     expect("slot off the middle, mm", -0.71, Centring.of(trial).offset().amountMm())
 
     // 15 / sin 13 degrees, with 25 digits by mpmath.
-    val scarf = Scarf.at(deg(13.0)).shaft(mm(20.0)).head(mm(15.0))
+    val scarf = Scarf.of(deg(13.0), mm(20.0), mm(15.0))
     expect("glue face, mm", 66.68117223878702, ScarfJoint.inTheHead(scarf).glueFaceMm())
 
     // Two equal rectangles add up to a triangle; by hand, its middle half holds three quarters.

@@ -90,8 +90,7 @@ public class GeometryBenchmark {
 
     @Benchmark
     public double scarf() {
-        ScarfJoint joint =
-                ScarfJoint.inTheHead(Scarf.at(pitch).shaft(shaft).head(head).kerf(kerf));
+        ScarfJoint joint = ScarfJoint.inTheHead(Scarf.of(pitch, shaft, head).kerf(kerf));
         return joint.frontLineMm() + joint.backLineMm() + joint.glueFaceMm();
     }
 

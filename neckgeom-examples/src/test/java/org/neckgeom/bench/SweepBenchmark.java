@@ -31,7 +31,7 @@ public class SweepBenchmark {
 
     static final int SIDE = 1000;
 
-    private final Scarf scarf = Scarf.at(deg(13)).shaft(mm(20)).head(mm(15));
+    private final Scarf scarf = Scarf.of(deg(13), mm(20), mm(15));
     private final Axis<Length> kerfs = Axis.steps(mm(0.5), mm(2.498), mm(0.002));
     private final Axis<Length> cleanings = Axis.steps(mm(0.1), mm(0.5995), mm(0.0005));
     private final Sweep<Scarf> sweep =

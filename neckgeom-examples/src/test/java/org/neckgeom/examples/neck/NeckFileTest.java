@@ -139,11 +139,8 @@ class NeckFileTest {
                         .passes(mm(1.5), mm(0.5))
                         .feed(mmPerMinute(1800), rpm(16000)));
         assertThat(file.scarf())
-                .contains(ScarfJoint.inTheHead(Scarf.at(deg(13))
-                        .shaft(mm(20))
-                        .head(mm(15))
-                        .kerf(mm(1.8))
-                        .cleaning(mm(0.3))));
+                .contains(ScarfJoint.inTheHead(
+                        Scarf.of(deg(13), mm(20), mm(15)).kerf(mm(1.8)).cleaning(mm(0.3))));
         assertThat(file.neckSet())
                 .contains(BackSet.of(
                         Scale.of(mm(560)),

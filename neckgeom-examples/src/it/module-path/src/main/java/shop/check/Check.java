@@ -24,7 +24,7 @@ public final class Check {
         expect("slot off the middle, mm", -0.71, Centring.of(trial).offset().amountMm());
 
         // 15 / sin 13 degrees, with 25 digits by mpmath.
-        Scarf scarf = Scarf.at(deg(13)).shaft(mm(20)).head(mm(15));
+        Scarf scarf = Scarf.of(deg(13), mm(20), mm(15));
         expect("glue face, mm", 66.68117223878702, ScarfJoint.inTheHead(scarf).glueFaceMm());
 
         // Two equal rectangles add up to a triangle; by hand, its middle half holds three quarters.
