@@ -38,9 +38,7 @@ public final class FeelerSet extends Noun<FeelerSet> {
             Types.words(Common.class, set -> set.word),
             "a common set: metric 20 (0.05 to 1 mm), metric 13 (0.05 to 1 mm), inch 26 (1.5 to 25 thou)");
     private static final Key<FeelerSet, List<Amount<Length>>> LEAVES = TABLE.optional(
-                    "leaves",
-                    Types.stamped(Types.list(Types.SIZE, 1, MOST)),
-                    "your own leaves, instead of a common set")
+                    "leaves", Types.list(Types.SIZE.stamped(), 1, MOST), "your own leaves, instead of a common set")
             .called("feeler leaves");
     private static final Key<FeelerSet, Amount<Length>> EACH_WITHIN = TABLE.usual(
                     "each within",

@@ -71,6 +71,7 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
     private final List<String> unitWords;
     private final @Nullable Bound<Q> low;
     private final @Nullable Bound<Q> high;
+    private final boolean isStamped;
 
     /** The least or the most that is allowed, itself allowed or not. */
     private record Bound<Q extends Quantity<Q>>(Amount<Q> at, boolean isExcluded) {}
@@ -81,28 +82,30 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
             String examples,
             List<String> unitWords,
             @Nullable Bound<Q> low,
-            @Nullable Bound<Q> high) {
+            @Nullable Bound<Q> high,
+            boolean isStamped) {
         this.like = like;
         this.noun = noun;
         this.examples = examples;
         this.unitWords = unitWords;
         this.low = low;
         this.high = high;
+        this.isStamped = isStamped;
     }
 
     static <Q extends Quantity<Q>> QuantityType<Q> any(
             ShopUnit<Q> like, String noun, String examples, String... unitWords) {
-        return new QuantityType<>(like, noun, examples, List.of(unitWords), null, null);
+        return new QuantityType<>(like, noun, examples, List.of(unitWords), null, null, false);
     }
 
     private QuantityType<Q> from(@Nullable Amount<Q> least, String name, boolean isExcluded) {
         Bound<Q> bound = new Bound<>(Objects.requireNonNull(least, name), isExcluded);
-        return new QuantityType<>(like, noun, examples, unitWords, bound, high);
+        return new QuantityType<>(like, noun, examples, unitWords, bound, high, isStamped);
     }
 
     private QuantityType<Q> upTo(@Nullable Amount<Q> most, String name, boolean isExcluded) {
         Bound<Q> bound = new Bound<>(Objects.requireNonNull(most, name), isExcluded);
-        return new QuantityType<>(like, noun, examples, unitWords, low, bound);
+        return new QuantityType<>(like, noun, examples, unitWords, low, bound, isStamped);
     }
 
     /**
@@ -143,7 +146,8 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
 
     /** A size of the same kind: 0 or more. */
     QuantityType<Q> size() {
-        return new QuantityType<>(like, noun, examples, unitWords, new Bound<>(Amount.ofHouse(0, like), false), null);
+        return new QuantityType<>(
+                like, noun, examples, unitWords, new Bound<>(Amount.ofHouse(0, like), false), null, isStamped);
     }
 
     /**
@@ -153,7 +157,15 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
      * @param own such as {@code 0.43 mm or 17 thou}
      */
     public QuantityType<Q> suchAs(String own) {
-        return new QuantityType<>(like, noun, Objects.requireNonNull(own, "own"), unitWords, low, high);
+        return new QuantityType<>(like, noun, Objects.requireNonNull(own, "own"), unitWords, low, high, isStamped);
+    }
+
+    /**
+     * {@return the same type for what is printed in its own unit wherever it is printed: the leaf that is stamped 0.05 mm;
+     * a type whose values have no style}
+     */
+    public QuantityType<Q> stamped() {
+        return new QuantityType<>(like, noun, examples, unitWords, low, high, true);
     }
 
     @Override
@@ -309,12 +321,12 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
 
     @Override
     Amount<Q> in(Amount<Q> value, LengthStyle style) {
-        return value.in(style);
+        return isStamped ? value : value.in(style);
     }
 
     @Override
     Optional<LengthStyle> style(Amount<Q> value) {
-        return like.kind() == (Class<?>) Length.class
+        return like.kind() == (Class<?>) Length.class && !isStamped
                 ? Optional.of(LengthStyle.ofUnit(value.unit()))
                 : Optional.empty();
     }

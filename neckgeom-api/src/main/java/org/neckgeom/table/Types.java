@@ -593,61 +593,6 @@ public final class Types {
     }
 
     /**
-     * {@return the same type for what is printed in its own unit wherever it is printed: the leaf that is stamped 0.05
-     * mm; a type whose values have no style}
-     *
-     * @param <V> the type of the value
-     * @param type its type
-     */
-    public static <V> Type<V> stamped(Type<V> type) {
-        return new Stamped<>(type);
-    }
-
-    private static final class Stamped<V> extends Type<V> {
-        private final Type<V> type;
-
-        Stamped(Type<V> type) {
-            this.type = Objects.requireNonNull(type, "type");
-        }
-
-        @Override
-        @Nullable
-        V read(Object data, String path, Faults faults) {
-            return type.read(data, path, faults);
-        }
-
-        @Override
-        Object write(V value, Spelling spelling) {
-            return type.write(value, spelling);
-        }
-
-        @Override
-        void check(V value, String name) {
-            type.check(value, name);
-        }
-
-        @Override
-        Kind<V> kind() {
-            return type.kind();
-        }
-
-        @Override
-        Map<String, Object> schema(Spelling spelling) {
-            return type.schema(spelling);
-        }
-
-        @Override
-        public String allowed() {
-            return type.allowed();
-        }
-
-        @Override
-        Optional<Table<?>> inside() {
-            return type.inside();
-        }
-    }
-
-    /**
      * {@return the type of a list}
      *
      * @param <V> the type of an item

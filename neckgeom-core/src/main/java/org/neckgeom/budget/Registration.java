@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
-import org.neckgeom.form.LeanAnswer;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.text.Nearest;
@@ -37,7 +37,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>There are three such trees in one: across the neck (y, positive toward the treble side), in height (z, positive
  * toward the strings), along it (x, positive toward the body). A feature has its own parent in each.
  */
-public final class Registration extends LeanAnswer {
+public final class Registration extends ValueAnswer {
 
     /** The feature every tree grows from: the blank itself, its centreline, its glue face, its nut line. */
     public static final String BLANK = "blank";
@@ -75,7 +75,7 @@ public final class Registration extends LeanAnswer {
     private final String lastFeature;
 
     private Registration(Map<Direction, Named<Place>> trees, Direction lastDirection, String lastFeature) {
-        super(LengthStyle.MILLIMETRES);
+        super(FORM, LengthStyle.MILLIMETRES);
         this.trees = trees;
         this.lastDirection = lastDirection;
         this.lastFeature = lastFeature;
@@ -370,11 +370,6 @@ public final class Registration extends LeanAnswer {
     private record Place(String parent, List<Term> terms) {}
 
     @Override
-    public Form<Registration> form() {
-        return FORM;
-    }
-
-    @Override
     protected Object[] parts() {
         return new Object[] {trees};
     }
@@ -498,7 +493,7 @@ public final class Registration extends LeanAnswer {
         }
 
         /** The sentence once the stations are known. Immutable. */
-        public final class At extends LeanAnswer {
+        public final class At extends ValueAnswer {
 
             private static final Form<At> FORM = Form.<At>of("placing")
                     .fact("feature", Kind.NAME, "that is placed", at -> at.feature())
@@ -514,7 +509,7 @@ public final class Registration extends LeanAnswer {
             private final double x2;
 
             private At(On on, double x1, double x2, LengthStyle style) {
-                super(style);
+                super(FORM, style);
                 this.on = on;
                 this.x1 = x1;
                 this.x2 = x2;
@@ -554,11 +549,6 @@ public final class Registration extends LeanAnswer {
 
             private String feature() {
                 return feature;
-            }
-
-            @Override
-            public Form<At> form() {
-                return FORM;
             }
 
             @Override
