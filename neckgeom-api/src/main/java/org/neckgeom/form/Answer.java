@@ -13,8 +13,13 @@ public interface Answer {
     /** {@return the form of this answer: its facts and its sentences; the form of the implementing type} */
     Form<?> form();
 
-    /** {@return the style in which {@code toString()} prints lengths; the style of the first length given} */
-    LengthStyle style();
+    /**
+     * {@return the style in which {@code toString()} prints lengths; that of the first length given, millimetres where
+     * there is none}
+     */
+    default LengthStyle style() {
+        return LengthStyle.MILLIMETRES;
+    }
 
     /**
      * {@return this answer as text; then rows, then notes; lines end in line feeds, the last has none}

@@ -177,7 +177,7 @@ public final class TrialCut extends LeanAnswer {
      * @throws IllegalArgumentException if it is impossible beside the other readings
      */
     public TrialCut slot(Quantity<Length> width) {
-        return withSlot(Types.SIZE.checked(width, "slot width").house(), READ_ONCE);
+        return with(SLOT_READ, Types.SIZE.checked(width, "slot width").house(), READ_ONCE);
     }
 
     /**
@@ -188,16 +188,9 @@ public final class TrialCut extends LeanAnswer {
      */
     public TrialCut slot(List<? extends Quantity<Length>> widths) {
         double[] d = readings(widths, "slot width");
-        TrialCut cut = withSlot(mean(d), several(d));
+        TrialCut cut = with(SLOT_READ, mean(d), several(d));
         cut.slot(); // as of walls: refused here, not when it is printed
         return cut;
-    }
-
-    private TrialCut withSlot(double d, double[] all) {
-        double[][] read = several.clone();
-        read[SLOT_READ] = all;
-        return new TrialCut(fenceMm, farMm, d, pieceMm, read, repeatability, correlation, ripScatter, style())
-                .possible();
     }
 
     /**
@@ -207,7 +200,7 @@ public final class TrialCut extends LeanAnswer {
      * @throws IllegalArgumentException if it is impossible beside the other readings
      */
     public TrialCut piece(Quantity<Length> width) {
-        return withPiece(Types.SIZE.checked(width, "piece width").house(), READ_ONCE);
+        return with(PIECE_READ, Types.SIZE.checked(width, "piece width").house(), READ_ONCE);
     }
 
     /**
@@ -218,15 +211,17 @@ public final class TrialCut extends LeanAnswer {
      */
     public TrialCut piece(List<? extends Quantity<Length>> widths) {
         double[] w = readings(widths, "piece width");
-        TrialCut cut = withPiece(mean(w), several(w));
+        TrialCut cut = with(PIECE_READ, mean(w), several(w));
         cut.piece();
         return cut;
     }
 
-    private TrialCut withPiece(double w, double[] all) {
+    private TrialCut with(int what, double mean, double[] all) {
         double[][] read = several.clone();
-        read[PIECE_READ] = all;
-        return new TrialCut(fenceMm, farMm, slotMm, w, read, repeatability, correlation, ripScatter, style())
+        read[what] = all;
+        double slot = what == SLOT_READ ? mean : slotMm;
+        double piece = what == PIECE_READ ? mean : pieceMm;
+        return new TrialCut(fenceMm, farMm, slot, piece, read, repeatability, correlation, ripScatter, style())
                 .possible();
     }
 

@@ -13,7 +13,6 @@ import org.neckgeom.table.Values;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.HouseUnits;
-import org.neckgeom.units.LengthStyle;
 
 /**
  * One figure of a wood with the place it comes from, such as {@code modulus along the grain 11600 MPa, Wood Handbook
@@ -180,11 +179,6 @@ public record WoodFigure(Kind kind, double value, String source, Standing standi
     }
 
     /** Returns millimetres: a figure has no lengths. */
-    @Override
-    public LengthStyle style() {
-        return LengthStyle.MILLIMETRES;
-    }
-
     private String number() {
         return switch (kind) {
             case DENSITY, MODULUS -> Numbers.fixed(value, 0);

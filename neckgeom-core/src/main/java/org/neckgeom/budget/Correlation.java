@@ -12,7 +12,6 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Words;
-import org.neckgeom.units.LengthStyle;
 
 /**
  * How two contributors of a budget go together, such as {@code "fence" and "stop", coefficient 0.8}: 1 when they always
@@ -154,11 +153,6 @@ public record Correlation(String one, String other, double coefficient) implemen
     @Override
     public Form<Correlation> form() {
         return FORM;
-    }
-
-    @Override
-    public LengthStyle style() {
-        return LengthStyle.MILLIMETRES;
     }
 
     /** Returns such as {@code "fence" and "stop", coefficient 0.8}. */

@@ -6,7 +6,6 @@ import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.text.Words;
-import org.neckgeom.units.LengthStyle;
 
 /**
  * Something that can hurt the maker or spoil the neck: a code to know it by, what to do, and why. Immutable.
@@ -50,11 +49,6 @@ public record Caution(String code, String text, String why) implements Answer {
     @Override
     public Form<Caution> form() {
         return FORM;
-    }
-
-    @Override
-    public LengthStyle style() {
-        return LengthStyle.MILLIMETRES;
     }
 
     /** Returns the sentence and the reason, such as {@code Extract the dust (it harms the lungs)} */

@@ -3,14 +3,12 @@ package org.neckgeom.channel;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
-import org.neckgeom.shop.Cutter;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -47,16 +45,6 @@ public final class Passes extends ValueAnswer {
      */
     public static Passes noDeeperThan(Quantity<Length> most) {
         return new Passes(HouseUnits.mmPositive(most, "deepest pass"), 0, LengthStyle.of(most));
-    }
-
-    /**
-     * {@return the rule of thumb for a cutter in hardwood: a quarter of its diameter, 1.5 mm for a 6 mm cutter; without
-     * a light last pass} Common practice; in soft wood half the diameter, which is the most in any wood.
-     *
-     * @param cutter the cutter
-     */
-    public static Passes usualFor(Cutter cutter) {
-        return new Passes(Objects.requireNonNull(cutter, "cutter").diameterMm() / 4, 0, cutter.style());
     }
 
     /**

@@ -7,7 +7,6 @@ import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.text.Names;
-import org.neckgeom.units.LengthStyle;
 
 /**
  * An order the maker must keep, such as {@code glue ears before cut rod channel}. Immutable.
@@ -53,11 +52,6 @@ public record KeptOrder(String first, String then) implements Answer {
     @Override
     public Form<KeptOrder> form() {
         return FORM;
-    }
-
-    @Override
-    public LengthStyle style() {
-        return LengthStyle.MILLIMETRES;
     }
 
     /** Returns such as {@code glue ears before cut rod channel}. */

@@ -72,11 +72,6 @@ public final class OrderPlan extends ValueAnswer {
             return FORM;
         }
 
-        @Override
-        public LengthStyle style() {
-            return LengthStyle.MILLIMETRES;
-        }
-
         /** Returns such as {@code 3 square the edges: needs flat face from 2}. */
         @Override
         public String toString() {

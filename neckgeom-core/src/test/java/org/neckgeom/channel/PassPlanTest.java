@@ -8,6 +8,7 @@ import static org.neckgeom.units.ShopUnits.mm;
 
 import org.junit.jupiter.api.Test;
 import org.neckgeom.shop.Cutter;
+import org.neckgeom.shop.Shop;
 
 class PassPlanTest {
 
@@ -33,8 +34,8 @@ class PassPlanTest {
     }
 
     @Test
-    void usualFor_isAQuarterOfTheCutter() {
-        assertThat(Passes.usualFor(Cutter.straight(mm(6)))).hasToString("no pass deeper than 1.5 mm");
+    void deepestPassOfAShop_isAQuarterOfTheCutter() {
+        assertThat(Shop.with(Cutter.straight(mm(6))).deepestPass()).isEqualTo(mm(1.5));
     }
 
     @Test

@@ -22,6 +22,7 @@ import org.neckgeom.measure.Verdict;
 import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Fence;
+import org.neckgeom.shop.Shop;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
@@ -231,8 +232,7 @@ public final class SetupChecks {
         Check pass = checks.check(
                 "deepest usual pass of a 1/4 in cutter in hardwood: 1/16 in", Source.TRADE, "", Status.PRACTICE, "mm");
         pass.of("Passes.deepest");
-        pass.figure(
-                1.5875, Passes.usualFor(Cutter.straight(inch(0.25))).deepest().house(), 1e-12);
+        pass.figure(1.5875, Shop.with(Cutter.straight(inch(0.25))).deepestPass().house(), 1e-12);
 
         SplittableRandom random = new SplittableRandom(31);
         Numerics.worst(checks, "depth of an arched floor", "L 100 to 900, arch 1e-6 to 10 mm", 1e-9, 10_000)

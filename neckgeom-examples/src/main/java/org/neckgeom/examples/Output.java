@@ -1,6 +1,7 @@
 package org.neckgeom.examples;
 
 import java.nio.charset.StandardCharsets;
+import java.util.function.Function;
 import org.neckgeom.page.Document;
 import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.NeckPlan;
@@ -10,35 +11,33 @@ import org.neckgeom.template.Template;
 /** What can be written of a plan besides the text on the terminal. */
 enum Output {
     /** The plan with drawings. */
-    HTML("--html", ".html", "the plan with drawings") {
-        @Override
-        String text(Asked asked) {
-            return Sheet.of(asked.plan()).toHtml();
-        }
-    },
+    HTML(
+            "--html",
+            "plan.html",
+            "the plan with drawings",
+            asked -> Sheet.of(asked.plan()).toHtml()),
     /** The templates as one drawing. */
-    SVG("--svg", ".svg", "templates at full size") {
-        @Override
-        String text(Asked asked) {
-            return Template.of(asked.plan()).toSvg();
-        }
-    },
+    SVG(
+            "--svg",
+            "templates.svg",
+            "templates at full size",
+            asked -> Template.of(asked.plan()).toSvg()),
     /** The templates for CAD. */
-    DXF("--dxf", ".dxf", "templates for CAD") {
-        @Override
-        String text(Asked asked) {
-            return Template.of(asked.plan()).toDxf();
-        }
-    },
+    DXF(
+            "--dxf",
+            "templates.dxf",
+            "templates for CAD",
+            asked -> Template.of(asked.plan()).toDxf()),
     /** The templates cut into pages. */
-    PAGES("--pages", ".html", "templates cut into pages") {
-        @Override
-        String text(Asked asked) {
-            return Template.of(asked.plan()).toPages(asked.paper());
-        }
-    },
+    PAGES(
+            "--pages",
+            "template-pages.html",
+            "templates cut into pages",
+            asked -> Template.of(asked.plan()).toPages(asked.paper())),
     /** The same as a file that any reader prints. */
-    PDF("--pdf", ".pdf", "templates cut into pages, as PDF") {
+    PDF("--pdf", "templates.pdf", "templates cut into pages, as PDF", asked -> {
+        throw new UnsupportedOperationException("a PDF is no text");
+    }) {
         @Override
         byte[] of(Asked asked) {
             return TemplatePdf.of(
@@ -48,35 +47,30 @@ enum Output {
         }
     },
     /** The whole plan for other programs. */
-    JSON("--json", ".json", "the plan as data") {
-        @Override
-        String text(Asked asked) {
-            return Document.PLAN.json(asked.plan());
-        }
-    },
+    JSON("--json", "plan.json", "the plan as data", asked -> Document.PLAN.json(asked.plan())),
     /** The table of frets. */
-    FRETS("--frets", ".csv", "table of frets") {
-        @Override
-        String text(Asked asked) {
-            return Sheet.of(asked.plan()).fretCsv();
-        }
-    },
+    FRETS(
+            "--frets",
+            "frets.csv",
+            "table of frets",
+            asked -> Sheet.of(asked.plan()).fretCsv()),
     /** The table of stations. */
-    STATIONS("--stations", ".csv", "table of stations") {
-        @Override
-        String text(Asked asked) {
-            return Sheet.of(asked.plan()).stationCsv();
-        }
-    };
+    STATIONS(
+            "--stations",
+            "stations.csv",
+            "table of stations",
+            asked -> Sheet.of(asked.plan()).stationCsv());
 
     private final String option;
-    private final String ending;
+    private final String usualName;
     private final String what;
+    private final Function<Asked, String> writer;
 
-    Output(String option, String ending, String what) {
+    Output(String option, String usualName, String what, Function<Asked, String> writer) {
         this.option = option;
-        this.ending = ending;
+        this.usualName = usualName;
         this.what = what;
+        this.writer = writer;
     }
 
     /**
@@ -95,7 +89,7 @@ enum Output {
 
     /** The text to write, of a file that is one. */
     String text(Asked asked) {
-        throw new UnsupportedOperationException(this + " is no text");
+        return writer.apply(asked);
     }
 
     /** How it is asked for on the command line. */
@@ -105,21 +99,12 @@ enum Output {
 
     /** How its file's name must end: a neck file given by mistake is then not written over. */
     String ending() {
-        return ending;
+        return usualName.substring(usualName.lastIndexOf('.'));
     }
 
     /** What its file is called when all are written to one folder. */
     String usualName() {
-        return switch (this) {
-            case HTML -> "plan.html";
-            case SVG -> "templates.svg";
-            case DXF -> "templates.dxf";
-            case PAGES -> "template-pages.html";
-            case PDF -> "templates.pdf";
-            case JSON -> "plan.json";
-            case FRETS -> "frets.csv";
-            case STATIONS -> "stations.csv";
-        };
+        return usualName;
     }
 
     /** What it is, in words. */
