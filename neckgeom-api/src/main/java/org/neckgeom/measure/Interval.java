@@ -79,10 +79,9 @@ public final class Interval<Q extends Quantity<Q>> {
     }
 
     /**
-     * Says whether a quantity lies in the interval, ends included.
+     * {@return whether a quantity lies in the interval, ends included; true when low &lt;= quantity &lt;= high}
      *
      * @param quantity the quantity
-     * @return true when low &lt;= quantity &lt;= high
      */
     public boolean contains(Quantity<Q> quantity) {
         double value = HouseUnits.of(quantity, unit, "quantity");

@@ -99,20 +99,18 @@ public final class Limits<Q extends Quantity<Q>> {
     }
 
     /**
-     * Says whether a value keeps the limits, which belong to what is allowed.
+     * {@return whether a value keeps the limits, which belong to what is allowed; true when it does}
      *
      * @param value the value
-     * @return true when it does
      */
     public boolean allow(Quantity<Q> value) {
         return allowHouse(HouseUnits.of(value, unit, "value"));
     }
 
     /**
-     * Says whether a value in the house unit keeps the limits.
+     * {@return whether a value in the house unit keeps the limits; true when it does; false for NaN}
      *
      * @param house the value
-     * @return true when it does; false for NaN
      */
     public boolean allowHouse(double house) {
         return lower <= house && house <= upper;

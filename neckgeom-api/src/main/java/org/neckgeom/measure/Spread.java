@@ -298,11 +298,7 @@ public final class Spread<Q extends Quantity<Q>> {
         return Amount.ofHouse(Math.sqrt(varianceHouse()), unit);
     }
 
-    /**
-     * Says whether the error can never be larger than some bound.
-     *
-     * @return false for the normal law only
-     */
+    /** {@return whether the error can never be larger than some bound; false for the normal law only} */
     public boolean isBounded() {
         return law != Law.NORMAL;
     }

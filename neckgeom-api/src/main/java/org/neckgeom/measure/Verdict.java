@@ -100,27 +100,24 @@ public final class Verdict<Q extends Quantity<Q>> {
     }
 
     /**
-     * Says whether the value alone keeps the limits, whatever its uncertainty (simple acceptance).
-     *
-     * @return true when it does
+     * {@return whether the value alone keeps the limits, whatever its uncertainty (simple acceptance); true when it
+     * does}
      */
     public boolean acceptedSimply() {
         return limits.allowHouse(estimate.valueHouse());
     }
 
     /**
-     * Says whether the estimate is not proven outside (guarded rejection: the benefit of the doubt).
-     *
-     * @return true unless the call is OUTSIDE
+     * {@return whether the estimate is not proven outside (guarded rejection: the benefit of the doubt); true unless
+     * the call is OUTSIDE}
      */
     public boolean acceptedUnlessProvenOutside() {
         return call() != Call.OUTSIDE;
     }
 
     /**
-     * Says whether any value at all could be called WITHIN with this uncertainty: the guard bands must leave room.
-     *
-     * @return false when the limits are narrower than the two guard bands; read better then
+     * {@return whether any value at all could be called WITHIN with this uncertainty: the guard bands must leave room;
+     * false when the limits are narrower than the two guard bands; read better then}
      */
     public boolean isReachable() {
         return limits.upperHouse() - limits.lowerHouse() >= 2 * guardHouse();

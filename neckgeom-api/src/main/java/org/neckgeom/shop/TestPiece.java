@@ -64,11 +64,7 @@ public final class TestPiece extends ValueAnswer {
         return new TestPiece(Double.NaN, Math.sqrt(2) * r, Double.POSITIVE_INFINITY, unit);
     }
 
-    /**
-     * Says whether the piece was copied, not measured.
-     *
-     * @return true when it was copied
-     */
+    /** {@return whether the piece was copied, not measured; true when it was copied} */
     public boolean isCopied() {
         return Double.isNaN(width);
     }

@@ -10,11 +10,11 @@ public final class Nearest {
     private Nearest() {}
 
     /**
-     * The known word with the fewest slips from the given one.
+     * {@return the known word with the fewest slips from the given one; the first of equals; empty when none is within
+     * a third of the word's length}
      *
      * @param word the unknown word
      * @param known the words to choose from
-     * @return the nearest, the first of equals; empty when none is within a third of the word's length
      */
     public static Optional<String> to(String word, Collection<String> known) {
         String plain = plain(word);
@@ -32,11 +32,11 @@ public final class Nearest {
     }
 
     /**
-     * The nearest known word as a question to end a sentence with.
+     * {@return the nearest known word as a question to end a sentence with, such as {@code ; did you mean "length"?};
+     * empty when none is near}
      *
      * @param word the unknown word
      * @param known the words to choose from
-     * @return such as {@code ; did you mean "length"?}; empty when none is near
      */
     public static String question(String word, Collection<String> known) {
         return to(word, known).map(near -> "; did you mean \"" + near + "\"?").orElse("");

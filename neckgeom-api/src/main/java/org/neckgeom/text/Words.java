@@ -50,10 +50,9 @@ public final class Words {
     }
 
     /**
-     * Says whether a text is one line of printable letters.
+     * {@return whether a text is one line of printable letters; true also for an empty one}
      *
      * @param text any text
-     * @return true also for an empty one
      */
     public static boolean isLine(String text) {
         for (int i = 0; i < text.length(); i++) {
@@ -65,12 +64,11 @@ public final class Words {
     }
 
     /**
-     * Says whether a letter can be shown to people as it is: not a control character, not one that ends a line, turns the
-     * reading direction or shows nothing, no half of a pair and nothing that is no letter for good (The Unicode Standard,
-     * 23.1 to 23.8).
+     * {@return whether a letter can be shown to people as it is: not a control character, not one that ends a line,
+     * turns the reading direction or shows nothing, no half of a pair and nothing that is no letter for good (The
+     * Unicode Standard, 23.1 to 23.8); true for what prints, and for spaces}
      *
      * @param c a code point
-     * @return true for what prints, and for spaces
      */
     public static boolean isPrintable(int c) {
         boolean isControl = c < 0x20 || c >= 0x7F && c < 0xA0;
@@ -110,10 +108,9 @@ public final class Words {
     }
 
     /**
-     * Says whether a name fits into a row of a report.
+     * {@return whether a name fits into a row of a report; true for 1 to 100 printable characters on one line}
      *
      * @param name what was written
-     * @return true for 1 to 100 printable characters on one line
      */
     public static boolean fits(String name) {
         return fits(name, LONGEST);

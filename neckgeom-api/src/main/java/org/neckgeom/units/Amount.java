@@ -249,11 +249,10 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     }
 
     /**
-     * Says whether two amounts differ by no more than a tolerance.
+     * {@return whether two amounts differ by no more than a tolerance; true when {@code |this - other| <= tolerance}}
      *
      * @param other of the same kind
      * @param tolerance 0 or more, inclusive
-     * @return true when {@code |this - other| <= tolerance}
      * @throws IllegalArgumentException if the tolerance is under 0
      */
     public boolean isCloseTo(Quantity<Q> other, Quantity<Q> tolerance) {

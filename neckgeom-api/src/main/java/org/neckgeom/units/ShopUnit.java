@@ -334,9 +334,8 @@ public final class ShopUnit<Q extends Quantity<Q>> {
     }
 
     /**
-     * Says whether zero of this unit lies elsewhere than zero of the house unit, as in degrees Fahrenheit.
-     *
-     * @return true for such a temperature scale
+     * {@return whether zero of this unit lies elsewhere than zero of the house unit, as in degrees Fahrenheit; true for
+     * such a temperature scale}
      */
     public boolean hasOffset() {
         return factor.hasOffset();

@@ -134,11 +134,6 @@ public final class FannedFrets extends ValueAnswer {
         return Scale.of(style().amount(treble)).divisions(divisions);
     }
 
-    /** {@return how far apart the outer strings run; their centres at nut and saddle} */
-    public OuterStrings outerStrings() {
-        return OuterStrings.ofMm(atNut, atSaddle, style());
-    }
-
     /** {@return the fret that stands square to the centreline; 0 (the nut) or more, need not be whole} */
     public double squareFret() {
         return straight;

@@ -46,10 +46,6 @@ public final class OuterStrings extends ValueAnswer {
                 LengthStyle.of(atNut));
     }
 
-    static OuterStrings ofMm(double atNut, double atSaddle, LengthStyle style) {
-        return new OuterStrings(atNut, atSaddle, style);
-    }
-
     /**
      * {@return the spread at a share of the way from nut to saddle; centre to centre}
      *

@@ -74,20 +74,14 @@ public final class HeadLayout extends ValueAnswer {
     }
 
     /**
-     * Says whether the outline is the head's own: where neither a taper nor posts have been given there is only the room
-     * that the head's length and greatest width leave it.
-     *
-     * @return true when it is worth sawing to
+     * {@return whether the outline is the head's own: where neither a taper nor posts have been given there is only the
+     * room that the head's length and greatest width leave it; true when it is worth sawing to}
      */
     public boolean hasOutline() {
         return hasPosts() || head.widthAtBreakLineMm() != head.widthMm() || head.widthAtTipMm() != head.widthMm();
     }
 
-    /**
-     * Says whether the posts have been given.
-     *
-     * @return true when {@link #breaks} has an answer
-     */
+    /** {@return whether the posts have been given; true when {@link #breaks} has an answer} */
     public boolean hasPosts() {
         return !posts().isEmpty();
     }

@@ -128,10 +128,9 @@ public final class OnePieceHead extends ValueAnswer {
     }
 
     /**
-     * Says whether a blank is thick enough.
+     * {@return whether a blank is thick enough; true when the whole head lies in its thickness}
      *
      * @param blank the blank
-     * @return true when the whole head lies in its thickness
      */
     public boolean fits(Blank blank) {
         return Objects.requireNonNull(blank, "blank").thicknessMm() >= thicknessMm();

@@ -64,11 +64,10 @@ public final class ScarfRun extends ValueAnswer {
     }
 
     /**
-     * Says whether the layout is the angle it claims to be.
+     * {@return whether the layout is the angle it claims to be; true when it is}
      *
      * @param claimed the angle the layout is said to have, [1, 45] deg
      * @param within how far it may be off, 0 or more, inclusive
-     * @return true when it is
      */
     public boolean isPitch(Quantity<Angle> claimed, Quantity<Angle> within) {
         double off = Math.abs(pitchRad() - ScarfKernel.pitchRad(claimed));

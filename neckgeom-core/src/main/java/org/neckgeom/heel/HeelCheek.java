@@ -62,9 +62,7 @@ public final class HeelCheek extends ValueAnswer {
     }
 
     /**
-     * Says whether the wood comes off the treble cheek; otherwise off the bass cheek.
-     *
-     * @return true for the treble cheek
+     * {@return whether the wood comes off the treble cheek; otherwise off the bass cheek; true for the treble cheek}
      */
     public boolean isOnTreble() {
         return offset > 0;

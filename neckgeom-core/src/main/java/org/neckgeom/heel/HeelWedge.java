@@ -70,9 +70,8 @@ public final class HeelWedge extends ValueAnswer {
     }
 
     /**
-     * Says whether the wood comes off at the cap, to raise the projection; otherwise at the top edge.
-     *
-     * @return true for the cap
+     * {@return whether the wood comes off at the cap, to raise the projection; otherwise at the top edge; true for the
+     * cap}
      */
     public boolean isAtCap() {
         return change > 0;

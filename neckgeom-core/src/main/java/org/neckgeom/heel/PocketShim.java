@@ -67,9 +67,8 @@ public final class PocketShim extends ValueAnswer {
     }
 
     /**
-     * Says whether the shim goes under the end toward the bridge; otherwise under the nut-side edge.
-     *
-     * @return true for the end toward the bridge
+     * {@return whether the shim goes under the end toward the bridge; otherwise under the nut-side edge; true for the
+     * end toward the bridge}
      */
     public boolean isTowardBridge() {
         return change > 0;

@@ -74,7 +74,7 @@ record Contents(
                         .toList(),
                 Optional.of(plan.order().plan()),
                 BudgetPart.of(plan),
-                () -> Document.PLAN.mark(plan));
+                () -> Document.mark(plan));
     }
 
     /** Checks to stop for first, then open ones, then good ones, each kind as the plan has them. */

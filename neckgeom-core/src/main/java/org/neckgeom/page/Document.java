@@ -94,13 +94,14 @@ public final class Document<T> {
     }
 
     /**
-     * {@return the SHA-256 of the JSON without its answers, in millimetres: by it two of them are known to be given the
+     * {@return the SHA-256 of a plan's JSON without its answers, in millimetres: by it two plans are known to be given the
      * same; 64 lower-case hexadecimal digits}
      *
-     * @param noun the plan, design or budget
+     * @param plan the plan
      */
-    public String hash(T noun) {
-        Map<String, Object> given = given(table.write(noun, Spelling.JSON, LengthStyle.MILLIMETRES));
+    public static String hash(NeckPlan plan) {
+        Objects.requireNonNull(plan, "plan");
+        Map<String, Object> given = PLAN.given(PLAN.table.write(plan, Spelling.JSON, LengthStyle.MILLIMETRES));
         given.remove("printIn");
         try {
             byte[] bytes = Json.of(given).getBytes(StandardCharsets.UTF_8);
@@ -114,10 +115,10 @@ public final class Document<T> {
      * {@return the mark that page and templates of a plan have on them, so that paper can be matched with paper; the
      * first eight digits of its {@link #hash}}
      *
-     * @param noun the plan, design or budget
+     * @param plan the plan
      */
-    public String mark(T noun) {
-        return hash(noun).substring(0, MARK_DIGITS);
+    public static String mark(NeckPlan plan) {
+        return hash(plan).substring(0, MARK_DIGITS);
     }
 
     /** Everything but the answers. */

@@ -35,7 +35,7 @@
  * Sheet: Practice neck
  *   checks    0 to stop for, 1 open, 4 good
  *   settings  7 sections
- *   toText() for a terminal, toHtml() for a page with drawings
+ *   toText() for a terminal, toHtml() for a page with drawings, fretCsv() and stationCsv() for tables
  * }</pre>
  *
  * @since 0.1.0

@@ -448,10 +448,9 @@ public final class NeckPlan {
     }
 
     /**
-     * Says whether the head must be glued on before the channel is cut: with a joint in the shaft the wood behind the nut is
-     * the head piece's own, and a channel that starts there can only be cut in the glued neck.
-     *
-     * @return true for such a joint and channel
+     * {@return whether the head must be glued on before the channel is cut: with a joint in the shaft the wood behind
+     * the nut is the head piece's own, and a channel that starts there can only be cut in the glued neck; true for such
+     * a joint and channel}
      */
     boolean headComesFirst() {
         return scarf().filter(joint -> joint.place() == JointPlace.IN_THE_SHAFT)

@@ -231,11 +231,7 @@ public final class NeckReadings extends Noun<NeckReadings> {
         return Collections.unmodifiableSortedMap(depths);
     }
 
-    /**
-     * Says whether nothing has been read.
-     *
-     * @return true for {@link #none}
-     */
+    /** {@return whether nothing has been read; true for {@link #none}} */
     public boolean isEmpty() {
         return count() == 0;
     }

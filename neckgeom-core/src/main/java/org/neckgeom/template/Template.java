@@ -82,12 +82,7 @@ public final class Template implements Answer {
                 .orElse(StrictMath.PI / 2);
         Settled settled = Settled.of(plan);
         return new Template(
-                plan.design(),
-                settled,
-                plan.scarf().orElse(null),
-                face,
-                partsOf(plan.design()),
-                Document.PLAN.mark(plan));
+                plan.design(), settled, plan.scarf().orElse(null), face, partsOf(plan.design()), Document.mark(plan));
     }
 
     /**

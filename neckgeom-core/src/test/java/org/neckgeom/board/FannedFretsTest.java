@@ -91,7 +91,7 @@ class FannedFretsTest {
         FannedFrets fan = FannedFrets.of(
                 Scale.of(mm(686)).divisions(19), Scale.of(mm(648)).divisions(19), SPREAD, 7.5);
 
-        assertThat(FannedFrets.of(fan.bassScale(), fan.trebleScale(), fan.outerStrings(), fan.squareFret()))
+        assertThat(FannedFrets.of(fan.bassScale(), fan.trebleScale(), SPREAD, fan.squareFret()))
                 .isEqualTo(fan);
         assertThat(fan.bassScale().lengthMm()).isEqualTo(686);
         assertThat(fan.trebleScale().lengthMm()).isEqualTo(648);

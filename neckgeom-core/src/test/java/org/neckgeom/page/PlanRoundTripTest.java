@@ -390,18 +390,18 @@ class PlanRoundTripTest {
         String told = json.substring(0, json.indexOf(",\n  \"answers\"")) + "\n}\n";
 
         byte[] digest = MessageDigest.getInstance("SHA-256").digest(told.getBytes(StandardCharsets.UTF_8));
-        assertThat(Document.PLAN.hash(OCTAVE)).isEqualTo(HexFormat.of().formatHex(digest));
-        assertThat(Document.PLAN.mark(OCTAVE))
+        assertThat(Document.hash(OCTAVE)).isEqualTo(HexFormat.of().formatHex(digest));
+        assertThat(Document.mark(OCTAVE))
                 .hasSize(8)
-                .isEqualTo(Document.PLAN.hash(OCTAVE).substring(0, 8));
+                .isEqualTo(Document.hash(OCTAVE).substring(0, 8));
         for (LengthStyle style : LengthStyle.values()) {
-            assertThat(Document.PLAN.hash(OCTAVE.printIn(style))).isEqualTo(Document.PLAN.hash(OCTAVE));
+            assertThat(Document.hash(OCTAVE.printIn(style))).isEqualTo(Document.hash(OCTAVE));
         }
-        assertThat(Document.PLAN.hash(OCTAVE.relief(mm(0.21)))).isNotEqualTo(Document.PLAN.hash(OCTAVE));
-        assertThat(Sheet.of(OCTAVE).toHtml()).contains("<p>Belongs to set " + Document.PLAN.mark(OCTAVE) + ".</p>");
-        assertThat(Template.of(OCTAVE).toDxf()).contains("Belongs to set " + Document.PLAN.mark(OCTAVE) + ".");
+        assertThat(Document.hash(OCTAVE.relief(mm(0.21)))).isNotEqualTo(Document.hash(OCTAVE));
+        assertThat(Sheet.of(OCTAVE).toHtml()).contains("<p>Belongs to set " + Document.mark(OCTAVE) + ".</p>");
+        assertThat(Template.of(OCTAVE).toDxf()).contains("Belongs to set " + Document.mark(OCTAVE) + ".");
         assertThat(Template.of(OCTAVE).pages(Paper.A4))
-                .allSatisfy(page -> assertThat(page.heading()).contains(" (set " + Document.PLAN.mark(OCTAVE) + "): "));
+                .allSatisfy(page -> assertThat(page.heading()).contains(" (set " + Document.mark(OCTAVE) + "): "));
         assertThat(Template.of(OCTAVE.design()).toDxf()).doesNotContain("Belongs");
     }
 

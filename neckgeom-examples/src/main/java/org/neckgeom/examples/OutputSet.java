@@ -58,8 +58,8 @@ final class OutputSet {
         list.put("format", FORMAT);
         list.put("version", VERSION);
         list.put("neckgeom", Version.current());
-        list.put("set", Document.PLAN.mark(plan));
-        list.put("plan's hash", Document.PLAN.hash(plan));
+        list.put("set", Document.mark(plan));
+        list.put("plan's hash", Document.hash(plan));
         list.put("neck file", neckFile);
         list.put("neck file's hash", Hash.of(neckText.getBytes(StandardCharsets.UTF_8)));
         list.put("units", plan.style().word());

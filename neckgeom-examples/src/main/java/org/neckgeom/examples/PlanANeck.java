@@ -156,7 +156,7 @@ public final class PlanANeck {
                 .forEach((output, path) ->
                         said.append(output).append(": ").append(shown(path)).append('\n'));
         list.ifPresent(last -> said.append("list of set ")
-                .append(Document.PLAN.mark(plan))
+                .append(Document.mark(plan))
                 .append(": ")
                 .append(shown(last))
                 .append('\n'));

@@ -27,21 +27,16 @@ public final class FileRefused extends IllegalArgumentException {
     }
 
     /**
-     * A refusal for one reason.
+     * {@return a refusal for one reason}
      *
      * @param place where it stands
      * @param sentence what was found and what is allowed
-     * @return the refusal
      */
     public static FileRefused at(Place place, String sentence) {
         return new FileRefused(place.file(), List.of(new Problem(place, sentence)));
     }
 
-    /**
-     * All problems, in the order of their lines.
-     *
-     * @return the list, never empty
-     */
+    /** {@return all problems, in the order of their lines; never empty} */
     public List<Problem> problems() {
         return problems;
     }

@@ -11,13 +11,6 @@ import java.util.Objects;
  */
 public record Place(String file, int line, String path) {
 
-    /**
-     * Checks the parts.
-     *
-     * @param file the file's name as the reader was given it
-     * @param line the line, counted from 1, or 0 for the file as a whole
-     * @param path the keys from the top of the file down to here, joined by dots; empty at the top
-     */
     public Place {
         Objects.requireNonNull(file, "file");
         Objects.requireNonNull(path, "path");
@@ -27,42 +20,38 @@ public record Place(String file, int line, String path) {
     }
 
     /**
-     * The top of a file.
+     * {@return the top of a file; line 1, empty path}
      *
      * @param file the file's name
-     * @return line 1, empty path
      */
     public static Place topOf(String file) {
         return new Place(file, 1, "");
     }
 
     /**
-     * The file as a whole, for problems that have no line.
+     * {@return the file as a whole, for problems that have no line; line 0, empty path}
      *
      * @param file the file's name
-     * @return line 0, empty path
      */
     public static Place whole(String file) {
         return new Place(file, 0, "");
     }
 
     /**
-     * The place of a key inside this one.
+     * {@return the place of a key inside this one; a place one step further down}
      *
      * @param key the key
      * @param line the key's line, from 1
-     * @return a place one step further down
      */
     public Place key(String key, int line) {
         return new Place(file, line, path.isEmpty() ? key : path + "." + key);
     }
 
     /**
-     * The place of an item in a list at this place.
+     * {@return the place of an item in a list at this place; a place such as {@code strings.pitches[2]}}
      *
      * @param number the item's number, counted from 1 as a reader would
      * @param line the item's line, from 1
-     * @return a place such as {@code strings.pitches[2]}
      */
     public Place item(int number, int line) {
         return new Place(file, line, path + "[" + number + "]");

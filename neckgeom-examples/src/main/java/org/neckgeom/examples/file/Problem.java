@@ -12,12 +12,6 @@ import org.neckgeom.text.Words;
  */
 public record Problem(Place place, String sentence) {
 
-    /**
-     * Checks the parts.
-     *
-     * @param place where it stands
-     * @param sentence what was found and what is allowed, without the place
-     */
     public Problem {
         Objects.requireNonNull(place, "place");
         Objects.requireNonNull(sentence, "sentence");

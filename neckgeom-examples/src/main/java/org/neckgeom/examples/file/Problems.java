@@ -25,11 +25,7 @@ public final class Problems {
         }
     }
 
-    /**
-     * All problems in the order of the file's lines.
-     *
-     * @return a copy that no longer changes
-     */
+    /** {@return all problems in the order of the file's lines; a copy that no longer changes} */
     public List<Problem> inOrder() {
         return found.stream()
                 .sorted(Comparator.comparingInt(problem -> problem.place().line()))

@@ -17,10 +17,9 @@ public final class TextFile {
     private TextFile() {}
 
     /**
-     * The text of a UTF-8 file.
+     * {@return the text of a UTF-8 file}
      *
      * @param path the file
-     * @return its text
      * @throws FileRefused if there is no such file, it is not a plain file, can't be read, is too large or is not UTF-8
      */
     public static String read(Path path) {

@@ -14,10 +14,10 @@ public final class Trouble {
     private Trouble() {}
 
     /**
-     * The reason, without the file's name and without the name of any class.
+     * {@return the reason, without the file's name and without the name of any class, such as {@code you have no right
+     * to} or {@code no space left on device}}
      *
      * @param failure what the system reported
-     * @return such as {@code you have no right to} or {@code no space left on device}
      */
     public static String inWords(IOException failure) {
         if (failure instanceof AccessDeniedException) {

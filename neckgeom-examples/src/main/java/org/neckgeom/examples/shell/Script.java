@@ -12,11 +12,10 @@ import org.neckgeom.text.Words;
 record Script(String name, String text) {
 
     /**
-     * A failure.
+     * {@return a failure; the failure with name, line, reason and the source line}
      *
      * @param rest the text from the failing place to its end, or a piece of the script
      * @param reason what went wrong
-     * @return the failure with name, line, reason and the source line
      */
     ScriptFailed failure(String rest, String reason) {
         String wanted = afterBlanks(rest);

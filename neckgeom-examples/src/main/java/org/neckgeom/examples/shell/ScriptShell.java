@@ -55,10 +55,9 @@ public final class ScriptShell implements AutoCloseable {
     }
 
     /**
-     * A shell with JShell's usual imports.
+     * {@return a shell with JShell's usual imports; open}
      *
      * @param classPath class path of the scripts, entries parted as the platform parts them
-     * @return the shell, open
      */
     public static ScriptShell open(String classPath) {
         JShell shell = JShell.builder().executionEngine("local").build();
@@ -71,11 +70,7 @@ public final class ScriptShell implements AutoCloseable {
         return opened;
     }
 
-    /**
-     * The packages whose names every JShell user has at hand.
-     *
-     * @return the packages JShell imports before JDK 25
-     */
+    /** {@return the packages whose names every JShell user has at hand; the packages JShell imports before JDK 25} */
     static List<String> classicImports() {
         return CLASSIC_IMPORTS;
     }
