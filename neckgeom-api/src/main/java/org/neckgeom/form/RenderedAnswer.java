@@ -64,7 +64,7 @@ public record RenderedAnswer(String code, String finding, List<Row> rows, List<N
 
         /** {@return the value in words; one line or more} */
         public String text() {
-            return answer.toString();
+            return answer.whole();
         }
     }
 

@@ -124,7 +124,7 @@ public final class Estimate<Q extends Quantity<Q>> {
 
     /**
      * {@return an estimate of which only the bounds are known: the true value lies within half a width of the given
-     * one, anywhere alike; with infinite degrees of freedom} {@code u = a/sqrt(3)}. Source: GUM 4.3.7.
+     * one, uniform between the two ends; with infinite degrees of freedom} {@code u = a/sqrt(3)}. Source: GUM 4.3.7.
      *
      * @param <Q> the kind of quantity
      * @param value the middle; its unit is the one the estimate is read in

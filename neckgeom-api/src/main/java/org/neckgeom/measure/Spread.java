@@ -15,7 +15,7 @@ import org.neckgeom.units.ShopUnit;
  * How an error that has not been read spreads, such as {@code rectangular, half-width 0.05 mm}: the law assigned to it
  * (GUM 4.3; JCGM 101:2008, 6.4), with its shift. Immutable.
  *
- * <p>Every law but the samples is symmetric about its shift, which is 0 unless told. Scales are kept in the house unit:
+ * <p>Every law but the samples is symmetric about its shift, which is 0 unless given. Scales are kept in the house unit:
  * a standard deviation for the normal law, half-widths for the others.
  *
  * @param <Q> the kind of quantity
@@ -26,7 +26,7 @@ public final class Spread<Q extends Quantity<Q>> {
     public enum Law {
         /** Gauss's, unbounded; scale = standard deviation. */
         NORMAL,
-        /** Anywhere alike within the half-width. */
+        /** Uniform within the half-width. */
         RECTANGULAR,
         /** Highest in the middle, down to nothing at the half-width. */
         TRIANGULAR,
@@ -36,7 +36,7 @@ public final class Spread<Q extends Quantity<Q>> {
         ARCSINE,
         /** No spread at all: a known shift. */
         BIAS,
-        /** Measured in the shop: each sample alike. */
+        /** Measured in the shop: each sample as likely as the next. */
         SAMPLES
     }
 
@@ -275,7 +275,7 @@ public final class Spread<Q extends Quantity<Q>> {
         return samples.clone();
     }
 
-    /** {@return the degrees of freedom of the standard uncertainty; more than 0; infinite unless told} */
+    /** {@return the degrees of freedom of the standard uncertainty; more than 0; infinite unless given} */
     public double degreesOfFreedom() {
         return degreesOfFreedom;
     }

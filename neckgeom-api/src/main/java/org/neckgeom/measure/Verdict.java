@@ -100,7 +100,7 @@ public final class Verdict<Q extends Quantity<Q>> {
     }
 
     /**
-     * {@return whether the value alone keeps the limits, whatever its uncertainty (simple acceptance); true when it
+     * {@return whether the value alone keeps the limits, its uncertainty not counted (simple acceptance); true when it
      * does}
      */
     public boolean acceptedSimply() {

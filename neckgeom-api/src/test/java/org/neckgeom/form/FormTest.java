@@ -402,6 +402,16 @@ class FormTest {
         assertThat(Json.of(form.data(mm(25.4), DECIMAL_INCHES))).contains("\"value\": 1,");
     }
 
+    /** JShell prints so much of a value; a row of a larger text is whole however long it is. */
+    @Test
+    void row_isWholeWhereItsAnswerPrintsCut() {
+        String words = "a long word ".repeat(200).strip();
+        RenderedAnswer answer = RenderedAnswer.words(words);
+
+        assertThat(answer.toString()).hasSizeLessThan(1_000).endsWith("rows() and notes() have all");
+        assertThat(new RenderedAnswer.Row("words", "words", answer).text()).isEqualTo(words);
+    }
+
     @Test
     void each_writesAsManyRowsAsTheAnswerHasRoomFor() {
         Form<Board> form = Form.<Board>of("rows")

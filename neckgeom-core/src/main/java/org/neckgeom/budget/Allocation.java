@@ -155,10 +155,10 @@ public final class Allocation<Q extends Quantity<Q>> extends ValueAnswer {
                     "no spread however small would keep " + Shown.kept(limits) + ": the shifts alone overspend it by "
                             + Shown.size(sum.overspent(none, limits, allowed), budget.unit()));
         }
-        double[] alike = new double[n];
+        double[] equal = new double[n];
         double[] shape = new double[n];
         for (int i = 0; i < n; i++) {
-            alike[i] = 1.0;
+            equal[i] = 1.0;
             Contributor one = all.get(i);
             if (one.contribution() > 0.0) {
                 double square = one.sensitivity() * one.sensitivity();
@@ -166,7 +166,7 @@ public final class Allocation<Q extends Quantity<Q>> extends ValueAnswer {
                         StrictMath.cbrt(k[i] / square) / Math.sqrt(one.spread().varianceHouse());
             }
         }
-        double common = Scaling.most(f -> sum.outside(limits, times(alike, f)), allowed);
+        double common = Scaling.most(f -> sum.outside(limits, times(equal, f)), allowed);
         if (common == Double.POSITIVE_INFINITY) {
             throw NoAnswer.because(
                     "allocation",
@@ -175,10 +175,10 @@ public final class Allocation<Q extends Quantity<Q>> extends ValueAnswer {
         }
         double[] unitShape = normalized(shape, all);
         double least = Scaling.most(f -> sum.outside(limits, times(unitShape, f)), allowed);
-        double saving = 1.0 - cost(all, times(unitShape, least), k) / cost(all, times(alike, common), k);
+        double saving = 1.0 - cost(all, times(unitShape, least), k) / cost(all, times(equal, common), k);
         return new Allocation<>(
                 budget.title(),
-                scaled(budget, times(alike, common)),
+                scaled(budget, times(equal, common)),
                 scaled(budget, times(unitShape, least)),
                 common,
                 Math.max(0.0, saving),

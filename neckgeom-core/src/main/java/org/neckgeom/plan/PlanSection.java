@@ -11,13 +11,10 @@ import org.neckgeom.form.LeanAnswer;
 import org.neckgeom.form.RenderedAnswer;
 import org.neckgeom.form.Statement;
 import org.neckgeom.text.Names;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.LengthStyle;
 
 /** One part of a plan: a heading, rows that are answers or statements, and notes under them. Immutable. */
 public final class PlanSection extends LeanAnswer {
-
-    private static final int MOST_CHARACTERS = 984;
 
     /** Code of the section that lists the steps of the work. */
     public static final String ORDER = "order-of-work";
@@ -183,7 +180,7 @@ public final class PlanSection extends LeanAnswer {
     /** Returns the heading, then the rows, then the notes, as many of them as JShell prints. */
     @Override
     public String toString() {
-        return Report.cut(text(style()), MOST_CHARACTERS, "\n  ... rows() and notes() have all");
+        return rendered(style()).toString();
     }
 
     static Draft titled(String code, String title, LengthStyle style) {

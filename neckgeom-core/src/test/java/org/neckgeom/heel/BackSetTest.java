@@ -18,7 +18,7 @@ class BackSetTest {
 
     private static final long SEED = 1402;
     private static final Scale SCALE = Scale.of(mm(560));
-    private static final BackSet SET = BackSet.of(
+    static final BackSet SET = BackSet.of(
             Scale.of(mm(560)),
             14,
             NeckSet.saddle(mm(15.2))

@@ -18,14 +18,7 @@ import org.neckgeom.kernel.Vec;
 class HeelTest {
 
     private static final long SEED = 54;
-    private static final BackSet SET = BackSet.of(
-            Scale.of(mm(560)),
-            14,
-            NeckSet.saddle(mm(15.2))
-                    .atNut(mm(0.4))
-                    .action(mm(2.0))
-                    .fretPlane(mm(7.1))
-                    .compensation(mm(2.2)));
+    private static final BackSet SET = BackSetTest.SET;
 
     @Test
     void heelFace_isTheAngleBetweenTheTurnedGlueFaceAndTheBodysEnd() {
