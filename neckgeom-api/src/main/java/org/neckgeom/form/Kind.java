@@ -17,12 +17,12 @@ import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Way.Mode;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.GlobalRisk;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Reading;
-import org.neckgeom.measure.Spread;
 import org.neckgeom.measure.Verdict;
 import org.neckgeom.text.Names;
 import org.neckgeom.text.Numbers;
@@ -33,7 +33,7 @@ import org.neckgeom.units.ShopUnit;
 /**
  * The kind of a fact: how it is written as text, as data, and what a schema states of it. Immutable.
  *
- * <p>Fast answers keep doubles: {@link #MM}, {@link #RAD} and {@link #house} take a double in the house unit. A number that
+ * <p>Fast answers keep doubles: {@link #MM}, {@link #RAD} and {@link #libraryValue} take a double in the library unit. A number that
  * is not finite is a fact that is not there.
  *
  * @param <V> the type of the value
@@ -56,10 +56,10 @@ public final class Kind<V> {
             EnumSet.of(Mode.PLAIN, Mode.FIXED, Mode.TRIMMED, Mode.DIGITS, Mode.GIVEN, Mode.BESIDE);
 
     /** A length as a double in mm. */
-    public static final Kind<Double> MM = house(ShopUnit.MILLIMETRE);
+    public static final Kind<Double> MM = libraryValue(ShopUnit.MILLIMETRE);
 
     /** An angle as a double in rad, printed in degrees. */
-    public static final Kind<Double> RAD = house(ShopUnit.DEGREE);
+    public static final Kind<Double> RAD = libraryValue(ShopUnit.DEGREE);
 
     /** Any quantity as an amount, a length among them. */
     public static final Kind<Amount<?>> AMOUNT =
@@ -92,7 +92,7 @@ public final class Kind<V> {
                     interval.lowHouse(), interval.highHouse(), interval.low().unit(), style));
 
     /** How a value scatters, in words and by its standard deviation. */
-    public static final Kind<Spread<?>> SPREAD =
+    public static final Kind<ErrorDistribution<?>> SPREAD =
             styled("spread", (spread, way, style) -> spread.in(style), Kind::spreadData);
 
     /** An estimate held against limits. */
@@ -255,19 +255,19 @@ public final class Kind<V> {
     }
 
     /**
-     * {@return the kind of a quantity that is kept as a double in the house unit}
+     * {@return the kind of a quantity that is kept as a double in the library unit}
      *
      * @param <Q> the kind of quantity
      * @param shown the unit it is printed in; for a length and a feed the style's own
      */
-    public static <Q extends Quantity<Q>> Kind<Double> house(ShopUnit<Q> shown) {
+    public static <Q extends Quantity<Q>> Kind<Double> libraryValue(ShopUnit<Q> shown) {
         boolean length = Objects.requireNonNull(shown, "unit").kind() == (Class<?>) Length.class;
         return new Kind<Double>(
                         "quantity",
                         length ? LENGTHS : QUANTITIES,
-                        (value, way, style, beside) -> amountText(Amount.ofHouse(value, shown), way, style, beside),
-                        (value, style) -> amountData(Amount.ofHouse(value, shown), style))
-                .amount(value -> Optional.of(Amount.ofHouse(value, shown)));
+                        (value, way, style, beside) -> amountText(Amount.ofLibrary(value, shown), way, style, beside),
+                        (value, style) -> amountData(Amount.ofLibrary(value, shown), style))
+                .amount(value -> Optional.of(Amount.ofLibrary(value, shown)));
     }
 
     /**
@@ -469,7 +469,7 @@ public final class Kind<V> {
         Amount<Q> amount = way.size() ? given.abs() : given;
         ShopUnit<Q> unit = unit(amount.unit(), way, style);
         double value = amount.valueIn(unit);
-        double mm = amount.house();
+        double mm = amount.libraryValue();
         return switch (way.mode()) {
             case TEXT -> style.text(mm);
             case BRIEF -> style.brief(mm);
@@ -509,7 +509,7 @@ public final class Kind<V> {
 
     private static <Q extends Quantity<Q>> Interval<Q> shown(Interval<Q> interval, Way way, LengthStyle style) {
         ShopUnit<Q> unit = unit(interval.low().unit(), way, style);
-        return Interval.ofHouse(interval.lowHouse(), interval.highHouse(), unit);
+        return Interval.ofLibrary(interval.lowHouse(), interval.highHouse(), unit);
     }
 
     private static <Q extends Quantity<Q>> Estimate<Q> shown(Estimate<Q> estimate, Way way, LengthStyle style) {
@@ -518,7 +518,7 @@ public final class Kind<V> {
 
     private static @Nullable String estimateText(Estimate<?> estimate, Way way, LengthStyle style, double besideHouse) {
         LengthStyle shown = way.table() ? style.inTables() : style;
-        double u = estimate.uncertaintyHouse();
+        double u = estimate.libraryUncertainty();
         Amount<?> deviation = estimate.standardUncertainty();
         return switch (way.mode()) {
             case PLAIN -> shown(estimate, way, shown).toString();
@@ -573,16 +573,16 @@ public final class Kind<V> {
     }
 
     /** The same for equal amounts, in whichever digits each was given in: to twelve of them where those give it back. */
-    private static double valueOf(double house, ShopUnit<?> unit) {
-        double value = unit.fromHouse(house);
+    private static double valueOf(double libraryValue, ShopUnit<?> unit) {
+        double value = unit.fromHouse(libraryValue);
         double rounded = Double.parseDouble(Numbers.plain(value));
-        return unit.toHouse(rounded) == house ? rounded : value;
+        return unit.toLibrary(rounded) == libraryValue ? rounded : value;
     }
 
     private static Map<String, Object> amountData(Amount<?> amount, LengthStyle style) {
         Amount<?> shown = amount.in(style.inTables());
         Map<String, Object> data = new LinkedHashMap<>();
-        data.put("value", Json.number(valueOf(shown.house(), shown.unit())));
+        data.put("value", Json.number(valueOf(shown.libraryValue(), shown.unit())));
         return unit(data, shown.unit());
     }
 
@@ -599,8 +599,8 @@ public final class Kind<V> {
     private static Map<String, Object> estimateMap(Estimate<?> shown) {
         ShopUnit<?> unit = shown.unit();
         Map<String, Object> data = new LinkedHashMap<>();
-        data.put("value", Json.number(unit.fromHouse(shown.valueHouse())));
-        double u = unit.fromHouse(shown.uncertaintyHouse());
+        data.put("value", Json.number(unit.fromHouse(shown.libraryValue())));
+        double u = unit.fromHouse(shown.libraryUncertainty());
         // A difference of temperatures has no zero elsewhere, and taking it off costs the last digits.
         data.put(
                 "standardUncertainty",
@@ -638,7 +638,7 @@ public final class Kind<V> {
         if (value instanceof Interval<?> interval) {
             return interval.in(style);
         }
-        if (value instanceof Spread<?> spread) {
+        if (value instanceof ErrorDistribution<?> spread) {
             return spread.in(style);
         }
         if (value instanceof Reading<?> reading) {
@@ -686,8 +686,8 @@ public final class Kind<V> {
         return data;
     }
 
-    private static Object spreadData(Spread<?> spread, LengthStyle style) {
-        Spread<?> shown = spread.in(style.inTables());
+    private static Object spreadData(ErrorDistribution<?> spread, LengthStyle style) {
+        ErrorDistribution<?> shown = spread.in(style.inTables());
         ShopUnit<?> unit = shown.unit();
         Map<String, Object> data = new LinkedHashMap<>();
         data.put("law", codeOf(shown.law()));

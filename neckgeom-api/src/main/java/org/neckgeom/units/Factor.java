@@ -61,7 +61,7 @@ final class Factor {
         return new BigDecimal(high).add(new BigDecimal(low));
     }
 
-    double toHouse(double x) {
+    double toLibrary(double x) {
         if (identity) {
             return x;
         }

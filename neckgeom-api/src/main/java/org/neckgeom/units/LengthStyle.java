@@ -137,7 +137,7 @@ public enum LengthStyle {
      * @param mm in mm, finite
      */
     public Amount<Length> amount(double mm) {
-        return Amount.ofHouse(mm, unit);
+        return Amount.ofLibrary(mm, unit);
     }
 
     /** {@return a round length near a millimetre, to quote rates by: 1 mm, 0.04 in, or 1/32 in} */
@@ -198,11 +198,11 @@ public enum LengthStyle {
      * @param mm in mm
      */
     public double offMarkMm(double mm) {
-        if (this != INCH_FRACTIONS || !(Math.abs(mm) < ShopUnit.INCH.toHouse(MOST_MARKED_IN))) {
+        if (this != INCH_FRACTIONS || !(Math.abs(mm) < ShopUnit.INCH.toLibrary(MOST_MARKED_IN))) {
             return 0;
         }
         double marks = Math.rint(ShopUnit.INCH.fromHouse(mm) * FINEST);
-        return marks == 0 ? 0 : mm - ShopUnit.INCH.toHouse(marks / FINEST);
+        return marks == 0 ? 0 : mm - ShopUnit.INCH.toLibrary(marks / FINEST);
     }
 
     /**

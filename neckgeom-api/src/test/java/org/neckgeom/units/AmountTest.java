@@ -41,11 +41,11 @@ class AmountTest {
 
     @Test
     void minusZero_losesItsSign() {
-        for (Amount<Length> zero :
-                List.of(mm(-0.0), inch(-0.0), mm(0).negated(), mm(-1).times(0), Amount.ofHouse(-0.0, ShopUnit.INCH))) {
+        for (Amount<Length> zero : List.of(
+                mm(-0.0), inch(-0.0), mm(0).negated(), mm(-1).times(0), Amount.ofLibrary(-0.0, ShopUnit.INCH))) {
             assertThat(zero).isEqualTo(mm(0)).hasSameHashCodeAs(mm(0));
             assertThat(1 / zero.value()).isEqualTo(Double.POSITIVE_INFINITY);
-            assertThat(1 / zero.house()).isEqualTo(Double.POSITIVE_INFINITY);
+            assertThat(1 / zero.libraryValue()).isEqualTo(Double.POSITIVE_INFINITY);
             assertThat(zero.compareTo(mm(0))).isZero();
             assertThat(zero.toString()).startsWith("0 ");
         }
@@ -88,7 +88,7 @@ class AmountTest {
             double b = random.nextDouble() * 100;
 
             assertThat(inch(a).plus(inch(b)).value()).as("seed 42, trial %d", i).isEqualTo(a + b);
-            assertThat(inch(a).minus(mm(b)).house()).isEqualTo(inch(a).house() - b);
+            assertThat(inch(a).minus(mm(b)).libraryValue()).isEqualTo(inch(a).libraryValue() - b);
             assertThat(inch(a).plus(mm(b)).minus(mm(b)).isCloseTo(inch(a), mm(1e-12)))
                     .isTrue();
         }

@@ -2,7 +2,7 @@ package org.neckgeom.kernel;
 
 import java.util.Arrays;
 import javax.measure.quantity.Length;
-import org.neckgeom.measure.Spread;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.numeric.NormalLaw;
 
 /** Tails of a spread of lengths, and nodes to integrate over it, on plain doubles in mm. */
@@ -15,11 +15,11 @@ public final class SpreadLaw {
     private static final int HALVINGS = 70;
     private static final double[][] GAUSS = legendre();
 
-    private final Spread<Length> spread;
+    private final ErrorDistribution<Length> spread;
     private final double shift;
     private final double scale;
 
-    public SpreadLaw(Spread<Length> spread) {
+    public SpreadLaw(ErrorDistribution<Length> spread) {
         this.spread = spread;
         this.shift = spread.meanHouse();
         this.scale = spread.scaleHouse();
@@ -61,7 +61,7 @@ public final class SpreadLaw {
 
     /** Chance of an error less than x, from its own tail: every law but the samples is even about its shift. */
     public double below(double x) {
-        if (spread.law() == Spread.Law.SAMPLES) {
+        if (spread.law() == ErrorDistribution.Law.SAMPLES) {
             double[] samples = spread.centredSamplesHouse();
             return (double) Arrays.stream(samples).filter(s -> s < x - shift).count() / samples.length;
         }
@@ -95,7 +95,7 @@ public final class SpreadLaw {
 
     /** Whether it has a smooth tail that goes on for ever. */
     public boolean isNormal() {
-        return spread.law() == Spread.Law.NORMAL && scale > 0;
+        return spread.law() == ErrorDistribution.Law.NORMAL && scale > 0;
     }
 
     /**

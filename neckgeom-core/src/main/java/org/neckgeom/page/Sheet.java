@@ -67,7 +67,7 @@ public final class Sheet {
             csv.append(line(
                     String.valueOf(fret.number()),
                     figure(fret.fromNutMm()),
-                    figure(fret.fromLast().house()),
+                    figure(fret.fromLast().libraryValue()),
                     figure(2 * plan.design().halfWidthAtMm(fret.fromNutMm()))));
         }
         return csv.toString();

@@ -13,7 +13,7 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * A number with the ends of its 95 % interval, in the house unit of its kind, to be read in a shop unit. An end may be NaN
+ * A number with the ends of its 95 % interval, in the library unit of its kind, to be read in a shop unit. An end may be NaN
  * where there is no answer.
  *
  * @param <Q> the kind of quantity
@@ -55,7 +55,7 @@ record Likely<Q extends Quantity<Q>>(double value, double low, double high, Shop
     }
 
     Amount<Q> amount() {
-        return Amount.ofHouse(value, unit);
+        return Amount.ofLibrary(value, unit);
     }
 
     boolean isWhole() {
@@ -63,7 +63,7 @@ record Likely<Q extends Quantity<Q>>(double value, double low, double high, Shop
     }
 
     Interval<Q> interval() {
-        return Interval.ofHouse(low, high, unit);
+        return Interval.ofLibrary(low, high, unit);
     }
 
     /** This times a number, its interval with it. */
@@ -105,8 +105,8 @@ record Likely<Q extends Quantity<Q>>(double value, double low, double high, Shop
         return data;
     }
 
-    Likely<Q> plus(double house) {
-        return new Likely<>(value + house, low + house, high + house, unit);
+    Likely<Q> plus(double libraryValue) {
+        return new Likely<>(value + libraryValue, low + libraryValue, high + libraryValue, unit);
     }
 
     /** Returns {@code 0.31 mm (95 %: 0.20 to 0.48 mm)}, rounded so that the interval's half keeps one or two digits. */
@@ -134,7 +134,7 @@ record Likely<Q extends Quantity<Q>>(double value, double low, double high, Shop
         return shown.symbol().isEmpty() ? "" : " " + shown.symbol();
     }
 
-    private static String number(ShopUnit<?> shown, double house, int decimals) {
-        return Numbers.fixed(shown.fromHouse(house), decimals);
+    private static String number(ShopUnit<?> shown, double libraryValue, int decimals) {
+        return Numbers.fixed(shown.fromHouse(libraryValue), decimals);
     }
 }

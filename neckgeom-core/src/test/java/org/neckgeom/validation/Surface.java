@@ -24,7 +24,7 @@ final class Surface {
             "measure",
             "numeric",
             "stock",
-            "design",
+            "neck",
             "channel",
             "board",
             "head",
