@@ -213,7 +213,7 @@ class SameBitsTest {
         }
         for (double y = -0.2; y <= 0.2; y += 0.025) {
             Amount<javax.measure.quantity.Length> at = mm(y);
-            add(name + " at " + at, law.probabilityUpTo(at), law.probabilityAbove(at), law.densityPerHouseUnit(at));
+            add(name + " at " + at, law.probabilityUpTo(at), law.probabilityAbove(at), law.densityPerLibraryUnit(at));
         }
         walk(name + " interval", law.shortestInterval(percent(95)));
     }

@@ -79,8 +79,8 @@ public final class Kind<V> {
             "limits",
             (limits, way, style) -> shown(limits, way, style),
             (limits, style) -> ends(
-                    limits.lowerHouse(),
-                    limits.upperHouse(),
+                    limits.libraryLower(),
+                    limits.libraryUpper(),
                     limits.in(style.inTables()).unit(),
                     style));
 
@@ -89,7 +89,10 @@ public final class Kind<V> {
             "limits",
             (interval, way, style) -> shown(interval, way, style),
             (interval, style) -> ends(
-                    interval.lowHouse(), interval.highHouse(), interval.low().unit(), style));
+                    interval.libraryLow(),
+                    interval.libraryHigh(),
+                    interval.low().unit(),
+                    style));
 
     /** How a value scatters, in words and by its standard deviation. */
     public static final Kind<ErrorDistribution<?>> SPREAD =
@@ -153,7 +156,7 @@ public final class Kind<V> {
     /** Writes text. */
     private interface Text<V> {
         @Nullable
-        String of(V value, Way way, LengthStyle style, double besideHouse);
+        String of(V value, Way way, LengthStyle style, double libraryBeside);
     }
 
     /** Puts a value in the unit that a way asks for. */
@@ -431,8 +434,8 @@ public final class Kind<V> {
     /** Writes a value that the form has from its answer, and so is of this kind; null where there is nothing to write. */
     @SuppressWarnings("unchecked")
     @Nullable
-    String write(Object value, Way way, LengthStyle style, double besideHouse) {
-        return text.of((V) value, way, style, besideHouse);
+    String write(Object value, Way way, LengthStyle style, double libraryBeside) {
+        return text.of((V) value, way, style, libraryBeside);
     }
 
     /** Renders a value, as above, that is one whole answer; null where it is none or only its first line is asked for. */
@@ -460,12 +463,12 @@ public final class Kind<V> {
         return inside;
     }
 
-    private static String amountText(Amount<?> amount, Way way, LengthStyle style, double besideHouse) {
-        return quantityText(amount, way, way.table() ? style.inTables() : style, besideHouse);
+    private static String amountText(Amount<?> amount, Way way, LengthStyle style, double libraryBeside) {
+        return quantityText(amount, way, way.table() ? style.inTables() : style, libraryBeside);
     }
 
     private static <Q extends Quantity<Q>> String quantityText(
-            Amount<Q> given, Way way, LengthStyle style, double besideHouse) {
+            Amount<Q> given, Way way, LengthStyle style, double libraryBeside) {
         Amount<Q> amount = way.size() ? given.abs() : given;
         ShopUnit<Q> unit = unit(amount.unit(), way, style);
         double value = amount.valueIn(unit);
@@ -478,8 +481,8 @@ public final class Kind<V> {
             case GIVEN -> itself(amount, way);
             case BESIDE ->
                 isLength(amount.unit()) && !way.fine() && !way.own()
-                        ? style.text(mm, besideHouse)
-                        : Numbers.fixed(value, Numbers.decimalsFor(unit.fromHouse(besideHouse), 3)) + symbol(unit);
+                        ? style.text(mm, libraryBeside)
+                        : Numbers.fixed(value, Numbers.decimalsFor(unit.fromLibrary(libraryBeside), 3)) + symbol(unit);
             case FIXED, TRIMMED, DIGITS ->
                 digits(value, way, style != LengthStyle.MILLIMETRES) + (way.bare() ? "" : symbol(unit));
             default -> itself(amount.in(unit), way);
@@ -509,14 +512,15 @@ public final class Kind<V> {
 
     private static <Q extends Quantity<Q>> Interval<Q> shown(Interval<Q> interval, Way way, LengthStyle style) {
         ShopUnit<Q> unit = unit(interval.low().unit(), way, style);
-        return Interval.ofLibrary(interval.lowHouse(), interval.highHouse(), unit);
+        return Interval.ofLibrary(interval.libraryLow(), interval.libraryHigh(), unit);
     }
 
     private static <Q extends Quantity<Q>> Estimate<Q> shown(Estimate<Q> estimate, Way way, LengthStyle style) {
         return estimate.in(unit(estimate.unit(), way, style));
     }
 
-    private static @Nullable String estimateText(Estimate<?> estimate, Way way, LengthStyle style, double besideHouse) {
+    private static @Nullable String estimateText(
+            Estimate<?> estimate, Way way, LengthStyle style, double libraryBeside) {
         LengthStyle shown = way.table() ? style.inTables() : style;
         double u = estimate.libraryUncertainty();
         Amount<?> deviation = estimate.standardUncertainty();
@@ -574,7 +578,7 @@ public final class Kind<V> {
 
     /** The same for equal amounts, in whichever digits each was given in: to twelve of them where those give it back. */
     private static double valueOf(double libraryValue, ShopUnit<?> unit) {
-        double value = unit.fromHouse(libraryValue);
+        double value = unit.fromLibrary(libraryValue);
         double rounded = Double.parseDouble(Numbers.plain(value));
         return unit.toLibrary(rounded) == libraryValue ? rounded : value;
     }
@@ -599,12 +603,12 @@ public final class Kind<V> {
     private static Map<String, Object> estimateMap(Estimate<?> shown) {
         ShopUnit<?> unit = shown.unit();
         Map<String, Object> data = new LinkedHashMap<>();
-        data.put("value", Json.number(unit.fromHouse(shown.libraryValue())));
-        double u = unit.fromHouse(shown.libraryUncertainty());
+        data.put("value", Json.number(unit.fromLibrary(shown.libraryValue())));
+        double u = unit.fromLibrary(shown.libraryUncertainty());
         // A difference of temperatures has no zero elsewhere, and taking it off costs the last digits.
         data.put(
                 "standardUncertainty",
-                unit.hasOffset() ? new Json.Figure(Numbers.plain(u - unit.fromHouse(0))) : Json.number(u));
+                unit.hasOffset() ? new Json.Figure(Numbers.plain(u - unit.fromLibrary(0))) : Json.number(u));
         unit(data, unit);
         if (Double.isFinite(shown.degreesOfFreedom())) {
             data.put("degreesOfFreedom", Json.number(shown.degreesOfFreedom()));
@@ -669,10 +673,10 @@ public final class Kind<V> {
         ShopUnit<Q> shown = style.inTables().unitFor(unit);
         Map<String, Object> data = new LinkedHashMap<>();
         if (Double.isFinite(lower)) {
-            data.put("lower", Json.number(shown.fromHouse(lower)));
+            data.put("lower", Json.number(shown.fromLibrary(lower)));
         }
         if (Double.isFinite(upper)) {
-            data.put("upper", Json.number(shown.fromHouse(upper)));
+            data.put("upper", Json.number(shown.fromLibrary(upper)));
         }
         return unit(data, shown);
     }
@@ -691,8 +695,8 @@ public final class Kind<V> {
         ShopUnit<?> unit = shown.unit();
         Map<String, Object> data = new LinkedHashMap<>();
         data.put("law", codeOf(shown.law()));
-        data.put("shift", Json.number(unit.fromHouse(shown.meanHouse())));
-        data.put("standardDeviation", Json.number(unit.fromHouse(Math.sqrt(shown.varianceHouse()))));
+        data.put("shift", Json.number(unit.fromLibrary(shown.libraryMean())));
+        data.put("standardDeviation", Json.number(unit.fromLibrary(Math.sqrt(shown.libraryVariance()))));
         return unit(data, unit);
     }
 

@@ -65,9 +65,9 @@ public final class ErrorDistribution<Q extends Quantity<Q>> {
         this.degreesOfFreedom = degreesOfFreedom;
         this.samples = samples;
         this.unit = unit;
-        LibraryUnits.finite(varianceHouse(), "variance", "");
-        LibraryUnits.finite(unit.fromHouse(shift), "shift", unit.symbol());
-        LibraryUnits.finite(unit.fromHouse(scale), "scale", unit.symbol());
+        LibraryUnits.finite(libraryVariance(), "variance", "");
+        LibraryUnits.finite(unit.fromLibrary(shift), "shift", unit.symbol());
+        LibraryUnits.finite(unit.fromLibrary(scale), "scale", unit.symbol());
     }
 
     /**
@@ -121,10 +121,10 @@ public final class ErrorDistribution<Q extends Quantity<Q>> {
     public static <Q extends Quantity<Q>> ErrorDistribution<Q> trapezoidal(Quantity<Q> halfBase, Quantity<Q> halfTop) {
         Amount<Q> base = notNegative(Amount.from(halfBase, "half-base"), "half-base");
         Amount<Q> top = notNegative(Amount.from(halfTop, base.unit(), "half-top"), "half-top");
-        if (!(top.differenceHouse() <= base.differenceHouse())) {
+        if (!(top.libraryDifference() <= base.libraryDifference())) {
             throw LibraryUnits.refused("half-top", "at-most", base + " or less", top);
         }
-        return of(Law.TRAPEZOIDAL, 0, base.differenceHouse(), top.differenceHouse(), base.unit());
+        return of(Law.TRAPEZOIDAL, 0, base.libraryDifference(), top.libraryDifference(), base.unit());
     }
 
     /**
@@ -135,7 +135,7 @@ public final class ErrorDistribution<Q extends Quantity<Q>> {
      */
     public static <Q extends Quantity<Q>> ErrorDistribution<Q> bias(Quantity<Q> shift) {
         Amount<Q> known = Amount.from(shift, "bias");
-        return of(Law.BIAS, known.differenceHouse(), 0, 0, known.unit());
+        return of(Law.BIAS, known.libraryDifference(), 0, 0, known.unit());
     }
 
     /**
@@ -151,7 +151,7 @@ public final class ErrorDistribution<Q extends Quantity<Q>> {
         ShopUnit<Q> unit = Amount.from(errors.get(0), "sample").unit();
         double[] values = new double[errors.size()];
         for (int i = 0; i < values.length; i++) {
-            values[i] = Amount.from(errors.get(i), unit, "sample").differenceHouse();
+            values[i] = Amount.from(errors.get(i), unit, "sample").libraryDifference();
         }
         Arrays.sort(values);
         double mean = mean(values);
@@ -180,7 +180,7 @@ public final class ErrorDistribution<Q extends Quantity<Q>> {
         double sum = 0;
         double size = 0;
         for (int i = 0; i < values.length; i++) {
-            values[i] = Amount.from(fromTheirMean.get(i), unit, "sample").differenceHouse();
+            values[i] = Amount.from(fromTheirMean.get(i), unit, "sample").libraryDifference();
             sum += values[i];
             size += Math.abs(values[i]);
             if (i > 0 && !(values[i] >= values[i - 1])) {
@@ -221,7 +221,7 @@ public final class ErrorDistribution<Q extends Quantity<Q>> {
      * @param by added to the shift, either sign
      */
     public ErrorDistribution<Q> shifted(Quantity<Q> by) {
-        double moved = shift + Amount.from(by, unit, "shift").differenceHouse();
+        double moved = shift + Amount.from(by, unit, "shift").libraryDifference();
         return new ErrorDistribution<>(law, moved, scale, topScale, degreesOfFreedom, samples, unit);
     }
 
@@ -256,7 +256,7 @@ public final class ErrorDistribution<Q extends Quantity<Q>> {
     }
 
     /** {@return the mean, which is the shift, in the library unit} */
-    public double meanHouse() {
+    public double libraryMean() {
         return shift;
     }
 
@@ -264,17 +264,17 @@ public final class ErrorDistribution<Q extends Quantity<Q>> {
      * {@return the scale in the library unit: the standard deviation of a normal spread, the half-width of a bounded one,
      * 0 for a bias; 0 or more}
      */
-    public double scaleHouse() {
+    public double libraryScale() {
         return scale;
     }
 
     /** {@return the half-width of a trapezoid's top in the library unit; 0 for every other law} */
-    public double topScaleHouse() {
+    public double libraryTopScale() {
         return topScale;
     }
 
     /** {@return the samples in the library unit, less their mean, ascending; empty for every other law} */
-    public double[] centredSamplesHouse() {
+    public double[] libraryCentredSamples() {
         return samples.clone();
     }
 
@@ -284,7 +284,7 @@ public final class ErrorDistribution<Q extends Quantity<Q>> {
     }
 
     /** {@return the variance about the mean, in the library unit squared; 0 or more} */
-    public double varianceHouse() {
+    public double libraryVariance() {
         return switch (law) {
             case NORMAL -> scale * scale;
             case RECTANGULAR -> scale * scale / 3;
@@ -298,7 +298,7 @@ public final class ErrorDistribution<Q extends Quantity<Q>> {
 
     /** {@return the standard uncertainty, the square root of the variance; u, 0 or more} */
     public Amount<Q> standardUncertainty() {
-        return Amount.ofLibrary(Math.sqrt(varianceHouse()), unit);
+        return Amount.ofLibrary(Math.sqrt(libraryVariance()), unit);
     }
 
     /** {@return whether the error can never be larger than some bound; false for the normal law only} */
@@ -355,7 +355,7 @@ public final class ErrorDistribution<Q extends Quantity<Q>> {
             case BIAS -> "bias " + Amount.ofLibrary(shift, unit).toString();
             case SAMPLES ->
                 samples.length + " samples, mean "
-                        + Estimate.ofLibrary(shift, Math.sqrt(varianceHouse()), degreesOfFreedom, unit);
+                        + Estimate.ofLibrary(shift, Math.sqrt(libraryVariance()), degreesOfFreedom, unit);
             default ->
                 law.name().toLowerCase(java.util.Locale.ROOT) + ", half-width "
                         + Amount.ofLibrary(scale, unit).toString();
@@ -368,7 +368,7 @@ public final class ErrorDistribution<Q extends Quantity<Q>> {
 
     private static <Q extends Quantity<Q>> ErrorDistribution<Q> symmetric(Law law, Quantity<Q> scale, String name) {
         Amount<Q> size = notNegative(Amount.from(scale, name), name);
-        return of(law, 0, size.differenceHouse(), 0, size.unit());
+        return of(law, 0, size.libraryDifference(), 0, size.unit());
     }
 
     private static <Q extends Quantity<Q>> ErrorDistribution<Q> of(
@@ -378,7 +378,7 @@ public final class ErrorDistribution<Q extends Quantity<Q>> {
     }
 
     private static <Q extends Quantity<Q>> Amount<Q> notNegative(Amount<Q> size, String name) {
-        if (!(size.differenceHouse() >= 0)) {
+        if (!(size.libraryDifference() >= 0)) {
             throw LibraryUnits.refused(name, "at-least", "0 " + size.unit().symbol() + " or more", size);
         }
         return size;

@@ -31,8 +31,8 @@ public final class Estimate<Q extends Quantity<Q>> {
     private Estimate(double value, double uncertainty, double degreesOfFreedom, ShopUnit<Q> unit) {
         this.value = LibraryUnits.finite(value, "value", unit.symbol());
         this.uncertainty = LibraryUnits.finite(uncertainty, "standard uncertainty", unit.symbol());
-        LibraryUnits.finite(unit.fromHouse(value), "value", unit.symbol());
-        LibraryUnits.finite(unit.fromHouse(uncertainty), "standard uncertainty", unit.symbol());
+        LibraryUnits.finite(unit.fromLibrary(value), "value", unit.symbol());
+        LibraryUnits.finite(unit.fromLibrary(uncertainty), "standard uncertainty", unit.symbol());
         if (!(uncertainty >= 0)) {
             throw Refusal.of(
                     "standard uncertainty",
@@ -138,10 +138,10 @@ public final class Estimate<Q extends Quantity<Q>> {
 
     private static <Q extends Quantity<Q>> double size(Quantity<Q> size, ShopUnit<Q> like, String name) {
         Amount<Q> amount = Amount.from(size, like, name);
-        if (!(amount.differenceHouse() >= 0)) {
+        if (!(amount.libraryDifference() >= 0)) {
             throw LibraryUnits.refused(name, "at-least", "0 " + amount.unit().symbol() + " or more", amount);
         }
-        return amount.differenceHouse();
+        return amount.libraryDifference();
     }
 
     /** {@return the best value} */
@@ -242,10 +242,10 @@ public final class Estimate<Q extends Quantity<Q>> {
         if (uncertainty == 0) {
             return value() + ", u 0" + symbol;
         }
-        double u = unit.fromHouse(uncertainty) - unit.fromHouse(0);
+        double u = unit.fromLibrary(uncertainty) - unit.fromLibrary(0);
         int places = Numbers.decimalsFor(u, 0);
         String text =
-                Numbers.fixed(unit.fromHouse(value), places) + symbol + ", u " + Numbers.fixed(u, places) + symbol;
+                Numbers.fixed(unit.fromLibrary(value), places) + symbol + ", u " + Numbers.fixed(u, places) + symbol;
         return withDegrees(text);
     }
 

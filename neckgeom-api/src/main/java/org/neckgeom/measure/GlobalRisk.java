@@ -74,8 +74,8 @@ public final class GlobalRisk<Q extends Quantity<Q>> {
     /** {@return the global consumer's risk: the chance that a piece breaks the limits and is accepted; in [0, 1]} */
     public double consumers() {
         double u = reading.libraryUncertainty();
-        double high = limits.upperHouse();
-        double low = limits.lowerHouse();
+        double high = limits.libraryUpper();
+        double low = limits.libraryLower();
         if (u == 0) {
             return 0;
         }
@@ -89,8 +89,8 @@ public final class GlobalRisk<Q extends Quantity<Q>> {
     /** {@return the global producer's risk: the chance that a piece keeps the limits and is rejected; in [0, 1]} */
     public double producers() {
         double u = reading.libraryUncertainty();
-        double high = limits.upperHouse();
-        double low = limits.lowerHouse();
+        double high = limits.libraryUpper();
+        double low = limits.libraryLower();
         if (u == 0) {
             return 0;
         }
@@ -105,16 +105,16 @@ public final class GlobalRisk<Q extends Quantity<Q>> {
     }
 
     private boolean isWithin() {
-        return limits.allowHouse(process.libraryValue());
+        return limits.allowLibrary(process.libraryValue());
     }
 
     /** The least reading that is accepted, in the library unit. */
     private double lowest() {
-        return limits.lowerHouse() + guardFactor * reading.libraryUncertainty();
+        return limits.libraryLower() + guardFactor * reading.libraryUncertainty();
     }
 
     private double highest() {
-        return limits.upperHouse() - guardFactor * reading.libraryUncertainty();
+        return limits.libraryUpper() - guardFactor * reading.libraryUncertainty();
     }
 
     private double accepted(double x, double u) {

@@ -69,12 +69,12 @@ public final class Interval<Q extends Quantity<Q>> {
     }
 
     /** {@return the lower end as a number in the library unit} */
-    public double lowHouse() {
+    public double libraryLow() {
         return low;
     }
 
     /** {@return the upper end as a number in the library unit} */
-    public double highHouse() {
+    public double libraryHigh() {
         return high;
     }
 
@@ -114,8 +114,8 @@ public final class Interval<Q extends Quantity<Q>> {
     @Override
     public String toString() {
         ShopUnit<Q> shown = unit.sideBySide(Math.max(Math.abs(low), Math.abs(high)));
-        double from = shown.fromHouse(low);
-        double to = shown.fromHouse(high);
+        double from = shown.fromLibrary(low);
+        double to = shown.fromLibrary(high);
         int places = Numbers.decimalsFor((to - from) / 2, DIGITS_OF_WIDTH) + 1;
         String text = Numbers.fixed(from, places) + " to " + Numbers.fixed(to, places);
         return shown.symbol().isEmpty() ? text : text + " " + shown.symbol();

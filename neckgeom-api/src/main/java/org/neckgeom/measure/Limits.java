@@ -84,12 +84,12 @@ public final class Limits<Q extends Quantity<Q>> {
     }
 
     /** {@return the lower limit in the library unit; negative infinity where there is none} */
-    public double lowerHouse() {
+    public double libraryLower() {
         return lower;
     }
 
     /** {@return the upper limit in the library unit; infinity where there is none} */
-    public double upperHouse() {
+    public double libraryUpper() {
         return upper;
     }
 
@@ -104,7 +104,7 @@ public final class Limits<Q extends Quantity<Q>> {
      * @param value the value
      */
     public boolean allow(Quantity<Q> value) {
-        return allowHouse(LibraryUnits.of(value, unit, "value"));
+        return allowLibrary(LibraryUnits.of(value, unit, "value"));
     }
 
     /**
@@ -112,7 +112,7 @@ public final class Limits<Q extends Quantity<Q>> {
      *
      * @param libraryValue the value
      */
-    public boolean allowHouse(double libraryValue) {
+    public boolean allowLibrary(double libraryValue) {
         return lower <= libraryValue && libraryValue <= upper;
     }
 

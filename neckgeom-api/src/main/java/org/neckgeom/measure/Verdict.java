@@ -73,13 +73,13 @@ public final class Verdict<Q extends Quantity<Q>> {
 
     /** {@return the call; WITHIN, OUTSIDE or UNDECIDED} */
     public Decision call() {
-        double guard = guardHouse();
+        double guard = libraryGuard();
         double value = estimate.libraryValue();
-        if (value - guard >= limits.lowerHouse() && value + guard <= limits.upperHouse()) {
+        if (value - guard >= limits.libraryLower() && value + guard <= limits.libraryUpper()) {
             return Decision.WITHIN;
         }
-        boolean below = value + guard < limits.lowerHouse();
-        boolean above = value - guard > limits.upperHouse();
+        boolean below = value + guard < limits.libraryLower();
+        boolean above = value - guard > limits.libraryUpper();
         return below || above ? Decision.OUTSIDE : Decision.UNDECIDED;
     }
 
@@ -88,10 +88,10 @@ public final class Verdict<Q extends Quantity<Q>> {
         double u = estimate.libraryUncertainty();
         double value = estimate.libraryValue();
         if (u == 0) {
-            return limits.allowHouse(value) ? 1 : 0;
+            return limits.allowLibrary(value) ? 1 : 0;
         }
-        double low = (limits.lowerHouse() - value) / u;
-        double high = (limits.upperHouse() - value) / u;
+        double low = (limits.libraryLower() - value) / u;
+        double high = (limits.libraryUpper() - value) / u;
         double nu = estimate.degreesOfFreedom();
         // From the nearer tail, so that a small chance keeps its digits.
         return low > 0
@@ -104,7 +104,7 @@ public final class Verdict<Q extends Quantity<Q>> {
      * does}
      */
     public boolean acceptedSimply() {
-        return limits.allowHouse(estimate.libraryValue());
+        return limits.allowLibrary(estimate.libraryValue());
     }
 
     /**
@@ -120,7 +120,7 @@ public final class Verdict<Q extends Quantity<Q>> {
      * false when the limits are narrower than the two guard bands; read better then}
      */
     public boolean isReachable() {
-        return limits.upperHouse() - limits.lowerHouse() >= 2 * guardHouse();
+        return limits.libraryUpper() - limits.libraryLower() >= 2 * libraryGuard();
     }
 
     /** {@return what was judged} */
@@ -135,10 +135,10 @@ public final class Verdict<Q extends Quantity<Q>> {
 
     /** {@return the guard band on the safe side of each limit; k u, 0 or more; wider for few degrees of freedom} */
     public Amount<Q> guardBand() {
-        return Amount.ofLibrary(guardHouse(), estimate.unit().forDifferences());
+        return Amount.ofLibrary(libraryGuard(), estimate.unit().forDifferences());
     }
 
-    private double guardHouse() {
+    private double libraryGuard() {
         return factor() * estimate.libraryUncertainty();
     }
 
@@ -197,7 +197,7 @@ public final class Verdict<Q extends Quantity<Q>> {
     }
 
     private String chanceWords() {
-        boolean twoEnds = Double.isFinite(limits.lowerHouse()) && Double.isFinite(limits.upperHouse());
+        boolean twoEnds = Double.isFinite(limits.libraryLower()) && Double.isFinite(limits.libraryUpper());
         return (twoEnds && !limits.isEven() ? "within " : "") + limits;
     }
 }

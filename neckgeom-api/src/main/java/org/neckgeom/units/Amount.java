@@ -58,7 +58,7 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
      * @throws IllegalArgumentException if the value is NaN or infinite
      */
     public static <Q extends Quantity<Q>> Amount<Q> ofLibrary(double libraryValue, ShopUnit<Q> unit) {
-        double value = Objects.requireNonNull(unit, "unit").fromHouse(libraryValue);
+        double value = Objects.requireNonNull(unit, "unit").fromLibrary(libraryValue);
         // A house value that is not finite has no finite value in any unit.
         if (!Double.isFinite(value)) {
             throw Refusal.of(
@@ -123,7 +123,7 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
      * {@return the number in the library unit, taken as a difference: 1.8 degF are 1 degree Celsius wide, wherever their
      * scale begins; finite; that of {@link #libraryValue} but for temperature scales with a zero of their own}
      */
-    public double differenceHouse() {
+    public double libraryDifference() {
         return unit.hasOffset() ? libraryValue - unit.toLibrary(0) : libraryValue;
     }
 
@@ -152,7 +152,7 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
      * @param other the unit
      */
     public double valueIn(ShopUnit<Q> other) {
-        return other == unit ? value : Objects.requireNonNull(other, "unit").fromHouse(libraryValue);
+        return other == unit ? value : Objects.requireNonNull(other, "unit").fromLibrary(libraryValue);
     }
 
     /**

@@ -62,7 +62,7 @@ final class Border {
         }
     }
 
-    /** House value of a foreign quantity that must be of the given library unit's kind. */
+    /** Library value of a foreign quantity that must be of the given library unit's kind. */
     static double libraryValue(Quantity<?> quantity, ShopUnit<?> libraryValue, String name) {
         Given given = Given.of(quantity, name);
         Entry entry = asked(() -> entry(given.unit, libraryValue), name);

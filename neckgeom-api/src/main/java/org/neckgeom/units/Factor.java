@@ -69,7 +69,7 @@ final class Factor {
         return Math.fma(from, high, from * low);
     }
 
-    double fromHouse(double y) {
+    double fromLibrary(double y) {
         if (identity) {
             return y;
         }

@@ -27,7 +27,7 @@ final class Lossless {
 
     /** The fewest digits from twelve on, of the value in a unit or of its neighbours, that give the house value back. */
     private static @Nullable String digits(double libraryValue, ShopUnit<?> unit) {
-        double value = unit.fromHouse(libraryValue);
+        double value = unit.fromLibrary(libraryValue);
         if (!Double.isFinite(value)) {
             return null;
         }

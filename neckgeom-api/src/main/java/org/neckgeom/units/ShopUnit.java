@@ -333,8 +333,8 @@ public final class ShopUnit<Q extends Quantity<Q>> {
      *
      * @param libraryValue in the library unit of this kind
      */
-    public double fromHouse(double libraryValue) {
-        return factor.fromHouse(libraryValue);
+    public double fromLibrary(double libraryValue) {
+        return factor.fromLibrary(libraryValue);
     }
 
     /**

@@ -66,7 +66,7 @@ class ErrorDistributionTest {
             sum += x * x / n;
         }
 
-        assertThat(of(law, a, top).varianceHouse()).isCloseTo(sum, within(1e-4 * sum));
+        assertThat(of(law, a, top).libraryVariance()).isCloseTo(sum, within(1e-4 * sum));
     }
 
     private static DoubleUnaryOperator quantile(ErrorDistribution.Law law, double a, double top) {
@@ -91,15 +91,15 @@ class ErrorDistributionTest {
 
     @Test
     void trapezoid_runsFromTriangleToRectangle() {
-        assertThat(ErrorDistribution.trapezoidal(mm(1), mm(0)).varianceHouse())
-                .isEqualTo(ErrorDistribution.triangular(mm(1)).varianceHouse());
-        assertThat(ErrorDistribution.trapezoidal(mm(1), mm(1)).varianceHouse())
-                .isEqualTo(ErrorDistribution.rectangular(mm(1)).varianceHouse());
+        assertThat(ErrorDistribution.trapezoidal(mm(1), mm(0)).libraryVariance())
+                .isEqualTo(ErrorDistribution.triangular(mm(1)).libraryVariance());
+        assertThat(ErrorDistribution.trapezoidal(mm(1), mm(1)).libraryVariance())
+                .isEqualTo(ErrorDistribution.rectangular(mm(1)).libraryVariance());
         // The sum of two rectangular ones of half-widths (a + b)/2 and (a - b)/2.
-        assertThat(ErrorDistribution.trapezoidal(mm(0.7), mm(0.2)).varianceHouse())
+        assertThat(ErrorDistribution.trapezoidal(mm(0.7), mm(0.2)).libraryVariance())
                 .isCloseTo(
-                        ErrorDistribution.rectangular(mm(0.45)).varianceHouse()
-                                + ErrorDistribution.rectangular(mm(0.25)).varianceHouse(),
+                        ErrorDistribution.rectangular(mm(0.45)).libraryVariance()
+                                + ErrorDistribution.rectangular(mm(0.25)).libraryVariance(),
                         within(1e-16));
     }
 
@@ -107,12 +107,12 @@ class ErrorDistributionTest {
     void samples_areCentredAndCounted() {
         ErrorDistribution<Length> spread = ErrorDistribution.samples(List.of(mm(0.3), mm(0.1), mm(0.2), mm(0.2)));
 
-        assertThat(spread.meanHouse()).isCloseTo(0.2, within(1e-16));
-        assertThat(spread.centredSamplesHouse()).isSorted().hasSize(4);
-        assertThat(spread.varianceHouse()).isCloseTo(0.02 / 4, within(1e-17));
-        assertThat(spread.scaleHouse()).isCloseTo(0.1, within(1e-16));
-        spread.centredSamplesHouse()[0] = 99;
-        assertThat(spread.centredSamplesHouse()[0]).isCloseTo(-0.1, within(1e-16));
+        assertThat(spread.libraryMean()).isCloseTo(0.2, within(1e-16));
+        assertThat(spread.libraryCentredSamples()).isSorted().hasSize(4);
+        assertThat(spread.libraryVariance()).isCloseTo(0.02 / 4, within(1e-17));
+        assertThat(spread.libraryScale()).isCloseTo(0.1, within(1e-16));
+        spread.libraryCentredSamples()[0] = 99;
+        assertThat(spread.libraryCentredSamples()[0]).isCloseTo(-0.1, within(1e-16));
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> ErrorDistribution.samples(new ArrayList<Amount<Length>>()))
                 .withMessage("samples must be 1 or more, but were 0");
@@ -130,10 +130,10 @@ class ErrorDistributionTest {
 
             ErrorDistribution<Length> shifted = spread.shifted(mm(by));
 
-            assertThat(shifted.meanHouse()).as("%s", law).isEqualTo(spread.meanHouse() + by);
-            assertThat(shifted.varianceHouse()).isEqualTo(spread.varianceHouse());
+            assertThat(shifted.libraryMean()).as("%s", law).isEqualTo(spread.libraryMean() + by);
+            assertThat(shifted.libraryVariance()).isEqualTo(spread.libraryVariance());
             assertThat(shifted.law()).isEqualTo(law);
-            assertThat(shifted.shifted(mm(-by)).meanHouse()).isCloseTo(spread.meanHouse(), within(1e-15));
+            assertThat(shifted.shifted(mm(-by)).libraryMean()).isCloseTo(spread.libraryMean(), within(1e-15));
         }
     }
 
@@ -144,9 +144,9 @@ class ErrorDistributionTest {
 
             ErrorDistribution<Length> half = spread.scaled(0.5);
 
-            assertThat(half.meanHouse()).as("%s", law).isEqualTo(spread.meanHouse());
-            assertThat(half.varianceHouse()).isCloseTo(spread.varianceHouse() / 4, within(1e-16));
-            assertThat(spread.scaled(0).varianceHouse()).isZero();
+            assertThat(half.libraryMean()).as("%s", law).isEqualTo(spread.libraryMean());
+            assertThat(half.libraryVariance()).isCloseTo(spread.libraryVariance() / 4, within(1e-16));
+            assertThat(spread.scaled(0).libraryVariance()).isZero();
             assertThat(spread.scaled(0)).isEqualTo(spread.scaled(0).scaled(3));
         }
     }
@@ -193,7 +193,7 @@ class ErrorDistributionTest {
         ErrorDistribution<Length> spread = ErrorDistribution.of(Estimate.of(mm(0.1), mm(0.02), 7));
 
         assertThat(spread.law()).isEqualTo(ErrorDistribution.Law.NORMAL);
-        assertThat(spread.meanHouse()).isEqualTo(0.1);
+        assertThat(spread.libraryMean()).isEqualTo(0.1);
         assertThat(spread.standardUncertainty()).isEqualTo(mm(0.02));
         assertThat(spread.degreesOfFreedom()).isEqualTo(7);
         assertThat(spread.isBounded()).isFalse();

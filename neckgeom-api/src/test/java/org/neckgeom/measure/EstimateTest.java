@@ -135,8 +135,8 @@ class EstimateTest {
 
         assertThat(nm).isCloseTo(gum("U_99 = t_99(16)*u_c unrounded"), within(1e-9));
         assertThat(Math.ceil(nm)).isEqualTo(gum("expanded uncertainty at 99 %"));
-        assertThat(gauge.interval(percent(99)).lowHouse()).isCloseTo(50.000838 - nm * 1e-6, within(1e-12));
-        assertThat(gauge.interval(percent(99)).highHouse()).isCloseTo(50.000838 + nm * 1e-6, within(1e-12));
+        assertThat(gauge.interval(percent(99)).libraryLow()).isCloseTo(50.000838 - nm * 1e-6, within(1e-12));
+        assertThat(gauge.interval(percent(99)).libraryHigh()).isCloseTo(50.000838 + nm * 1e-6, within(1e-12));
     }
 
     private static double gum(String quantity) {

@@ -41,8 +41,8 @@ class MeasurePropertiesTest {
             Estimate<Length> estimate = estimate();
             Limits<Length> narrow = limits();
             Limits<Length> wide = Limits.between(
-                    mm(narrow.lowerHouse() - random.nextDouble(0, 0.5)),
-                    mm(narrow.upperHouse() + random.nextDouble(0, 0.5)));
+                    mm(narrow.libraryLower() - random.nextDouble(0, 0.5)),
+                    mm(narrow.libraryUpper() + random.nextDouble(0, 0.5)));
 
             assertThat(Verdict.of(estimate, wide).probability())
                     .as("seed %d, case %d, %s in %s", SEED, i, estimate, narrow)
@@ -57,7 +57,7 @@ class MeasurePropertiesTest {
             Estimate<Length> estimate = estimate();
             Limits<Length> limits = limits();
             double spare = Math.min(
-                    estimate.libraryValue() - limits.lowerHouse(), limits.upperHouse() - estimate.libraryValue());
+                    estimate.libraryValue() - limits.libraryLower(), limits.libraryUpper() - estimate.libraryValue());
 
             Decision call = Verdict.of(estimate, limits).call();
 
@@ -87,7 +87,7 @@ class MeasurePropertiesTest {
                     estimate.libraryUncertainty(),
                     estimate.degreesOfFreedom(),
                     ShopUnit.MILLIMETRE);
-            Limits<Length> mirrored = Limits.between(mm(-limits.upperHouse()), mm(-limits.lowerHouse()));
+            Limits<Length> mirrored = Limits.between(mm(-limits.libraryUpper()), mm(-limits.libraryLower()));
 
             Verdict<Length> one = Verdict.of(estimate, limits);
             Verdict<Length> other = Verdict.of(turned, mirrored);

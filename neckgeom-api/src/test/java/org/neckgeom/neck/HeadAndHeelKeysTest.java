@@ -220,7 +220,7 @@ class HeadAndHeelKeysTest {
                 "tuners take",
                 "tuners take must be the least thickness, then a greater one, but was 17 mm, 13 mm");
         assertThat(Head.flat().tuners()).isEmpty();
-        assertThat(Head.flat().tuners(mm(13), mm(17)).tuners().orElseThrow().upperHouse())
+        assertThat(Head.flat().tuners(mm(13), mm(17)).tuners().orElseThrow().libraryUpper())
                 .isEqualTo(17);
     }
 

@@ -30,7 +30,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class AmountTest {
 
     @Test
-    void equals_isTheHouseValueWhateverTheUnit() {
+    void equals_isTheLibraryValueWhateverTheUnit() {
         assertThat(inch(1)).isEqualTo(mm(25.4)).hasSameHashCodeAs(mm(25.4));
         assertThat(thou(1000)).isEqualTo(inch(1));
         assertThat(rpm(60)).isEqualTo(hertz(1)).hasSameHashCodeAs(hertz(1));
@@ -52,7 +52,7 @@ class AmountTest {
     }
 
     @Test
-    void compareTo_ordersByTheHouseValueConsistentWithEquals() {
+    void compareTo_ordersByTheLibraryValueConsistentWithEquals() {
         List<Amount<Length>> ascending = List.of(mm(-3), mm(0), thou(1), mm(0.1), mm(25), inch(1), mm(26), inch(2));
         List<Amount<Length>> shuffled = new ArrayList<>(ascending);
         Collections.shuffle(shuffled, new Random(5));

@@ -75,13 +75,13 @@ class ConversionTest {
 
     @ParameterizedTest
     @MethodSource("units")
-    void fromHouse_isWithinOneUnitInTheLastPlace(ShopUnit<?> unit) {
+    void fromLibrary_isWithinOneUnitInTheLastPlace(ShopUnit<?> unit) {
         SplittableRandom random = new SplittableRandom(SEED);
         for (int i = 0; i < 5_000; i++) {
             double value = (random.nextDouble() + 1e-3) * 1000;
             double libraryValue = unit.toLibrary(value);
 
-            double back = unit.fromHouse(libraryValue);
+            double back = unit.fromLibrary(libraryValue);
 
             // Rounding the house value once moves the way back by half of its last place; the way back rounds again.
             double slack = unit.hasOffset() ? 4 * Math.ulp(1000.0) : 1.5 * Math.ulp(value) * 2;
@@ -156,19 +156,19 @@ class ConversionTest {
     private static Double shopFactor(Map<String, String> row) {
         return switch (row.get("from") + " > " + row.get("to")) {
             case "inch > millimetre" -> ShopUnit.INCH.toLibrary(1);
-            case "foot > metre" -> ShopUnit.METRE.fromHouse(ShopUnit.FOOT.toLibrary(1));
+            case "foot > metre" -> ShopUnit.METRE.fromLibrary(ShopUnit.FOOT.toLibrary(1));
             case "mil (thou) > millimetre" -> ShopUnit.THOU.toLibrary(1);
             case "1/64 inch > millimetre" -> ShopUnits.inch("1/64").libraryValue();
             case "pound-force > newton" -> ShopUnit.POUND_FORCE.toLibrary(1);
-            case "newton > pound-force" -> ShopUnit.POUND_FORCE.fromHouse(1);
+            case "newton > pound-force" -> ShopUnit.POUND_FORCE.fromLibrary(1);
             case "pound-force per square inch > megapascal" -> ShopUnit.PSI.toLibrary(1);
-            case "megapascal > pound-force per square inch" -> ShopUnit.PSI.fromHouse(1);
+            case "megapascal > pound-force per square inch" -> ShopUnit.PSI.fromLibrary(1);
             case "10^6 psi > megapascal" -> ShopUnit.PSI.toLibrary(1e6);
             case "pound per inch (mass per length) > kilogram per metre" -> ShopUnit.POUND_PER_INCH.toLibrary(1) / 1000;
             case "degree > radian" -> ShopUnit.DEGREE.toLibrary(1);
-            case "radian > degree" -> ShopUnit.DEGREE.fromHouse(1);
+            case "radian > degree" -> ShopUnit.DEGREE.fromLibrary(1);
             case "inch per minute > millimetre per minute" ->
-                ShopUnit.MM_PER_MINUTE.fromHouse(ShopUnit.INCH_PER_MINUTE.toLibrary(1));
+                ShopUnit.MM_PER_MINUTE.fromLibrary(ShopUnit.INCH_PER_MINUTE.toLibrary(1));
             default -> null;
         };
     }

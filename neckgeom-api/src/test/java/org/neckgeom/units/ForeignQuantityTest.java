@@ -98,7 +98,7 @@ class ForeignQuantityTest {
     }
 
     @Test
-    void of_givesTheHouseUnitWhicheverUnitOfTheKindIsNamed() {
+    void of_givesTheLibraryUnitWhicheverUnitOfTheKindIsNamed() {
         Quantity<Length> foreign = Quantities.getQuantity(2, MetricPrefix.CENTI(Units.METRE));
 
         assertThat(LibraryUnits.of(foreign, ShopUnit.INCH, "length")).isEqualTo(20);

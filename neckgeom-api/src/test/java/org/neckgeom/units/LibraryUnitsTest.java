@@ -25,7 +25,7 @@ class LibraryUnitsTest {
     }
 
     @Test
-    void numbers_areInTheHouseUnit() {
+    void numbers_areInTheLibraryUnit() {
         assertThat(LibraryUnits.mm(inch(-1), "x")).isEqualTo(-25.4);
         assertThat(LibraryUnits.mmPositive(inch(1), "x")).isEqualTo(25.4);
         assertThat(LibraryUnits.mmNotNegative(mm(0), "x")).isZero();

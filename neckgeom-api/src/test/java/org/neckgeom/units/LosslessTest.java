@@ -36,8 +36,8 @@ class LosslessTest {
         }
     }
 
-    private static <Q extends Quantity<Q>> void hold(double number, boolean inHouse, ShopUnit<Q> unit, int value) {
-        Amount<Q> amount = inHouse ? Amount.ofLibrary(number, unit) : Amount.of(number, unit);
+    private static <Q extends Quantity<Q>> void hold(double number, boolean inLibrary, ShopUnit<Q> unit, int value) {
+        Amount<Q> amount = inLibrary ? Amount.ofLibrary(number, unit) : Amount.of(number, unit);
         String text = amount.lossless();
         Amount<Q> back = ShopUnits.parse(text, amount.unit().kind());
         if (!back.equals(amount) || text.length() > 32) {

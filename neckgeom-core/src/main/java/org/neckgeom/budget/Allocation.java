@@ -164,7 +164,7 @@ public final class Allocation<Q extends Quantity<Q>> extends ValueAnswer {
             if (one.contribution() > 0.0) {
                 double square = one.sensitivity() * one.sensitivity();
                 shape[i] =
-                        StrictMath.cbrt(k[i] / square) / Math.sqrt(one.spread().varianceHouse());
+                        StrictMath.cbrt(k[i] / square) / Math.sqrt(one.spread().libraryVariance());
             }
         }
         double common = Scaling.most(f -> sum.outside(limits, times(equal, f)), allowed);
@@ -203,7 +203,7 @@ public final class Allocation<Q extends Quantity<Q>> extends ValueAnswer {
         double sum = 0.0;
         for (int i = 0; i < factors.length; i++) {
             if (all.get(i).contribution() > 0.0) {
-                sum += efforts[i] / (factors[i] * Math.sqrt(all.get(i).spread().varianceHouse()));
+                sum += efforts[i] / (factors[i] * Math.sqrt(all.get(i).spread().libraryVariance()));
             }
         }
         return sum;

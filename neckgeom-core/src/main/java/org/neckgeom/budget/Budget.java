@@ -344,7 +344,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
         double fourth = 0.0;
         for (UncertaintyComponent one : contributors()) {
             double square = one.contribution() * one.contribution();
-            mean += one.sensitivity() * one.spread().meanHouse();
+            mean += one.sensitivity() * one.spread().libraryMean();
             variance += square;
             fourth += square * square / one.degreesOfFreedom();
         }

@@ -74,7 +74,7 @@ public record Correlation(String one, String other, double coefficient) implemen
             double degrees = Double.POSITIVE_INFINITY;
             for (int i = j; i < n; i++) {
                 UncertaintyComponent one = group.get(i);
-                sum += one.sensitivity() * one.spread().scaleHouse() * root[i][j];
+                sum += one.sensitivity() * one.spread().libraryScale() * root[i][j];
                 // No rule is known for the degrees of freedom of correlated parts (JCGM 100:2008, G.4.1): the fewest.
                 degrees = root[i][j] == 0.0
                         ? degrees

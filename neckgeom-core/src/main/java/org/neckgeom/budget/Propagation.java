@@ -68,7 +68,7 @@ public final class Propagation<Q extends Quantity<Q>> extends ValueAnswer {
                 .fact("spread", Kind.SPREAD, "of its error", Input::spread);
 
         double mean() {
-            return value + spread.meanHouse();
+            return value + spread.libraryMean();
         }
     }
 
@@ -191,7 +191,7 @@ public final class Propagation<Q extends Quantity<Q>> extends ValueAnswer {
         double[] found = new double[x.length];
         for (int i = 0; i < x.length; i++) {
             double middle = x[i];
-            double sd = Math.sqrt(inputs.get(i).spread().varianceHouse());
+            double sd = Math.sqrt(inputs.get(i).spread().libraryVariance());
             double size = Math.max(Math.abs(middle), sd);
             double step = RELATIVE_STEP * (size > 0.0 ? size : 1.0);
             x[i] = middle + step;
@@ -222,9 +222,9 @@ public final class Propagation<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     private static <E extends Quantity<E>> ErrorDistribution<E> centred(ErrorDistribution<E> spread) {
-        return spread.meanHouse() == 0.0
+        return spread.libraryMean() == 0.0
                 ? spread
-                : spread.shifted(Amount.ofLibrary(-spread.meanHouse(), spread.unit()));
+                : spread.shifted(Amount.ofLibrary(-spread.libraryMean(), spread.unit()));
     }
 
     /** {@return the first-order result: value at the means, combined standard uncertainty, degrees of freedom} */

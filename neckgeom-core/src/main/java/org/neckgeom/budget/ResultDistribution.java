@@ -81,7 +81,7 @@ public final class ResultDistribution<Q extends Quantity<Q>> extends ValueAnswer
      *
      * @param value any value
      */
-    public double densityPerHouseUnit(Quantity<Q> value) {
+    public double densityPerLibraryUnit(Quantity<Q> value) {
         return law.density(libraryValue(value));
     }
 
@@ -109,7 +109,8 @@ public final class ResultDistribution<Q extends Quantity<Q>> extends ValueAnswer
      * @param limits what is allowed
      */
     public double chance(Limits<Q> limits) {
-        return law.between(Objects.requireNonNull(limits, "limits").lowerHouse() - mean, limits.upperHouse() - mean);
+        return law.between(
+                Objects.requireNonNull(limits, "limits").libraryLower() - mean, limits.libraryUpper() - mean);
     }
 
     /**

@@ -27,7 +27,7 @@ final class Shown {
 
     /** A size to three significant digits or thereabouts. */
     static <Q extends Quantity<Q>> String size(double libraryValue, ShopUnit<Q> unit) {
-        double shown = unit.fromHouse(libraryValue);
+        double shown = unit.fromLibrary(libraryValue);
         return Numbers.fixed(shown, Numbers.decimalsFor(Math.abs(shown), 3) + (shown == 0.0 ? 0 : 1))
                 + (unit.symbol().isEmpty() ? "" : " " + unit.symbol());
     }
@@ -66,7 +66,7 @@ final class Shown {
     }
 
     static <Q extends Quantity<Q>> Amount<Q> size(ErrorDistribution<Q> spread) {
-        return Amount.ofLibrary(spread.scaleHouse(), spread.unit());
+        return Amount.ofLibrary(spread.libraryScale(), spread.unit());
     }
 
     /** Limits in the words of a refusal. */
@@ -75,7 +75,7 @@ final class Shown {
     }
 
     private static boolean isWithin(@Nullable Limits<?> limits) {
-        return limits != null && limits.lowerHouse() == -limits.upperHouse();
+        return limits != null && limits.libraryLower() == -limits.libraryUpper();
     }
 
     /** The style of the first length among a unit and spreads. */

@@ -165,8 +165,8 @@ public final class Simulated<Q extends Quantity<Q>> extends ValueAnswer {
      * @throws IllegalArgumentException if the values were not kept
      */
     public Yield<Q> yield(Limits<Q> allowed) {
-        double low = Objects.requireNonNull(allowed, "allowed").lowerHouse() - reference;
-        double high = allowed.upperHouse() - reference;
+        double low = Objects.requireNonNull(allowed, "allowed").libraryLower() - reference;
+        double high = allowed.libraryUpper() - reference;
         long inside = 0;
         for (double value : values()) {
             inside += value >= low && value <= high ? 1 : 0;

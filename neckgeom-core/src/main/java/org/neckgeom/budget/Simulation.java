@@ -119,8 +119,8 @@ public final class Simulation<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     BlockEngine.Tally tally(long itsSeed, long count) {
-        double low = limits == null ? Double.NEGATIVE_INFINITY : limits.lowerHouse() - reference;
-        double high = limits == null ? Double.POSITIVE_INFINITY : limits.upperHouse() - reference;
+        double low = limits == null ? Double.NEGATIVE_INFINITY : limits.libraryLower() - reference;
+        double high = limits == null ? Double.POSITIVE_INFINITY : limits.libraryUpper() - reference;
         return new BlockEngine(source, itsSeed, threads).run(count, low, high, keep);
     }
 

@@ -121,23 +121,23 @@ final class SpreadKeys<Q extends Quantity<Q>> {
 
     private Values<ErrorDistribution<Q>> values(ErrorDistribution<Q> spread) {
         ShopUnit<Q> unit = spread.unit();
-        Amount<Q> scale = Amount.ofLibrary(spread.scaleHouse(), unit);
+        Amount<Q> scale = Amount.ofLibrary(spread.libraryScale(), unit);
         Values<ErrorDistribution<Q>> none = table.values();
         Values<ErrorDistribution<Q>> values = switch (spread.law()) {
             case NORMAL -> none.with(deviation, scale);
             case RECTANGULAR -> none.with(within, scale);
             case TRIANGULAR, ARCSINE -> none.with(within, scale).with(lies, spread.law());
-            case TRAPEZOIDAL -> none.with(within, scale).with(flat, Amount.ofLibrary(spread.topScaleHouse(), unit));
+            case TRAPEZOIDAL -> none.with(within, scale).with(flat, Amount.ofLibrary(spread.libraryTopScale(), unit));
             case SAMPLES ->
                 none.with(
                         samples,
-                        Arrays.stream(spread.centredSamplesHouse())
+                        Arrays.stream(spread.libraryCentredSamples())
                                 .mapToObj(error -> Amount.ofLibrary(error, unit))
                                 .toList());
             case BIAS -> none;
         };
-        if (spread.meanHouse() != 0 || spread.law() == Law.BIAS) {
-            values = values.with(shift, Amount.ofLibrary(spread.meanHouse(), unit));
+        if (spread.libraryMean() != 0 || spread.law() == Law.BIAS) {
+            values = values.with(shift, Amount.ofLibrary(spread.libraryMean(), unit));
         }
         return Double.isInfinite(spread.degreesOfFreedom()) ? values : values.with(degrees, spread.degreesOfFreedom());
     }

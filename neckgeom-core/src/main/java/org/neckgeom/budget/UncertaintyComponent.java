@@ -53,7 +53,7 @@ public record UncertaintyComponent(String name, String step, double sensitivity,
             throw Refusal.of("sensitivity of " + name, "finite", "be a finite number", Numbers.plain(sensitivity));
         }
         sensitivity += 0.0;
-        double most = Math.abs(sensitivity) * (Math.abs(spread.meanHouse()) + spread.scaleHouse());
+        double most = Math.abs(sensitivity) * (Math.abs(spread.libraryMean()) + spread.libraryScale());
         if (!(most <= MOST)) {
             throw Refusal.of(
                     "what " + name + " brings into the result",
@@ -65,12 +65,12 @@ public record UncertaintyComponent(String name, String step, double sensitivity,
 
     /** Standard deviation it brings into the result, in the result's library unit. */
     double contribution() {
-        return Math.abs(sensitivity) * Math.sqrt(spread.varianceHouse());
+        return Math.abs(sensitivity) * Math.sqrt(spread.libraryVariance());
     }
 
     /** Of its standard deviation: that of samples is known by their number besides. */
     double degreesOfFreedom() {
-        int samples = spread.centredSamplesHouse().length;
+        int samples = spread.libraryCentredSamples().length;
         return samples > 1 ? Math.min(samples - 1.0, spread.degreesOfFreedom()) : spread.degreesOfFreedom();
     }
 
@@ -80,9 +80,9 @@ public record UncertaintyComponent(String name, String step, double sensitivity,
 
     /** Most and least it can bring, normal parts at k standard deviations. */
     double[] range(double normalFactor) {
-        double[] samples = spread.centredSamplesHouse();
-        double low = -spread.scaleHouse();
-        double high = spread.scaleHouse();
+        double[] samples = spread.libraryCentredSamples();
+        double low = -spread.libraryScale();
+        double high = spread.libraryScale();
         if (samples.length > 0) {
             low = samples[0];
             high = samples[samples.length - 1];
@@ -90,31 +90,31 @@ public record UncertaintyComponent(String name, String step, double sensitivity,
             low *= normalFactor;
             high *= normalFactor;
         }
-        double one = sensitivity * (spread.meanHouse() + low);
-        double two = sensitivity * (spread.meanHouse() + high);
+        double one = sensitivity * (spread.libraryMean() + low);
+        double two = sensitivity * (spread.libraryMean() + high);
         return new double[] {Math.min(one, two), Math.max(one, two)};
     }
 
     void addTo(Parts.Builder parts, double factor) {
-        double scale = Math.abs(sensitivity) * spread.scaleHouse() * factor;
-        parts.shift(sensitivity * spread.meanHouse());
+        double scale = Math.abs(sensitivity) * spread.libraryScale() * factor;
+        parts.shift(sensitivity * spread.libraryMean());
         switch (spread.law()) {
             case NORMAL -> parts.normal(scale);
             case RECTANGULAR -> parts.rectangle(scale);
             case TRIANGULAR -> parts.triangle(scale);
-            case TRAPEZOIDAL -> parts.trapezoid(scale, Math.abs(sensitivity) * spread.topScaleHouse() * factor);
+            case TRAPEZOIDAL -> parts.trapezoid(scale, Math.abs(sensitivity) * spread.libraryTopScale() * factor);
             case ARCSINE -> parts.arcsine(scale);
             case BIAS -> {
                 // Only its shift counts.
             }
-            case SAMPLES -> parts.samples(spread.centredSamplesHouse(), sensitivity * factor);
+            case SAMPLES -> parts.samples(spread.libraryCentredSamples(), sensitivity * factor);
         }
     }
 
     /** Adds draws of a spread less its mean, times a factor; few degrees of freedom as Student's law where asked. */
     static void drawSpread(
             ErrorDistribution<?> spread, double factor, boolean student, Draws draws, double[] out, int n) {
-        double scale = Math.abs(factor) * spread.scaleHouse();
+        double scale = Math.abs(factor) * spread.libraryScale();
         switch (spread.law()) {
             case NORMAL -> {
                 if (student && spread.degreesOfFreedom() < Double.POSITIVE_INFINITY) {
@@ -129,7 +129,7 @@ public record UncertaintyComponent(String name, String step, double sensitivity,
                 draws.addRectangle(out, n, 0.5 * scale);
             }
             case TRAPEZOIDAL -> {
-                double top = Math.abs(factor) * spread.topScaleHouse();
+                double top = Math.abs(factor) * spread.libraryTopScale();
                 draws.addRectangle(out, n, 0.5 * (scale + top));
                 draws.addRectangle(out, n, 0.5 * (scale - top));
             }
@@ -138,7 +138,7 @@ public record UncertaintyComponent(String name, String step, double sensitivity,
                 // Nothing spreads.
             }
             case SAMPLES -> {
-                double[] samples = spread.centredSamplesHouse();
+                double[] samples = spread.libraryCentredSamples();
                 for (int i = 0; i < samples.length; i++) {
                     samples[i] *= factor;
                 }

@@ -78,13 +78,13 @@ public final class Yield<Q extends Quantity<Q>> extends ValueAnswer {
             factors[i] = 1.0 - STEP;
             double slope = (wider - sum.outside(limits, factors)) / (2.0 * STEP);
             variance += slope * slope / (2.0 * degrees);
-            int samples = one.spread().centredSamplesHouse().length;
+            int samples = one.spread().libraryCentredSamples().length;
             if (samples > 1) {
                 Parts parts = sum.parts(null);
                 ExactLaw law = ExactLaws.of(parts);
                 double shift = one.contribution() / Math.sqrt(samples);
-                double low = limits.lowerHouse() - parts.mean;
-                double high = limits.upperHouse() - parts.mean;
+                double low = limits.libraryLower() - parts.mean;
+                double high = limits.libraryUpper() - parts.mean;
                 double moved = 0.5 * (law.outside(low - shift, high - shift) - law.outside(low + shift, high + shift));
                 variance += moved * moved;
             }

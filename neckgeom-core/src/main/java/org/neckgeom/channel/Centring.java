@@ -111,7 +111,7 @@ public final class Centring implements Answer {
         Verdict<Length> verdict = Verdict.of(offset().estimate(), limits);
         if (!verdict.isReachable()) {
             double guard = verdict.guardBand().libraryValue();
-            double room = (limits.upperHouse() - limits.lowerHouse()) / 2;
+            double room = (limits.libraryUpper() - limits.libraryLower()) / 2;
             LengthStyle style = background.style();
             String remedy = room > 0
                     ? "; read each wall " + (int) Math.min(1e6, Math.ceil(guard * guard / (room * room)))

@@ -463,9 +463,9 @@ public final class Closure extends LeanAnswer {
         }
         // Slips are made in the unit that was read.
         ShopUnit<Length> unit = trial.style().unit();
-        double wrongBy = unit.fromHouse(error);
-        double within = unit.fromHouse(EXPLAINED_WITHIN * uncertaintyMm);
-        String written = Numbers.fixed(unit.fromHouse(value), mostDecimals(unit));
+        double wrongBy = unit.fromLibrary(error);
+        double within = unit.fromLibrary(EXPLAINED_WITHIN * uncertaintyMm);
+        String written = Numbers.fixed(unit.fromLibrary(value), mostDecimals(unit));
         Optional<Slip> swapped =
                 Slips.swapped(written, wrongBy, within).map(other -> new Slip(named, written, other, null));
         // Never both: what explains so much explains nothing.
@@ -476,7 +476,7 @@ public final class Closure extends LeanAnswer {
     private int mostDecimals(ShopUnit<Length> unit) {
         return Arrays.stream(TrialReading.values())
                 .flatMapToDouble(reading -> Arrays.stream(readings(reading)))
-                .mapToInt(mm -> Slips.decimals(unit.fromHouse(mm)))
+                .mapToInt(mm -> Slips.decimals(unit.fromLibrary(mm)))
                 .max()
                 .orElseThrow();
     }

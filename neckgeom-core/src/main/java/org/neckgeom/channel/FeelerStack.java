@@ -162,7 +162,7 @@ public final class FeelerStack extends ValueAnswer {
             boolean alike = stamped.unit().symbol().equals(style.unit().symbol());
             String unit = alike ? "" : stamped.unit().symbol() + " ";
             return Arrays.stream(mm)
-                            .mapToObj(leaf -> leafName(stamped.unit().fromHouse(leaf), stamped))
+                            .mapToObj(leaf -> leafName(stamped.unit().fromLibrary(leaf), stamped))
                             .collect(Collectors.joining(" + "))
                     + " " + unit + (mm.length == 1 ? "leaf" : "leaves")
                     + (alike ? "" : " (" + style.text(Arrays.stream(mm).sum()) + ")");
@@ -173,7 +173,7 @@ public final class FeelerStack extends ValueAnswer {
             return Arrays.stream(mm)
                     .mapToObj(leaf -> {
                         Map<String, Object> data = new LinkedHashMap<>();
-                        data.put("value", new Json.Figure(Numbers.plain(unit.fromHouse(leaf))));
+                        data.put("value", new Json.Figure(Numbers.plain(unit.fromLibrary(leaf))));
                         data.put("unit", unit.toString());
                         data.put("ucum", unit.ucum());
                         return data;

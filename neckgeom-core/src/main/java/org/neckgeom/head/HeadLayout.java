@@ -151,8 +151,8 @@ public final class HeadLayout extends ValueAnswer {
      */
     public Limits<Length> woodFor(Limits<Length> tuners) {
         double veneers = head.veneerMm() + head.backVeneerMm();
-        double low = Math.max(Objects.requireNonNull(tuners, "tuners").lowerHouse(), veneers) - veneers;
-        double high = tuners.upperHouse() - veneers;
+        double low = Math.max(Objects.requireNonNull(tuners, "tuners").libraryLower(), veneers) - veneers;
+        double high = tuners.libraryUpper() - veneers;
         if (!(high > low)) {
             throw Refusal.of(
                     "tuners", "more-than", "take more than the veneers of " + style().brief(veneers), "take", tuners);

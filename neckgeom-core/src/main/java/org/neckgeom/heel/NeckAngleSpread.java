@@ -67,7 +67,7 @@ public final class NeckAngleSpread extends ValueAnswer {
     private double uncertaintyRad() {
         double t = angle.rad();
         double slope = angle.reachMm() * StrictMath.cos(t) - angle.stringMm() * StrictMath.sin(t);
-        return StrictMath.sqrt(rise.varianceHouse()) / slope;
+        return StrictMath.sqrt(rise.libraryVariance()) / slope;
     }
 
     @Override

@@ -21,12 +21,12 @@ public final class SpreadLaw {
 
     public SpreadLaw(ErrorDistribution<Length> spread) {
         this.spread = spread;
-        this.shift = spread.meanHouse();
-        this.scale = spread.scaleHouse();
+        this.shift = spread.libraryMean();
+        this.scale = spread.libraryScale();
     }
 
     public double variance() {
-        return spread.varianceHouse();
+        return spread.libraryVariance();
     }
 
     public double mean() {
@@ -47,7 +47,7 @@ public final class SpreadLaw {
             case ARCSINE -> 0.5 - StrictMath.asin(Math.max(-1, Math.min(1, u / scale))) / StrictMath.PI;
             case BIAS -> u < 0 ? 1 : 0;
             case SAMPLES -> {
-                double[] samples = spread.centredSamplesHouse();
+                double[] samples = spread.libraryCentredSamples();
                 int above = 0;
                 for (double sample : samples) {
                     if (sample > u) {
@@ -62,7 +62,7 @@ public final class SpreadLaw {
     /** Chance of an error less than x, from its own tail: every law but the samples is even about its shift. */
     public double below(double x) {
         if (spread.law() == ErrorDistribution.Law.SAMPLES) {
-            double[] samples = spread.centredSamplesHouse();
+            double[] samples = spread.libraryCentredSamples();
             return (double) Arrays.stream(samples).filter(s -> s < x - shift).count() / samples.length;
         }
         return above(2 * shift - x);
@@ -112,7 +112,7 @@ public final class SpreadLaw {
             case RECTANGULAR -> pieces(new double[] {-scale, 0, scale}, scale, parts);
             case TRIANGULAR -> pieces(new double[] {-scale, 0, scale}, 0, parts);
             case TRAPEZOIDAL -> {
-                double top = spread.topScaleHouse();
+                double top = spread.libraryTopScale();
                 yield pieces(new double[] {-scale, -top, 0, top, scale}, top, parts);
             }
             case ARCSINE -> swings();
@@ -166,7 +166,7 @@ public final class SpreadLaw {
     }
 
     private double[][] samples() {
-        double[] samples = spread.centredSamplesHouse();
+        double[] samples = spread.libraryCentredSamples();
         double[][] nodes = new double[2][samples.length];
         for (int i = 0; i < samples.length; i++) {
             nodes[0][i] = shift + samples[i];
@@ -190,7 +190,7 @@ public final class SpreadLaw {
     }
 
     private double aboveTrapezoid(double u) {
-        double top = spread.topScaleHouse();
+        double top = spread.libraryTopScale();
         double size = Math.abs(u);
         double beyond;
         if (size >= scale) {

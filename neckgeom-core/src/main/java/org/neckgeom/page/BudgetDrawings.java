@@ -65,8 +65,8 @@ final class BudgetDrawings {
     static Figure curve(BudgetPart part, Shown shown, String id) {
         ResultDistribution<Length> law = part.budget().distribution();
         Interval<Length> usual = part.usual();
-        double lower = part.limits().map(Limits::lowerHouse).orElse(usual.lowHouse());
-        double upper = part.limits().map(Limits::upperHouse).orElse(usual.highHouse());
+        double lower = part.limits().map(Limits::libraryLower).orElse(usual.libraryLow());
+        double upper = part.limits().map(Limits::libraryUpper).orElse(usual.libraryHigh());
         String mark = part.limits().isPresent() ? "limit" : "95 of 100";
         String within =
                 part.limits().map(limits -> Numbers.percent(law.chance(limits))).orElse("95 %") + " within";
@@ -111,7 +111,7 @@ final class BudgetDrawings {
         double most = 0;
         for (int i = 0; i <= POINTS; i++) {
             double value = scale.low() + (scale.high() - scale.low()) * i / POINTS;
-            double d = law.densityPerHouseUnit(ShopUnits.mm(value));
+            double d = law.densityPerLibraryUnit(ShopUnits.mm(value));
             // A hollow law runs to infinity at its ends; the drawing stops at its edge.
             density[i] = Double.isFinite(d) ? Math.max(0, d) : 0;
             most = Math.max(most, density[i]);

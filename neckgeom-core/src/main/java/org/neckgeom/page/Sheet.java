@@ -102,7 +102,7 @@ public final class Sheet {
     }
 
     private String figure(double mm) {
-        return Numbers.plain(plan.style().unit().fromHouse(mm));
+        return Numbers.plain(plan.style().unit().fromLibrary(mm));
     }
 
     private static String line(String... cells) {

@@ -86,7 +86,11 @@ record Likely<Q extends Quantity<Q>>(double value, double low, double high, Shop
     private Map<String, Object> data(LengthStyle style) {
         ShopUnit<Q> shown = style.inTables().unitFor(unit);
         return data(
-                shown.fromHouse(value), shown.fromHouse(low), shown.fromHouse(high), shown.toString(), shown.ucum());
+                shown.fromLibrary(value),
+                shown.fromLibrary(low),
+                shown.fromLibrary(high),
+                shown.toString(),
+                shown.ucum());
     }
 
     /** An end that is not there is left out. */
@@ -122,7 +126,7 @@ record Likely<Q extends Quantity<Q>>(double value, double low, double high, Shop
     }
 
     private String text(ShopUnit<?> shown) {
-        double quarter = Math.abs(shown.fromHouse(high) - shown.fromHouse(low)) / 4;
+        double quarter = Math.abs(shown.fromLibrary(high) - shown.fromLibrary(low)) / 4;
         // A hundredth of a millimetre is what a feeler tells apart.
         int least = shown == ShopUnit.MILLIMETRE ? 2 : 0;
         int decimals = Math.max(least, Numbers.decimalsFor(quarter, 4) - 1);
@@ -135,6 +139,6 @@ record Likely<Q extends Quantity<Q>>(double value, double low, double high, Shop
     }
 
     private static String number(ShopUnit<?> shown, double libraryValue, int decimals) {
-        return Numbers.fixed(shown.fromHouse(libraryValue), decimals);
+        return Numbers.fixed(shown.fromLibrary(libraryValue), decimals);
     }
 }

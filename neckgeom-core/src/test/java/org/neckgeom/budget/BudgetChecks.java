@@ -191,7 +191,7 @@ public final class BudgetChecks {
                 "ResultDistribution.probabilityUpTo",
                 "ResultDistribution.probabilityAbove",
                 "ResultDistribution.chance");
-        quantile.of("ResultDistribution.quantile", "ResultDistribution.densityPerHouseUnit");
+        quantile.of("ResultDistribution.quantile", "ResultDistribution.densityPerLibraryUnit");
         for (ChainTable.Row row : ChainTable.rows()) {
             Parts parts = ChainTable.parts(row.parts());
             ExactLaw law = ExactLaws.of(parts);
@@ -301,7 +301,7 @@ public final class BudgetChecks {
     }
 
     private static double half(Budget<Dimensionless> budget) {
-        return budget.distribution().interval(percent(95)).highHouse();
+        return budget.distribution().interval(percent(95)).libraryHigh();
     }
 
     private static void trials(Checks checks) {
@@ -316,7 +316,7 @@ public final class BudgetChecks {
         Interval<Dimensionless> interval = many.interval(percent(95));
         checks.check("the same by integration: deviation and half-width", Source.MPMATH, "", Status.EXACT, "mg")
                 .figure(0.07547973995542332063, many.standardDeviation().libraryValue(), 3e-4)
-                .figure(0.149566740254, 0.5 * (interval.highHouse() - interval.lowHouse()), 1e-3)
+                .figure(0.149566740254, 0.5 * (interval.libraryHigh() - interval.libraryLow()), 1e-3)
                 .of("Simulated.interval");
         Propagation<Dimensionless> log = Propagation.to("ln x", ShopUnit.ONE)
                 .input("x", one(0.6), rectangular(0.5))
@@ -328,8 +328,8 @@ public final class BudgetChecks {
                 .of("Simulated.mean", "Simulated.standardDeviation");
         Interval<Dimensionless> shortest = logs.shortestInterval(percent(95));
         checks.check("its shortest 95 % interval", Source.DEM_ES_011, "9.2", Status.PUBLISHED, "")
-                .figure(-1.895, shortest.lowHouse(), 0.02)
-                .figure(0.095, shortest.highHouse(), 0.001)
+                .figure(-1.895, shortest.libraryLow(), 0.02)
+                .figure(0.095, shortest.libraryHigh(), 0.001)
                 .of("Simulated.shortestInterval");
         Simulated<Dimensionless> block = PropagationTest.BLOCK.simulate(12).trials(2_000_000);
         checks.check(
@@ -342,7 +342,7 @@ public final class BudgetChecks {
                 .of("Simulation.trials");
         Interval<Dimensionless> ninetyNine = block.interval(percent(99));
         checks.check("its half-width at 99 %", Source.MPMATH, "characteristic function", Status.EXACT, "nm")
-                .figure(93.7319, 0.5 * (ninetyNine.highHouse() - ninetyNine.lowHouse()), 0.5)
+                .figure(93.7319, 0.5 * (ninetyNine.libraryHigh() - ninetyNine.libraryLow()), 0.5)
                 .of("Simulated.interval");
         Check gradient = checks.check(
                 "derivatives of 200 functions of three inputs", Source.HIPPARCHUS, "Gradient", Status.LIBRARY, "");

@@ -58,7 +58,7 @@ class BudgetClosedFormsTest {
         double median = law.quantile(percent(50)).libraryValue();
         assertThat(below(median, 1)).isCloseTo(0.5, within(1e-10));
         assertThat(law.standardDeviation().libraryValue())
-                .isCloseTo(Math.sqrt(0.08 * 0.08 + samples().varianceHouse()), within(1e-15));
+                .isCloseTo(Math.sqrt(0.08 * 0.08 + samples().libraryVariance()), within(1e-15));
     }
 
     @Test
@@ -82,7 +82,7 @@ class BudgetClosedFormsTest {
     void simulate_drawsSamplesAsTheyAre() {
         int trials = 200_000;
         Simulated<Length> drawn = mixture().simulate(7).trials(trials);
-        double u = Math.sqrt(0.08 * 0.08 + samples().varianceHouse());
+        double u = Math.sqrt(0.08 * 0.08 + samples().libraryVariance());
 
         assertThat(drawn.mean().libraryValue()).isCloseTo(0, within(5 * u / Math.sqrt(trials)));
         assertThat(drawn.standardDeviation().libraryValue()).isCloseTo(u, within(5 * u / Math.sqrt(2.0 * trials)));
@@ -116,7 +116,7 @@ class BudgetClosedFormsTest {
         double limit = 0.25;
         double h = 1e-4;
         double slope = ((1 - below(limit, 1 + h)) - (1 - below(limit, 1 - h))) / (2 * h);
-        double shift = Math.sqrt(samples().varianceHouse() / SAMPLES.length);
+        double shift = Math.sqrt(samples().libraryVariance() / SAMPLES.length);
         double moved = (below(limit + shift, 1) - below(limit - shift, 1)) / 2;
 
         Yield<Length> yield = mixture().yield(Limits.atMost(mm(limit)));

@@ -59,12 +59,12 @@ class BudgetPropertiesTest {
 
             Simulated<Length> trials = budget.simulate(i).trials(2_000);
 
-            assertThat(trials.interval(percent(99.9)).lowHouse())
+            assertThat(trials.interval(percent(99.9)).libraryLow())
                     .as(at(i))
-                    .isGreaterThanOrEqualTo(worst.range().lowHouse() - 1e-12);
-            assertThat(trials.interval(percent(99.9)).highHouse())
+                    .isGreaterThanOrEqualTo(worst.range().libraryLow() - 1e-12);
+            assertThat(trials.interval(percent(99.9)).libraryHigh())
                     .as(at(i))
-                    .isLessThanOrEqualTo(worst.range().highHouse() + 1e-12);
+                    .isLessThanOrEqualTo(worst.range().libraryHigh() + 1e-12);
         }
     }
 
@@ -150,9 +150,9 @@ class BudgetPropertiesTest {
             assertThat(more.rootSumSquare().libraryUncertainty())
                     .as(at(i))
                     .isGreaterThanOrEqualTo(budget.rootSumSquare().libraryUncertainty());
-            assertThat(more.worstCase().range().highHouse())
+            assertThat(more.worstCase().range().libraryHigh())
                     .as(at(i))
-                    .isGreaterThanOrEqualTo(budget.worstCase().range().highHouse());
+                    .isGreaterThanOrEqualTo(budget.worstCase().range().libraryHigh());
             assertThat(budget.distribution().chance(Limits.within(mm(1.3 * limit))))
                     .as(at(i))
                     .isGreaterThanOrEqualTo(budget.distribution().chance(Limits.within(mm(limit))) - 1e-12);

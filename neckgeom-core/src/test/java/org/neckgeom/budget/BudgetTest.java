@@ -95,8 +95,8 @@ class BudgetTest {
 
         Interval<Dimensionless> interval = sum.distribution().interval(percent(95));
 
-        assertThat(interval.highHouse()).isCloseTo(17.0158140998666749262389612768, within(1e-11));
-        assertThat(interval.lowHouse()).isCloseTo(-17.0158140998666749262389612768, within(1e-11));
+        assertThat(interval.libraryHigh()).isCloseTo(17.0158140998666749262389612768, within(1e-11));
+        assertThat(interval.libraryLow()).isCloseTo(-17.0158140998666749262389612768, within(1e-11));
         assertThat(1.959963984540054 * sum.rootSumSquare().libraryUncertainty()).isCloseTo(19.89, within(0.01));
     }
 
@@ -182,7 +182,7 @@ class BudgetTest {
         assertThat(law.probabilityUpTo(mm(0.4))).isCloseTo(NormalLaw.cdf(1.0), within(1e-14));
         assertThat(law.probabilityAbove(mm(0.4))).isCloseTo(NormalLaw.upperTail(1.0), within(1e-14));
         assertThat(law.quantile(percent(97.5)).libraryValue()).isCloseTo(0.2 + 0.2 * 1.959963984540054, within(1e-13));
-        assertThat(law.densityPerHouseUnit(mm(0.2))).isCloseTo(5.0 * NormalLaw.density(0.0), within(1e-12));
+        assertThat(law.densityPerLibraryUnit(mm(0.2))).isCloseTo(5.0 * NormalLaw.density(0.0), within(1e-12));
     }
 
     @Test
@@ -191,20 +191,20 @@ class BudgetTest {
         Budget<Length> budget = Budget.named("b").with("fence", -1.0, ErrorDistribution.samples(errors));
 
         assertThat(budget.distribution().probabilityUpTo(mm(-0.39))).isEqualTo(0.25);
-        assertThat(budget.worstCase().range().lowHouse()).isCloseTo(-0.4, within(1e-15));
-        assertThat(budget.worstCase().range().highHouse()).isCloseTo(0.0, within(1e-15));
+        assertThat(budget.worstCase().range().libraryLow()).isCloseTo(-0.4, within(1e-15));
+        assertThat(budget.worstCase().range().libraryHigh()).isCloseTo(0.0, within(1e-15));
     }
 
     @Test
     void worstCase_addsEndsAndSaysHowNormalPartsWereTaken() {
         WorstCase<Length> worst = SLOT.worstCase();
 
-        assertThat(worst.range().highHouse()).isCloseTo(0.05 + 0.06 + 0.06, within(1e-15));
+        assertThat(worst.range().libraryHigh()).isCloseTo(0.05 + 0.06 + 0.06, within(1e-15));
         assertThat(worst.largest().libraryValue()).isCloseTo(0.17, within(1e-15));
         assertThat(worst.normalFactor()).isEqualTo(3.0);
         assertThat(worst)
                 .hasToString("slot offset: worst case -0.170 to 0.170 mm, normal parts at 3 standard deviations");
-        assertThat(SLOT.worstCase(2.0).range().highHouse()).isCloseTo(0.15, within(1e-15));
+        assertThat(SLOT.worstCase(2.0).range().libraryHigh()).isCloseTo(0.15, within(1e-15));
     }
 
     @Tag("long")
@@ -215,9 +215,11 @@ class BudgetTest {
             Budget<Length> budget = random(random, false);
             Interval<Length> worst = budget.worstCase().range();
             Interval<Length> nearly = budget.distribution().interval(percent(99.9999));
-            assertThat(worst.lowHouse()).as("seed 3, budget %s", i).isLessThanOrEqualTo(nearly.lowHouse() + 1e-12);
-            assertThat(worst.highHouse()).as("seed 3, budget %s", i).isGreaterThanOrEqualTo(nearly.highHouse() - 1e-12);
-            assertThat(Math.max(-worst.lowHouse(), worst.highHouse()))
+            assertThat(worst.libraryLow()).as("seed 3, budget %s", i).isLessThanOrEqualTo(nearly.libraryLow() + 1e-12);
+            assertThat(worst.libraryHigh())
+                    .as("seed 3, budget %s", i)
+                    .isGreaterThanOrEqualTo(nearly.libraryHigh() - 1e-12);
+            assertThat(Math.max(-worst.libraryLow(), worst.libraryHigh()))
                     .as("seed 3, budget %s", i)
                     .isGreaterThanOrEqualTo(budget.rootSumSquare().libraryUncertainty());
         }
@@ -325,9 +327,9 @@ class BudgetTest {
         Budget<Length> least = Allocation.of(budget, Limits.within(mm(1.0)), percent(95), Map.of("c", 27.0))
                 .leastEffort();
 
-        double a = least.contributors().get(0).spread().scaleHouse();
-        assertThat(least.contributors().get(1).spread().scaleHouse() / a).isCloseTo(0.25, within(1e-12));
-        assertThat(least.contributors().get(2).spread().scaleHouse() / a).isCloseTo(3.0, within(1e-12));
+        double a = least.contributors().get(0).spread().libraryScale();
+        assertThat(least.contributors().get(1).spread().libraryScale() / a).isCloseTo(0.25, within(1e-12));
+        assertThat(least.contributors().get(2).spread().libraryScale() / a).isCloseTo(3.0, within(1e-12));
     }
 
     @Test
@@ -375,8 +377,8 @@ class BudgetTest {
         Interval<Length> shortest = SLOT.distribution().shortestInterval(percent(95));
         Interval<Length> symmetric = SLOT.distribution().interval(percent(95));
 
-        assertThat(shortest.lowHouse()).isCloseTo(symmetric.lowHouse(), within(1e-12));
-        assertThat(shortest.highHouse()).isCloseTo(symmetric.highHouse(), within(1e-12));
+        assertThat(shortest.libraryLow()).isCloseTo(symmetric.libraryLow(), within(1e-12));
+        assertThat(shortest.libraryHigh()).isCloseTo(symmetric.libraryHigh(), within(1e-12));
     }
 
     /** Of an arcsine error half lies in the outer part: by hand, the shortest 50 % is from -a to the middle. */
@@ -386,9 +388,9 @@ class BudgetTest {
 
         Interval<Length> shortest = swing.distribution().shortestInterval(percent(50));
 
-        assertThat(shortest.lowHouse()).isCloseTo(-1.0, within(1e-9));
-        assertThat(shortest.highHouse()).isCloseTo(0.0, within(1e-6));
-        assertThat(swing.distribution().interval(percent(50)).highHouse()).isCloseTo(Math.sqrt(0.5), within(1e-12));
+        assertThat(shortest.libraryLow()).isCloseTo(-1.0, within(1e-9));
+        assertThat(shortest.libraryHigh()).isCloseTo(0.0, within(1e-6));
+        assertThat(swing.distribution().interval(percent(50)).libraryHigh()).isCloseTo(Math.sqrt(0.5), within(1e-12));
     }
 
     @Test
@@ -483,7 +485,7 @@ class BudgetTest {
 
     @Test
     void in_printsInInches() {
-        assertThat(SLOT.in(ShopUnit.THOU).worstCase().range().highHouse()).isCloseTo(0.17, within(1e-15));
+        assertThat(SLOT.in(ShopUnit.THOU).worstCase().range().libraryHigh()).isCloseTo(0.17, within(1e-15));
         assertThat(SLOT.in(ShopUnit.INCH)
                         .worstCase()
                         .largest()

@@ -78,8 +78,8 @@ class PropagationTest {
         assertThat(trials.mean().libraryValue()).isCloseTo(1.234, within(5.0 * 0.0755 / 1000.0));
         assertThat(trials.standardDeviation().libraryValue()).isCloseTo(0.07547973995542332, within(0.0003));
         Interval<Dimensionless> interval = trials.interval(percent(95));
-        assertThat(interval.lowHouse()).isCloseTo(1.234 - 0.149566740254, within(0.001));
-        assertThat(interval.highHouse()).isCloseTo(1.234 + 0.149566740254, within(0.001));
+        assertThat(interval.libraryLow()).isCloseTo(1.234 - 0.149566740254, within(0.001));
+        assertThat(interval.libraryHigh()).isCloseTo(1.234 + 0.149566740254, within(0.001));
     }
 
     @Test
@@ -129,8 +129,8 @@ class PropagationTest {
 
         Interval<Dimensionless> shortest = loss.simulate(6).trials(1_000_000).shortestInterval(percent(95));
 
-        assertThat(shortest.lowHouse()).isCloseTo(0.0, within(1e-6));
-        assertThat(shortest.highHouse()).isCloseTo(-2.0 * 0.005 * 0.005 * Math.log(0.05), within(2e-6));
+        assertThat(shortest.libraryLow()).isCloseTo(0.0, within(1e-6));
+        assertThat(shortest.libraryHigh()).isCloseTo(-2.0 * 0.005 * 0.005 * Math.log(0.05), within(2e-6));
     }
 
     @Tag("long")
@@ -142,8 +142,8 @@ class PropagationTest {
         assertThat(trials.standardDeviation().libraryValue()).isCloseTo(35.808078603007, within(0.1));
         Interval<Dimensionless> i95 = trials.interval(percent(95));
         Interval<Dimensionless> i99 = trials.interval(percent(99));
-        assertThat(0.5 * (i95.highHouse() - i95.lowHouse())).isCloseTo(70.3492, within(0.25));
-        assertThat(0.5 * (i99.highHouse() - i99.lowHouse())).isCloseTo(93.7319, within(0.5));
+        assertThat(0.5 * (i95.libraryHigh() - i95.libraryLow())).isCloseTo(70.3492, within(0.25));
+        assertThat(0.5 * (i99.libraryHigh() - i99.libraryLow())).isCloseTo(93.7319, within(0.5));
     }
 
     /** NPL Report DEM-ES-011, 9.2: ln of a rectangular quantity; exact mean, deviation and shortest interval. */
@@ -158,8 +158,8 @@ class PropagationTest {
         assertThat(trials.mean().libraryValue()).isCloseTo(-0.66490029291583808555, within(0.003));
         assertThat(trials.standardDeviation().libraryValue()).isCloseTo(0.60622669742929920889, within(0.003));
         Interval<Dimensionless> shortest = trials.shortestInterval(percent(95));
-        assertThat(shortest.lowHouse()).isCloseTo(-1.89711998488588, within(0.02));
-        assertThat(shortest.highHouse()).isCloseTo(0.0953101798043249, within(0.001));
+        assertThat(shortest.libraryLow()).isCloseTo(-1.89711998488588, within(0.02));
+        assertThat(shortest.libraryHigh()).isCloseTo(0.0953101798043249, within(0.001));
         assertThat(log.compared(2, 1).isValidated()).isFalse();
     }
 

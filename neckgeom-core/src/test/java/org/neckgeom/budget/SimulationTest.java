@@ -105,12 +105,12 @@ class SimulationTest {
             Interval<Length> seen = trials.interval(percent(p));
             Interval<Length> exact = law.interval(percent(p));
             double tail = 0.5 - p / 200.0;
-            double allowed = 5.0 * Math.sqrt(tail * (1.0 - tail) / 1e6) / law.densityPerHouseUnit(exact.high());
-            assertThat(seen.highHouse()).as("%s %%", p).isCloseTo(exact.highHouse(), within(allowed));
-            assertThat(seen.lowHouse()).as("%s %%", p).isCloseTo(exact.lowHouse(), within(allowed));
+            double allowed = 5.0 * Math.sqrt(tail * (1.0 - tail) / 1e6) / law.densityPerLibraryUnit(exact.high());
+            assertThat(seen.libraryHigh()).as("%s %%", p).isCloseTo(exact.libraryHigh(), within(allowed));
+            assertThat(seen.libraryLow()).as("%s %%", p).isCloseTo(exact.libraryLow(), within(allowed));
             Interval<Length> shortest = trials.shortestInterval(percent(p));
-            assertThat(shortest.highHouse() - shortest.lowHouse())
-                    .isLessThanOrEqualTo(seen.highHouse() - seen.lowHouse());
+            assertThat(shortest.libraryHigh() - shortest.libraryLow())
+                    .isLessThanOrEqualTo(seen.libraryHigh() - seen.libraryLow());
         }
     }
 
@@ -160,8 +160,8 @@ class SimulationTest {
         Simulated<Length> two = equal.simulate(1).adaptive(percent(95), 2);
 
         assertThat(one.standardDeviation().libraryValue()).isCloseTo(2.0, within(0.05));
-        assertThat(one.interval(percent(95)).highHouse()).isCloseTo(3.91992796908010847, within(0.1));
-        assertThat(two.interval(percent(95)).highHouse()).isCloseTo(3.87940674134782, within(0.1));
+        assertThat(one.interval(percent(95)).libraryHigh()).isCloseTo(3.91992796908010847, within(0.1));
+        assertThat(two.interval(percent(95)).libraryHigh()).isCloseTo(3.87940674134782, within(0.1));
         assertThat(one.trials()).isGreaterThanOrEqualTo(20_000).isLessThan(1_000_000);
         assertThat(one.toString()).contains("settled to 2 digits of the deviation after");
     }

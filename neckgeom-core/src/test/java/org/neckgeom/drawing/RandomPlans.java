@@ -70,8 +70,8 @@ public final class RandomPlans {
         double mm = from + (to - from) * random.nextDouble();
         return switch (random.nextInt(3)) {
             case 0 -> Amount.ofLibrary(mm, unit);
-            case 1 -> Amount.of(unit.fromHouse(mm), unit);
-            default -> unit.of(Math.rint(unit.fromHouse(mm) * 1024) / 1024);
+            case 1 -> Amount.of(unit.fromLibrary(mm), unit);
+            default -> unit.of(Math.rint(unit.fromLibrary(mm) * 1024) / 1024);
         };
     }
 

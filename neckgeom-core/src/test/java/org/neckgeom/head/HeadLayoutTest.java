@@ -142,8 +142,8 @@ class HeadLayoutTest {
 
         assertThat(head.thickness().libraryValue()).isCloseTo(16.6, offset(1e-12));
         Limits<javax.measure.quantity.Length> wood = head.woodFor(Limits.between(mm(13), mm(17)));
-        assertThat(wood.lowerHouse()).isCloseTo(10.4, offset(1e-12));
-        assertThat(wood.upperHouse()).isCloseTo(14.4, offset(1e-12));
+        assertThat(wood.libraryLower()).isCloseTo(10.4, offset(1e-12));
+        assertThat(wood.libraryUpper()).isCloseTo(14.4, offset(1e-12));
         assertThatThrownBy(() -> head.woodFor(Limits.between(mm(1), mm(2)))).hasMessageContaining("veneers");
     }
 

@@ -22,14 +22,14 @@ class NeckAngleSpreadTest {
         Interval<Angle> interval =
                 set(15.2).angleWith(ErrorDistribution.normal(mm(0.15))).interval(percent(95));
 
-        assertThat(interval.lowHouse())
+        assertThat(interval.libraryLow())
                 .isCloseTo(
                         set(15.2 + rise.inverseCumulativeProbability(0.025))
                                 .angle()
                                 .angle()
                                 .libraryValue(),
                         offset(1e-12));
-        assertThat(interval.highHouse())
+        assertThat(interval.libraryHigh())
                 .isCloseTo(
                         set(15.2 + rise.inverseCumulativeProbability(0.975))
                                 .angle()
@@ -56,8 +56,8 @@ class NeckAngleSpreadTest {
         Interval<Angle> interval =
                 set(15.2).angleWith(ErrorDistribution.bias(mm(0.3))).interval(percent(95));
 
-        assertThat(interval.lowHouse()).isEqualTo(interval.highHouse());
-        assertThat(interval.lowHouse()).isCloseTo(set(15.5).angle().angle().libraryValue(), offset(1e-15));
+        assertThat(interval.libraryLow()).isEqualTo(interval.libraryHigh());
+        assertThat(interval.libraryLow()).isCloseTo(set(15.5).angle().angle().libraryValue(), offset(1e-15));
     }
 
     private static BackSet set(double saddle) {

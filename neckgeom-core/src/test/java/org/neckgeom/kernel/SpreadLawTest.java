@@ -50,12 +50,12 @@ class SpreadLawTest {
             for (int i = 0; i < nodes[0].length; i++) {
                 total += nodes[1][i];
                 mean += nodes[1][i] * nodes[0][i];
-                variance += nodes[1][i] * Math.pow(nodes[0][i] - spread.meanHouse(), 2);
+                variance += nodes[1][i] * Math.pow(nodes[0][i] - spread.libraryMean(), 2);
             }
 
             assertThat(total).as("%s", spread).isCloseTo(1, offset(1e-14));
-            assertThat(mean).as("%s", spread).isCloseTo(spread.meanHouse(), offset(1e-14));
-            assertThat(variance).as("%s", spread).isCloseTo(spread.varianceHouse(), offset(1e-10));
+            assertThat(mean).as("%s", spread).isCloseTo(spread.libraryMean(), offset(1e-14));
+            assertThat(variance).as("%s", spread).isCloseTo(spread.libraryVariance(), offset(1e-10));
         }
     }
 

@@ -92,7 +92,7 @@ class ReliefTest {
         Bow bow = Relief.of(SampleNecks.guitar()).underStrings();
 
         assertThat(bow.liftInterval().contains(bow.lift())).isTrue();
-        assertThat(bow.liftInterval().lowHouse()).isPositive();
+        assertThat(bow.liftInterval().libraryLow()).isPositive();
     }
 
     @Test
@@ -108,7 +108,7 @@ class ReliefTest {
                         .wood(soft));
         Bow bow = Relief.of(neck).underStrings();
 
-        double width = Math.log(bow.interval().highHouse() / bow.interval().lowHouse());
+        double width = Math.log(bow.interval().libraryHigh() / bow.interval().libraryLow());
         assertThat(width).isBetween(2 * 1.96 * 0.05, 2 * 1.96 * 0.05 * 1.25);
         assertThat(bow.interval().contains(bow.relief())).isTrue();
     }

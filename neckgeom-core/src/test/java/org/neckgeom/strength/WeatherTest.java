@@ -80,17 +80,17 @@ class WeatherTest {
     @Test
     void interval_narrowsWhenTheRingsAreKnown() {
         SizeChange board = WINTER.across(mm(46), Wood.SUGAR_MAPLE);
-        double unknown = board.interval().highHouse() - board.interval().lowHouse();
-        double known = board.quartersawn().interval().highHouse()
-                - board.quartersawn().interval().lowHouse();
+        double unknown = board.interval().libraryHigh() - board.interval().libraryLow();
+        double known = board.quartersawn().interval().libraryHigh()
+                - board.quartersawn().interval().libraryLow();
 
         assertThat(known).isLessThan(unknown);
         assertThat(board.interval().contains(board.flatsawn().change())).isTrue();
         assertThat(board.interval().contains(board.quartersawn().change())).isTrue();
         // Radial shrinkage 4.8 %, 1.96 x 15 % of it to either side.
-        assertThat(board.quartersawn().interval().highHouse())
+        assertThat(board.quartersawn().interval().libraryHigh())
                 .isCloseTo(winterChange(46, 4.8 * (1 - 1.959964 * 0.15)), withinPercentage(1e-4));
-        assertThat(board.quartersawn().interval().lowHouse())
+        assertThat(board.quartersawn().interval().libraryLow())
                 .isCloseTo(winterChange(46, 4.8 * (1 + 1.959964 * 0.15)), withinPercentage(1e-4));
     }
 

@@ -46,7 +46,7 @@ final class BenchChecks {
         published.of("ShopUnit.toLibrary", "ShopUnits.inch", "ShopUnits.thou", "ShopUnits.feet");
         Check exact = checks.check(
                 "pounds, psi, degrees and their inverses", Source.MPMATH, "unit-conversions.csv", Status.EXACT, "");
-        exact.of("ShopUnit.toLibrary", "ShopUnit.fromHouse");
+        exact.of("ShopUnit.toLibrary", "ShopUnit.fromLibrary");
         for (Map<String, String> row : Rows.of("/units/unit-conversions.csv")) {
             Double ours = factor(row.get("from") + " > " + row.get("to"));
             if (ours != null) {
@@ -120,20 +120,20 @@ final class BenchChecks {
     private static Double factor(String pair) {
         return switch (pair) {
             case "inch > millimetre" -> ShopUnit.INCH.toLibrary(1);
-            case "foot > metre" -> ShopUnit.METRE.fromHouse(ShopUnit.FOOT.toLibrary(1));
+            case "foot > metre" -> ShopUnit.METRE.fromLibrary(ShopUnit.FOOT.toLibrary(1));
             case "mil (thou) > millimetre" -> ShopUnit.THOU.toLibrary(1);
             case "1/64 inch > millimetre" -> ShopUnits.inch("1/64").libraryValue();
             case "pound-force > newton" -> ShopUnit.POUND_FORCE.toLibrary(1);
-            case "newton > pound-force" -> ShopUnit.POUND_FORCE.fromHouse(1);
+            case "newton > pound-force" -> ShopUnit.POUND_FORCE.fromLibrary(1);
             case "kilogram-force > newton" -> ShopUnit.KILOGRAM_FORCE.toLibrary(1);
             case "pound-force per square inch > megapascal" -> ShopUnit.PSI.toLibrary(1);
-            case "megapascal > pound-force per square inch" -> ShopUnit.PSI.fromHouse(1);
+            case "megapascal > pound-force per square inch" -> ShopUnit.PSI.fromLibrary(1);
             case "10^6 psi > megapascal" -> ShopUnit.PSI.toLibrary(1e6);
             case "pound per inch (mass per length) > kilogram per metre" -> ShopUnit.POUND_PER_INCH.toLibrary(1) / 1000;
             case "degree > radian" -> ShopUnit.DEGREE.toLibrary(1);
-            case "radian > degree" -> ShopUnit.DEGREE.fromHouse(1);
+            case "radian > degree" -> ShopUnit.DEGREE.fromLibrary(1);
             case "inch per minute > millimetre per minute" ->
-                ShopUnit.MM_PER_MINUTE.fromHouse(ShopUnit.INCH_PER_MINUTE.toLibrary(1));
+                ShopUnit.MM_PER_MINUTE.fromLibrary(ShopUnit.INCH_PER_MINUTE.toLibrary(1));
             default -> null;
         };
     }
@@ -221,7 +221,7 @@ final class BenchChecks {
         }
         Check shapes = checks.check(
                 "standard uncertainty of common shapes", Source.GUM, "4.3.7 to 4.3.9", Status.EXACT, "of a");
-        shapes.of("ErrorDistribution.standardUncertainty", "ErrorDistribution.varianceHouse");
+        shapes.of("ErrorDistribution.standardUncertainty", "ErrorDistribution.libraryVariance");
         List<ErrorDistribution<Length>> spread = List.of(
                 ErrorDistribution.rectangular(mm(1)),
                 ErrorDistribution.triangular(mm(1)),

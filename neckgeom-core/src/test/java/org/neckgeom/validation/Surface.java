@@ -39,7 +39,7 @@ final class Surface {
     private static final Path CORE = Path.of("src");
 
     /** The same answer as a double, as in {@code angle} and {@code degrees}, {@code runMm} and {@code run}. */
-    private static final Pattern UNIT = Pattern.compile("(Mm|House|Rad|MPa|Newton|Percent|Degrees|KgPerM3|Nm2)$");
+    private static final Pattern UNIT = Pattern.compile("(Mm|Rad|MPa|Newton|Percent|Degrees|KgPerM3|Nm2)$");
 
     private static final Set<String> NO_ANSWERS = Set.of(
             "equals",
@@ -128,6 +128,9 @@ final class Surface {
     }
 
     static String plain(String method) {
+        if (method.matches("library[A-Z].*")) {
+            return Character.toLowerCase(method.charAt(7)) + method.substring(8);
+        }
         Matcher matcher = UNIT.matcher(method);
         return matcher.find() && matcher.start() > 0 ? method.substring(0, matcher.start()) : method;
     }

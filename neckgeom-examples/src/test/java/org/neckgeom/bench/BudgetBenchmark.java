@@ -46,7 +46,7 @@ public class BudgetBenchmark {
     @Benchmark
     public double exactBudget() {
         ResultDistribution<Length> fresh = budget.distribution();
-        return fresh.interval(percent(95)).lowHouse() + fresh.chance(limits);
+        return fresh.interval(percent(95)).libraryLow() + fresh.chance(limits);
     }
 
     @Benchmark

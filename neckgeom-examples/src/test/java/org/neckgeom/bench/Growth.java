@@ -108,7 +108,7 @@ final class Growth {
 
     private static double answer(Budget<Length> budget) {
         var law = budget.distribution();
-        return law.interval(percent(95)).lowHouse() + law.chance(Limits.within(mm(0.1)));
+        return law.interval(percent(95)).libraryLow() + law.chance(Limits.within(mm(0.1)));
     }
 
     private static Budget<Length> budget(int count) {
