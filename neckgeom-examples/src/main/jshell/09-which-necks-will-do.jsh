@@ -8,8 +8,8 @@ var sweep = Sweep.of(file.design()).
 println(sweep);
 
 // No check may stop the work; what is not known yet may still be open.
-println(sweep.keeping(neck -> NeckPlan.of(neck, file.blank(), file.shop()).checks().stream().
-    noneMatch(check -> check.outcome() == PlanCheck.Outcome.STOP)));
+println(sweep.keeping(neck -> Job.of(neck, file.blank(), file.shop()).plan().checks().stream().
+    noneMatch(check -> check.outcome() == Outcome.STOP)));
 
 // The three with the most wood left under the channel.
 for (var one : sweep.results(neck -> FloorThickness.under(neck).least()).collect(Best.greatest(3, wood -> wood.woodMm())))

@@ -83,7 +83,7 @@ class ArchitectureTest {
      * Packages in which types still use each other in a circle; the list only ever gets shorter, but for {@code table}, where
      * a group is the type of a key and a key is a part of a group.
      */
-    private static final Set<String> CIRCULAR = Set.of("units", "form", "table", "plan");
+    private static final Set<String> CIRCULAR = Set.of("units", "form", "table");
 
     private static JavaClasses neckgeom;
 

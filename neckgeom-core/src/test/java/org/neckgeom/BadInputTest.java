@@ -26,6 +26,7 @@ import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.DatumTree;
 import org.neckgeom.budget.Propagation;
 import org.neckgeom.channel.FlippedPass;
+import org.neckgeom.fault.Fault;
 import org.neckgeom.head.HeadLayout;
 import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
@@ -44,7 +45,7 @@ import org.neckgeom.neck.TrussRod;
 import org.neckgeom.neck.TunerPost;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.page.Document;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Job;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
@@ -75,7 +76,7 @@ class BadInputTest {
 
     static Stream<Class<?>> types() {
         // What is thrown is no value.
-        return PublicTypes.beside(NeckPlan.class).stream().filter(type -> !Throwable.class.isAssignableFrom(type));
+        return PublicTypes.beside(Job.class).stream().filter(type -> !Throwable.class.isAssignableFrom(type));
     }
 
     /** What a maker has, from which the rest grows. */
@@ -199,7 +200,9 @@ class BadInputTest {
                 Predicate.class,
                 List.of(all, none),
                 SweepProgress.class,
-                List.of(on));
+                List.of(on),
+                Fault.class,
+                List.of(new Fault("neck angle", "no-angle", "no angle brings it there", "")));
     }
 
     @AfterAll
@@ -221,7 +224,7 @@ class BadInputTest {
 
     @Test
     void types_areThoseUsersSee() {
-        assertThat(types()).contains(NeckPlan.class).hasSizeGreaterThan(130);
+        assertThat(types()).contains(Job.class).hasSizeGreaterThan(130);
     }
 
     @Test

@@ -22,7 +22,7 @@ class TextReadBackTest {
 
     /** Where that is right: how often, and why. */
     private static final Map<String, Integer> ALLOWED = Map.ofEntries(
-            Map.entry("design/StringSet", 1), // reads a pitch that a user wrote
+            Map.entry("neck/StringSet", 1), // reads a pitch that a user wrote
             Map.entry("form/Csv", 1), // escapes quotes in a cell
             Map.entry("form/JsonReader", 2), // reads JSON that came from outside
             Map.entry("form/Way", 2), // reads the words in braces while the class loads

@@ -114,7 +114,9 @@ final class Arguments {
     /** What makes no sense there, or little. */
     List<Object> bad(Class<?> type, Type generic) {
         if (Quantity.class.isAssignableFrom(type)) {
-            return badQuantities(argument(generic));
+            return badQuantities(argument(generic)).stream()
+                    .filter(quantity -> quantity == null || type.isInstance(quantity))
+                    .toList();
         }
         if (type == double.class) {
             return List.copyOf(BAD);

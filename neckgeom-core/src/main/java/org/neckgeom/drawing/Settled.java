@@ -4,7 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import org.neckgeom.heel.HeelCorners;
 import org.neckgeom.order.Operation;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Job;
+import org.neckgeom.plan.Plan;
 import org.neckgeom.solid.FloorThickness;
 
 /**
@@ -27,15 +28,16 @@ public record Settled(
         return new Settled(0, 0, Optional.empty(), Optional.empty(), List.of());
     }
 
-    public static Settled of(NeckPlan plan) {
+    public static Settled of(Job job) {
+        Plan plan = job.plan();
         double saddle = plan.neckSet()
-                .map(set -> plan.design().bodyJointMm() + set.reach().libraryValue())
-                .orElse(plan.design().scale().lengthMm());
+                .map(set -> job.neck().bodyJointMm() + set.reach().libraryValue())
+                .orElse(job.neck().scale().lengthMm());
         return new Settled(
                 saddle,
-                plan.blank().widthMm(),
+                job.blank().widthMm(),
                 plan.heelCorners(),
-                Optional.of(plan.woodLeft()),
-                plan.order().finished().stream().map(Operation::name).toList());
+                Optional.of(plan.floorThickness()),
+                plan.work().finished().stream().map(Operation::name).toList());
     }
 }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import org.neckgeom.neck.Neck;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Plan;
 import org.neckgeom.solid.BackShape;
 import org.neckgeom.solid.FloorThickness;
 import org.neckgeom.solid.WoodAt;
@@ -22,8 +22,8 @@ public record Stations(Neck design, Optional<FloorThickness> wood) {
         return new Stations(design, settled.or(() -> design.channel().map(channel -> FloorThickness.under(design))));
     }
 
-    public static Stations of(NeckPlan plan) {
-        return of(plan.design(), Optional.of(plan.woodLeft()));
+    public static Stations of(Plan plan) {
+        return of(plan.designed(), Optional.of(plan.floorThickness()));
     }
 
     /** A station and what it is called. Ahead of the nut the back's depth and the wood left are at least what is told. */

@@ -12,9 +12,9 @@ import org.neckgeom.form.Json;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.order.Conflict;
 import org.neckgeom.order.Operation;
-import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.order.OrderPlan;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Job;
+import org.neckgeom.plan.Plan;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnits;
@@ -24,14 +24,15 @@ final class AnswerMap {
 
     private AnswerMap() {}
 
-    static Map<String, Object> of(NeckPlan plan) {
+    static Map<String, Object> of(Job job) {
+        Plan plan = job.plan();
         Map<String, Object> map = new LinkedHashMap<>();
-        map.put("standing", plan.standing());
+        map.put("status", plan.status());
         map.put("checks", plan.checks());
         map.put("cautions", plan.cautions().stream().map(AnswerMap::caution).toList());
         map.put("sections", plan.sections());
-        map.put("order", order(plan.order()));
-        map.put("budgets", BudgetPart.of(plan));
+        map.put("order", order(plan));
+        map.put("budgets", BudgetPart.of(job));
         map.put(
                 "fretTable",
                 plan.frets().frets().stream().map(fret -> fret(plan, fret)).toList());
@@ -62,13 +63,13 @@ final class AnswerMap {
         return map;
     }
 
-    private static Map<String, Object> order(OrderOfWork work) {
-        OrderPlan order = work.plan();
+    private static Map<String, Object> order(Plan plan) {
+        OrderPlan order = plan.order();
         Map<String, Object> map = new LinkedHashMap<>();
-        map.put("done", work.finished().stream().map(Operation::name).toList());
+        map.put("done", plan.work().finished().stream().map(Operation::name).toList());
         map.put("steps", order.steps().stream().map(AnswerMap::step).toList());
         map.put(
-                "clashes",
+                "conflicts",
                 order.clashes().list().stream().map(Conflict::toString).toList());
         return map;
     }
@@ -81,28 +82,28 @@ final class AnswerMap {
         return map;
     }
 
-    private static Map<String, Object> fret(NeckPlan plan, Fret fret) {
+    private static Map<String, Object> fret(Plan plan, Fret fret) {
         Map<String, Object> map = new LinkedHashMap<>();
         map.put("fret", fret.number());
         map.put("fromNut", length(plan, fret.fromNutMm()));
         map.put("fromLast", length(plan, fret.fromLast().libraryValue()));
-        map.put("width", length(plan, 2 * plan.design().halfWidthAtMm(fret.fromNutMm())));
+        map.put("width", length(plan, 2 * plan.designed().halfWidthAtMm(fret.fromNutMm())));
         return map;
     }
 
-    private static Map<String, Object> station(NeckPlan plan, Stations stations, Stations.Station station) {
+    private static Map<String, Object> station(Plan plan, Stations stations, Stations.Station station) {
         double x = station.x();
         Map<String, Object> map = new LinkedHashMap<>();
         map.put("name", station.name());
         map.put("fromNut", length(plan, station.fromNut()));
-        map.put("width", length(plan, 2 * plan.design().halfWidthAtMm(x)));
+        map.put("width", length(plan, 2 * plan.designed().halfWidthAtMm(x)));
         map.put("woodDepth", length(plan, stations.backDepth(x)));
         stations.channelDepth(x).ifPresent(depth -> map.put("channelDepth", length(plan, depth)));
         stations.woodAt(x).ifPresent(wood -> map.put("woodLeft", length(plan, wood.woodMm())));
         return map;
     }
 
-    private static Map<String, Object> length(NeckPlan plan, double mm) {
+    private static Map<String, Object> length(Plan plan, double mm) {
         return quantity(plan.style().inTables().amount(mm));
     }
 

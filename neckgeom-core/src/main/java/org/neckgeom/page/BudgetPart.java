@@ -1,6 +1,6 @@
 package org.neckgeom.page;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Length;
@@ -11,7 +11,8 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.BudgetCode;
+import org.neckgeom.plan.Job;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnits;
@@ -64,23 +65,17 @@ record BudgetPart(String title, Budget<Length> budget, Optional<Limits<Length>> 
 
     private static final int MOST_SHARES = 10;
 
-    /** What the budgets of a plan are about, in their order. */
-    private static final List<String> TITLES = List.of(
-            "String line at the bridge",
-            "Board on the neck, at the body joint",
-            "Wood on each side of the channel",
-            "Projection height at the bridge");
+    /** The budgets of a plan; the string line at the bridge has the job's limit. */
+    static List<BudgetPart> of(Job job) {
+        return Arrays.stream(BudgetCode.values()).map(code -> of(job, code)).toList();
+    }
 
-    /** The budgets of a plan; the first, the string line at the bridge, has the plan's limit. */
-    static List<BudgetPart> of(NeckPlan plan) {
-        List<BudgetPart> parts = new ArrayList<>();
-        for (Budget<Length> budget : plan.budgets()) {
-            String title = parts.size() < TITLES.size() ? TITLES.get(parts.size()) : budget.title();
-            Optional<Limits<Length>> limits =
-                    parts.isEmpty() ? Optional.of(Limits.within(plan.bridgeWithin())) : Optional.empty();
-            parts.add(new BudgetPart(title, budget.in(plan.style().unit()), limits));
-        }
-        return parts;
+    private static BudgetPart of(Job job, BudgetCode code) {
+        String words = code.toString();
+        return new BudgetPart(
+                Character.toUpperCase(words.charAt(0)) + words.substring(1),
+                job.plan().budget(code).in(job.style().unit()),
+                code == BudgetCode.STRING_LINE ? Optional.of(Limits.within(job.bridgeLimit())) : Optional.empty());
     }
 
     /** Where 95 of 100 results lie, as many below as above. */

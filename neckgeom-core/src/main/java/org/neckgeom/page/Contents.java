@@ -14,9 +14,12 @@ import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.BackSet;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.order.OrderPlan;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Job;
+import org.neckgeom.plan.Outcome;
+import org.neckgeom.plan.Plan;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.PlanSection;
+import org.neckgeom.plan.SectionCode;
 import org.neckgeom.units.LengthStyle;
 
 /**
@@ -47,6 +50,8 @@ record Contents(
         List<BudgetPart> budgets,
         Supplier<String> mark) {
 
+    static final List<Outcome> WORST_FIRST = List.of(Outcome.STOP, Outcome.OPEN, Outcome.OK);
+
     Contents {
         checks = List.copyOf(checks);
         cautions = List.copyOf(cautions);
@@ -59,35 +64,35 @@ record Contents(
         return section.without(Set.of("fret", "fanned-fret"));
     }
 
-    static Contents of(NeckPlan plan) {
+    static Contents of(Job job) {
+        Plan plan = job.plan();
         return new Contents(
-                plan.design(),
-                Settled.of(plan),
-                plan.style(),
+                job.neck(),
+                Settled.of(job),
+                job.style(),
                 plan.scarf(),
                 plan.neckSet(),
                 plan.checks(),
                 plan.cautions(),
                 plan.sections().stream()
-                        .filter(section -> !section.code().equals(PlanSection.ORDER))
+                        .filter(section -> !section.code().equals(SectionCode.ORDER_OF_WORK.code()))
                         .map(Contents::withoutTable)
                         .toList(),
-                Optional.of(plan.order().plan()),
-                BudgetPart.of(plan),
-                () -> Document.mark(plan));
+                Optional.of(plan.order()),
+                BudgetPart.of(job),
+                () -> Document.mark(job));
     }
 
     /** Checks to stop for first, then open ones, then good ones, each kind as the plan has them. */
     List<PlanCheck> worstFirst() {
         List<PlanCheck> sorted = new ArrayList<>();
-        for (PlanCheck.Outcome outcome :
-                List.of(PlanCheck.Outcome.STOP, PlanCheck.Outcome.OPEN, PlanCheck.Outcome.GOOD)) {
+        for (Outcome outcome : WORST_FIRST) {
             checks.stream().filter(check -> check.outcome() == outcome).forEach(sorted::add);
         }
         return sorted;
     }
 
-    long count(PlanCheck.Outcome outcome) {
+    long count(Outcome outcome) {
         return checks.stream().filter(check -> check.outcome() == outcome).count();
     }
 

@@ -17,7 +17,7 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Json;
 import org.neckgeom.form.Tree;
 import org.neckgeom.neck.Neck;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Job;
 import org.neckgeom.table.Spelling;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Types;
@@ -34,8 +34,8 @@ import org.neckgeom.units.LengthStyle;
  * <pre>
  * format      "neckgeom plan", "neckgeom design" or "neckgeom budget"
  * version     2
- * ...         every key of the noun, in camel case, such as those of {@link NeckPlan#TABLE}
- * answers     of a plan: standing, checks, cautions, sections, order, budgets, fretTable, stations;
+ * ...         every key of the noun, in camel case, such as those of {@link Job#TABLE}
+ * answers     of a plan: status, checks, cautions, sections, order, budgets, fretTable, stations;
  *             of a budget: standardDeviation, low95, high95
  * </pre>
  *
@@ -51,8 +51,8 @@ import org.neckgeom.units.LengthStyle;
  */
 public final class Document<T> {
 
-    /** A plan, with what it answers. */
-    public static final Document<NeckPlan> PLAN = new Document<>("neckgeom plan", NeckPlan.TABLE, AnswerMap::of);
+    /** A job, with what its plan answers. */
+    public static final Document<Job> PLAN = new Document<>("neckgeom plan", Job.TABLE, AnswerMap::of);
 
     /** A design alone. */
     public static final Document<Neck> DESIGN = new Document<>("neckgeom design", Neck.TABLE, design -> Map.of());
@@ -93,14 +93,14 @@ public final class Document<T> {
     }
 
     /**
-     * {@return the SHA-256 of a plan's JSON without its answers, in millimetres: by it two plans are known to be given the
+     * {@return the SHA-256 of a job's JSON without its answers, in millimetres: by it two jobs are known to be given the
      * same; 64 lower-case hexadecimal digits}
      *
-     * @param plan the plan
+     * @param job the job
      */
-    public static String hash(NeckPlan plan) {
-        Objects.requireNonNull(plan, "plan");
-        Map<String, Object> given = PLAN.given(PLAN.table.write(plan, Spelling.JSON, LengthStyle.MILLIMETRES));
+    public static String hash(Job job) {
+        Objects.requireNonNull(job, "job");
+        Map<String, Object> given = PLAN.given(PLAN.table.write(job, Spelling.JSON, LengthStyle.MILLIMETRES));
         given.remove("printIn");
         try {
             byte[] bytes = Json.of(given).getBytes(StandardCharsets.UTF_8);
@@ -114,10 +114,10 @@ public final class Document<T> {
      * {@return the mark that page and templates of a plan have on them, so that paper can be matched with paper; the
      * first eight digits of its {@link #hash}}
      *
-     * @param plan the plan
+     * @param job the job
      */
-    public static String mark(NeckPlan plan) {
-        return hash(plan).substring(0, MARK_DIGITS);
+    public static String mark(Job job) {
+        return hash(job).substring(0, MARK_DIGITS);
     }
 
     /** Everything but the answers. */
@@ -185,7 +185,7 @@ public final class Document<T> {
 
     private static Map<String, Object> answersSchema() {
         Map<String, Object> lists = new LinkedHashMap<>();
-        lists.put("standing", TEXT);
+        lists.put("status", Map.of("$ref", "#/$defs/answer"));
         for (String name : List.of("checks", "sections", "budgets")) {
             Map<String, Object> list = new LinkedHashMap<>();
             list.put("type", "array");

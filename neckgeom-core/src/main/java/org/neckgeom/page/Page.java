@@ -9,8 +9,10 @@ import org.neckgeom.form.RenderedAnswer;
 import org.neckgeom.order.Conflict;
 import org.neckgeom.order.OrderPlan;
 import org.neckgeom.order.Remedy;
+import org.neckgeom.plan.Outcome;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.PlanSection;
+import org.neckgeom.plan.SectionCode;
 
 /** The sheet as one page: checks first, then cautions, settings, drawings, tables. */
 final class Page {
@@ -54,8 +56,7 @@ final class Page {
         page.element("h1", contents.design().name());
         page.element("p", contents.inOneLine());
         page.open("ul", "class", "tally");
-        for (PlanCheck.Outcome outcome :
-                List.of(PlanCheck.Outcome.STOP, PlanCheck.Outcome.OPEN, PlanCheck.Outcome.GOOD)) {
+        for (Outcome outcome : Contents.WORST_FIRST) {
             if (contents.count(outcome) > 0) {
                 page.element("li", contents.count(outcome) + " " + word(outcome), "class", outcome.toString());
             }
@@ -66,7 +67,7 @@ final class Page {
         page.element("a", "Cautions", "href", "#cautions");
         page.element("a", "Settings", "href", "#settings");
         if (contents.order().isPresent()) {
-            page.element("a", "Order of work", "href", "#order");
+            page.element("a", SectionCode.ORDER_OF_WORK.toString(), "href", "#order");
         }
         if (!contents.budgets().isEmpty()) {
             page.element("a", "Budgets", "href", "#budgets");
@@ -76,7 +77,7 @@ final class Page {
         page.close().close();
     }
 
-    private static String word(PlanCheck.Outcome outcome) {
+    private static String word(Outcome outcome) {
         return outcome.toString().toUpperCase(Locale.ROOT);
     }
 
@@ -99,7 +100,7 @@ final class Page {
         page.element("h3", check.name());
         page.open("p");
         page.element("span", check.found(), "class", "found");
-        page.element("span", " allowed: " + check.allowed(), "class", "quiet");
+        page.element("span", " limit: " + check.allowed(), "class", "quiet");
         page.close();
         page.element("p", check.todo(), "class", "todo");
         page.close();
@@ -173,7 +174,7 @@ final class Page {
 
     private void order(OrderPlan order) {
         page.open("section", "id", "order");
-        page.element("h2", "Order of work");
+        page.element("h2", SectionCode.ORDER_OF_WORK.toString());
         if (order.steps().isEmpty()) {
             page.element("p", Wording.NO_ORDER, "class", "first");
         }

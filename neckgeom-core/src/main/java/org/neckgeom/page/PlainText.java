@@ -12,6 +12,7 @@ import org.neckgeom.order.Conflict;
 import org.neckgeom.order.OrderPlan;
 import org.neckgeom.order.Remedy;
 import org.neckgeom.plan.PlanCheck;
+import org.neckgeom.plan.SectionCode;
 
 /** The sheet as plain text for a terminal: the page's order, no line longer than 80 characters unless one word is. */
 final class PlainText {
@@ -66,8 +67,8 @@ final class PlainText {
         }
         for (PlanCheck check : contents.worstFirst()) {
             String mark = check.outcome().toString().toUpperCase(Locale.ROOT);
-            wrapped(mark + "  ", check.name() + ": " + check.found() + ", allowed: " + check.allowed());
-            wrapped("      ", "next: " + check.todo());
+            wrapped(mark + "  ", check.name() + ": " + check.found() + ", limit: " + check.allowed());
+            wrapped("      ", "Do: " + check.todo());
         }
     }
 
@@ -86,7 +87,7 @@ final class PlainText {
     }
 
     private void order(OrderPlan order) {
-        heading("Order of work", '-');
+        heading(SectionCode.ORDER_OF_WORK.toString(), '-');
         if (order.steps().isEmpty()) {
             wrapped("", Wording.NO_ORDER);
         }

@@ -6,8 +6,7 @@ import java.util.stream.Collectors;
 import org.neckgeom.board.Fret;
 import org.neckgeom.board.FretTable;
 import org.neckgeom.drawing.Stations;
-import org.neckgeom.plan.NeckPlan;
-import org.neckgeom.plan.PlanCheck;
+import org.neckgeom.plan.Job;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
 
@@ -20,21 +19,21 @@ import org.neckgeom.text.Report;
  */
 public final class Sheet {
 
-    private final NeckPlan plan;
+    private final Job job;
     private final Contents contents;
 
-    private Sheet(NeckPlan plan) {
-        this.plan = plan;
-        this.contents = Contents.of(plan);
+    private Sheet(Job job) {
+        this.job = job;
+        this.contents = Contents.of(job);
     }
 
     /**
-     * {@return the sheet of a plan}
+     * {@return the sheet of a job's plan}
      *
-     * @param plan the plan
+     * @param job the job
      */
-    public static Sheet of(NeckPlan plan) {
-        return new Sheet(Objects.requireNonNull(plan, "plan"));
+    public static Sheet of(Job job) {
+        return new Sheet(Objects.requireNonNull(job, "job"));
     }
 
     /**
@@ -61,14 +60,14 @@ public final class Sheet {
      * lines parted by line feeds} Figures to twelve digits, decimal point.
      */
     public String fretCsv() {
-        String unit = plan.style().unit().symbol();
+        String unit = job.style().unit().symbol();
         StringBuilder csv = new StringBuilder(line("fret", "from nut " + unit, "from last " + unit, "width " + unit));
-        for (Fret fret : FretTable.of(plan.design()).frets()) {
+        for (Fret fret : FretTable.of(job.neck()).frets()) {
             csv.append(line(
                     String.valueOf(fret.number()),
                     figure(fret.fromNutMm()),
                     figure(fret.fromLast().libraryValue()),
-                    figure(2 * plan.design().halfWidthAtMm(fret.fromNutMm()))));
+                    figure(2 * job.neck().halfWidthAtMm(fret.fromNutMm()))));
         }
         return csv.toString();
     }
@@ -79,7 +78,7 @@ public final class Sheet {
      * that deep or deeper; lines parted by line feeds}
      */
     public String stationCsv() {
-        String unit = " " + plan.style().unit().symbol();
+        String unit = " " + job.style().unit().symbol();
         StringBuilder csv = new StringBuilder(line(
                 "station",
                 "from nut" + unit,
@@ -87,13 +86,13 @@ public final class Sheet {
                 "wood depth" + unit,
                 "channel depth" + unit,
                 "wood left" + unit));
-        Stations stations = Stations.of(plan);
+        Stations stations = Stations.of(job.plan());
         for (Stations.Station station : stations.listed()) {
             double x = station.x();
             csv.append(line(
                     station.name(),
                     figure(station.fromNut()),
-                    figure(2 * plan.design().halfWidthAtMm(x)),
+                    figure(2 * job.neck().halfWidthAtMm(x)),
                     figure(stations.backDepth(x)),
                     stations.channelDepth(x).map(this::figure).orElse(""),
                     stations.woodAt(x).map(wood -> figure(wood.woodMm())).orElse("")));
@@ -102,7 +101,7 @@ public final class Sheet {
     }
 
     private String figure(double mm) {
-        return Numbers.plain(plan.style().unit().fromLibrary(mm));
+        return Numbers.plain(job.style().unit().fromLibrary(mm));
     }
 
     private static String line(String... cells) {
@@ -118,23 +117,19 @@ public final class Sheet {
     /** True for the sheet of the same contents. */
     @Override
     public boolean equals(Object other) {
-        return other instanceof Sheet that && plan.equals(that.plan);
+        return other instanceof Sheet that && job.equals(that.job);
     }
 
     @Override
     public int hashCode() {
-        return plan.hashCode();
+        return job.hashCode();
     }
 
     /** Returns what the sheet is of, and how its checks stand. */
     @Override
     public String toString() {
         return Report.titled("Sheet: " + contents.design().name())
-                .row(
-                        "checks",
-                        contents.count(PlanCheck.Outcome.STOP) + " to stop for, "
-                                + contents.count(PlanCheck.Outcome.OPEN) + " open, "
-                                + contents.count(PlanCheck.Outcome.GOOD) + " good")
+                .row("checks", job.plan().status().counts())
                 .row("settings", contents.sections().size() + " sections")
                 .note(
                         "toText() for a terminal, toHtml() for a page with drawings, fretCsv() and stationCsv() for tables")

@@ -25,15 +25,15 @@
  *     .back(BackProfile.between(mm(14.5), mm(16.5)).rounded())
  *     .frets(20).bodyAtFret(14)
  *     .rod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)));
- * var plan = NeckPlan.of(neck, Blank.ofLength(mm(640)).section(mm(60), mm(25)), Shop.with(Cutter.straight(mm(6))));
- * println(Sheet.of(plan));
+ * var job = Job.of(neck, Blank.ofLength(mm(640)).section(mm(60), mm(25)), Shop.with(Cutter.straight(mm(6))));
+ * println(Sheet.of(job));
  * }</pre>
  *
  * <p>prints
  *
  * <pre>{@code
  * Sheet: Practice neck
- *   checks    0 to stop for, 1 open, 4 good
+ *   checks    4 of 5 checks OK, 1 open
  *   settings  7 sections
  *   toText() for a terminal, toHtml() for a page with drawings, fretCsv() and stationCsv() for tables
  * }</pre>

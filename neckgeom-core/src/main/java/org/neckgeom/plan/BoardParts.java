@@ -15,7 +15,6 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
 import org.neckgeom.neck.Fingerboard;
 import org.neckgeom.neck.Neck;
-import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.units.Amount;
 
 /** The parts of a plan that lie on top of the neck: the board's crown, and the strings across it. */
@@ -23,43 +22,39 @@ final class BoardParts {
 
     private BoardParts() {}
 
-    static List<PlanPart> of(NeckPlan plan) {
+    static List<PlanPart> of(Stages plan) {
         List<PlanPart> parts = new ArrayList<>();
-        boolean crowned = plan.design().fingerboard().crown() != Fingerboard.Crown.FLAT;
-        if (crowned || plan.design().fingerboard().fallAway().isPresent()) {
+        boolean crowned = plan.neck().fingerboard().crown() != Fingerboard.Crown.FLAT;
+        if (crowned || plan.neck().fingerboard().fallAway().isPresent()) {
             parts.add(board(plan));
         }
-        if (StringSpacing.atNut(plan.design()).isPresent()) {
+        if (StringSpacing.atNut(plan.neck()).isPresent()) {
             parts.add(strings(plan));
         }
         return parts;
     }
 
-    /** The widths stand with the frets; here is what the crown leaves of the thickness. */
-    private static PlanPart board(NeckPlan plan) {
-        Neck design = plan.design();
+    /** What the crown leaves of the thickness; the widths are listed with the frets. */
+    private static PlanPart board(Stages plan) {
+        Neck design = plan.neck();
         BoardShape shape = BoardShape.of(design);
-        PlanSection.Draft draft = PlanSection.titled("fingerboard", "Fingerboard", plan.style());
+        PlanSection.Draft draft = PlanSection.titled(SectionCode.FINGERBOARD, plan.style());
         for (int fret : places(design)) {
             BoardSection at = shape.atFret(fret);
             boolean flat = Double.isInfinite(at.radiusMm());
             Statement edges = draft.words(
                             "edges", "{edge:text} thick at the edges, " + (flat ? "flat" : "radius {radius:brief}"))
                     .with("edge", Kind.MM, at.edgeMm());
-            draft.row(
-                    ShapeParts.key(fret),
-                    ShapeParts.label(draft, fret),
-                    flat ? edges : edges.with("radius", Kind.MM, at.radiusMm()));
+            draft.row(key(fret), label(draft, fret), flat ? edges : edges.with("radius", Kind.MM, at.radiusMm()));
         }
         FallAway.of(design).ifPresent(slope -> draft.row("extension", "extension", slope));
         return PlanPart.of(draft);
     }
 
-    private static PlanPart strings(NeckPlan plan) {
-        Neck design = plan.design();
+    private static PlanPart strings(Stages plan) {
+        Neck design = plan.neck();
         StringOverhang overhang = overhang(plan);
-        PlanSection.Draft draft = PlanSection.titled(
-                        "strings-across", "Strings across, bass to treble from the centreline", plan.style())
+        PlanSection.Draft draft = PlanSection.titled(SectionCode.STRINGS_ACROSS, plan.style())
                 .row("atTheNut", "at the nut", StringSpacing.atNut(design).orElseThrow())
                 .row(
                         "atTheSaddle",
@@ -73,10 +68,9 @@ final class BoardParts {
         boolean inside = least > 0;
         return PlanPart.of(
                 draft,
-                PlanCheck.of(
-                        "outer-strings-over-the-board",
-                        "outer strings over the board",
-                        inside ? Outcome.GOOD : Outcome.STOP,
+                new PlanCheck(
+                        CheckCode.OUTER_STRINGS_OVER_THE_BOARD,
+                        new Finding.Remaining(plan.style().amount(least)),
                         atLast(draft, Math.min(bass.libraryValue(), treble.libraryValue()), last),
                         draft.words("inside", "inside its edges from nut to last fret"),
                         inside
@@ -94,20 +88,32 @@ final class BoardParts {
                 .with("fret", Kind.WHOLE, fret);
     }
 
-    /** The saddle stands where the neck set puts it; at the end of the scale where none is told. */
-    private static StringOverhang overhang(NeckPlan plan) {
-        Neck design = plan.design();
+    /** The saddle is where the neck set puts it; without a neck set, at the end of the scale. */
+    private static StringOverhang overhang(Stages plan) {
+        Neck design = plan.neck();
         StringOverhang square = StringOverhang.of(
                 design,
                 StringSpacing.atNut(design).orElseThrow(),
                 StringSpacing.atSaddle(design).orElseThrow());
         StringOverhang plain = FannedFrets.of(design).map(square::between).orElse(square);
-        double back = plan.neckSet()
+        double back = plan.shape()
+                .neckSet()
                 .map(set -> set.reach().libraryValue()
                         + design.bodyJointMm()
                         - design.scale().lengthMm())
                 .orElse(0.0);
         return back > 0 ? plain.compensation(plan.style().amount(back)) : plain;
+    }
+
+    /** Of the row of a fret; the nut is fret 0. */
+    static String key(int fret) {
+        return fret == 0 ? "nut" : "fret" + fret;
+    }
+
+    static Statement label(PlanSection.Draft draft, int fret) {
+        return fret == 0
+                ? draft.words("nut", "nut")
+                : draft.words("fret", "fret {fret}").with("fret", Kind.WHOLE, fret);
     }
 
     /** The nut, the body joint and the last fret, each once. */

@@ -17,39 +17,34 @@ import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Verdict;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Neck;
-import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.units.LengthStyle;
 
 /** The parts of a plan that belong to a channel that is cut: where it came to lie, and whether its rod goes in. */
 final class CutParts {
 
-    static final String CENTRED = "channel-centred";
-    static final String CENTRED_NAME = "channel centred";
-    private static final String WIDER = "wider";
     private static final List<NeckFeature> SIZES = List.of(
             NeckFeature.CHANNEL_DEPTH, NeckFeature.CHANNEL_WIDTH, NeckFeature.CHANNEL_START, NeckFeature.CHANNEL_END);
 
     private CutParts() {}
 
     /** What is left to judge of the centring: no fence moves the slot any more. */
-    static PlanPart centring(NeckPlan plan, PlanSection.Draft draft) {
-        Limits<Length> limits = Limits.within(plan.centredWithin());
-        Optional<Estimate<Length>> read = plan.readings().of(NeckFeature.SLOT_OFFSET);
+    static PlanPart centring(Stages plan, PlanSection.Draft draft) {
+        Limits<Length> limits = Limits.within(plan.job().slotLimit());
+        Optional<Estimate<Length>> read = plan.measured().of(NeckFeature.SLOT_OFFSET);
         if (read.isEmpty()) {
-            Statement found = plan.steps().isEmpty()
+            Statement found = plan.job().steps().isEmpty()
                     ? draft.words("not-read", "not read")
                     : draft.words("by-the-trial-cuts", "{offset} by the trial cuts")
-                            .with("offset", Kind.ANSWER, plan.slotPlace().worst());
+                            .with("offset", Kind.ANSWER, plan.slot().place().worst());
             return PlanPart.of(
                     draft.row(
                                     "done",
                                     "done",
                                     draft.words("cut", "the channel is cut; where it came to lie has not been read"))
                             .row("limit", "limit", Kind.LIMITS, limits),
-                    PlanCheck.of(
-                            CENTRED,
-                            CENTRED_NAME,
-                            Outcome.OPEN,
+                    new PlanCheck(
+                            CheckCode.CHANNEL_CENTRED,
+                            new Finding.Pending(Finding.Missing.SLOT_OFFSET, Optional.of(limits)),
                             found,
                             plan.limit(limits),
                             draft.words("read-both-walls", "Read both walls on the neck itself.")));
@@ -63,20 +58,18 @@ final class CutParts {
         return PlanPart.of(draft, centred(plan, Verdict.of(read.get(), limits)));
     }
 
-    private static SlotOffset offset(NeckPlan plan, Estimate<Length> estimate) {
+    private static SlotOffset offset(Stages plan, Estimate<Length> estimate) {
         LengthStyle style = plan.style();
         return SlotOffset.of(style.amount(estimate.libraryValue()), style.amount(estimate.libraryUncertainty()));
     }
 
     /** A slot off the middle costs wood on one side; what is located on it follows it. */
-    private static PlanCheck centred(NeckPlan plan, Verdict<Length> verdict) {
+    private static PlanCheck centred(Stages plan, Verdict<Length> verdict) {
         double spare = spareMm(plan);
         boolean outside = verdict.call() == Decision.OUTSIDE;
-        Outcome outcome = verdict.call() == Decision.WITHIN
-                ? Outcome.GOOD
-                : outside && !(spare > 0) ? Outcome.STOP : Outcome.OPEN;
+        Finding finding = new Finding.Measured(verdict, spare > 0 ? Outcome.OPEN : Outcome.STOP);
         Statement next = !outside
-                ? outcome == Outcome.GOOD
+                ? finding.outcome() == Outcome.OK
                         ? plan.words("locate-on-the-channel", "Locate taper, heel and board on the channel.")
                         : plan.words("read-again", "Not sure: read again, or read better.")
                 : (spare > 0
@@ -89,14 +82,18 @@ final class CutParts {
                                         "The neck no longer fits the blank about this channel, by {spare:size brief}:"
                                                 + " glue a strip to that edge before tapering."))
                         .with("spare", Kind.MM, spare);
-        return PlanCheck.of(
-                CENTRED, CENTRED_NAME, outcome, offset(plan, verdict.estimate()), plan.limit(verdict.limits()), next);
+        return new PlanCheck(
+                CheckCode.CHANNEL_CENTRED,
+                finding,
+                offset(plan, verdict.estimate()),
+                plan.limit(verdict.limits()),
+                next);
     }
 
     /** What the blank has outside the neck on the side to which the slot lies, at the wider of nut and body joint. */
-    private static double spareMm(NeckPlan plan) {
-        Neck design = plan.design();
-        SlotPlace place = plan.slotPlace();
+    private static double spareMm(Stages plan) {
+        Neck design = plan.neck();
+        SlotPlace place = plan.slot().place();
         return Stream.of(0.0, design.bodyJointMm())
                 .mapToDouble(
                         x -> plan.blank().widthAtMm(x) / 2 - design.halfWidthAtMm(x) - Math.abs(place.offsetMmAt(x)))
@@ -105,17 +102,17 @@ final class CutParts {
     }
 
     /** The section on the channel, cut or not. */
-    static PlanSection.Draft section(NeckPlan plan) {
-        return PlanSection.titled("channel", "Channel for the rod", plan.style());
+    static PlanSection.Draft section(Stages plan) {
+        return PlanSection.titled(SectionCode.CHANNEL, plan.style());
     }
 
-    static PlanPart channel(NeckPlan plan, Optional<PlanCheck> pastTheJoint) {
-        Channel cut = plan.asMade().channel();
+    static PlanPart channel(Stages plan, Optional<PlanCheck> pastTheJoint) {
+        Channel cut = plan.made().channel();
         PlanSection.Draft draft = section(plan);
         draft.row("done", "done", draft.words("cut", "cut: {channel}").with("channel", Kind.ANSWER, cut));
         List<String> unread = new ArrayList<>();
         for (NeckFeature size : SIZES) {
-            plan.readings()
+            plan.measured()
                     .of(size)
                     .ifPresentOrElse(
                             reading -> draft.row(
@@ -135,8 +132,8 @@ final class CutParts {
         return new PlanPart(draft.done(), checks);
     }
 
-    private static double drawnMm(NeckPlan plan, NeckFeature size) {
-        Channel channel = plan.design().channel().orElseThrow();
+    private static double drawnMm(Stages plan, NeckFeature size) {
+        Channel channel = plan.job().channel();
         return switch (size) {
             case CHANNEL_DEPTH -> channel.depthMm();
             case CHANNEL_WIDTH -> channel.widthMm();
@@ -145,44 +142,28 @@ final class CutParts {
         };
     }
 
-    private static List<PlanCheck> rodFits(NeckPlan plan, Channel cut) {
-        MeasuredNeck read = plan.readings();
+    private static List<PlanCheck> rodFits(Stages plan, Channel cut) {
+        MeasuredNeck read = plan.measured();
         List<PlanCheck> checks = new ArrayList<>();
         read.of(NeckFeature.CHANNEL_DEPTH)
                 .ifPresent(depth -> checks.add(fits(
-                        plan,
-                        "channel-deep-enough",
-                        "channel deep enough for the rod",
-                        depth,
-                        cut.rod().heightMm() + cut.coverMm(),
-                        "deeper")));
+                        plan, CheckCode.CHANNEL_DEEP_ENOUGH, depth, cut.rod().heightMm() + cut.coverMm(), "deeper")));
         read.of(NeckFeature.CHANNEL_WIDTH)
                 .ifPresent(width -> checks.add(fits(
-                        plan,
-                        "channel-wide-enough",
-                        "channel wide enough for the rod",
-                        width,
-                        cut.rod().widthMm(),
-                        WIDER)));
+                        plan, CheckCode.CHANNEL_WIDE_ENOUGH, width, cut.rod().widthMm(), "wider")));
         if (read.has(NeckFeature.CHANNEL_START) || read.has(NeckFeature.CHANNEL_END)) {
             Estimate<Length> length = Estimate.ofLibrary(
                     cut.lengthMm(),
                     StrictMath.hypot(u(read, NeckFeature.CHANNEL_START), u(read, NeckFeature.CHANNEL_END)),
                     Double.POSITIVE_INFINITY,
                     plan.style().unit());
-            checks.add(fits(
-                    plan,
-                    "channel-long-enough",
-                    "channel long enough for the rod",
-                    length,
-                    cut.rod().lengthMm(),
-                    "longer"));
+            checks.add(
+                    fits(plan, CheckCode.CHANNEL_LONG_ENOUGH, length, cut.rod().lengthMm(), "longer"));
         }
         if (checks.isEmpty()) {
-            checks.add(PlanCheck.of(
-                    "channel-takes-the-rod",
-                    "channel takes the rod",
-                    Outcome.OPEN,
+            checks.add(new PlanCheck(
+                    CheckCode.CHANNEL_TAKES_THE_ROD,
+                    new Finding.Pending(Finding.Missing.CHANNEL_DEPTH, Optional.empty()),
                     plan.words("not-read", "not read"),
                     plan.words("size-of-the-rod", "the rod's size or more"),
                     plan.words("read-the-depth", "Read its depth at both ends before the rod goes in.")));
@@ -194,14 +175,13 @@ final class CutParts {
         return read.of(feature).map(Estimate::libraryUncertainty).orElse(0.0);
     }
 
-    private static PlanCheck fits(
-            NeckPlan plan, String code, String name, Estimate<Length> reading, double needed, String more) {
+    private static PlanCheck fits(Stages plan, CheckCode code, Estimate<Length> reading, double needed, String more) {
         LengthStyle style = plan.style();
         Limits<Length> limits = Limits.atLeast(style.amount(needed));
-        boolean closed = plan.readings().has(NeckFeature.FINGERBOARD_OFFSET);
-        Outcome outcome = AsMade.outcome(Verdict.of(reading, limits));
-        Statement next = switch (outcome) {
-            case GOOD -> plan.words("try-the-rod", "Try the rod in it, then lay it in.");
+        boolean closed = plan.measured().has(NeckFeature.FINGERBOARD_OFFSET);
+        Finding finding = new Finding.Measured(Verdict.of(reading, limits), Outcome.STOP);
+        Statement next = switch (finding.outcome()) {
+            case OK -> plan.words("try-the-rod", "Try the rod in it, then lay it in.");
             case OPEN -> plan.words("try-or-read", "Not sure: try the rod in it, or read better.");
             case STOP ->
                 plan.words(
@@ -209,17 +189,16 @@ final class CutParts {
                                 closed
                                         ? "The board is on over a channel that is {missing:size small} too small for its"
                                                 + " rod: was one of the two misread?"
-                                        : more.equals(WIDER)
+                                        : code == CheckCode.CHANNEL_WIDE_ENOUGH
                                                 ? "Make it {missing:size small} wider: the same edge on the fence, the"
                                                         + " fence {missing:size small} away from the cutter: "
                                                         + SecondPass.FENCE_AWAY + ". " + Cautions.FEED + "."
                                                 : "Make it {missing:size small} " + more + ".")
                         .with("missing", Kind.MM, needed - reading.libraryValue());
         };
-        return PlanCheck.of(
+        return new PlanCheck(
                 code,
-                name,
-                outcome,
+                finding,
                 plan.words("reading", "{reading}").with("reading", Kind.ESTIMATE, reading),
                 plan.limit(limits),
                 next);

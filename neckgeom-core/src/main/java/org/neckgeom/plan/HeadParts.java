@@ -18,26 +18,26 @@ import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Verdict;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Neck;
-import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.strength.StringLoad;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.ShopUnits;
 
 /** The part of a plan that belongs to the head: outline, ears, thickness, and each string over the nut to its post. */
 final class HeadParts {
 
     private HeadParts() {}
 
-    static Optional<PlanPart> of(NeckPlan plan) {
-        return plan.asMade().design().head().map(head -> head(plan, head));
+    static Optional<PlanPart> of(Stages plan) {
+        return plan.made().design().head().map(head -> head(plan, head));
     }
 
-    private static PlanPart head(NeckPlan plan, Head head) {
+    private static PlanPart head(Stages plan, Head head) {
         HeadLayout drawn = HeadLayout.of(head);
-        HeadLayout layout = FannedFrets.of(plan.design())
+        HeadLayout layout = FannedFrets.of(plan.neck())
                 .map(fan -> drawn.nutSlanted(fan.slant(0)))
                 .orElse(drawn);
         PlanSection.Draft draft =
-                PlanSection.titled("head", "Head", plan.style()).row("layout", "layout", layout);
+                PlanSection.titled(SectionCode.HEAD, plan.style()).row("layout", "layout", layout);
         double ears = layout.ears(plan.blank().width()).libraryValue();
         draft.row(
                 "ears",
@@ -48,43 +48,41 @@ final class HeadParts {
                         : draft.words("no-ears", "none, the blank is wide enough"));
         List<PlanCheck> checks = new ArrayList<>();
         head.tuners().ifPresent(tuners -> checks.add(tuners(plan, draft, layout, tuners)));
-        if (StringSpacing.atNut(plan.design()).isPresent() && layout.hasPosts()) {
+        if (StringSpacing.atNut(plan.neck()).isPresent() && layout.hasPosts()) {
             checks.add(breaks(plan, draft, layout));
         }
         return new PlanPart(draft.done(), checks);
     }
 
-    private static PlanCheck tuners(NeckPlan plan, PlanSection.Draft draft, HeadLayout layout, Limits<Length> tuners) {
+    private static PlanCheck tuners(Stages plan, PlanSection.Draft draft, HeadLayout layout, Limits<Length> tuners) {
         draft.row("woodForTheTuners", "wood for the tuners", Kind.LIMITS, layout.woodFor(tuners));
         double thick = layout.thickness().libraryValue();
-        Optional<Estimate<Length>> read = plan.readings().of(NeckFeature.HEAD_THICKNESS);
+        Optional<Estimate<Length>> read = plan.measured().of(NeckFeature.HEAD_THICKNESS);
         double u = read.map(Estimate::libraryUncertainty).orElse(0.0);
         Estimate<Length> made = Estimate.ofLibrary(
                 thick, u, Double.POSITIVE_INFINITY, plan.style().unit());
-        Outcome outcome = AsMade.outcome(Verdict.of(made, tuners));
-        Statement next = switch (outcome) {
-            case GOOD ->
+        Finding finding = new Finding.Measured(Verdict.of(made, tuners), Outcome.STOP);
+        Statement next = switch (finding.outcome()) {
+            case OK ->
                 read.isPresent()
                         ? draft.words("leave-it", "Leave it at that.")
                         : draft.words("plane-the-head", "Plane the head to it.");
             case OPEN -> draft.words("try-a-tuner", "Not sure: read again, or try a tuner in a hole.");
             case STOP -> draft.words("other-tuners", "Another thickness of wood or veneer, or other tuners.");
         };
-        return PlanCheck.of(
-                "head-fits-the-tuners",
-                "head fits the tuners",
-                outcome,
+        return new PlanCheck(
+                CheckCode.HEAD_FITS_THE_TUNERS,
+                finding,
                 draft.words("with-veneers", (read.isPresent() ? "{thickness}" : "{thickness:brief}") + " with veneers")
                         .with("thickness", Kind.ESTIMATE, made),
                 plan.limit(tuners),
                 next);
     }
 
-    /** Common practice: under 5 deg a string may buzz in its slot or jump out of it. */
-    private static PlanCheck breaks(NeckPlan plan, PlanSection.Draft draft, HeadLayout layout) {
-        Amount<Length> slot = plan.slotHeight();
-        List<BreakAngle> breaks =
-                layout.breaks(StringSpacing.atNut(plan.design()).orElseThrow(), slot);
+    /** Common practice: under 5 deg a string may buzz in its slot or jump from it. */
+    private static PlanCheck breaks(Stages plan, PlanSection.Draft draft, HeadLayout layout) {
+        Amount<Length> slot = plan.shape().slotHeight();
+        List<BreakAngle> breaks = layout.breaks(StringSpacing.atNut(plan.neck()).orElseThrow(), slot);
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < breaks.size(); i++) {
             double down = Math.toDegrees(breaks.get(i).angle().libraryValue());
@@ -97,17 +95,17 @@ final class HeadParts {
                             .with("down", Kind.RAD, breaks.get(i).angle().libraryValue())
                             .with("aside", Kind.RAD, breaks.get(i).side().libraryValue()));
         }
-        if (plan.design().isReadyForLoad()) {
+        if (plan.neck().isReadyForLoad()) {
             draft.row(
                     "onTheNut",
                     "on the nut",
-                    layout.nutForces(StringSpacing.atNut(plan.design()).orElseThrow(), slot, pulls(plan.design())));
+                    layout.nutForces(StringSpacing.atNut(plan.neck()).orElseThrow(), slot, pulls(plan.neck())));
         }
         boolean enough = least >= BreakAngle.FEW_DEGREES;
-        return PlanCheck.of(
-                "strings-press-on-the-nut",
-                "strings press on the nut",
-                enough ? Outcome.GOOD : Outcome.OPEN,
+        return new PlanCheck(
+                CheckCode.STRINGS_PRESS_ON_THE_NUT,
+                new Finding.Computed(
+                        ShopUnits.deg(least), Limits.atLeast(ShopUnits.deg(BreakAngle.FEW_DEGREES)), Outcome.OPEN),
                 draft.words("least-break", "least break {angle:2}").with("angle", Kind.RAD, Math.toRadians(least)),
                 draft.words("at-least", "{least:2} or more (common practice)")
                         .with("least", Kind.RAD, Math.toRadians(BreakAngle.FEW_DEGREES)),

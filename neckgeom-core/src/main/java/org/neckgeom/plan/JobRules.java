@@ -3,10 +3,12 @@ package org.neckgeom.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.neckgeom.board.BoardShape;
 import org.neckgeom.board.FallAway;
 import org.neckgeom.board.StringPlaces;
 import org.neckgeom.board.StringSpacing;
 import org.neckgeom.fault.Fault;
+import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.neck.Channel;
@@ -19,6 +21,7 @@ import org.neckgeom.units.LengthStyle;
 /** What must hold between the neck, its blank, the shop and what has been read; each fault at the key a maker would change. */
 final class JobRules {
 
+    private static final String UNANSWERABLE = "unanswerable";
     private static final String HEAD_LENGTH = "head.length";
 
     private final Neck design;
@@ -35,12 +38,14 @@ final class JobRules {
     }
 
     /** Refuses with every fault at once. */
-    static void check(Neck design, Blank blank, Shop shop, MeasuredNeck readings) {
-        Optional<Channel> channel = design.channel();
-        if (channel.isEmpty()) {
-            return; // a plan's keys ask for it
+    static void check(Stages stages) {
+        Neck design = stages.neck();
+        Blank blank = stages.blank();
+        Shop shop = stages.shop();
+        if (design.channel().isEmpty()) {
+            return; // a job's keys ask for it
         }
-        JobRules rules = new JobRules(design, channel.get(), blank);
+        JobRules rules = new JobRules(design, stages.job().channel(), blank);
         rules.cutter(shop.cutter().diameterMm(), shop);
         rules.channelStart();
         rules.channelEnd();
@@ -49,11 +54,13 @@ final class JobRules {
         rules.blankLength();
         rules.blankWidth();
         rules.blankThickness();
+        rules.back();
         rules.scarf();
+        rules.neckSet(stages.shape());
         if (rules.strings()) {
             rules.posts();
         }
-        rules.readings(readings);
+        rules.readings(stages.measured());
         if (!rules.faults.isEmpty()) {
             throw Refusal.of(rules.faults);
         }
@@ -155,7 +162,7 @@ final class JobRules {
         }
     }
 
-    /** A head that is scarfed on may come from another board; one that is not must come out of this blank. */
+    /** A head that is scarfed on may come from another board; one that is not comes from this blank. */
     private void blankLength() {
         double joint = design.bodyJointMm();
         double beforeNut = blank.nutFromHeadEndMm();
@@ -194,11 +201,43 @@ final class JobRules {
     }
 
     private void outOfIt(String path, double needed, String what, Object given) {
-        fault(path, "at-least", "be " + text(needed) + " or more: " + what + " must come out of it", given);
+        fault(path, "at-least", "be " + text(needed) + " or more: " + what + " comes from it", given);
     }
 
     private String text(double mm) {
         return blank.style().text(mm);
+    }
+
+    /** The depth runs straight through its two frets: where nothing is left there is no neck to plan. */
+    private void back() {
+        double second = design.scale().fretMm(design.back().secondFret());
+        double last = Math.max(Math.max(second, design.bodyJointMm()), channel.endMm());
+        depthAt(
+                Math.min(0, channel.startMm()),
+                "back.first depth",
+                design.back().firstDepthMm());
+        depthAt(last, "back.second depth", design.back().secondDepthMm());
+    }
+
+    private void depthAt(double x, String path, double given) {
+        if (!(design.backDepthAtMm(x) > 0)) {
+            fault(path, UNANSWERABLE, "leave depth in the back " + brief(x) + " from the nut", brief(given));
+        }
+    }
+
+    private void neckSet(ShapeStage shape) {
+        try {
+            shape.neckSet();
+        } catch (Refusal refusal) {
+            for (Fault fault : refusal.faults()) {
+                boolean isWhole = fault.given().isEmpty();
+                faults.add(new Fault(
+                        isWhole ? "neck set" : "neck set." + fault.path(),
+                        fault.rule(),
+                        isWhole ? "neck set: " + refusal.getMessage() : fault.must(),
+                        fault.given()));
+            }
+        }
     }
 
     private void scarf() {
@@ -214,6 +253,8 @@ final class JobRules {
     private void refused(String path, Runnable question) {
         try {
             question.run();
+        } catch (NoAnswer none) {
+            faults.add(new Fault(path, UNANSWERABLE, none.fault().toString(), ""));
         } catch (Refusal refusal) {
             Fault fault = refusal.faults().get(0);
             String own = String.valueOf(refusal.getMessage());
@@ -250,7 +291,12 @@ final class JobRules {
 
     /** Whether the strings have their places. */
     private boolean strings() {
-        refused("fingerboard", () -> FallAway.of(design));
+        refused("fingerboard", () -> {
+            FallAway.of(design);
+            BoardShape shape = BoardShape.of(design);
+            shape.atFret(0);
+            shape.atFret(design.frets());
+        });
         int before = faults.size();
         refused("strings.across", () -> {
             StringSpacing.atNut(design);

@@ -47,7 +47,7 @@ public enum NeckFeature {
         this.about = about;
     }
 
-    /** What it means, in one line. */
+    /** Its meaning, in one line. */
     String about() {
         return about;
     }

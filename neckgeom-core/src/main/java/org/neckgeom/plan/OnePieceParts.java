@@ -7,32 +7,32 @@ import javax.measure.quantity.Length;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
 import org.neckgeom.head.OnePieceHead;
+import org.neckgeom.measure.Limits;
 import org.neckgeom.order.Operation;
-import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.solid.BackShape;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
 
 /** The part of a plan that belongs to a head in one piece with the shaft: whether the blank holds both. */
 final class OnePieceParts {
 
     private OnePieceParts() {}
 
-    static Optional<PlanPart> of(NeckPlan plan) {
-        if (!plan.isHeadInOnePiece()) {
+    static Optional<PlanPart> of(Stages plan) {
+        if (!plan.shape().isHeadInOnePiece()) {
             return Optional.empty();
         }
-        return plan.asMade().design().head().map(head -> part(plan, OnePieceHead.of(head)));
+        return plan.made().design().head().map(head -> part(plan, OnePieceHead.of(head)));
     }
 
-    private static PlanPart part(NeckPlan plan, OnePieceHead head) {
-        PlanSection.Draft draft = PlanSection.titled("head-in-one-piece", "Head and shaft in one piece", plan.style())
-                .row("head", "head", head);
+    private static PlanPart part(Stages plan, OnePieceHead head) {
+        PlanSection.Draft draft =
+                PlanSection.titled(SectionCode.HEAD_IN_ONE_PIECE, plan.style()).row("head", "head", head);
         if (plan.isDone(Operation.SAW_OUT_THE_HEAD)) {
             return PlanPart.of(draft.row("done", "done", draft.words("sawn", "sawn")));
         }
-        if (plan.isHeadSawnFromTheBlank()) {
-            Amount<Length> shaft =
-                    plan.style().amount(BackShape.of(plan.design()).depthAtMm(0));
+        if (plan.shape().isHeadSawnFromTheBlank()) {
+            Amount<Length> shaft = plan.style().amount(BackShape.of(plan.neck()).depthAtMm(0));
             double meets = head.backMeets(shaft).libraryValue();
             draft.row(
                     "backMeets",
@@ -50,14 +50,14 @@ final class OnePieceParts {
         return new PlanPart(draft.done(), checks);
     }
 
-    private static PlanCheck thick(NeckPlan plan, OnePieceHead head) {
+    private static PlanCheck thick(Stages plan, OnePieceHead head) {
         double needed = head.thicknessMm() + 2 * plan.blank().planingMm();
         boolean holds = plan.blank().thicknessMm() >= needed;
-        boolean turned = plan.isHeadSawnFromTheBlank();
-        return PlanCheck.of(
-                "blank-thick-enough",
-                "blank thick enough for the head",
-                holds ? Outcome.GOOD : Outcome.STOP,
+        boolean turned = plan.shape().isHeadSawnFromTheBlank();
+        return new PlanCheck(
+                CheckCode.BLANK_THICK_ENOUGH,
+                new Finding.Computed(
+                        plan.blank().thickness(), Limits.atLeast(plan.style().amount(needed)), Outcome.STOP),
                 plan.words("thickness", "{thickness}")
                         .with("thickness", Kind.AMOUNT, plan.blank().thickness()),
                 plan.words("at-least", "{least:brief} or more, head and shaft in one piece")
@@ -73,8 +73,8 @@ final class OnePieceParts {
                                 : plan.words("thicker-blank", "A thicker blank, or a thinner head."));
     }
 
-    private static PlanCheck reaches(NeckPlan plan, OnePieceHead head) {
-        double needed = head.lengthMm() + StockParts.shaftEndMm(plan);
+    private static PlanCheck reaches(Stages plan, OnePieceHead head) {
+        double needed = head.lengthMm() + plan.shape().shaftEndMm();
         boolean reaches = plan.blank().lengthMm() >= needed;
         return StockParts.reaches(
                 plan,
@@ -84,25 +84,32 @@ final class OnePieceParts {
                         : plan.words("longer-blank", "A longer blank, or a shorter head."));
     }
 
-    /** A nut line that is not told counts as none: the head then has no room before it. */
-    private static PlanCheck nutLine(NeckPlan plan, OnePieceHead head) {
+    /** Where head and shaft together are longer than the blank no nut line leaves room for both. */
+    private static Finding room(Stages plan, double head, double there, double behind) {
+        LengthStyle style = plan.style();
+        return head > behind
+                ? new Finding.Conflicting(1, true)
+                : new Finding.Computed(
+                        style.amount(there), Limits.between(style.amount(head), style.amount(behind)), Outcome.OPEN);
+    }
+
+    /** A nut line that is not given counts as none: the head then has no room before it. */
+    private static PlanCheck nutLine(Stages plan, OnePieceHead head) {
         double there = plan.blank().nutFromHeadEndMm();
-        double behind = plan.blank().lengthMm() - StockParts.shaftEndMm(plan);
+        double behind = plan.blank().lengthMm() - plan.shape().shaftEndMm();
         boolean enough = there >= head.lengthMm() && there <= behind;
         Statement room = plan.words(
                         "room", head.lengthMm() > behind ? "{least:brief} or more" : "{least:brief} to {most:brief}")
                 .with("least", Kind.MM, head.lengthMm())
                 .with("most", Kind.MM, behind);
-        return PlanCheck.of(
-                "nut-line-leaves-room",
-                "nut line leaves room for head and shaft",
-                enough ? Outcome.GOOD : Outcome.OPEN,
-                there > 0 ? StockParts.fromHeadEnd(plan, there) : plan.words("not-given", "not told"),
+        return new PlanCheck(
+                CheckCode.NUT_LINE_LEAVES_ROOM,
+                room(plan, head.lengthMm(), there, behind),
+                there > 0 ? StockParts.fromHeadEnd(plan, there) : plan.words("not-given", "not given"),
                 room,
                 enough
                         ? plan.words("same-end", "Lay out nut line and stops from the same end.")
                         : plan.words(
-                                "move-the-nut-line",
-                                "Lay the nut line out so that head and shaft both come out of the blank."));
+                                "move-the-nut-line", "Move the nut line so that head and shaft both fit the blank."));
     }
 }

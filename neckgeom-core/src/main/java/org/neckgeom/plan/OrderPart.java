@@ -9,17 +9,16 @@ import org.neckgeom.order.Conflicts;
 import org.neckgeom.order.Operation;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.order.OrderPlan;
-import org.neckgeom.plan.PlanCheck.Outcome;
 
-/** The part of a plan that says in which order things are done. */
+/** The part of a plan that lists the operations in their order. */
 final class OrderPart {
 
     private OrderPart() {}
 
-    static PlanPart of(NeckPlan plan) {
-        OrderOfWork left = plan.order();
-        OrderPlan order = left.plan();
-        PlanSection.Draft draft = PlanSection.titled(PlanSection.ORDER, "Order of work", plan.style());
+    static PlanPart of(Stages plan) {
+        OrderOfWork left = plan.order().left();
+        OrderPlan order = plan.order().plan();
+        PlanSection.Draft draft = PlanSection.titled(SectionCode.ORDER_OF_WORK, plan.style());
         done(plan, left).ifPresent(done -> draft.row("done", "done", done));
         for (OrderPlan.Step step : order.steps()) {
             draft.row(
@@ -31,14 +30,14 @@ final class OrderPart {
         }
         Conflicts clashes = order.clashes();
         if (!clashes.isEmpty()) {
-            draft.row("clashes", "clashes", clashes);
+            draft.row("conflicts", "conflicts", clashes);
         }
         return PlanPart.of(draft, check(draft, order, clashes));
     }
 
-    /** What is done, by its name; what nothing was read on is said apart. */
-    private static Optional<Statement> done(NeckPlan plan, OrderOfWork left) {
-        Set<String> taken = plan.doneWork().taken();
+    /** What is done, by its name; what nothing was read on is listed apart. */
+    private static Optional<Statement> done(Stages plan, OrderOfWork left) {
+        Set<String> taken = plan.order().taken();
         List<String> names = left.finished().stream().map(Operation::name).toList();
         if (names.isEmpty()) {
             return Optional.empty();
@@ -46,35 +45,37 @@ final class OrderPart {
         List<String> known =
                 names.stream().filter(name -> !taken.contains(name)).toList();
         List<String> before = names.stream().filter(taken::contains).toList();
-        return Optional.of(
-                plan.words("done", "{known}" + (before.isEmpty() ? "" : "\ntaken as done, standing before: {before}"))
-                        .with("known", Kind.list(Kind.NAME), known)
-                        .with("before", Kind.list(Kind.NAME), before));
+        return Optional.of(plan.words(
+                        "done",
+                        "{known}" + (before.isEmpty() ? "" : "\ntaken as done, because they come before: {before}"))
+                .with("known", Kind.list(Kind.NAME), known)
+                .with("before", Kind.list(Kind.NAME), before));
     }
 
     private static PlanCheck check(PlanSection.Draft draft, OrderPlan order, Conflicts clashes) {
         int count = clashes.list().size();
         Statement found = count == 0
-                ? draft.words("steps", "{steps} steps, nothing in the way")
+                ? draft.words("steps", "{steps} operations, no conflicts")
                         .with("steps", Kind.WHOLE, order.steps().size())
                 : draft.words(
-                                "clashes",
-                                "{clashes:grouped} {clashes:of clash/clashes}, "
+                                "conflicts",
+                                "{conflicts:grouped} {conflicts:of conflict/conflicts}, "
                                         + (order.works() ? "with a remedy" : "no remedy"))
-                        .with("clashes", Kind.WHOLE, count);
-        Outcome outcome = count == 0 ? Outcome.GOOD : order.works() ? Outcome.OPEN : Outcome.STOP;
-        Statement next = switch (outcome) {
-            case GOOD -> draft.words("keep-to-the-order", "Keep to the order.");
+                        .with("conflicts", Kind.WHOLE, count);
+        Finding finding = new Finding.Conflicting(count, order.works());
+        Statement next = switch (finding.outcome()) {
+            case OK -> draft.words("keep-to-the-order", "Keep to the order.");
             case OPEN ->
-                draft.words("use-the-remedy", "Use the remedy, and count what it adds: see the order of work.");
-            case STOP -> draft.words("change-the-order", "Change what must be kept: see the order of work.");
+                draft.words(
+                        "use-the-remedy", "Use the remedy, and count the error it adds: see the order of operations.");
+            case STOP ->
+                draft.words("change-the-order", "Change the order that was given: see the order of operations.");
         };
-        return PlanCheck.of(
-                "order-of-work",
-                "order of work",
-                outcome,
+        return new PlanCheck(
+                CheckCode.ORDER_OF_WORK,
+                finding,
                 found,
-                draft.words("nothing-missing", "every step finds what it needs"),
+                draft.words("nothing-missing", "no conflicts between operations"),
                 next);
     }
 }

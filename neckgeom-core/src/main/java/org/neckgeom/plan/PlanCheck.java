@@ -1,6 +1,5 @@
 package org.neckgeom.plan;
 
-import java.util.Locale;
 import java.util.Objects;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
@@ -9,66 +8,47 @@ import org.neckgeom.form.Statement;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * One thing held against its limit, such as {@code wood left under the channel: 5.1 mm, 3 mm or more}. Immutable.
+ * One thing held against its limit, such as {@code wood under the channel: 5.1 mm, limit: 3 mm or more}. Immutable.
  *
- * @param code what is checked, lower case with hyphens; stable
- * @param named what is checked, in words
- * @param outcome how it stands
- * @param finding what was found
- * @param limit what is allowed
- * @param next what to do next, by its code
+ * @param code what is checked
+ * @param finding what was found, as data; the outcome follows from it
+ * @param result what was found, in words with its facts
+ * @param limit what is allowed, in words with its facts
+ * @param action what to do next, by its code, with its facts
  */
-public record PlanCheck(String code, Statement named, Outcome outcome, Answer finding, Answer limit, Statement next)
+public record PlanCheck(CheckCode code, Finding finding, Answer result, Answer limit, Statement action)
         implements Answer {
-
-    /** How a check stands. */
-    public enum Outcome {
-        /** It keeps its limit: go on. */
-        GOOD,
-        /** Not known yet, too near the limit to tell, or broken in a way that what is to do next still puts right. */
-        OPEN,
-        /** It breaks its limit: do not cut. */
-        STOP;
-
-        /** Returns such as {@code good}. */
-        @Override
-        public String toString() {
-            return name().toLowerCase(Locale.ROOT);
-        }
-    }
 
     /**
      * Checks that nothing is missing.
      *
      * @param code what is checked
-     * @param named in words
-     * @param outcome how it stands
-     * @param finding what was found
+     * @param finding what was found, as data
+     * @param result what was found
      * @param limit what is allowed
-     * @param next what to do next
+     * @param action what to do next
      */
     public PlanCheck {
         Objects.requireNonNull(code, "code");
-        Objects.requireNonNull(named, "named");
-        Objects.requireNonNull(outcome, "outcome");
         Objects.requireNonNull(finding, "finding");
+        Objects.requireNonNull(result, "result");
         Objects.requireNonNull(limit, "limit");
-        Objects.requireNonNull(next, "next");
+        Objects.requireNonNull(action, "action");
     }
 
-    /** A check whose name has no figure, in words that may name no facts. */
-    static PlanCheck of(String code, String name, Outcome outcome, Answer finding, Answer limit, Statement next) {
-        return new PlanCheck(code, Statement.of(code, name, next.style()), outcome, finding, limit, next);
+    /** {@return how it is decided} */
+    public Outcome outcome() {
+        return finding.outcome();
     }
 
     /** {@return what is checked, in words, such as {@code channel centred}} */
     public String name() {
-        return named.toString();
+        return code.toString();
     }
 
     /** {@return what was found, in words, with unit} */
     public String found() {
-        return finding.text(style());
+        return result.text(style());
     }
 
     /** {@return what is allowed, in words, with unit} */
@@ -78,30 +58,36 @@ public record PlanCheck(String code, Statement named, Outcome outcome, Answer fi
 
     /** {@return what to do next, in words; one or more sentences} */
     public String todo() {
-        return next.toString();
+        return action.toString();
     }
 
     @Override
     public Form<PlanCheck> form() {
-        return Form.<PlanCheck>of(code)
-                .fact("outcome", Kind.code(Outcome.class), "good, open or stop", PlanCheck::outcome)
+        return Form.<PlanCheck>of(code.code())
+                .fact("outcome", Kind.code(Outcome.class), "ok, open or stop", PlanCheck::outcome)
+                .fact("name", Kind.NAME, "what is checked", PlanCheck::name)
+                .factIfAny("value", Kind.AMOUNT, "what was found", check -> check.finding.value())
+                .factIfAny("limits", Kind.LIMITS, "what is allowed", check -> check.finding.limits())
+                .factIfAny("verdict", Kind.VERDICT, "measured value against limits", check -> check.finding.verdict())
                 .fact(
-                        "name",
-                        Kind.NAME,
-                        "what is checked",
-                        (PlanCheck check, LengthStyle style) -> check.named.text(style))
-                .fact("result", Kind.ANSWER, "what was found", PlanCheck::finding)
-                .fact("limit", Kind.ANSWER, "what is allowed", PlanCheck::limit)
-                .fact("next", Kind.ANSWER, "what to do next", PlanCheck::next)
-                .finds(code, "{outcome}  {name}: {result} (allowed: {limit}). {next}");
+                        "conformanceProbability",
+                        Kind.PROBABILITY,
+                        "that the limits are kept; nothing where not known",
+                        check -> check.finding.conformanceProbability().orElse(Double.NaN))
+                .fact("result", Kind.ANSWER, "what was found, with its facts", PlanCheck::result)
+                .fact("limit", Kind.ANSWER, "what is allowed, with its facts", PlanCheck::limit)
+                .fact("action", Kind.ANSWER, "what to do next", PlanCheck::action)
+                .phrase("mark", check -> check.outcome() == Outcome.OK, "OK")
+                .phrase("mark", "{outcome}")
+                .finds(code.code(), "{mark}  {name}: {result}, limit: {limit}. {action}");
     }
 
     @Override
     public LengthStyle style() {
-        return next.style();
+        return action.style();
     }
 
-    /** Returns one line: outcome, name, what was found, what is allowed, what to do. */
+    /** Returns one line: outcome, what is checked, what was found, its limit, what to do. */
     @Override
     public String toString() {
         return text(style());

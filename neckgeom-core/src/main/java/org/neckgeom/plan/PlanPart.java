@@ -1,9 +1,12 @@
 package org.neckgeom.plan;
 
 import java.util.List;
+import org.neckgeom.fault.Fault;
+import org.neckgeom.form.Kind;
+import org.neckgeom.form.Statement;
 
 /**
- * One part of a plan with what it holds against limits.
+ * One section of a plan with its checks.
  *
  * @param section what to read
  * @param checks what to keep
@@ -12,5 +15,10 @@ record PlanPart(PlanSection section, List<PlanCheck> checks) {
 
     static PlanPart of(PlanSection.Draft draft, PlanCheck... checks) {
         return new PlanPart(draft.done(), List.of(checks));
+    }
+
+    /** A sentence for what has no answer. */
+    static Statement why(Stages plan, Fault why) {
+        return plan.words("no-answer", "{why}").with("why", Kind.NAME, why.toString());
     }
 }

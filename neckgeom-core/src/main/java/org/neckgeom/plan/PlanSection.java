@@ -16,15 +16,6 @@ import org.neckgeom.units.LengthStyle;
 /** One part of a plan: a heading, rows that are answers or statements, and notes under them. Immutable. */
 public final class PlanSection extends LeanAnswer {
 
-    /** Code of the section that lists the steps of the work. */
-    public static final String ORDER = "order-of-work";
-
-    /** Code of the section that lists the frets. */
-    public static final String FRETS = "frets";
-
-    /** Code of the section that lists both ends of fanned frets. */
-    public static final String FANNED = "fanned-frets";
-
     private final String code;
     private final String title;
     private final List<Row> rows;
@@ -55,10 +46,10 @@ public final class PlanSection extends LeanAnswer {
     }
 
     /**
-     * A row: what it is about, and the answer.
+     * A row: its label, and the answer.
      *
      * @param key in data, such as {@code afterEachPass}; stable
-     * @param named what it is, in words
+     * @param named its label, in words
      * @param answer its facts
      */
     public record Row(String key, Statement named, Answer answer) {
@@ -67,7 +58,7 @@ public final class PlanSection extends LeanAnswer {
          * Checks that nothing is missing.
          *
          * @param key in data
-         * @param named what it is
+         * @param named its label
          * @param answer its facts
          */
         public Row {
@@ -76,7 +67,7 @@ public final class PlanSection extends LeanAnswer {
             Objects.requireNonNull(answer, "answer");
         }
 
-        /** {@return what it is, in words, such as {@code passes}; may be empty} */
+        /** {@return the label, such as {@code passes}; may be empty} */
         public String label() {
             return named.toString();
         }
@@ -183,8 +174,8 @@ public final class PlanSection extends LeanAnswer {
         return rendered(style()).toString();
     }
 
-    static Draft titled(String code, String title, LengthStyle style) {
-        return new Draft(code, title, style);
+    static Draft titled(SectionCode code, LengthStyle style) {
+        return new Draft(code.code(), code.toString(), style);
     }
 
     /** A section being written. */

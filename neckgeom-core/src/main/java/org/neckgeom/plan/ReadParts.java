@@ -13,10 +13,9 @@ import org.neckgeom.form.Statement;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.neck.Head;
 import org.neckgeom.order.Operation;
-import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.units.LengthStyle;
 
-/** The part of a plan that lists what has been read on the neck, and says where readings contradict each other. */
+/** The part of a plan that lists what has been read on the neck, and where readings contradict each other. */
 final class ReadParts {
 
     /** Two readings of one thing farther apart than three of their standard uncertainties are not of one thing. */
@@ -26,14 +25,14 @@ final class ReadParts {
 
     private ReadParts() {}
 
-    static Optional<PlanPart> of(NeckPlan plan) {
-        return plan.readings().isEmpty() ? Optional.empty() : Optional.of(read(plan));
+    static Optional<PlanPart> of(Stages plan) {
+        return plan.measured().isEmpty() ? Optional.empty() : Optional.of(read(plan));
     }
 
-    private static PlanPart read(NeckPlan plan) {
-        MeasuredNeck readings = plan.readings();
+    private static PlanPart read(Stages plan) {
+        MeasuredNeck readings = plan.measured();
         LengthStyle style = plan.style();
-        PlanSection.Draft draft = PlanSection.titled("readings", "Read on the neck", style);
+        PlanSection.Draft draft = PlanSection.titled(SectionCode.READINGS, style);
         for (NeckFeature feature : NeckFeature.values()) {
             readings.of(feature)
                     .ifPresent(reading -> draft.row(feature.key(), feature.toString(), Kind.ESTIMATE, reading));
@@ -47,24 +46,23 @@ final class ReadParts {
                     draft.words("back-at", "back at {station:brief}").with("station", Kind.MM, x),
                     draft.words("depth", "{depth}; drawn {drawn:brief}")
                             .with("depth", Kind.ESTIMATE, back.getValue())
-                            .with("drawn", Kind.MM, plan.asMade().drawnDepthMm(x)));
+                            .with("drawn", Kind.MM, plan.made().drawnDepthMm(x)));
         }
         return PlanPart.of(
                 draft.note("in-place-of", "each takes the place of what was assumed, and the rest is judged on it"),
                 agree(plan));
     }
 
-    private static PlanCheck agree(NeckPlan plan) {
+    private static PlanCheck agree(Stages plan) {
         List<Statement> quarrels = quarrels(plan);
         LengthStyle style = plan.style();
         boolean agree = quarrels.isEmpty();
-        return PlanCheck.of(
-                "readings-agree",
-                "readings agree",
-                agree ? Outcome.GOOD : Outcome.OPEN,
+        return new PlanCheck(
+                CheckCode.READINGS_AGREE,
+                new Finding.Conflicting(quarrels.size(), true),
                 agree
                         ? plan.words("readings", "{count:of reading/readings}")
-                                .with("count", Kind.WHOLE, plan.readings().count())
+                                .with("count", Kind.WHOLE, plan.measured().count())
                         : quarrels.get(0),
                 plan.words("no-contradiction", "no two contradict each other"),
                 agree ? plan.words("go-on", "Go on with what is left.") : readAgain(style, quarrels));
@@ -85,7 +83,7 @@ final class ReadParts {
         return again;
     }
 
-    private static List<Statement> quarrels(NeckPlan plan) {
+    private static List<Statement> quarrels(Stages plan) {
         List<Statement> quarrels = new ArrayList<>();
         channelUnread(plan).ifPresent(quarrels::add);
         tooDeep(plan).ifPresent(quarrels::add);
@@ -96,8 +94,8 @@ final class ReadParts {
     }
 
     /** What closes or undercuts the channel has been read, and nothing of the channel. */
-    private static Optional<Statement> channelUnread(NeckPlan plan) {
-        MeasuredNeck read = plan.readings();
+    private static Optional<Statement> channelUnread(Stages plan) {
+        MeasuredNeck read = plan.measured();
         Set<String> proofs = read.proofs().keySet();
         if (proofs.contains(Operation.CUT_ROD_CHANNEL)) {
             return Optional.empty();
@@ -112,19 +110,19 @@ final class ReadParts {
                         late + ", of the channel under it nothing: it is taken as drawn, if it was cut before"));
     }
 
-    private static Optional<Statement> tooDeep(NeckPlan plan) {
+    private static Optional<Statement> tooDeep(Stages plan) {
         double thick = plan.blank().thicknessMm();
-        Optional<Estimate<Length>> depth = plan.readings().of(NeckFeature.CHANNEL_DEPTH);
+        Optional<Estimate<Length>> depth = plan.measured().of(NeckFeature.CHANNEL_DEPTH);
         if (depth.filter(read -> read.libraryValue() >= thick).isPresent()) {
             return Optional.of(plan.words(
                             "channel-too-deep", "the channel reads {depth:brief} deep in a blank {blank:brief} thick")
                     .with("depth", Kind.MM, depth.get().libraryValue())
                     .with("blank", Kind.MM, thick));
         }
-        boolean hasHeel = plan.design().heel().isPresent();
-        double shaft = hasHeel ? plan.asMade().heelStartMm() : Double.POSITIVE_INFINITY;
+        boolean hasHeel = plan.neck().heel().isPresent();
+        double shaft = hasHeel ? plan.made().heelStartMm() : Double.POSITIVE_INFINITY;
         for (Map.Entry<Double, Estimate<Length>> back :
-                plan.readings().backDepths().entrySet()) {
+                plan.measured().backDepths().entrySet()) {
             double over = back.getValue().libraryValue() - thick;
             if (back.getKey() < shaft && over > APART * back.getValue().libraryUncertainty() + HAIR) {
                 return Optional.of(plan.words(
@@ -138,10 +136,10 @@ final class ReadParts {
         return Optional.empty();
     }
 
-    private static Optional<Statement> carvedThrough(NeckPlan plan) {
-        AsMade made = plan.asMade();
+    private static Optional<Statement> carvedThrough(Stages plan) {
+        MeasuredStage made = plan.made();
         for (Map.Entry<Double, Estimate<Length>> back :
-                plan.readings().backDepths().entrySet()) {
+                plan.measured().backDepths().entrySet()) {
             double floor = made.channel().depthAtMm(back.getKey());
             if (floor >= back.getValue().libraryValue()) {
                 return Optional.of(plan.words(
@@ -156,12 +154,12 @@ final class ReadParts {
         return Optional.empty();
     }
 
-    private static Optional<Statement> slotElsewhere(NeckPlan plan) {
-        Optional<Estimate<Length>> read = plan.readings().of(NeckFeature.SLOT_OFFSET);
-        if (read.isEmpty() || plan.steps().isEmpty()) {
+    private static Optional<Statement> slotElsewhere(Stages plan) {
+        Optional<Estimate<Length>> read = plan.measured().of(NeckFeature.SLOT_OFFSET);
+        if (read.isEmpty() || plan.job().steps().isEmpty()) {
             return Optional.empty();
         }
-        SlotOffset promised = plan.rounds().place().start();
+        SlotOffset promised = plan.slot().rounds().place().start();
         double apart = read.get().libraryValue() - promised.amountMm();
         double u = StrictMath.hypot(read.get().libraryUncertainty(), promised.uncertaintyMm());
         return Math.abs(apart) > APART * u + HAIR
@@ -175,10 +173,10 @@ final class ReadParts {
     }
 
     /** A saw is set to half a degree; a scarf farther off than that and its reading was drawn otherwise. */
-    private static Optional<Statement> scarfElsewhere(NeckPlan plan) {
+    private static Optional<Statement> scarfElsewhere(Stages plan) {
         double most = Math.toRadians(5);
-        return plan.readings().scarfAngle().flatMap(read -> {
-            double drawn = plan.design().head().map(Head::pitchRad).orElse(read.libraryValue());
+        return plan.measured().scarfAngle().flatMap(read -> {
+            double drawn = plan.neck().head().map(Head::pitchRad).orElse(read.libraryValue());
             double off = read.libraryValue() - drawn;
             return Math.abs(off) > most
                     ? Optional.of(plan.words(

@@ -7,6 +7,7 @@ import javax.measure.quantity.Length;
 import org.neckgeom.board.FannedFrets;
 import org.neckgeom.board.Fret;
 import org.neckgeom.board.FretTable;
+import org.neckgeom.fault.Fault;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
 import org.neckgeom.head.ScarfBoard;
@@ -22,7 +23,6 @@ import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.Tenon;
 import org.neckgeom.order.Operation;
-import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
@@ -38,32 +38,33 @@ final class ShapeParts {
 
     private ShapeParts() {}
 
-    static List<PlanPart> of(NeckPlan plan) {
+    static List<PlanPart> of(Stages plan) {
         List<PlanPart> parts = new ArrayList<>();
         StockParts.of(plan).ifPresent(parts::add);
-        plan.asMade().scarf().ifPresent(joint -> parts.add(scarf(plan, joint)));
+        plan.made().scarf().ifPresent(joint -> parts.add(scarf(plan, joint)));
         OnePieceParts.of(plan).ifPresent(parts::add);
         HeadParts.of(plan).ifPresent(parts::add);
         parts.add(frets(plan));
-        FannedFrets.of(plan.design()).ifPresent(fan -> parts.add(fanned(plan, fan)));
+        FannedFrets.of(plan.neck()).ifPresent(fan -> parts.add(fanned(plan, fan)));
         parts.addAll(BoardParts.of(plan));
         parts.addAll(BackParts.of(plan));
-        plan.neckSet().ifPresent(set -> parts.add(neckSet(plan, set)));
-        plan.design().heel().ifPresent(heel -> parts.add(heel(plan, heel)));
+        plan.shape().neckSet().ifPresent(set -> parts.add(neckSet(plan, set)));
+        plan.shape().noNeckSet().ifPresent(why -> parts.add(noNeckSet(plan, why)));
+        plan.neck().heel().ifPresent(heel -> parts.add(heel(plan, heel)));
         return parts;
     }
 
-    private static PlanPart scarf(NeckPlan plan, ScarfJoint joint) {
+    private static PlanPart scarf(Stages plan, ScarfJoint joint) {
         PlanSection.Draft draft =
-                PlanSection.titled("scarf", "Scarf", plan.style()).row("joint", "joint", joint);
-        Head head = plan.design().head().orElse(null);
+                PlanSection.titled(SectionCode.SCARF, plan.style()).row("joint", "joint", joint);
+        Head head = plan.neck().head().orElse(null);
         if (plan.isDone(Operation.CUT_SCARF)) {
             return PlanPart.of(draft.row("done", "done", sawn(plan)));
         }
         if (head == null) {
             return PlanPart.of(draft);
         }
-        double shaftEnd = StockParts.shaftEndMm(plan);
+        double shaftEnd = plan.shape().shaftEndMm();
         ScarfBoard board =
                 joint.board(plan.style().amount(shaftEnd), plan.style().amount(head.lengthMm()));
         draft.row("board", "board", board);
@@ -71,11 +72,9 @@ final class ShapeParts {
         return PlanPart.of(
                 draft.note(
                         "shaft-end",
-                        "the shaft is reckoned to the "
-                                + (shaftEnd > plan.design().bodyJointMm()
-                                        ? "end of its tenon or dovetail"
-                                        : "body joint")
-                                + "; what is over makes the heel blocks"),
+                        shaftEnd > plan.neck().bodyJointMm()
+                                ? "The shaft length includes the tenon or dovetail; the rest makes the heel blocks."
+                                : "The shaft length ends at the body joint; the rest makes the heel blocks."),
                 StockParts.reaches(
                         plan,
                         board.length().libraryValue(),
@@ -85,8 +84,8 @@ final class ShapeParts {
                 nutLine(plan, board));
     }
 
-    private static Statement sawn(NeckPlan plan) {
-        return plan.readings()
+    private static Statement sawn(Stages plan) {
+        return plan.measured()
                 .scarfAngle()
                 .map(angle -> plan.words(
                                 "sawn-as-read",
@@ -95,19 +94,19 @@ final class ShapeParts {
                         .with(
                                 "drawn",
                                 Kind.AMOUNT,
-                                plan.design().head().orElseThrow().pitch()))
+                                plan.neck().head().orElseThrow().pitch()))
                 .orElse(plan.words("sawn", "sawn; its angle has not been read and is taken as drawn"));
     }
 
     /** Stops and marks run from the blank's head end, the board's marks from the shaft's: one nut line must serve both. */
-    private static PlanCheck nutLine(NeckPlan plan, ScarfBoard board) {
-        double needed = board.length().libraryValue() - StockParts.shaftEndMm(plan);
+    private static PlanCheck nutLine(Stages plan, ScarfBoard board) {
+        double needed = board.length().libraryValue() - plan.shape().shaftEndMm();
         double there = plan.blank().nutFromHeadEndMm();
         boolean enough = there >= needed;
-        return PlanCheck.of(
-                "nut-line-leaves-room",
-                "nut line leaves room for head and saw cut",
-                enough ? Outcome.GOOD : Outcome.OPEN,
+        return new PlanCheck(
+                CheckCode.NUT_LINE_LEAVES_ROOM,
+                new Finding.Computed(
+                        plan.style().amount(there), Limits.atLeast(plan.style().amount(needed)), Outcome.OPEN),
                 StockParts.fromHeadEnd(plan, there),
                 plan.words("at-least", "{least:brief} or more").with("least", Kind.MM, needed),
                 enough
@@ -117,58 +116,47 @@ final class ShapeParts {
                                 "Lay the nut line out farther in, or the stops and the saw cut do not share one blank."));
     }
 
-    private static PlanPart frets(NeckPlan plan) {
-        Neck design = plan.design();
-        PlanSection.Draft draft =
-                PlanSection.titled(PlanSection.FRETS, "Frets and stations, from the nut", plan.style());
+    private static PlanPart frets(Stages plan) {
+        Neck design = plan.neck();
+        PlanSection.Draft draft = PlanSection.titled(SectionCode.FRETS, plan.style());
         for (Fret fret : FretTable.of(design).frets()) {
             double x = fret.fromNutMm();
             draft.row(
-                    key(fret.number()),
-                    label(draft, fret.number()),
+                    BoardParts.key(fret.number()),
+                    BoardParts.label(draft, fret.number()),
                     draft.words("fret", "{fromNut:text}, board {width:text} wide")
                             .with("fromNut", Kind.MM, x)
                             .with("width", Kind.MM, 2 * design.halfWidthAtMm(x)));
         }
-        draft.note("from-the-nut", "measure every fret from the nut: steps added up add up their errors");
+        draft.note("from-the-nut", "Measure every fret from the nut: added steps add their errors.");
         if (design.frets() >= design.bodyAtFret()) {
             return PlanPart.of(draft);
         }
         return PlanPart.of(
                 draft,
-                PlanCheck.of(
-                        "frets-reach-the-body",
-                        "frets reach the body",
-                        Outcome.OPEN,
+                new PlanCheck(
+                        CheckCode.FRETS_REACH_THE_BODY,
+                        new Finding.Computed(
+                                plan.style().amount(design.scale().fretMm(design.frets())),
+                                Limits.atLeast(plan.style().amount(design.bodyJointMm())),
+                                Outcome.OPEN),
                         draft.words("frets", "{frets} frets, body at fret {body}")
                                 .with("frets", Kind.WHOLE, design.frets())
                                 .with("body", Kind.WHOLE, design.bodyAtFret()),
                         draft.words("frets-at-least", "{body} frets or more")
                                 .with("body", Kind.WHOLE, design.bodyAtFret()),
-                        draft.words("ask", "Is one of the two a slip?")));
-    }
-
-    /** Of the row of a fret; the nut is fret 0. */
-    static String key(int fret) {
-        return fret == 0 ? "nut" : "fret" + fret;
-    }
-
-    static Statement label(PlanSection.Draft draft, int fret) {
-        return fret == 0
-                ? draft.words("nut", "nut")
-                : draft.words("fret", "fret {fret}").with("fret", Kind.WHOLE, fret);
+                        draft.words("ask", "Correct one of the two.")));
     }
 
     /** Where the slanted lines meet the board's edges, and the saws for a scarf behind a slanted nut. */
-    private static PlanPart fanned(NeckPlan plan, FannedFrets fan) {
-        Neck design = plan.design();
-        PlanSection.Draft draft = PlanSection.titled(
-                        PlanSection.FANNED, "Fanned frets, at the board's edges", plan.style())
-                .row("frets", "frets", fan);
+    private static PlanPart fanned(Stages plan, FannedFrets fan) {
+        Neck design = plan.neck();
+        PlanSection.Draft draft =
+                PlanSection.titled(SectionCode.FANNED_FRETS, plan.style()).row("frets", "frets", fan);
         for (int fret = 0; fret <= design.frets(); fret++) {
             draft.row(
-                    key(fret),
-                    label(draft, fret),
+                    BoardParts.key(fret),
+                    BoardParts.label(draft, fret),
                     draft.words("fanned-fret", "bass {bass:text}, treble {treble:text}")
                             .with("bass", Kind.MM, fan.onBassEdge(fret, design).libraryValue())
                             .with(
@@ -178,7 +166,7 @@ final class ShapeParts {
         }
         double slant = fan.slant(0).libraryValue();
         design.head()
-                .filter(head -> plan.scarf().isPresent() && slant != 0)
+                .filter(head -> plan.shape().scarf().isPresent() && slant != 0)
                 .ifPresent(head -> draft.row(
                         "scarf",
                         "scarf",
@@ -187,12 +175,25 @@ final class ShapeParts {
                                 Amount.ofLibrary(slant, ShopUnit.DEGREE))));
         return PlanPart.of(draft.note(
                 "along-the-centreline",
-                "all along the centreline from where the nut line crosses it; less than 0 before the nut"));
+                "All along the centreline from where the nut line crosses it; negative before the nut."));
     }
 
-    private static PlanPart neckSet(NeckPlan plan, BackSet set) {
+    private static PlanPart noNeckSet(Stages plan, Fault why) {
+        PlanSection.Draft draft = PlanSection.titled(SectionCode.NECK_ANGLE, plan.style());
+        return PlanPart.of(
+                draft,
+                new PlanCheck(
+                        CheckCode.NECK_ANGLE,
+                        new Finding.NoSolution(why),
+                        PlanPart.why(plan, why),
+                        draft.words("an-angle", "an angle that brings the strings to the saddle"),
+                        draft.words(
+                                "change-the-neck-set", "Change the saddle's height, the overstand or the action.")));
+    }
+
+    private static PlanPart neckSet(Stages plan, BackSet set) {
         Amount<Angle> step = ShopUnits.deg(0.1);
-        PlanSection.Draft draft = PlanSection.titled("neck-angle", "Neck angle", plan.style())
+        PlanSection.Draft draft = PlanSection.titled(SectionCode.NECK_ANGLE, plan.style())
                 .row("angle", "angle", set.angle())
                 .row("heelFace", "heel face", set.heelFace());
         return PlanPart.of(draft.row(
@@ -201,13 +202,14 @@ final class ShapeParts {
                 set.actionPer(step)));
     }
 
-    /** The body's end is taken as square to its top, and the mating face as high as the heel is told to be. */
-    private static PlanPart heel(NeckPlan plan, Heel heel) {
-        PlanSection.Draft draft = PlanSection.titled("heel", "Heel", plan.style())
-                .row("stack", "stack", StockParts.heel(plan).orElseThrow());
+    /** The body's end is taken as square to its top, and the mating face as high as the heel. */
+    private static PlanPart heel(Stages plan, Heel heel) {
+        PlanSection.Draft draft = PlanSection.titled(SectionCode.HEEL, plan.style())
+                .row("stack", "stack", plan.shape().heelBlocks().orElseThrow());
         Amount<Length> low = plan.style().nearMillimetre();
         Amount<Length> off = low.times(0.5);
-        plan.neckSet()
+        plan.shape()
+                .neckSet()
                 .ifPresent(set -> draft.row(
                                 "tooLow",
                                 draft.words("too-low", "{low:brief} too low at the bridge")
@@ -228,12 +230,11 @@ final class ShapeParts {
         return new PlanPart(draft.done(), checks);
     }
 
-    private static PlanCheck dovetail(NeckPlan plan, Heel heel, Dovetail seat, Amount<Length> width) {
+    private static PlanCheck dovetail(Stages plan, Heel heel, Dovetail seat, Amount<Length> width) {
         boolean inside = width.libraryValue() < heel.widthMm();
-        return PlanCheck.of(
-                "dovetail-inside-the-heel",
-                "dovetail inside the heel",
-                inside ? Outcome.GOOD : Outcome.STOP,
+        return new PlanCheck(
+                CheckCode.DOVETAIL_INSIDE_THE_HEEL,
+                new Finding.Remaining(plan.style().amount(heel.widthMm() - width.libraryValue())),
                 plan.words("dovetail", "{height:brief} high, {width:brief} wide")
                         .with("height", Kind.MM, seat.below().orElseThrow().libraryValue())
                         .with("width", Kind.MM, width.libraryValue()),
@@ -249,12 +250,10 @@ final class ShapeParts {
         double wood = tenon.leastWood().libraryValue();
         draft.note(
                 "holes-in-the-body",
-                "the bolts' holes in the body are wide enough for the neck to shift; finger tight is enough (common"
-                        + " practice)");
-        return PlanCheck.of(
-                "bolts-inside",
-                "bolts inside tenon and heel",
-                wood > 0 ? Outcome.GOOD : Outcome.STOP,
+                "Holes in the body: wide enough for the neck to shift; finger tight is enough (common" + " practice).");
+        return new PlanCheck(
+                CheckCode.BOLTS_INSIDE,
+                new Finding.Remaining(tenon.leastWood()),
                 draft.words("around-a-hole", "{wood:text} of wood around a hole, tenon {height:brief} high")
                         .with("wood", Kind.MM, wood)
                         .with("height", Kind.MM, tenon.height().libraryValue()),
@@ -265,24 +264,23 @@ final class ShapeParts {
                         : draft.words("move-the-holes", "Move the holes, or make the tenon longer or lower."));
     }
 
-    /** What was read at the bridge with a straightedge or a string, and what it asks off the heel. */
-    private static List<PlanCheck> atBridge(NeckPlan plan, PlanSection.Draft draft) {
-        plan.asMade().heelCorners().ifPresent(corners -> draft.row("takeOff", "take off", corners));
-        return plan.readings()
+    /** What was read at the bridge with a straightedge or a string, and what comes off the heel for it. */
+    private static List<PlanCheck> atBridge(Stages plan, PlanSection.Draft draft) {
+        plan.made().heelCorners().ifPresent(corners -> draft.row("takeOff", "take off", corners));
+        return plan.measured()
                 .of(NeckFeature.HEIGHT_AT_BRIDGE)
                 .map(high -> List.of(projection(plan, high)))
                 .orElse(List.of());
     }
 
-    private static PlanCheck projection(NeckPlan plan, Estimate<Length> high) {
+    private static PlanCheck projection(Stages plan, Estimate<Length> high) {
         double limit =
                 plan.style() == LengthStyle.MILLIMETRES ? PROJECTION_MM : ShopUnit.THOU.toLibrary(PROJECTION_THOU);
         Limits<Length> limits = Limits.within(plan.style().amount(limit));
-        Outcome outcome = AsMade.outcome(Verdict.of(high, limits)) == Outcome.GOOD ? Outcome.GOOD : Outcome.OPEN;
-        return PlanCheck.of(
-                "projection-height",
-                "projection height at the bridge",
-                outcome,
+        Finding finding = new Finding.Measured(Verdict.of(high, limits), Outcome.OPEN);
+        return new PlanCheck(
+                CheckCode.PROJECTION_HEIGHT,
+                finding,
                 plan.words("too-high", "{size}, too " + (high.libraryValue() < 0 ? "low" : "high"))
                         .with("height", Kind.ESTIMATE, high)
                         .with(
@@ -295,7 +293,7 @@ final class ShapeParts {
                                         high.unit())),
                 plan.words("limit", "{limit} (common practice: the saddle takes up the rest)")
                         .with("limit", Kind.LIMITS, limits),
-                outcome == Outcome.GOOD
+                finding.outcome() == Outcome.OK
                         ? plan.words("leave-the-heel", "Leave the heel at that.")
                         : plan.words("take-off-the-heel", BudgetParts.TAKE_OFF));
     }

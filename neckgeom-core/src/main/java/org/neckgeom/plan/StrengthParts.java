@@ -3,118 +3,111 @@ package org.neckgeom.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.neckgeom.fault.Fault;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
-import org.neckgeom.neck.Neck;
+import org.neckgeom.measure.Limits;
 import org.neckgeom.order.Operation;
-import org.neckgeom.plan.PlanCheck.Outcome;
-import org.neckgeom.solid.FloorThickness;
-import org.neckgeom.solid.WoodAt;
 import org.neckgeom.strength.Bow;
 import org.neckgeom.strength.NeckWeather;
 import org.neckgeom.strength.Relief;
 import org.neckgeom.strength.RodForce;
 import org.neckgeom.strength.SlotFit;
-import org.neckgeom.strength.StringHeights;
-import org.neckgeom.strength.StringLoad;
 import org.neckgeom.units.LengthStyle;
 
 /** The parts of a plan that belong to load and weather: what bends, and what swells. */
 final class StrengthParts {
-
-    private static final String RELIEF = "relief";
 
     /** A channel is widened in steps of this, a feeler gauge's; common practice. */
     private static final double WIDENED_BY_MM = 0.01;
 
     private StrengthParts() {}
 
-    static List<PlanPart> of(NeckPlan plan) {
+    static List<PlanPart> of(Stages plan) {
         List<PlanPart> parts = new ArrayList<>();
-        Neck design = plan.design();
-        if (design.isReadyForLoad()) {
-            parts.add(through(plan).orElseGet(() -> relief(plan)));
-            parts.add(weather(plan));
+        if (plan.strength().isKnown()) {
+            StrengthStage strength = plan.strength();
+            strength.unanswered().ifPresent(why -> parts.add(unanswered(plan, why)));
+            strength.relief().ifPresent(relief -> parts.add(relief(plan, relief)));
+            if (!(strength.thinnest().woodMm() > 0)) {
+                parts.add(through(plan));
+            }
+            strength.weather().ifPresent(then -> parts.add(weather(plan, then)));
         }
         return parts;
     }
 
-    /** Where no wood is left there is nothing to reckon with; how much is missing the wood left says. */
-    private static Optional<PlanPart> through(NeckPlan plan) {
-        WoodAt least = FloorThickness.under(plan.asMade().design()).least();
-        if (least.woodMm() > 0) {
-            return Optional.empty();
-        }
+    private static PlanPart unanswered(Stages plan, Fault why) {
         PlanSection.Draft draft = draft(plan);
-        return Optional.of(PlanPart.of(draft.note(draft.words(
+        return PlanPart.of(
+                draft,
+                new PlanCheck(
+                        CheckCode.STRENGTH,
+                        new Finding.NoSolution(why),
+                        PlanPart.why(plan, why),
+                        draft.words("an-answer", "an answer"),
+                        draft.words("give-the-figure", "Give what is missing, or use a wood of the table.")));
+    }
+
+    /** Where no wood is left there is nothing to compute; the wood under the channel states how much is missing. */
+    private static PlanPart through(Stages plan) {
+        PlanSection.Draft draft = draft(plan);
+        return PlanPart.of(draft.note(draft.words(
                         "through-the-back",
                         "the channel is through the back {station:brief} from the nut: relief and the rod's force can be"
-                                + " told once some wood is left there")
-                .with("station", Kind.MM, least.stationMm()))));
+                                + " computed once some wood is left there")
+                .with("station", Kind.MM, plan.strength().thinnest().stationMm())));
     }
 
-    private static PlanSection.Draft draft(NeckPlan plan) {
-        return PlanSection.titled("strings-and-relief", "Strings and relief, estimated", plan.style());
+    private static PlanSection.Draft draft(Stages plan) {
+        return PlanSection.titled(SectionCode.STRINGS_AND_RELIEF, plan.style());
     }
 
-    /** What strings and rod do to the neck, where enough is known of it. */
-    static Optional<Relief> bending(NeckPlan plan) {
-        Neck made = plan.asMade().design();
-        return plan.design().isReadyForLoad()
-                        && FloorThickness.under(made).least().woodMm() > 0
-                ? Optional.of(Relief.of(made).heights(heights(plan)))
-                : Optional.empty();
-    }
-
-    private static PlanPart relief(NeckPlan plan) {
-        StringHeights heights = heights(plan);
-        Relief relief = bending(plan).orElseThrow();
+    private static PlanPart relief(Stages plan, Relief relief) {
         PlanSection.Draft draft = draft(plan)
-                .row("load", "load", StringLoad.of(plan.design()).heights(heights))
+                .row("load", "load", plan.strength().load())
                 .row("rodSlack", "rod slack", relief.underStrings());
-        if (!plan.design().channel().orElseThrow().rod().isAdjustable()) {
+        if (!plan.job().channel().rod().isAdjustable()) {
             return PlanPart.of(draft, noRodToSet(plan, relief.underStrings()));
         }
-        RodForce force = relief.rodForceFor(plan.relief());
+        RodForce force = relief.rodForceFor(plan.job().relief());
         return PlanPart.of(draft.row("rod", "rod", force), reliefCheck(plan, force));
     }
 
-    private static PlanCheck noRodToSet(NeckPlan plan, Bow bow) {
+    private static PlanCheck noRodToSet(Stages plan, Bow bow) {
         return new PlanCheck(
-                RELIEF,
-                wanted(plan, "relief of {relief:brief}"),
-                Outcome.OPEN,
+                CheckCode.RELIEF,
+                new Finding.Pending(Finding.Missing.ADJUSTABLE_ROD, Optional.empty()),
                 plan.words("no-rod", "about {relief:small}, and no rod to set it")
                         .with("relief", Kind.MM, bow.relief().libraryValue()),
                 wanted(plan, "{relief:brief}"),
                 plan.words("plane-it-in", "Plane or level what is missing in, or take a rod that can be set."));
     }
 
-    private static Statement wanted(NeckPlan plan, String words) {
+    private static Statement wanted(Stages plan, String words) {
         return plan.words("relief-wanted", words)
-                .with("relief", Kind.MM, plan.relief().libraryValue());
+                .with("relief", Kind.MM, plan.job().relief().libraryValue());
     }
 
     /**
      * A rod that grips its channel cannot be set and may split the neck; a bar that is glued in does not move. What is less than
      * the machine can be set to is no task for it.
      */
-    private static PlanPart weather(NeckPlan plan) {
-        boolean moves = plan.design().channel().orElseThrow().rod().isAdjustable();
+    private static PlanPart weather(Stages plan, NeckWeather then) {
+        boolean moves = plan.job().channel().rod().isAdjustable();
         double settable = plan.shop().uncertainty().moveScatterMm();
-        NeckWeather then = plan.weather().on(plan.asMade().design());
-        PlanSection.Draft draft = PlanSection.titled("weather", "Weather, estimated", plan.style())
-                .row("fromAndTo", "from and to", plan.weather())
+        PlanSection.Draft draft = PlanSection.titled(SectionCode.WEATHER, plan.style())
+                .row("fromAndTo", "from and to", plan.job().weather())
                 .row("then", "then", then);
         Optional<PlanCheck> binds = then.slotFit()
                 .filter(fit -> moves && fit.playAfter().libraryValue() < -settable)
-                .map(fit -> PlanCheck.of(
-                        "rod-play",
-                        "rod's play in the worst air",
-                        Outcome.OPEN,
+                .map(fit -> new PlanCheck(
+                        CheckCode.ROD_PLAY,
+                        new Finding.Computed(
+                                fit.playAfter(), Limits.atLeast(plan.style().amount(0)), Outcome.OPEN),
                         draft.words("too-tight", "{play:size small} too tight")
                                 .with("play", Kind.MM, fit.playAfter().libraryValue()),
-                        draft.words("some-play", "some play"),
+                        plan.limit(Limits.atLeast(plan.style().amount(0))),
                         wider(fit, plan.isDone(Operation.CUT_ROD_CHANNEL), plan.style())));
         return new PlanPart(draft.done(), binds.map(List::of).orElse(List.of()));
     }
@@ -140,24 +133,10 @@ final class StrengthParts {
                 .with("width", Kind.MM, now + more);
     }
 
-    private static StringHeights heights(NeckPlan plan) {
-        StringHeights usual = plan.design()
-                .fingerboard()
-                .fretHeight()
-                .map(frets -> StringHeights.usual().frets(frets.in(plan.style())))
-                .orElseGet(StringHeights::usual);
-        return plan.neckSet()
-                .map(set ->
-                        usual.atNut(set.heights().atNut()).action(set.heights().action()))
-                .orElse(usual);
-    }
-
-    private static PlanCheck reliefCheck(NeckPlan plan, RodForce force) {
-        Outcome outcome = force.reach() == RodForce.Reach.CAN ? Outcome.GOOD : Outcome.OPEN;
+    private static PlanCheck reliefCheck(Stages plan, RodForce force) {
         Statement next = switch (force.reach()) {
             case CAN -> plan.words("adjust", "Adjust under full string tension, an eighth of a turn at a time.");
-            case MAY ->
-                plan.words("bend-a-strip", "Weigh and bend a strip of the same board, and tell the plan its modulus.");
+            case MAY -> plan.words("bend-a-strip", "Weigh and bend a strip of the same board, and give its modulus.");
             case CANNOT -> plan.words("another-rod", "Another rod, a stiffer neck, or another relief.");
         };
         Statement result = force.force()
@@ -167,13 +146,12 @@ final class StrengthParts {
                         .with("force", Kind.AMOUNT, n))
                 .orElse(plan.words("no-force", "{reach}, at no force"))
                 .with("reach", Kind.code(RodForce.Reach.class), force.reach())
-                .with("wanted", Kind.AMOUNT, plan.relief());
+                .with("wanted", Kind.AMOUNT, plan.job().relief());
         return new PlanCheck(
-                RELIEF,
-                wanted(plan, "relief of {relief:brief}"),
-                outcome,
+                CheckCode.RELIEF,
+                new Finding.Reach(force),
                 result,
-                plan.words("rod-stands-it", "a force the rod stands"),
+                wanted(plan, "{relief:brief}, by a force that the rod can take"),
                 next);
     }
 }

@@ -14,7 +14,7 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * What would leave enough wood under a channel: how shallow the channel, or how deep the back, told as sizes that a maker
+ * What would leave enough wood under a channel: how shallow the channel, or how deep the back, as sizes that a maker
  * sets, rounded to the safe side. Each changes one thing and leaves the other.
  */
 final class WoodWanted {
@@ -24,13 +24,13 @@ final class WoodWanted {
     private static final double METRIC_STEP_MM = 0.1;
     private static final double INCHES_TO_A_STEP = 1.0 / 64;
 
-    private final NeckPlan plan;
+    private final Stages plan;
     private final ToDoubleBiFunction<Channel, BackShape> wood;
 
     /**
      * @param wood least wood left in mm under a channel and a back
      */
-    WoodWanted(NeckPlan plan, ToDoubleBiFunction<Channel, BackShape> wood) {
+    WoodWanted(Stages plan, ToDoubleBiFunction<Channel, BackShape> wood) {
         this.plan = plan;
         this.wood = wood;
     }
@@ -38,7 +38,7 @@ final class WoodWanted {
     /** Such as {@code a channel no deeper than 5.4 mm, or a back 12.1 mm deep at fret 1 and 12.6 mm at fret 12}. */
     Statement statement() {
         List<Statement> ways = new ArrayList<>();
-        AsMade made = plan.asMade();
+        MeasuredStage made = plan.made();
         Channel channel = made.channel();
         BackShape back = made.back();
         double shallower = least(less -> wood.applyAsDouble(raised(channel, less), back), channel.depthMm());
@@ -101,7 +101,7 @@ final class WoodWanted {
 
     /** The least change from which on enough wood is left, or the most there can be where none is enough. */
     private double least(DoubleUnaryOperator left, double most) {
-        double limit = plan.woodLeftAtLeast().libraryValue();
+        double limit = plan.job().floorLimit().libraryValue();
         double few = 0;
         double many = most * (1 - NARROW_ENOUGH_MM);
         if (!(left.applyAsDouble(many) >= limit)) {

@@ -18,7 +18,7 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.page.Document;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Job;
 import org.neckgeom.template.Mark.Run;
 import org.neckgeom.template.Mark.Words;
 import org.neckgeom.units.LengthStyle;
@@ -73,16 +73,17 @@ public final class Template implements Answer {
      * {@return the templates of a plan, with its scarf, strings, posts, fanned frets and ears, and its heel face at the
      * angle of its neck set; all parts the neck has}
      *
-     * @param plan the plan
+     * @param job the job
      */
-    public static Template of(NeckPlan plan) {
-        double face = Objects.requireNonNull(plan, "plan")
+    public static Template of(Job job) {
+        double face = Objects.requireNonNull(job, "job")
+                .plan()
                 .neckSet()
                 .map(set -> set.heelFace().angle().libraryValue())
                 .orElse(StrictMath.PI / 2);
-        Settled settled = Settled.of(plan);
+        Settled settled = Settled.of(job);
         return new Template(
-                plan.design(), settled, plan.scarf().orElse(null), face, partsOf(plan.design()), Document.mark(plan));
+                job.neck(), settled, job.plan().scarf().orElse(null), face, partsOf(job.neck()), Document.mark(job));
     }
 
     /**

@@ -16,8 +16,8 @@
  * <h2>For instance</h2>
  *
  * <pre>{@code
- * var plan = NeckPlan.of(SampleNecks.octaveMandolin(), SampleBench.octaveBlank(), SampleBench.metricShop());
- * println(Template.of(plan).toSvg().lines().findFirst().get());
+ * var job = Job.of(SampleNecks.octaveMandolin(), SampleBench.octaveBlank(), SampleBench.metricShop());
+ * println(Template.of(job).toSvg().lines().findFirst().get());
  * }</pre>
  *
  * <p>prints

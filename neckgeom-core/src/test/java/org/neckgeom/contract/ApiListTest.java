@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Job;
 import org.neckgeom.units.Amount;
 
 /**
@@ -19,7 +19,7 @@ import org.neckgeom.units.Amount;
 class ApiListTest {
 
     static Stream<ApiList> modules() {
-        return Stream.of(ApiList.ofModuleOf(Amount.class), ApiList.ofModuleOf(NeckPlan.class));
+        return Stream.of(ApiList.ofModuleOf(Amount.class), ApiList.ofModuleOf(Job.class));
     }
 
     @ParameterizedTest

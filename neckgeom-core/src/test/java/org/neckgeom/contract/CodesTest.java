@@ -22,9 +22,11 @@ import org.neckgeom.form.Statement;
 import org.neckgeom.order.Condition;
 import org.neckgeom.order.Operation;
 import org.neckgeom.order.OrderOfWork;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.CheckCode;
+import org.neckgeom.plan.Job;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.PlanSection;
+import org.neckgeom.plan.SectionCode;
 
 /**
  * Every stable code is in {@code src/test/resources/api/codes.txt}: programs read them. A new one is approved by
@@ -106,10 +108,10 @@ class CodesTest {
                     add("statement", statement.code());
                 } else if (answer instanceof Caution caution) {
                     add("caution", caution.code());
-                } else if (answer instanceof NeckPlan plan) {
-                    plan.checks().forEach(this::addCheck);
-                    plan.sections().forEach(this::addSection);
-                    plan.cautions().forEach(caution -> add("caution", caution.code()));
+                } else if (answer instanceof Job plan) {
+                    plan.plan().checks().forEach(this::addCheck);
+                    plan.plan().sections().forEach(this::addSection);
+                    plan.plan().cautions().forEach(caution -> add("caution", caution.code()));
                 } else if (answer instanceof Answer other) {
                     addForm(other.form());
                 }
@@ -118,8 +120,8 @@ class CodesTest {
     }
 
     private void addCheck(PlanCheck check) {
-        add("check", check.code());
-        Stream.of(check.named(), check.finding(), check.limit(), check.next()).forEach(this::addStatement);
+        add("check", check.code().code());
+        Stream.of(check.result(), check.limit(), check.action()).forEach(this::addStatement);
     }
 
     private void addSection(PlanSection section) {
@@ -157,8 +159,8 @@ class CodesTest {
     /** What no sample reaches: sources have every case. */
     private void addOfSources(SourceCodes sources) {
         add("fault", sources.given("(?:Refusal\\.of|Refusal\\.because|NoAnswer\\.because|refused|new Fault)", 1));
-        add("check", sources.given("(?:PlanCheck\\.of|new PlanCheck)", 0));
-        add("section", sources.given("PlanSection\\.titled", 0));
+        Stream.of(CheckCode.values()).forEach(check -> add("check", check.code()));
+        Stream.of(SectionCode.values()).forEach(section -> add("section", section.code()));
         add("caution", sources.given("new Caution", 0));
         add("statement", sources.given("(?:Statement\\.of|plan\\.words|draft\\.words|draft\\.note)", 0));
     }

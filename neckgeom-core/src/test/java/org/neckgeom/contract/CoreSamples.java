@@ -9,6 +9,7 @@ import static org.neckgeom.units.ShopUnits.rpm;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.function.Supplier;
 import javax.measure.quantity.Length;
@@ -43,6 +44,7 @@ import org.neckgeom.channel.Passes;
 import org.neckgeom.channel.RodSlot;
 import org.neckgeom.channel.SlotLine;
 import org.neckgeom.channel.SlotOffset;
+import org.neckgeom.fault.Fault;
 import org.neckgeom.head.BreakAngle;
 import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.OnePieceHead;
@@ -82,9 +84,11 @@ import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.order.Remedy;
 import org.neckgeom.page.Document;
 import org.neckgeom.page.Sheet;
+import org.neckgeom.plan.Finding;
+import org.neckgeom.plan.Job;
 import org.neckgeom.plan.MeasuredNeck;
 import org.neckgeom.plan.NeckFeature;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Outcome;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
@@ -247,8 +251,14 @@ final class CoreSamples {
     List<Supplier<Object>> plans() {
         return List.of(
                 this::plan,
-                () -> NeckPlan.of(neck(), blank(), Shop.with(cutter()))
+                () -> Job.of(neck(), blank(), Shop.with(cutter()))
                         .trialCut(trial().slot(mm(6.02)).piece(mm(68.1))),
+                () -> new Finding.Decided(
+                        Job.of(neck(), blank(), Shop.with(cutter())).plan().slot(), Limits.within(mm(0.1))),
+                () -> new Finding.Pending(Finding.Missing.SLOT_OFFSET, Optional.empty()),
+                () -> new Finding.Remaining(mm(3)),
+                () -> new Finding.Together(List.of(new Finding.Computed(mm(20), Limits.atLeast(mm(19)), Outcome.STOP))),
+                () -> new Finding.NoSolution(new Fault("neck angle", "no-angle", "no angle brings it there", "")),
                 () -> Sheet.of(plan()),
                 () -> Template.of(plan()));
     }
@@ -396,8 +406,8 @@ final class CoreSamples {
                 .strings(StringSet.of(pitch("G2"), pitch("D3"), pitch("A3")).tensions(newton(95)));
     }
 
-    private NeckPlan plan() {
-        return NeckPlan.of(
+    private Job plan() {
+        return Job.of(
                         neck().head(head().scarfed(ScarfCut.inTheHead().kerf(mm(1.8))))
                                 .neckSet(NeckSet.saddle(mm(15.2))
                                         .atNut(mm(0.4))
@@ -408,7 +418,7 @@ final class CoreSamples {
                         Shop.with(cutter()))
                 .trialCut(trial())
                 .fenceMoved(FenceMove.away(mm(0.7)))
-                .readings(readings())
+                .measured(readings())
                 .order(OrderOfWork.forNeck().keep("glue ears").before("cut rod channel"));
     }
 

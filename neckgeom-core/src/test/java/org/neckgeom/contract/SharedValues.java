@@ -19,7 +19,7 @@ import org.neckgeom.measure.Verdict;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.page.Necks;
 import org.neckgeom.page.Sheet;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Job;
 import org.neckgeom.solid.FloorThickness;
 import org.neckgeom.strength.Relief;
 import org.neckgeom.strength.Weather;
@@ -41,14 +41,14 @@ final class SharedValues {
                 .with("readings", ErrorDistribution.samples(List.of(mm(-0.02), mm(0.01), mm(0.03))));
     }
 
-    static NeckPlan plan() {
-        return NeckPlan.of(Necks.octave(), SampleBench.octaveBlank(), SampleBench.metricShop())
+    static Job plan() {
+        return Job.of(Necks.octave(), SampleBench.octaveBlank(), SampleBench.metricShop())
                 .trialCut(SampleBench.offCentre());
     }
 
     static List<Object> all() {
         Budget<Length> budget = budget();
-        NeckPlan plan = plan();
+        Job plan = plan();
         Estimate<Length> estimate = Estimate.of(mm(0.14), mm(0.02), 5);
         Amount<Length> amount = mm(25.4);
         return List.of(
@@ -71,8 +71,8 @@ final class SharedValues {
                         .leaves(SampleBench.metricShop().leaves()),
                 RodSlot.of(SampleNecks.octaveMandolin().channel().orElseThrow()),
                 FretTable.of(SampleNecks.guitar()),
-                plan.neckSet().orElseThrow(),
-                plan.scarf().orElseThrow(),
+                plan.plan().neckSet().orElseThrow(),
+                plan.plan().scarf().orElseThrow(),
                 FloorThickness.under(SampleNecks.octaveMandolin()),
                 Relief.of(SampleNecks.octaveMandolin()),
                 Weather.from(percent(45), celsius(21)).to(percent(25), celsius(21)),
@@ -83,6 +83,7 @@ final class SharedValues {
                 budget.simulate(7).withThreads(1).trials(5_000),
                 OrderOfWork.forNeck().plan(),
                 plan,
+                plan.plan(),
                 Sheet.of(plan),
                 Sweep.of(SampleNecks.octaveMandolin())
                         .over("scale", Axis.steps(mm(540), mm(580), mm(10)), (neck, scale) -> neck.scale(scale)));

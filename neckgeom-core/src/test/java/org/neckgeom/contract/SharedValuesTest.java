@@ -23,7 +23,7 @@ import org.neckgeom.measure.Limits;
 import org.neckgeom.numeric.NormalLaw;
 import org.neckgeom.page.Document;
 import org.neckgeom.page.Sheet;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Job;
 import org.neckgeom.strength.Relief;
 
 /** Ten thousand tasks ask the same values at once, and have the bits that one thread has, asking values of its own. */
@@ -36,7 +36,7 @@ class SharedValuesTest {
     /** The questions, to values made once. Slow ones, such as whole sheets, are asked more seldom. */
     private static final class Shared {
         private final Budget<Length> budget = SharedValues.budget();
-        private final NeckPlan plan = SharedValues.plan();
+        private final Job plan = SharedValues.plan();
         private final Sheet sheet = Sheet.of(plan);
         private final Relief relief = Relief.of(SampleNecks.guitar());
         private final List<Object> all = SharedValues.all();
@@ -57,7 +57,7 @@ class SharedValuesTest {
                             .leaves(SampleBench.metricShop().leaves())
                             .toString();
                 case 4 ->
-                    String.valueOf(plan.design().hashCode()
+                    String.valueOf(plan.neck().hashCode()
                             == SampleNecks.octaveMandolin().hashCode());
                 case 6 -> all.get(which % all.size()).toString();
                 case 7 ->
@@ -66,7 +66,7 @@ class SharedValuesTest {
                             .trials(500)
                             .mean()
                             .libraryValue());
-                case 8 -> String.valueOf(plan.checks());
+                case 8 -> String.valueOf(plan.plan().checks());
                 case 9 -> sheet.toText();
                 case 10 -> Document.hash(plan);
                 default -> throw new AssertionError(question);

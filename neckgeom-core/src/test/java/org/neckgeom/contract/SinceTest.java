@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Job;
 import org.neckgeom.units.Amount;
 
 /**
@@ -29,7 +29,7 @@ class SinceTest {
     static Stream<Path> packages() {
         return Stream.concat(
                 in("neckgeom-api", ApiList.ofModuleOf(Amount.class)),
-                in("neckgeom-core", ApiList.ofModuleOf(NeckPlan.class)));
+                in("neckgeom-core", ApiList.ofModuleOf(Job.class)));
     }
 
     private static Stream<Path> in(String folder, ApiList module) {

@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Job;
 import org.neckgeom.testing.PublicTypes;
 import org.neckgeom.units.Amount;
 
@@ -22,7 +22,7 @@ class ThreeLengthsTest {
 
     @Test
     void publicMethods_takeNoMoreThanTwoLengthsByPosition() {
-        List<Class<?>> types = Stream.<Class<?>>of(Amount.class, NeckPlan.class)
+        List<Class<?>> types = Stream.<Class<?>>of(Amount.class, Job.class)
                 .flatMap(member -> PublicTypes.beside(member).stream())
                 .toList();
 

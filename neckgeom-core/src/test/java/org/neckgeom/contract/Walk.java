@@ -15,11 +15,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.neckgeom.page.Sheet;
+import org.neckgeom.plan.BudgetCode;
+import org.neckgeom.plan.CheckCode;
+import org.neckgeom.plan.Job;
+import org.neckgeom.plan.Plan;
+import org.neckgeom.plan.PlanCheck;
+import org.neckgeom.plan.SectionCode;
 
 /** Every answer that can be reached by asking answers for more, with a few arguments at hand. */
 final class Walk {
 
     private static final int MOST_OF_A_TYPE = 8;
+    private static final int MOST_CHECKS = 100;
 
     /** A plan takes a quarter of a second to print. */
     private static final int MOST_PLANS = 1;
@@ -56,7 +64,7 @@ final class Walk {
                 && answer.getClass().getName().startsWith("org.neckgeom.")
                 && isPublic(answer.getClass())) {
             List<Object> ofType = found.computeIfAbsent(answer.getClass(), type -> new ArrayList<>());
-            if (ofType.size() < (isWholePlan(answer) ? MOST_PLANS : MOST_OF_A_TYPE)) {
+            if (ofType.size() < most(answer)) {
                 ofType.add(answer);
                 open.add(answer);
             }
@@ -78,7 +86,7 @@ final class Walk {
         all.add(new Object[0]);
         for (Type type : method.getGenericParameterTypes()) {
             List<Object[]> longer = new ArrayList<>();
-            for (Object given : arguments.getOrDefault(type.getTypeName(), List.of())) {
+            for (Object given : arguments.getOrDefault(type.getTypeName(), constants(type))) {
                 for (Object[] before : all) {
                     Object[] more = Arrays.copyOf(before, before.length + 1);
                     more[before.length] = given;
@@ -88,6 +96,17 @@ final class Walk {
             all = longer;
         }
         return all;
+    }
+
+    /** Each kind of finding is in a check. */
+    private static int most(Object answer) {
+        return isWholePlan(answer) ? MOST_PLANS : answer instanceof PlanCheck ? MOST_CHECKS : MOST_OF_A_TYPE;
+    }
+
+    private static List<Object> constants(Type type) {
+        return type == CheckCode.class || type == SectionCode.class || type == BudgetCode.class
+                ? List.of(((Class<?>) type).getEnumConstants())
+                : List.of();
     }
 
     static Object result(Object answer, Method method, Object... given) {
@@ -108,7 +127,7 @@ final class Walk {
     }
 
     static boolean isWholePlan(Object answer) {
-        return answer.getClass().getPackageName().matches("org.neckgeom.(plan|sheet)");
+        return answer instanceof Job || answer instanceof Plan || answer instanceof Sheet;
     }
 
     static boolean isPublic(Class<?> type) {

@@ -33,10 +33,10 @@ import org.neckgeom.order.Condition;
 import org.neckgeom.order.Operation;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.order.Remedy;
+import org.neckgeom.plan.Job;
 import org.neckgeom.plan.MeasuredNeck;
 import org.neckgeom.plan.NeckFeature;
 import org.neckgeom.plan.NeckLimits;
-import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
@@ -61,7 +61,7 @@ public final class RandomPlans {
         this.unit = LengthStyle.values()[random.nextInt(3)].unit();
     }
 
-    public static NeckPlan of(long seed) {
+    public static Job of(long seed) {
         return new RandomPlans(seed).plan();
     }
 
@@ -79,7 +79,7 @@ public final class RandomPlans {
         return random.nextInt(3) > 0;
     }
 
-    private NeckPlan plan() {
+    private Job plan() {
         Neck design = design();
         Blank blank = Blank.ofLength(length(790, 820))
                 .section(length(72, 80), length(26, 28))
@@ -91,7 +91,7 @@ public final class RandomPlans {
                         .planing(length(0, 0.5))
                         .sawKerf(length(1, 2))
                 : blank;
-        NeckPlan plan = NeckPlan.of(design, blank, shop())
+        Job plan = Job.of(design, blank, shop())
                 .limits(NeckLimits.withDefaults()
                         .slotOffset(length(0.05, 0.2))
                         .woodLeft(length(2, 4))
@@ -107,7 +107,7 @@ public final class RandomPlans {
                 : plan;
         plan = lot() ? plan.order(order(design)) : plan;
         plan = lot() ? plan.workmanship(work()) : plan;
-        return lot() ? plan.readings(readings()) : plan;
+        return lot() ? plan.measured(readings()) : plan;
     }
 
     private double between(double from, double to) {

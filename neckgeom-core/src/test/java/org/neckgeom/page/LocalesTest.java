@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.neckgeom.fixture.SampleNecks;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Job;
 import org.neckgeom.template.Paper;
 import org.neckgeom.template.Template;
 import org.neckgeom.testing.Approved;
@@ -76,14 +76,14 @@ class LocalesTest {
     }
 
     private static List<String> everything() {
-        NeckPlan plan = Necks.octavePlan();
+        Job plan = Necks.octavePlan();
         Template template = Template.of(plan);
-        assertThat(Document.PLAN.read(Document.PLAN.json(plan)).designAsGiven()).isEqualTo(plan.design());
+        assertThat(Document.PLAN.read(Document.PLAN.json(plan)).neckAsGiven()).isEqualTo(plan.neck());
         List<String> all = new ArrayList<>(List.of(
                 plan.toString(),
-                plan.checks().toString(),
-                plan.budgets().toString(),
-                plan.budgets().get(0).simulate(1).trials(1_000).toString(),
+                plan.plan().checks().toString(),
+                plan.plan().budgets().toString(),
+                plan.plan().budgets().get(0).simulate(1).trials(1_000).toString(),
                 Sheet.of(plan).toText(),
                 Sheet.of(plan).toHtml(),
                 Document.PLAN.json(plan),

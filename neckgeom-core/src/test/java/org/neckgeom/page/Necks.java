@@ -29,7 +29,10 @@ import org.neckgeom.neck.NeckSet;
 import org.neckgeom.neck.ScarfCut;
 import org.neckgeom.neck.TrussRod;
 import org.neckgeom.order.OrderOfWork;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.CheckCode;
+import org.neckgeom.plan.Finding;
+import org.neckgeom.plan.Job;
+import org.neckgeom.plan.Outcome;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.PlanSection;
 import org.neckgeom.plan.PlanSection.Row;
@@ -62,8 +65,8 @@ public final class Necks {
                 .head(Head.flat().length(inch(8)).width(inch(4)).thickness(inch(0.6)));
     }
 
-    public static NeckPlan octavePlan() {
-        return NeckPlan.of(
+    public static Job octavePlan() {
+        return Job.of(
                         octave(),
                         SampleBench.octaveBlank(),
                         Shop.with(Cutter.straight(mm(6))
@@ -102,20 +105,20 @@ public final class Necks {
                 Optional.of(BackSet.of(neck)),
                 List.of(
                         check(
-                                "wood left under the channel",
-                                PlanCheck.Outcome.GOOD,
+                                CheckCode.WOOD_LEFT,
+                                Outcome.OK,
                                 "4.97 mm at 3 mm from the nut",
                                 "3 mm or more",
                                 "Go on."),
                         check(
-                                "slot on the centre",
-                                PlanCheck.Outcome.STOP,
+                                CheckCode.CHANNEL_CENTRED,
+                                Outcome.STOP,
                                 "0.710 mm toward the fence, u 0.014 mm",
                                 "within 0.100 mm",
                                 "Move the fence 0.710 mm away from the cutter, run a test piece again and read both walls."),
                         check(
-                                "head clear of the fence",
-                                PlanCheck.Outcome.OPEN,
+                                CheckCode.READINGS_AGREE,
+                                Outcome.OPEN,
                                 "head 8.5 mm wider than the shaft on each side",
                                 "no contact",
                                 "Make a parallel spacer of 9.5 mm, or slot before the ears go on.")),
@@ -202,8 +205,13 @@ public final class Necks {
         return new Row(key, words(label), words(value));
     }
 
-    private static PlanCheck check(String name, PlanCheck.Outcome outcome, String found, String allowed, String todo) {
-        return new PlanCheck("test", words(name), outcome, words(found), words(allowed), words(todo));
+    private static PlanCheck check(CheckCode code, Outcome outcome, String found, String allowed, String todo) {
+        return new PlanCheck(
+                code,
+                new Finding.Conflicting(outcome == Outcome.OK ? 0 : 1, outcome == Outcome.OPEN),
+                words(found),
+                words(allowed),
+                words(todo));
     }
 
     private static Statement words(String text) {

@@ -17,9 +17,10 @@ import org.junit.jupiter.api.Test;
 import org.neckgeom.channel.Caution;
 import org.neckgeom.drawing.Xml;
 import org.neckgeom.form.Statement;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Job;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.PlanSection;
+import org.neckgeom.plan.SectionCode;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;
@@ -115,9 +116,9 @@ class SheetTest {
     void toText_saysWhatToStopForFirst() {
         String text = PlainText.of(OCTAVE);
 
-        int stop = text.indexOf("STOP  slot on the centre");
-        int open = text.indexOf("OPEN  head clear of the fence");
-        int good = text.indexOf("GOOD  wood left under the channel");
+        int stop = text.indexOf("STOP  channel centred");
+        int open = text.indexOf("OPEN  readings agree");
+        int good = text.indexOf("OK  wood under the channel");
         int settings = text.indexOf("Centre the cutter\n");
         assertTrue(stop > 0 && stop < open && open < good && good < settings, text);
     }
@@ -188,7 +189,7 @@ class SheetTest {
 
         assertEquals("1 STOP", Xml.all(page, "li", "stop").get(0).getTextContent());
         assertEquals(
-                List.of("STOP", "OPEN", "GOOD"),
+                List.of("STOP", "OPEN", "OK"),
                 Xml.all(page, "span", "mark").stream()
                         .map(Element::getTextContent)
                         .toList());
@@ -259,20 +260,20 @@ class SheetTest {
 
     @Test
     void of_leavesNothingOfThePlanOut() {
-        NeckPlan plan = Necks.octavePlan();
+        Job plan = Necks.octavePlan();
         String text = words(Sheet.of(plan).toText());
         String page = words(
                 Xml.all(Xml.parsed(Sheet.of(plan).toHtml()), "main").get(0).getTextContent());
 
-        assertFalse(plan.sections().isEmpty()
-                || plan.checks().isEmpty()
-                || plan.cautions().isEmpty());
+        assertFalse(plan.plan().sections().isEmpty()
+                || plan.plan().checks().isEmpty()
+                || plan.plan().cautions().isEmpty());
         for (String sheet : List.of(text, page)) {
-            for (PlanSection section : plan.sections()) {
+            for (PlanSection section : plan.plan().sections()) {
                 assertTrue(sheet.contains(words(section.title())), section.title());
                 for (PlanSection.Row row : section.rows()) {
-                    boolean listed = section.code().equals(PlanSection.ORDER);
-                    boolean tabled = section.code().equals(PlanSection.FRETS);
+                    boolean listed = section.code().equals(SectionCode.ORDER_OF_WORK.code());
+                    boolean tabled = section.code().equals(SectionCode.FRETS.code());
                     // Steps lose their numbers on the page, where the list has them; places of frets are in the table.
                     String label = listed || tabled ? "" : words(row.label());
                     String value = tabled ? rounded(row) : words(row.value());
@@ -281,12 +282,12 @@ class SheetTest {
                 }
                 section.notes().forEach(note -> assertTrue(sheet.contains(words(note.toString())), note.toString()));
             }
-            for (PlanCheck check : plan.checks()) {
+            for (PlanCheck check : plan.plan().checks()) {
                 for (String part : List.of(check.name(), check.found(), check.allowed(), check.todo())) {
                     assertTrue(sheet.contains(words(part)), part);
                 }
             }
-            for (Caution caution : plan.cautions()) {
+            for (Caution caution : plan.plan().cautions()) {
                 assertTrue(sheet.contains(words(caution.text())), caution.text());
                 assertTrue(sheet.contains(words(caution.why())), caution.why());
             }
@@ -310,7 +311,7 @@ class SheetTest {
         String text = Sheet.of(Necks.octavePlan()).toString();
 
         assertTrue(text.length() < 1000);
-        assertTrue(text.matches("(?s).*\\d to stop for, \\d+ open, \\d+ good.*"), text);
+        assertTrue(text.matches("(?s).*\\d+ of \\d+ checks OK, \\d+ open.*"), text);
     }
 
     @Test
@@ -324,8 +325,8 @@ class SheetTest {
         assertFalse(sheet.equals(Sheet.of(Necks.octavePlan().relief(ShopUnits.mm(0.3)))));
     }
 
-    private static NeckPlan bassPlan() {
-        return NeckPlan.of(
+    private static Job bassPlan() {
+        return Job.of(
                 Necks.bass(),
                 Blank.ofLength(ShopUnits.inch(38))
                         .section(ShopUnits.inch(4), ShopUnits.inch(1))
@@ -338,22 +339,22 @@ class SheetTest {
     @Test
     void printIn_leavesNothingInAnotherUnit() {
         for (LengthStyle style : List.of(LengthStyle.DECIMAL_INCHES, LengthStyle.INCH_FRACTIONS)) {
-            for (NeckPlan plan : List.of(Necks.octavePlan(), bassPlan())) {
+            for (Job plan : List.of(Necks.octavePlan(), bassPlan())) {
                 String text = Sheet.of(plan.printIn(style)).toText().replaceAll("[\\d.]+ mm lea", "lea");
                 List<String> metric = text.lines()
                         .filter(line ->
                                 line.matches(".*\\d mm\\b.*") && !line.matches(".*\\d mm \\([^)]* (in|thou)\\).*"))
                         .toList();
-                assertEquals(List.of(), metric, style + " of " + plan.design().name());
+                assertEquals(List.of(), metric, style + " of " + plan.neck().name());
             }
         }
-        for (NeckPlan plan : List.of(Necks.octavePlan(), bassPlan())) {
+        for (Job plan : List.of(Necks.octavePlan(), bassPlan())) {
             List<String> imperial = Sheet.of(plan.printIn(LengthStyle.MILLIMETRES))
                     .toText()
                     .lines()
                     .filter(line -> line.matches(".*\\d (in(?! \\d)|thou)\\b.*") && !line.contains(" mm ("))
                     .toList();
-            assertEquals(List.of(), imperial, plan.design().name());
+            assertEquals(List.of(), imperial, plan.neck().name());
         }
     }
 }

@@ -14,7 +14,6 @@ import org.neckgeom.channel.FenceMove;
 import org.neckgeom.channel.SlotStep;
 import org.neckgeom.channel.SlotVerdict;
 import org.neckgeom.fixture.SampleNecks;
-import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Fence;
@@ -33,8 +32,8 @@ class MayICutTest {
         return Blank.ofLength(mm(640)).section(mm(61), mm(20)).nutAt(mm(200)).outOfParallel(mm(outOfParallel));
     }
 
-    private static NeckPlan plan(Blank blank, Shop shop) {
-        return NeckPlan.of(SampleNecks.octaveMandolin(), blank, shop)
+    private static Job plan(Blank blank, Shop shop) {
+        return Job.of(SampleNecks.octaveMandolin(), blank, shop)
                 .limits(NeckLimits.withDefaults().slotOffset(mm(0.1)));
     }
 
@@ -42,8 +41,8 @@ class MayICutTest {
         return TrialCut.walls(mm(near), mm(far)).slot(mm(slot)).piece(mm(piece));
     }
 
-    private static PlanCheck channel(NeckPlan plan) {
-        return plan.checks().stream()
+    private static PlanCheck channel(Job plan) {
+        return plan.plan().checks().stream()
                 .filter(check -> check.name().equals("channel centred"))
                 .findFirst()
                 .orElseThrow();
@@ -51,16 +50,16 @@ class MayICutTest {
 
     @Test
     void pieceWiderThanTheBlank_isNotTheBlank() {
-        NeckPlan wider = plan(blank(0.06), SHOP).trialCut(cut(27.79, 27.79, 6.02, 61.60));
-        NeckPlan muchWider = plan(blank(0.06), SHOP).trialCut(cut(30.50, 30.52, 6.02, 67.04));
+        Job wider = plan(blank(0.06), SHOP).trialCut(cut(27.79, 27.79, 6.02, 61.60));
+        Job muchWider = plan(blank(0.06), SHOP).trialCut(cut(30.50, 30.52, 6.02, 67.04));
 
         // The slot's middle lies 27.79 + 3.01 = 30.80 from the fence, the blank's 30.50.
-        assertThat(wider.slotPlace().offsetMmAt(120)).isCloseTo(0.30, within(1e-9));
-        assertThat(muchWider.slotPlace().offsetMmAt(120)).isCloseTo(3.01, within(1e-9));
-        for (NeckPlan plan : new NeckPlan[] {wider, muchWider}) {
-            assertThat(plan.slot().mayCut()).isFalse();
+        assertThat(wider.plan().slotPlace().offsetMmAt(120)).isCloseTo(0.30, within(1e-9));
+        assertThat(muchWider.plan().slotPlace().offsetMmAt(120)).isCloseTo(3.01, within(1e-9));
+        for (Job plan : new Job[] {wider, muchWider}) {
+            assertThat(plan.plan().slot().mayCut()).isFalse();
             assertThat(channel(plan).outcome()).isEqualTo(Outcome.OPEN);
-            assertThat(plan.slot().move().isTowardTheCutter()).isTrue();
+            assertThat(plan.plan().slot().move().isTowardTheCutter()).isTrue();
         }
         // The same question of the readings alone.
         assertThat(Centring.of(cut(27.79, 27.79, 6.02, 61.60))
@@ -73,30 +72,30 @@ class MayICutTest {
     @Test
     void edgesOutOfParallel_areSquaredFirst() {
         for (double wider : new double[] {1.5, 8}) {
-            NeckPlan plan = plan(blank(wider), SHOP).trialCut(cut(27.49, 27.49, 6.02, 61.00));
+            Job plan = plan(blank(wider), SHOP).trialCut(cut(27.49, 27.49, 6.02, 61.00));
 
             // Half of the taper over the 300.5 mm of the channel is over 0.2, twice the limit, whatever the fence does.
-            assertThat(plan.slot().step()).isEqualTo(SlotStep.SQUARE_EDGES);
+            assertThat(plan.plan().slot().step()).isEqualTo(SlotStep.SQUARE_EDGES);
             assertThat(channel(plan).outcome()).isEqualTo(Outcome.STOP);
             assertThat(channel(plan).todo()).startsWith("Plane the blank's edges parallel");
         }
-        NeckPlan tapered = plan(blank(1.5), SHOP).trialCut(cut(27.49, 27.49, 6.02, 61.00));
-        assertThat(tapered.slotPlace().start().amountMm()).isCloseTo(0.137, within(5e-4));
-        assertThat(tapered.slotPlace().end().amountMm()).isCloseTo(-0.2145, within(1e-4));
+        Job tapered = plan(blank(1.5), SHOP).trialCut(cut(27.49, 27.49, 6.02, 61.00));
+        assertThat(tapered.plan().slotPlace().start().amountMm()).isCloseTo(0.137, within(5e-4));
+        assertThat(tapered.plan().slotPlace().end().amountMm()).isCloseTo(-0.2145, within(1e-4));
     }
 
     @Test
     void sectionAndCheck_haveOneAnswer() {
-        NeckPlan plan = plan(blank(0.06), SHOP)
+        Job plan = plan(blank(0.06), SHOP)
                 .trialCut(cut(26.84, 28.26, 6.02, 61.12))
                 .fenceMoved(FenceMove.away(mm(0.71)))
                 .trialCut(cut(27.65, 27.45, 6.02, 61.12));
-        SlotVerdict verdict = plan.slot();
+        SlotVerdict verdict = plan.plan().slot();
 
         assertThat(channel(plan).todo()).isEqualTo(verdict.sentence());
-        assertThat(channel(plan).outcome() == Outcome.GOOD).isEqualTo(verdict.mayCut());
-        String section = plan.sections().stream()
-                .filter(s -> s.title().equals("Centring the cutter"))
+        assertThat(channel(plan).outcome() == Outcome.OK).isEqualTo(verdict.mayCut());
+        String section = plan.plan().sections().stream()
+                .filter(s -> s.title().equals("Centre the cutter"))
                 .findFirst()
                 .orElseThrow()
                 .toString();
@@ -106,27 +105,28 @@ class MayICutTest {
     @Test
     void splitFenceOutOfLine_movesTheSlot() {
         TrialCut centred = cut(27.49, 27.49, 6.02, 61.00);
-        NeckPlan inLine = plan(blank(0), SHOP).trialCut(centred);
-        NeckPlan out = plan(blank(0), SHOP.fence(Fence.split(mm(600), mm(1)))).trialCut(centred);
+        Job inLine = plan(blank(0), SHOP).trialCut(centred);
+        Job out = plan(blank(0), SHOP.fence(Fence.split(mm(600), mm(1)))).trialCut(centred);
 
-        assertThat(inLine.slot().mayCut()).isTrue();
+        assertThat(inLine.plan().slot().mayCut()).isTrue();
         // slot-cases: a trial piece of 200 mm read at its middle saw 0.909 of the step, the blank sees 0.968 and 0.932
         // of it.
-        assertThat(out.slotPlace().start().amountMm()).isCloseTo(-0.0587, within(1e-4));
-        assertThat(out.slotPlace().end().amountMm()).isCloseTo(-0.0227, within(3e-4));
-        assertThat(out.slot().mayCut()).isFalse();
+        assertThat(out.plan().slotPlace().start().amountMm()).isCloseTo(-0.0587, within(1e-4));
+        assertThat(out.plan().slotPlace().end().amountMm()).isCloseTo(-0.0227, within(3e-4));
+        assertThat(out.plan().slot().mayCut()).isFalse();
     }
 
     @Test
     void twoCutsAtOneSettingDiffer_soAClaimIsLess() {
-        NeckPlan known =
+        Job known =
                 plan(blank(0), SHOP.uncertainty(BENCH.cutScatter(mm(0.03)))).trialCut(cut(27.49, 27.49, 6.02, 61.00));
 
         // u^2 = 0.0003 of the readings, 0.0009 twice; 0.0001 of the blank's width at each end.
-        assertThat(known.slot().chance().getAsDouble()).isLessThan(0.965).isGreaterThan(0.9);
-        assertThat(known.slot().chance().getAsDouble())
+        assertThat(known.plan().slot().chance().getAsDouble()).isLessThan(0.965).isGreaterThan(0.9);
+        assertThat(known.plan().slot().chance().getAsDouble())
                 .isLessThan(plan(blank(0), SHOP)
                         .trialCut(cut(27.49, 27.49, 6.02, 61.00))
+                        .plan()
                         .slot()
                         .chance()
                         .getAsDouble());
@@ -134,13 +134,13 @@ class MayICutTest {
 
     @Test
     void wallsAlone_doNotPlaceTheSlotInTheBlank() {
-        NeckPlan plan = plan(blank(0.06), SHOP).trialCut(TrialCut.walls(mm(27.49), mm(27.49)));
+        Job plan = plan(blank(0.06), SHOP).trialCut(TrialCut.walls(mm(27.49), mm(27.49)));
 
-        assertThat(plan.slot().step()).isEqualTo(SlotStep.MEASURE_PIECE);
+        assertThat(plan.plan().slot().step()).isEqualTo(SlotStep.MEASURE_PIECE);
         assertThat(channel(plan).outcome()).isEqualTo(Outcome.OPEN);
-        NeckPlan ripped = plan(blank(0.06), SHOP)
+        Job ripped = plan(blank(0.06), SHOP)
                 .trialCut(TrialCut.walls(mm(27.49), mm(27.49)).rippedWithBlank(mm(0.02)));
-        assertThat(ripped.slot().chance().getAsDouble()).isGreaterThan(0.95);
+        assertThat(ripped.plan().slot().chance().getAsDouble()).isGreaterThan(0.95);
     }
 
     /** Plan and shell are asked the same 10,000 sessions: one answer in step and chance. */
@@ -156,9 +156,9 @@ class MayICutTest {
                             ? Fence.pivoting(mm(800)).fromPivot(mm(300), mm(600))
                             : Fence.onePiece(mm(600));
             Shop shop = SHOP.fence(fence).uncertainty(random.nextBoolean() ? BENCH : BenchUncertainty.withDefaults());
-            NeckPlan plan = plan(blank, shop);
+            Job plan = plan(blank, shop);
             CentringRounds rounds = CentringRounds.on(
-                            BlankOnFence.of(blank, plan.design().channel().orElseThrow(), fence))
+                            BlankOnFence.of(blank, plan.neck().channel().orElseThrow(), fence))
                     .bench(shop.uncertainty())
                     .leaves(shop.leaves());
             double offset = random.nextDouble(-0.3, 0.3);
@@ -174,12 +174,12 @@ class MayICutTest {
                     offset = random.nextDouble(-0.05, 0.05);
                 }
             }
-            SlotVerdict ofPlan = plan.slot();
+            SlotVerdict ofPlan = plan.plan().slot();
             SlotVerdict ofRounds = rounds.next(mm(0.1));
             assertThat(ofPlan.step()).as("session " + session).isEqualTo(ofRounds.step());
             assertThat(ofPlan.chance()).as("session " + session).isEqualTo(ofRounds.chance());
             if (session % 100 == 0) {
-                assertThat(channel(plan).outcome() == Outcome.GOOD).isEqualTo(ofPlan.mayCut());
+                assertThat(channel(plan).outcome() == Outcome.OK).isEqualTo(ofPlan.mayCut());
             }
         }
     }

@@ -43,7 +43,6 @@ import org.neckgeom.neck.ScarfCut;
 import org.neckgeom.neck.StringSet;
 import org.neckgeom.neck.TrussRod;
 import org.neckgeom.order.Operation;
-import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.shop.TrialCut;
@@ -78,7 +77,7 @@ class MeasuredNeckTest {
             .heel(Heel.of(mm(80), mm(54)))
             .neckSet(NeckSet.saddle(mm(15)).atNut(mm(0.4)).action(mm(2)).fretPlane(mm(7)));
 
-    private static final NeckPlan PLAN = NeckPlan.of(
+    private static final Job PLAN = Job.of(
             NECK,
             Blank.ofLength(mm(640)).section(mm(58), mm(20)).nutAt(mm(200)),
             Shop.with(Cutter.straight(mm(6))).readsWithin(mm(0.02)));
@@ -87,19 +86,20 @@ class MeasuredNeckTest {
         return Estimate.of(mm(value), mm(u));
     }
 
-    private static NeckPlan with(NeckFeature feature, double value, double u) {
-        return PLAN.readings(PLAN.readings().read(feature, read(value, u)));
+    private static Job with(NeckFeature feature, double value, double u) {
+        return PLAN.measured(PLAN.measured().read(feature, read(value, u)));
     }
 
-    private static PlanCheck check(NeckPlan plan, String name) {
-        return plan.checks().stream()
+    private static PlanCheck check(Job plan, String name) {
+        return plan.plan().checks().stream()
                 .filter(check -> check.name().equals(name))
                 .findFirst()
-                .orElseThrow(() -> new AssertionError(name + " is not among " + plan.checks()));
+                .orElseThrow(() ->
+                        new AssertionError(name + " is not among " + plan.plan().checks()));
     }
 
-    private static PlanSection section(NeckPlan plan, String title) {
-        return plan.sections().stream()
+    private static PlanSection section(Job plan, String title) {
+        return plan.plan().sections().stream()
                 .filter(section -> section.title().equals(title))
                 .findFirst()
                 .orElseThrow();
@@ -112,39 +112,40 @@ class MeasuredNeckTest {
     /** 0.1 in is 2.54 mm, and a plan in inches says in inches what was read in millimetres at the machine and on the neck. */
     @Test
     void plan_saysReadingsStepsAndWorkmanshipInItsOwnStyle() {
-        NeckPlan read = with(CHANNEL_DEPTH, 9.398, 0.0254)
+        Job read = with(CHANNEL_DEPTH, 9.398, 0.0254)
                 .trialCut(TrialCut.walls(mm(25.4), mm(27.94)))
                 .fenceMoved(FenceMove.away(mm(1.27)))
                 .workmanship(Workmanship.withDefaults().cutting(ErrorDistribution.normal(mm(0.0508))));
 
-        NeckPlan inches = read.printIn(LengthStyle.DECIMAL_INCHES);
+        Job inches = read.printIn(LengthStyle.DECIMAL_INCHES);
 
         assertThat(inches).isEqualTo(read).hasSameHashCodeAs(read);
-        assertThat(inches.readings().toString()).contains("0.3700 in").doesNotContain(" mm");
+        assertThat(inches.measured().toString()).contains("0.3700 in").doesNotContain(" mm");
         assertThat(inches.steps().get(0).toString())
                 .contains("1.0000 in", "1.1000 in")
                 .doesNotContain(" mm");
         assertThat(inches.steps().get(1)).hasToString("fence moved 0.05 in away from the cutter");
         assertThat(inches.workmanship().text(inches.style())).contains("2 thou").doesNotContain(" mm");
-        assertThat(inches.printIn(LengthStyle.MILLIMETRES).readings())
-                .hasToString(read.readings().toString());
+        assertThat(inches.printIn(LengthStyle.MILLIMETRES).measured())
+                .hasToString(read.measured().toString());
     }
 
     @Test
     void readings_areNoneAtFirst_andChangeNothing() {
-        assertThat(PLAN.readings().isEmpty()).isTrue();
-        assertThat(PLAN.readings(MeasuredNeck.none())).isEqualTo(PLAN);
-        assertThat(PLAN.readings(MeasuredNeck.none()).order()).isEqualTo(PLAN.order());
+        assertThat(PLAN.measured().isEmpty()).isTrue();
+        assertThat(PLAN.measured(MeasuredNeck.none())).isEqualTo(PLAN);
+        assertThat(PLAN.measured(MeasuredNeck.none()).plan().work())
+                .isEqualTo(PLAN.plan().work());
     }
 
     @ParameterizedTest
     @CsvSource({
-        "CHANNEL_DEPTH, 9.05, 0.02, channel deep enough for the rod, GOOD",
+        "CHANNEL_DEPTH, 9.05, 0.02, channel deep enough for the rod, OK",
         "CHANNEL_DEPTH, 9.03, 0.02, channel deep enough for the rod, OPEN",
         "CHANNEL_DEPTH, 8.9, 0.02, channel deep enough for the rod, STOP",
-        "CHANNEL_WIDTH, 6.05, 0.02, channel wide enough for the rod, GOOD",
+        "CHANNEL_WIDTH, 6.05, 0.02, channel wide enough for the rod, OK",
         "CHANNEL_WIDTH, 5.9, 0.02, channel wide enough for the rod, STOP",
-        "CHANNEL_END, 285.2, 0.05, channel long enough for the rod, GOOD",
+        "CHANNEL_END, 285.2, 0.05, channel long enough for the rod, OK",
         "CHANNEL_END, 284.5, 0.05, channel long enough for the rod, STOP",
         "CHANNEL_START, 5.5, 0.05, channel long enough for the rod, STOP"
     })
@@ -154,21 +155,25 @@ class MeasuredNeckTest {
 
     @Test
     void channelRead_isDone_andItsSettingsAreNoLongerAsked() {
-        NeckPlan cut = with(CHANNEL_DEPTH, 9.3, 0.02);
-        PlanSection channel = section(cut, "Channel for the rod");
+        Job cut = with(CHANNEL_DEPTH, 9.3, 0.02);
+        PlanSection channel = section(cut, "Truss rod channel");
 
-        assertThat(hasRow(section(PLAN, "Channel for the rod"), "passes")).isTrue();
+        assertThat(hasRow(section(PLAN, "Truss rod channel"), "passes")).isTrue();
         assertThat(hasRow(channel, "passes")).isFalse();
         assertThat(hasRow(channel, "stops")).isFalse();
         assertThat(channel.rows().get(0).label()).isEqualTo("done");
         assertThat(channel.notes())
                 .extracting(Statement::toString)
                 .containsExactly("not read, taken as drawn: channel width, channel start, channel end");
-        assertThat(cut.checks()).noneMatch(check -> check.name().equals("depth of a pass"));
-        assertThat(cut.order().finished()).extracting(Operation::name).contains("mark the lines", "cut rod channel");
-        assertThat(cut.order().plan().names()).doesNotContain("cut rod channel").contains("carve the neck");
-        assertThat(section(cut, "Order of work").rows().get(0).value())
-                .startsWith("cut rod channel\ntaken as done, standing before: rest the stock");
+        assertThat(cut.plan().checks()).noneMatch(check -> check.name().equals("depth of a pass"));
+        assertThat(cut.plan().work().finished())
+                .extracting(Operation::name)
+                .contains("mark the lines", "cut rod channel");
+        assertThat(cut.plan().work().plan().names())
+                .doesNotContain("cut rod channel")
+                .contains("carve the neck");
+        assertThat(section(cut, "Order of operations").rows().get(0).value())
+                .startsWith("cut rod channel\ntaken as done, because they come before: rest the stock");
     }
 
     /** The wood left under a flat channel with a half ellipse below, by sampling stations and the curve. */
@@ -176,10 +181,10 @@ class MeasuredNeckTest {
     @ParameterizedTest
     @CsvSource({"9.3, 0", "9.9, 0", "9.3, 0.6", "8.7, -0.4"})
     void woodLeft_isThatOfTheChannelAsCut(double depth, double offset) {
-        NeckPlan cut = PLAN.readings(
+        Job cut = PLAN.measured(
                 MeasuredNeck.none().read(CHANNEL_DEPTH, read(depth, 0.02)).read(SLOT_OFFSET, read(offset, 0.02)));
 
-        assertThat(millimetres(check(cut, "wood left under the channel").found()))
+        assertThat(millimetres(check(cut, "wood under the channel").found()))
                 .isCloseTo(
                         sampledWood(depth, offset, x -> 16 + (18 - 16) * (x - fret(1)) / (fret(12) - fret(1))),
                         within(0.001));
@@ -213,7 +218,7 @@ class MeasuredNeckTest {
 
     @Test
     void backRead_isWhatTheWoodLeftIsMeasuredTo() {
-        NeckPlan carved = PLAN.readings(MeasuredNeck.none()
+        Job carved = PLAN.measured(MeasuredNeck.none()
                 .read(CHANNEL_DEPTH, read(9.3, 0.02))
                 .backDepth(mm(0), read(15, 0.05))
                 .backDepth(mm(300), read(18, 0.05)));
@@ -227,28 +232,27 @@ class MeasuredNeckTest {
                         + (15 - drawnAtNut) * (300 - x) / 300
                         + (18 - drawnAtEnd) * x / 300);
 
-        assertThat(millimetres(check(carved, "wood left under the channel").found()))
-                .isCloseTo(wood, within(0.001));
-        assertThat(hasRow(section(carved, "Back and its flats"), "done")).isTrue();
-        assertThat(carved.order().plan().names()).doesNotContain("carve the neck", "rough out the back");
+        assertThat(millimetres(check(carved, "wood under the channel").found())).isCloseTo(wood, within(0.001));
+        assertThat(hasRow(section(carved, "Back profile and facets"), "done")).isTrue();
+        assertThat(carved.plan().work().plan().names()).doesNotContain("carve the neck", "rough out the back");
     }
 
     /** Depth and carving as uncertain as their readings: the chance by drawing both, and the wood of each draw. */
     @Test
     void chanceOfLess_isThatOfTheReadings() {
         double limit = 4.6;
-        NeckPlan carved = PLAN.limits(NeckLimits.withDefaults().woodLeft(mm(limit)))
-                .readings(MeasuredNeck.none()
+        Job carved = PLAN.limits(NeckLimits.withDefaults().woodLeft(mm(limit)))
+                .measured(MeasuredNeck.none()
                         .read(CHANNEL_DEPTH, read(9.3, 0.2))
                         .backDepth(mm(0), read(15.5, 0.15))
                         .backDepth(mm(300), read(18, 0.15)));
-        String row = section(carved, "Wood left under the channel").rows().stream()
-                .filter(one -> one.label().equals("chance of less"))
+        String row = section(carved, "Wood under the channel").rows().stream()
+                .filter(one -> one.label().equals("probability of less"))
                 .findFirst()
                 .orElseThrow()
                 .value();
         double chance = Double.parseDouble(row.substring(0, row.indexOf(' '))) / 100;
-        double wood = millimetres(check(carved, "wood left under the channel").found());
+        double wood = millimetres(check(carved, "wood under the channel").found());
         // Under the middle of a wide back the wood loses nearly the whole of what the channel is deeper; a corner,
         // less.
         double corner = 3;
@@ -262,7 +266,7 @@ class MeasuredNeckTest {
             below += left < limit ? 1 : 0;
         }
 
-        assertThat(row).contains("the carved depth as read, u 0.15 mm");
+        assertThat(row).contains("carved depth as read, u 0.15 mm");
         assertThat(chance).as("seed 5").isCloseTo(below / 200_000.0, within(0.02));
     }
 
@@ -289,7 +293,8 @@ class MeasuredNeckTest {
     /** Heel on channel, its cut, and the joint's two ends, added up by hand; the board is known to its reading. */
     @Test
     void boardRead_leavesItsUncertaintyInTheStringLine() {
-        Budget<Length> line = with(FINGERBOARD_OFFSET, 0.11, 0.03).budgets().get(0);
+        Budget<Length> line =
+                with(FINGERBOARD_OFFSET, 0.11, 0.03).plan().budgets().get(0);
         double joint = fret(12);
         double heel = lever(0.05 * joint, 0.95 * joint) * 0.05 * 0.05 / 3 + 0.06 * 0.06;
         double cheeks = lever(joint, joint + 40) * 0.06 * 0.06 / 6;
@@ -297,7 +302,7 @@ class MeasuredNeckTest {
         assertThat(line.rootSumSquare().libraryUncertainty())
                 .isCloseTo(Math.sqrt(heel + cheeks + 0.03 * 0.03), within(1e-9));
         assertThat(Math.abs(line.rootSumSquare().libraryValue())).isCloseTo(0.11, within(1e-9));
-        assertThat(PLAN.budgets().get(0).rootSumSquare().libraryValue()).isZero();
+        assertThat(PLAN.plan().budgets().get(0).rootSumSquare().libraryValue()).isZero();
     }
 
     /** Sum of the squared sensitivities at the bridge of the errors at two stations. */
@@ -309,17 +314,17 @@ class MeasuredNeckTest {
 
     @Test
     void bridgeRead_leavesNothingToAddUp() {
-        NeckPlan fitted = with(OFFSET_AT_BRIDGE, -0.4, 0.1);
+        Job fitted = with(OFFSET_AT_BRIDGE, -0.4, 0.1);
 
-        assertThat(fitted.budgets().get(0).contributors()).hasSize(1);
-        assertThat(fitted.budgets().get(0).rootSumSquare()).isEqualTo(read(-0.4, 0.1));
-        assertThat(check(fitted, "string line at the bridge").outcome()).isEqualTo(Outcome.GOOD);
+        assertThat(fitted.plan().budgets().get(0).contributors()).hasSize(1);
+        assertThat(fitted.plan().budgets().get(0).rootSumSquare()).isEqualTo(read(-0.4, 0.1));
+        assertThat(check(fitted, "string line at the bridge").outcome()).isEqualTo(Outcome.OK);
         assertThat(check(with(OFFSET_AT_BRIDGE, -1.4, 0.1), "string line at the bridge")
                         .outcome())
                 .isEqualTo(Outcome.OPEN);
         assertThat(check(with(HEIGHT_AT_BRIDGE, 0.1, 0.1), "projection height at the bridge")
                         .outcome())
-                .isEqualTo(Outcome.GOOD);
+                .isEqualTo(Outcome.OK);
         assertThat(check(with(HEIGHT_AT_BRIDGE, -1.2, 0.1), "projection height at the bridge")
                         .outcome())
                 .isEqualTo(Outcome.OPEN);
@@ -328,23 +333,24 @@ class MeasuredNeckTest {
     /** The lever rule by hand: 1.2 mm too low over a reach of 300 mm tips a face of 80 mm by 0.32 mm. */
     @Test
     void heelCorners_tipTheFaceByTheLever() {
-        NeckPlan low = with(HEIGHT_AT_BRIDGE, -1.2, 0.1);
-        HeelCorners corners = low.heelCorners().orElseThrow();
+        Job low = with(HEIGHT_AT_BRIDGE, -1.2, 0.1);
+        HeelCorners corners = low.plan().heelCorners().orElseThrow();
 
-        assertThat(PLAN.heelCorners()).isEmpty();
+        assertThat(PLAN.plan().heelCorners()).isEmpty();
         assertThat(corners.capBass().libraryValue() - corners.topBass().libraryValue())
                 .isCloseTo(1.2 * 80 / 300, within(1e-9));
         assertThat(corners.topBass().libraryValue()).isZero();
-        HeelCorners aside = with(OFFSET_AT_BRIDGE, 0.5, 0.1).heelCorners().orElseThrow();
+        HeelCorners aside =
+                with(OFFSET_AT_BRIDGE, 0.5, 0.1).plan().heelCorners().orElseThrow();
         assertThat(aside.topTreble().libraryValue() - aside.topBass().libraryValue())
                 .isCloseTo(0.5 * 54 / 300, within(1e-9));
-        assertThat(hasRow(section(low, "Heel"), "take off")).isTrue();
+        assertThat(hasRow(section(low, "Heel and body joint"), "take off")).isTrue();
     }
 
     @Test
     void slotRead_isJudgedByWhatItLeavesOfTheBlank() {
         assertThat(check(with(SLOT_OFFSET, 0.05, 0.02), "channel centred").outcome())
-                .isEqualTo(Outcome.GOOD);
+                .isEqualTo(Outcome.OK);
         assertThat(check(with(SLOT_OFFSET, 0.09, 0.02), "channel centred").outcome())
                 .isEqualTo(Outcome.OPEN);
         PlanCheck off = check(with(SLOT_OFFSET, 1, 0.02), "channel centred");
@@ -358,25 +364,25 @@ class MeasuredNeckTest {
 
     @Test
     void slotReadAtBothEnds_isAskewByItsOwnReadings() {
-        NeckPlan askew = PLAN.readings(
+        Job askew = PLAN.measured(
                 MeasuredNeck.none().read(SLOT_OFFSET, read(0, 0.02)).read(SLOT_OFFSET_AT_HEEL, read(2.8, 0.02)));
 
-        assertThat(askew.slotPlace().skew().libraryValue()).isCloseTo(Math.atan(0.01), within(1e-12));
-        assertThat(askew.slotPlace().offsetMmAt(145)).isCloseTo(1.4, within(1e-9));
+        assertThat(askew.plan().slotPlace().skew().libraryValue()).isCloseTo(Math.atan(0.01), within(1e-12));
+        assertThat(askew.plan().slotPlace().offsetMmAt(145)).isCloseTo(1.4, within(1e-9));
     }
 
     @Test
     void headRead_isHeldToItsTuners() {
-        NeckPlan told = NeckPlan.of(NECK.head(HEAD.tuners(mm(13), mm(15.1))), PLAN.blank(), PLAN.shop());
+        Job told = Job.of(NECK.head(HEAD.tuners(mm(13), mm(15.1))), PLAN.blank(), PLAN.shop());
         MeasuredNeck thick = MeasuredNeck.none().read(HEAD_THICKNESS, read(15.08, 0.02));
 
-        assertThat(check(told, "head fits the tuners").outcome()).isEqualTo(Outcome.GOOD);
-        assertThat(check(told.readings(thick), "head fits the tuners").outcome())
+        assertThat(check(told, "head fits the tuners").outcome()).isEqualTo(Outcome.OK);
+        assertThat(check(told.measured(thick), "head fits the tuners").outcome())
                 .isEqualTo(Outcome.OPEN);
-        assertThat(check(told.readings(thick.read(HEAD_THICKNESS, read(15.3, 0.02))), "head fits the tuners")
+        assertThat(check(told.measured(thick.read(HEAD_THICKNESS, read(15.3, 0.02))), "head fits the tuners")
                         .outcome())
                 .isEqualTo(Outcome.STOP);
-        assertThat(told.readings(thick).order().finished())
+        assertThat(told.measured(thick).plan().work().finished())
                 .extracting(Operation::name)
                 .contains("true the head");
     }
@@ -384,18 +390,18 @@ class MeasuredNeckTest {
     /** The line on the front of a joint in the head: shaft over the sine of the angle that was read. */
     @Test
     void scarfRead_movesItsLines() {
-        NeckPlan sawn = PLAN.readings(MeasuredNeck.none().scarfAngle(Estimate.of(deg(12.5), deg(0.1))));
+        Job sawn = PLAN.measured(MeasuredNeck.none().scarfAngle(Estimate.of(deg(12.5), deg(0.1))));
 
-        assertThat(AsMade.of(sawn).scarf().orElseThrow().frontLineMm())
+        assertThat(sawn.stages().made().scarf().orElseThrow().frontLineMm())
                 .isCloseTo(20 / Math.sin(Math.toRadians(12.5)), within(1e-9));
-        assertThat(hasRow(section(sawn, "Scarf"), "done")).isTrue();
-        assertThat(sawn.checks()).noneMatch(check -> check.name().startsWith("blank reaches"));
+        assertThat(hasRow(section(sawn, "Scarf joint"), "done")).isTrue();
+        assertThat(sawn.plan().checks()).noneMatch(check -> check.name().startsWith("blank long enough"));
     }
 
     @Test
     void readings_thatContradictEachOther_getASentence() {
         assertThat(check(with(CHANNEL_DEPTH, 9.3, 0.02), "readings agree").outcome())
-                .isEqualTo(Outcome.GOOD);
+                .isEqualTo(Outcome.OK);
         assertQuarrel(
                 MeasuredNeck.none().backDepth(mm(100), read(17, 0.05)),
                 "the back has been read as carved, of the channel under it nothing");
@@ -416,26 +422,26 @@ class MeasuredNeckTest {
     }
 
     private static void assertQuarrel(MeasuredNeck readings, String words) {
-        PlanCheck check = check(PLAN.readings(readings), "readings agree");
+        PlanCheck check = check(PLAN.measured(readings), "readings agree");
         assertThat(check.outcome()).isEqualTo(Outcome.OPEN);
         assertThat(check.found() + check.todo()).contains(words);
     }
 
     @Test
     void slotRead_farFromItsTrialCut_getsASentence() {
-        NeckPlan tried = PLAN.trialCut(TrialCut.walls(mm(26), mm(26)).readWithin(mm(0.02)));
+        Job tried = PLAN.trialCut(TrialCut.walls(mm(26), mm(26)).readWithin(mm(0.02)));
 
-        assertThat(check(tried.readings(MeasuredNeck.none().read(SLOT_OFFSET, read(0.05, 0.02))), "readings agree")
+        assertThat(check(tried.measured(MeasuredNeck.none().read(SLOT_OFFSET, read(0.05, 0.02))), "readings agree")
                         .outcome())
-                .isEqualTo(Outcome.GOOD);
-        assertThat(check(tried.readings(MeasuredNeck.none().read(SLOT_OFFSET, read(0.3, 0.02))), "readings agree")
+                .isEqualTo(Outcome.OK);
+        assertThat(check(tried.measured(MeasuredNeck.none().read(SLOT_OFFSET, read(0.3, 0.02))), "readings agree")
                         .found())
                 .startsWith("the slot lies 0.30 mm from where the trial cuts put it");
     }
 
     @Test
     void boardOnOverAChannelTooShallow_isToldAsSuch() {
-        NeckPlan closed = PLAN.readings(
+        Job closed = PLAN.measured(
                 MeasuredNeck.none().read(CHANNEL_DEPTH, read(8.5, 0.02)).read(FINGERBOARD_OFFSET, read(0.1, 0.02)));
 
         assertThat(check(closed, "channel deep enough for the rod").todo())
@@ -445,13 +451,13 @@ class MeasuredNeckTest {
     /** What the maker keeps goes on being kept: read as carved, the channel that was to come after it is left to do. */
     @Test
     void order_ofWhatIsLeft_clashesWhereTheMakerKeptItSo() {
-        NeckPlan carvedFirst = PLAN.order(
-                        PLAN.order().keep("rough out the back").before("cut rod channel"))
-                .readings(MeasuredNeck.none().scarfAngle(Estimate.of(deg(12), deg(0.1))));
+        Job carvedFirst = PLAN.order(
+                        PLAN.plan().work().keep("rough out the back").before("cut rod channel"))
+                .measured(MeasuredNeck.none().scarfAngle(Estimate.of(deg(12), deg(0.1))));
 
-        assertThat(carvedFirst.order().plan().names().indexOf("rough out the back"))
-                .isLessThan(carvedFirst.order().plan().names().indexOf("cut rod channel"));
-        assertThat(check(carvedFirst, "order of work").outcome()).isNotEqualTo(Outcome.GOOD);
+        assertThat(carvedFirst.plan().work().plan().names().indexOf("rough out the back"))
+                .isLessThan(carvedFirst.plan().work().plan().names().indexOf("cut rod channel"));
+        assertThat(check(carvedFirst, "order of operations").outcome()).isNotEqualTo(Outcome.OK);
     }
 
     @Test
@@ -474,10 +480,10 @@ class MeasuredNeckTest {
                 .isThrownBy(() -> none.backDepth(mm(-80), read(15, 0.1)))
                 .withMessage("station must be 0 mm or more, but was -80 mm");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> PLAN.readings(none.backDepth(mm(480), read(15, 0.1))))
+                .isThrownBy(() -> PLAN.measured(none.backDepth(mm(480), read(15, 0.1))))
                 .withMessageStartingWith("as made.back must have its stations on the neck, from the nut to ");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> PLAN.readings(none.read(CHANNEL_START, read(400, 0.1))))
+                .isThrownBy(() -> PLAN.measured(none.read(CHANNEL_START, read(400, 0.1))))
                 .withMessage("as made: channel end must be more than its start at 400 mm, but was 285 mm");
     }
 

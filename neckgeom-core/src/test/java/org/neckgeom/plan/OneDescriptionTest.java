@@ -29,8 +29,8 @@ class OneDescriptionTest {
     private static final Head HEAD = OCTAVE.head().orElseThrow();
     private static final NeckSet SET = NeckSet.saddle(mm(15.2)).atNut(mm(0.4)).action(mm(2));
 
-    private static NeckPlan plan(Neck design, Blank blank) {
-        return NeckPlan.of(design, blank, SampleBench.metricShop());
+    private static Job plan(Neck design, Blank blank) {
+        return Job.of(design, blank, SampleBench.metricShop());
     }
 
     /** Glue face of a joint in the shaft: the shaft's thickness over the sine of the pitch, 25 / sin 13 deg. */
@@ -39,6 +39,7 @@ class OneDescriptionTest {
         Neck neck = OCTAVE.head(HEAD.scarfed(ScarfCut.inTheShaft()));
 
         assertThat(plan(neck, Blank.ofLength(mm(640)).section(mm(61), mm(25)))
+                        .plan()
                         .scarf()
                         .orElseThrow()
                         .glueFaceMm())
@@ -46,6 +47,7 @@ class OneDescriptionTest {
         assertThat(plan(
                                 neck.head(HEAD.pitch(deg(9)).scarfed(ScarfCut.inTheShaft())),
                                 Blank.ofLength(mm(640)).section(mm(61), mm(25)))
+                        .plan()
                         .scarf()
                         .orElseThrow()
                         .glueFaceMm())
@@ -71,8 +73,7 @@ class OneDescriptionTest {
 
     @Test
     void scarf_ofAHeadInOnePiece_isNone() {
-        assertThat(plan(OCTAVE, SampleBench.octaveBlank()).scarf()).isEmpty();
-        assertThat(plan(OCTAVE, SampleBench.octaveBlank()).isHeadInOnePiece()).isTrue();
+        assertThat(plan(OCTAVE, SampleBench.octaveBlank()).plan().scarf()).isEmpty();
         assertThatThrownBy(() -> ScarfJoint.of(HEAD, SampleBench.octaveBlank()))
                 .hasMessage("the head is in one piece with the shaft; give its scarf with .scarfed(...)");
     }
@@ -94,15 +95,18 @@ class OneDescriptionTest {
                 Scale.of(mm(560)),
                 14,
                 NeckSet.saddle(mm(15.2)).atNut(mm(0.4)).action(mm(2)).fretPlane(mm(7.6)));
-        NeckPlan plan = plan(FRETTED.neckSet(SET.overstand(mm(0.5))), SampleBench.octaveBlank());
+        Job plan = plan(FRETTED.neckSet(SET.overstand(mm(0.5))), SampleBench.octaveBlank());
 
-        assertThat(plan.neckSet().orElseThrow().angle().degrees())
+        assertThat(plan.plan().neckSet().orElseThrow().angle().degrees())
                 .isCloseTo(byHand.angle().degrees(), within(1e-12));
-        assertThat(plan.overstandMm()).isEqualTo(0.5);
+        assertThat(plan.stages().shape().overstandMm()).isEqualTo(0.5);
         assertThat(plan(FRETTED.neckSet(SET.fretPlane(mm(7.6))), SampleBench.octaveBlank())
+                        .stages()
+                        .shape()
                         .overstandMm())
                 .isCloseTo(0.5, within(1e-12));
         assertThat(plan(OCTAVE.scale(mm(570)).neckSet(SET.fretPlane(mm(7.6))), SampleBench.octaveBlank())
+                        .plan()
                         .neckSet()
                         .orElseThrow()
                         .reach()
@@ -128,13 +132,10 @@ class OneDescriptionTest {
 
     @Test
     void neckSet_whoseFretPlaneIsLowerThanBoardAndFret_isRefused() {
-        NeckPlan plan = plan(FRETTED.neckSet(SET.fretPlane(mm(7))), SampleBench.octaveBlank());
-
-        assertThatThrownBy(plan::neckSet)
-                .hasMessage("fret plane must be 7.1 mm or more, the height of board and fret, but was 7 mm");
-        assertThatThrownBy(() ->
-                        plan(OCTAVE.neckSet(SET), SampleBench.octaveBlank()).neckSet())
-                .hasMessage("either fret plane or the fingerboard's fret height must be given");
+        assertThatThrownBy(() -> plan(FRETTED.neckSet(SET.fretPlane(mm(7))), SampleBench.octaveBlank()))
+                .hasMessage("neck set.fret plane must be 7.1 mm or more, the height of board and fret, but was 7 mm");
+        assertThatThrownBy(() -> plan(OCTAVE.neckSet(SET), SampleBench.octaveBlank()))
+                .hasMessage("neck set: either fret plane or the fingerboard's fret height must be given");
         assertThatThrownBy(() -> BackSet.of(OCTAVE))
                 .hasMessage("\"Octave mandolin, walnut\" needs its neck set for this, but has none");
     }
@@ -142,8 +143,8 @@ class OneDescriptionTest {
     /** Board 6 mm, frets 1.1 mm, strings 0.4 mm over them at the nut. */
     @Test
     void nutSlots_lieAsHighAsBoardFretsAndStrings() {
-        NeckPlan plan = plan(FRETTED.neckSet(SET), SampleBench.octaveBlank());
+        Job plan = plan(FRETTED.neckSet(SET), SampleBench.octaveBlank());
 
-        assertThat(plan.slotHeight().libraryValue()).isCloseTo(7.5, within(1e-12));
+        assertThat(plan.stages().shape().slotHeight().libraryValue()).isCloseTo(7.5, within(1e-12));
     }
 }

@@ -30,15 +30,15 @@ class PlanFiguresTest {
     /** A size in words is no name. */
     private static final Pattern SIZE = Pattern.compile("\\d (mm|in|thou|N|deg|m)\\b");
 
-    static List<NeckPlan> plans() {
-        return NeckPlanTest.samples();
+    static List<Job> plans() {
+        return JobTest.samples();
     }
 
     @ParameterizedTest
     @MethodSource("plans")
-    void figures_areFields(NeckPlan plan) {
+    void figures_areFields(Job plan) {
         List<String> lacking = new ArrayList<>();
-        for (PlanSection section : plan.sections()) {
+        for (PlanSection section : plan.plan().sections()) {
             assertThat(section.rendered(plan.style())).isEqualTo(section.form().render(section, plan.style()));
             for (PlanSection.Row row : section.rows()) {
                 collect(section.code() + " / " + row.key(), row.answer(), lacking);
@@ -46,8 +46,8 @@ class PlanFiguresTest {
             }
             section.notes().forEach(note -> collect(section.code() + " / note", note, lacking));
         }
-        for (PlanCheck check : plan.checks()) {
-            collect(check.code(), check, lacking);
+        for (PlanCheck check : plan.plan().checks()) {
+            collect(check.code().code(), check, lacking);
         }
 
         assertThat(lacking).isEmpty();

@@ -23,29 +23,30 @@ import tools.jackson.databind.json.JsonMapper;
 /** A plan by its keys, with nothing on the path but the library and, for the maps, a general JSON library (Jackson). */
 class PlanKeysTest {
 
-    private static final NeckPlan OCTAVE = Necks.octavePlan();
+    private static final Job OCTAVE = Necks.octavePlan();
 
     @ParameterizedTest
     @EnumSource(Spelling.class)
     void read_takesTheMapsOfAnyLibrary(Spelling spelling) {
-        String json = Json.of(NeckPlan.TABLE.write(OCTAVE, spelling));
+        String json = Json.of(Job.TABLE.write(OCTAVE, spelling));
         Map<?, ?> maps = JsonMapper.shared().readValue(json, LinkedHashMap.class);
 
-        assertThat(NeckPlan.TABLE.read(Tree.of(maps))).isEqualTo(OCTAVE);
+        assertThat(Job.TABLE.read(Tree.of(maps))).isEqualTo(OCTAVE);
     }
 
     @Test
     void write_readsBackEqual_forPlansOfEverySort() {
         for (long seed = 0; seed < 6; seed++) {
-            NeckPlan plan = RandomPlans.of(seed);
+            Job plan = RandomPlans.of(seed);
             for (Spelling spelling : Spelling.values()) {
-                NeckPlan back = NeckPlan.TABLE.read(NeckPlan.TABLE.write(plan, spelling));
+                Job back = Job.TABLE.read(Job.TABLE.write(plan, spelling));
 
                 assertThat(back)
                         .as("seed %d, %s", seed, spelling)
                         .isEqualTo(plan)
                         .hasSameHashCodeAs(plan);
-                assertThat(back.standing()).isEqualTo(plan.standing());
+                assertThat(back.plan().status().toString())
+                        .isEqualTo(plan.plan().status().toString());
             }
         }
     }
@@ -58,7 +59,7 @@ class PlanKeysTest {
         neck.put("head", head);
         neck.put("scarf", scarf);
 
-        assertThat(NeckPlan.TABLE.read(Tree.of(neck))).isEqualTo(OCTAVE);
+        assertThat(Job.TABLE.read(Tree.of(neck))).isEqualTo(OCTAVE);
         neck.put("scarf", Map.of("joint", "nowhere"));
         assertThat(faults(neck)).extracting(Fault::path).containsExactly("scarf.joint");
     }
@@ -85,8 +86,7 @@ class PlanKeysTest {
 
         List<Fault> byTree = faults(neck);
         assertThat(byTree).extracting(Fault::path).contains("blank.length", "blank.width");
-        assertThatThrownBy(() ->
-                        NeckPlan.of(OCTAVE.design(), Blank.ofLength(mm(300)).section(mm(30), mm(20)), OCTAVE.shop()))
+        assertThatThrownBy(() -> Job.of(OCTAVE.neck(), Blank.ofLength(mm(300)).section(mm(30), mm(20)), OCTAVE.shop()))
                 .isInstanceOfSatisfying(
                         Refusal.class, refusal -> assertThat(refusal.faults()).isEqualTo(byTree));
     }
@@ -100,7 +100,7 @@ class PlanKeysTest {
     }
 
     private static Map<String, Object> words() {
-        return map(NeckPlan.TABLE.write(OCTAVE, Spelling.WORDS).plain());
+        return map(Job.TABLE.write(OCTAVE, Spelling.WORDS).plain());
     }
 
     private static Map<String, Object> map(Object plain) {
@@ -111,7 +111,7 @@ class PlanKeysTest {
 
     private static List<Fault> faults(Map<String, Object> neck) {
         try {
-            NeckPlan.TABLE.read(Tree.of(neck));
+            Job.TABLE.read(Tree.of(neck));
         } catch (Refusal refusal) {
             return refusal.faults();
         }

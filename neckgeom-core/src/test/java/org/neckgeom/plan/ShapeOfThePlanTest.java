@@ -24,7 +24,6 @@ import org.neckgeom.neck.Tenon;
 import org.neckgeom.neck.TrussRod;
 import org.neckgeom.neck.TunerPost;
 import org.neckgeom.neck.Volute;
-import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;
@@ -51,14 +50,14 @@ class ShapeOfThePlanTest {
             .heel(Heel.of(mm(70), mm(52)));
 
     private static final Blank BLANK = Blank.ofLength(mm(640)).section(mm(60), mm(25));
-    private static final NeckPlan PLAIN = plan(BLANK);
+    private static final Job PLAIN = plan(BLANK);
 
-    private static NeckPlan plan(Blank blank) {
-        return NeckPlan.of(NECK, blank, Shop.with(Cutter.straight(mm(6))));
+    private static Job plan(Blank blank) {
+        return Job.of(NECK, blank, Shop.with(Cutter.straight(mm(6))));
     }
 
-    private static NeckPlan plan(Neck design) {
-        return NeckPlan.of(design, Blank.ofLength(mm(640)).section(mm(60), mm(25)), Shop.with(Cutter.straight(mm(6))));
+    private static Job plan(Neck design) {
+        return Job.of(design, Blank.ofLength(mm(640)).section(mm(60), mm(25)), Shop.with(Cutter.straight(mm(6))));
     }
 
     /** Two strings of 1 mm, 30 mm apart at the nut on a board of 40 mm there. */
@@ -73,20 +72,20 @@ class ShapeOfThePlanTest {
                 TunerPost.at(mm(along)).aside(mm(15)).above(mm(7)));
     }
 
-    private static NeckPlan plain(Neck design) {
-        return NeckPlan.of(design, PLAIN.blank(), PLAIN.shop());
+    private static Job plain(Neck design) {
+        return Job.of(design, PLAIN.blank(), PLAIN.shop());
     }
 
-    private static NeckPlan blocks(double length, Blank blank) {
-        return NeckPlan.of(NECK.heel(NECK.heel().orElseThrow().blockLength(mm(length))), blank, PLAIN.shop());
+    private static Job blocks(double length, Blank blank) {
+        return Job.of(NECK.heel(NECK.heel().orElseThrow().blockLength(mm(length))), blank, PLAIN.shop());
     }
 
     @Test
     void plan_hasNoPartForWhatIsNotGiven() {
         assertThat(titles(PLAIN))
-                .contains("Head", "Back and its flats", "Heel")
+                .contains("Head and tuner posts", "Back profile and facets", "Heel and body joint")
                 .noneMatch(title -> title.startsWith("Strings across"))
-                .doesNotContain("Fingerboard", "Blank and cutting list");
+                .doesNotContain("Fingerboard", "Neck blank and cutting list");
     }
 
     /** At fret 20 the string is 600 (1 - 2^(-20/12)) = 411.0 from the nut and 0.685 of the way to the saddle. */
@@ -94,7 +93,7 @@ class ShapeOfThePlanTest {
     void strings_areHeldToTheBoard() {
         // board at fret 20: 40 + 10 x 411.0/332.7 = 52.35; spread 30 + 20 x 0.685 = 43.7, and 30 + 60 x 0.685 = 71.1
         assertThat(outcome(plan(across(NECK, 50)), "outer strings over the board"))
-                .isEqualTo(Outcome.GOOD);
+                .isEqualTo(Outcome.OK);
         PlanCheck outside = check(plan(across(NECK, 90)), "outer strings over the board");
         assertThat(outside.outcome()).isEqualTo(Outcome.STOP);
         // 26.177 - (15.5 + 30 x 0.68502)
@@ -105,7 +104,7 @@ class ShapeOfThePlanTest {
     void head_isHeldToItsTunersWithVeneers() {
         // 14 and a veneer of 1 make 15
         assertThat(outcome(plain(NECK.head(HEAD.tuners(mm(12), mm(15)))), "head fits the tuners"))
-                .isEqualTo(Outcome.GOOD);
+                .isEqualTo(Outcome.OK);
         assertThat(outcome(plain(NECK.head(HEAD.tuners(mm(12), mm(14.9)))), "head fits the tuners"))
                 .isEqualTo(Outcome.STOP);
     }
@@ -114,11 +113,11 @@ class ShapeOfThePlanTest {
     void posts_farOutOnAFlatHeadAskForARetainer() {
         // The nut's slots lie 8 over the glue face: a board of 6 and frets of 2.
         Neck strung = across(NECK, 50).fingerboard(NECK.fingerboard().fretHeight(mm(2)));
-        NeckPlan near = plain(strung.head(posts(40)));
-        NeckPlan far = plain(strung.head(posts(140)));
+        Job near = plain(strung.head(posts(40)));
+        Job far = plain(strung.head(posts(140)));
 
         // atan((8 + 40 sin 4 - 7 cos 4)/(40 cos 4 + 7 sin 4)) = atan(3.807/40.39) = 5.38 deg
-        assertThat(check(near, "strings press on the nut").outcome()).isEqualTo(Outcome.GOOD);
+        assertThat(check(near, "strings press on the nut").outcome()).isEqualTo(Outcome.OK);
         assertThat(check(near, "strings press on the nut").found()).contains("5.38 deg");
         // atan((8 + 140 sin 4 - 7 cos 4)/(140 cos 4 + 7 sin 4)) = atan(10.78/140.15) = 4.40 deg
         assertThat(check(far, "strings press on the nut").outcome()).isEqualTo(Outcome.OPEN);
@@ -131,7 +130,7 @@ class ShapeOfThePlanTest {
 
         // 150 sin 4 + 14 cos 4 = 24.43 for the head, and 2 x 0.5: 25.43 is more than 25
         assertThat(outcome(plan(spare), "blank large enough")).isEqualTo(Outcome.STOP);
-        assertThat(outcome(plan(spare.planing(mm(0.2))), "blank large enough")).isEqualTo(Outcome.GOOD);
+        assertThat(outcome(plan(spare.planing(mm(0.2))), "blank large enough")).isEqualTo(Outcome.OK);
         // 640 - 5 - (150 cos 4 + 332.72) - 2 = 150.64; two blocks of 70 and two kerfs leave 6.64, of 80 do not come out
         assertThat(check(blocks(70, spare), "all pieces from the blank").found())
                 .startsWith("6.6");
@@ -140,10 +139,10 @@ class ShapeOfThePlanTest {
 
     @Test
     void volute_leavesMoreWoodUnderTheChannel() {
-        NeckPlan volute = plan(NECK.back(NECK.back().volute(Volute.of(mm(4), mm(60)))));
+        Job volute = plan(NECK.back(NECK.back().volute(Volute.of(mm(4), mm(60)))));
 
-        assertThat(check(PLAIN, "wood left under the channel").found()).contains("5 mm from the nut");
-        assertThat(check(volute, "wood left under the channel").found()).doesNotContain(" 5 mm from the nut");
+        assertThat(check(PLAIN, "wood under the channel").found()).contains("5 mm from the nut");
+        assertThat(check(volute, "wood under the channel").found()).doesNotContain(" 5 mm from the nut");
     }
 
     /** Before the nut the head's 10 mm less a channel of 8 stand behind it, however deep the back is. */
@@ -151,19 +150,19 @@ class ShapeOfThePlanTest {
     void woodLeft_ofAChannelThatBeginsInTheHeadDoesNotAskForADeeperBack() {
         Neck early = NECK.channel(
                 Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(8))).startingAt(mm(-8)));
-        NeckPlan thinHead = NeckPlan.of(
+        Job thinHead = Job.of(
                 early.head(Head.pitched(deg(4)).length(mm(150)).width(mm(70)).thickness(mm(10))),
                 Blank.ofLength(mm(640)).section(mm(60), mm(25)).nutAt(mm(200)),
                 Shop.with(Cutter.straight(mm(6))));
-        NeckPlan thinBack = NeckPlan.of(
+        Job thinBack = Job.of(
                 NECK.back(BackProfile.between(mm(10), mm(12)).rounded()),
                 Blank.ofLength(mm(640)).section(mm(60), mm(25)),
                 Shop.with(Cutter.straight(mm(6))));
 
-        assertThat(check(thinHead, "wood left under the channel").todo())
+        assertThat(check(thinHead, "wood under the channel").todo())
                 .contains("begins nearer the body, a thicker head")
                 .doesNotContain("deeper back");
-        assertThat(check(thinBack, "wood left under the channel").todo())
+        assertThat(check(thinBack, "wood under the channel").todo())
                 .contains("a back 11.4 mm deep at fret 1 and 13.4 mm at fret 12");
     }
 
@@ -172,8 +171,8 @@ class ShapeOfThePlanTest {
         Blank spare = BLANK.endSpare(mm(10)).edgeSpare(mm(2)).planing(mm(2));
 
         PlanCheck untold = check(plan(spare), "all pieces from the blank");
-        assertThat(untold.outcome()).isEqualTo(PlanCheck.Outcome.OPEN);
-        assertThat(untold.found()).endsWith("length of a heel block not told");
+        assertThat(untold.outcome()).isEqualTo(Outcome.OPEN);
+        assertThat(untold.found()).endsWith("length of a heel block not given");
         assertThat(check(blocks(80, spare), "all pieces from the blank").allowed())
                 .isEqualTo("neck and heel blocks in its length");
     }
@@ -189,23 +188,24 @@ class ShapeOfThePlanTest {
                                 + " out, or give more frets");
     }
 
-    private static List<String> titles(NeckPlan plan) {
-        return plan.sections().stream().map(PlanSection::title).toList();
+    private static List<String> titles(Job plan) {
+        return plan.plan().sections().stream().map(PlanSection::title).toList();
     }
 
-    private static Outcome outcome(NeckPlan plan, String name) {
+    private static Outcome outcome(Job plan, String name) {
         return check(plan, name).outcome();
     }
 
-    private static PlanCheck check(NeckPlan plan, String name) {
-        return plan.checks().stream()
+    private static PlanCheck check(Job plan, String name) {
+        return plan.plan().checks().stream()
                 .filter(check -> check.name().equals(name))
                 .findFirst()
                 .orElseThrow();
     }
 
-    private static String whole(NeckPlan plan) {
-        return java.util.stream.Stream.of(plan.checks().stream(), plan.sections().stream(), plan.budgets().stream())
+    private static String whole(Job plan) {
+        return java.util.stream.Stream.of(
+                        plan.plan().checks().stream(), plan.plan().sections().stream(), plan.plan().budgets().stream())
                 .flatMap(all -> all)
                 .map(Object::toString)
                 .collect(java.util.stream.Collectors.joining("\n\n"));
@@ -238,9 +238,9 @@ class ShapeOfThePlanTest {
                 "plan",
                 Map.of(
                         "details.txt",
-                        whole(NeckPlan.of(whole, spare, PLAIN.shop())),
+                        whole(Job.of(whole, spare, PLAIN.shop())),
                         "details-fanned.txt",
-                        whole(NeckPlan.of(fanned, blank, Shop.with(Cutter.straight(mm(6)))))));
+                        whole(Job.of(fanned, blank, Shop.with(Cutter.straight(mm(6)))))));
     }
 
     @Test

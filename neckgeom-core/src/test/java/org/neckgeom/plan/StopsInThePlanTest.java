@@ -22,29 +22,29 @@ class StopsInThePlanTest {
     private static final ScarfCut IN_THE_HEAD = ScarfCut.inTheHead().kerf(mm(1.8));
     private static final ScarfCut IN_THE_SHAFT = ScarfCut.inTheShaft().kerf(mm(1.8));
     private static final Neck OCTAVE = SampleNecks.octaveMandolin();
-    private static final NeckPlan PLAN = plan(SampleBench.metricShop(), IN_THE_HEAD);
+    private static final Job PLAN = plan(SampleBench.metricShop(), IN_THE_HEAD);
 
-    private static NeckPlan plan(Shop shop, ScarfCut cut) {
+    private static Job plan(Shop shop, ScarfCut cut) {
         return plan(shop, OCTAVE.head().orElseThrow().scarfed(cut));
     }
 
-    private static NeckPlan plan(Shop shop, Head head) {
-        return NeckPlan.of(
+    private static Job plan(Shop shop, Head head) {
+        return Job.of(
                 OCTAVE.channel(OCTAVE.channel().orElseThrow().endPlay(mm(0.5))).head(head),
                 SampleBench.octaveBlank().nutAt(mm(200)),
                 shop);
     }
 
-    private static String channel(NeckPlan plan) {
-        return plan.sections().stream()
-                .filter(section -> section.title().equals("Channel for the rod"))
+    private static String channel(Job plan) {
+        return plan.plan().sections().stream()
+                .filter(section -> section.title().equals("Truss rod channel"))
                 .map(section -> section.rows().toString())
                 .findFirst()
                 .orElseThrow();
     }
 
-    private static NeckPlan done(NeckPlan plan, String... names) {
-        OrderOfWork order = plan.order();
+    private static Job done(Job plan, String... names) {
+        OrderOfWork order = plan.plan().work();
         for (String name : names) {
             order = order.done(name);
         }
@@ -93,10 +93,10 @@ class StopsInThePlanTest {
     /** An outline that is 60 at the nut and 76 at the tip: 7.5 proud at the tip only. */
     @Test
     void head_hasItsOwnOutlineAtTheFence() {
-        NeckPlan plan = plan(
-                SampleBench.metricShop(), PLAN.design().head().orElseThrow().tapered(mm(60), mm(76)));
+        Job plan =
+                plan(SampleBench.metricShop(), PLAN.neck().head().orElseThrow().tapered(mm(60), mm(76)));
 
-        assertThat(plan.sections().stream()
+        assertThat(plan.plan().sections().stream()
                         .flatMap(section -> section.rows().stream())
                         .map(PlanSection.Row::value))
                 .anyMatch(row -> row.startsWith("parallel spacer of 8.5 mm"));
@@ -104,10 +104,9 @@ class StopsInThePlanTest {
 
     @Test
     void widening_cutsTheFarWall() {
-        NeckPlan plan =
-                PLAN.readings(MeasuredNeck.none().read(NeckFeature.CHANNEL_WIDTH, Estimate.of(mm(5.8), mm(0.01))));
+        Job plan = PLAN.measured(MeasuredNeck.none().read(NeckFeature.CHANNEL_WIDTH, Estimate.of(mm(5.8), mm(0.01))));
 
-        assertThat(plan.checks())
+        assertThat(plan.plan().checks())
                 .filteredOn(check -> check.name().equals("channel wide enough for the rod"))
                 .singleElement()
                 .extracting(PlanCheck::todo)
@@ -128,15 +127,15 @@ class StopsInThePlanTest {
     void channel_onASplitFenceRunsByTheShaftWhereTheHeadIsOn() {
         Shop split =
                 SampleBench.metricShop().fence(Fence.split(mm(600), mm(0.1)).gap(mm(20)));
-        NeckPlan square = plan(split, IN_THE_HEAD);
-        NeckPlan headOn = plan(split, IN_THE_SHAFT);
+        Job square = plan(split, IN_THE_HEAD);
+        Job headOn = plan(split, IN_THE_SHAFT);
 
         assertThat(rise(headOn) - rise(square)).isCloseTo(0.096774, within(1e-6));
         assertThat(rise(plan(SampleBench.metricShop(), IN_THE_SHAFT))).isEqualTo(rise(PLAN));
     }
 
-    private static double rise(NeckPlan plan) {
-        SlotPlace place = plan.rounds().place();
+    private static double rise(Job plan) {
+        SlotPlace place = plan.plan().rounds().place();
         return place.start().amountMm() - place.end().amountMm();
     }
 }

@@ -25,7 +25,7 @@ import org.neckgeom.neck.TunerPost;
 import org.neckgeom.neck.Volute;
 import org.neckgeom.page.Necks;
 import org.neckgeom.page.Sheet;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Job;
 import org.neckgeom.stock.Blank;
 import org.w3c.dom.Document;
 
@@ -44,7 +44,7 @@ class SettledShapeTest {
     private static final double[] AT_SADDLE = {-21.5, -7.05, 7.4, 21.85};
 
     /** The plan's neck set puts the saddle 2.2 mm behind the scale of 560 mm. */
-    private static final NeckPlan PLAN = NeckPlan.of(
+    private static final Job PLAN = Job.of(
             SampleNecks.octaveMandolin()
                     .head(SampleNecks.octaveMandolin()
                             .head()
@@ -68,9 +68,8 @@ class SettledShapeTest {
     }
 
     /** The same neck with frets fanned; strings even about the middle, so that the outer ones carry the two scales. */
-    private static NeckPlan fanned() {
-        return NeckPlan.of(
-                withFan(SampleNecks.octaveMandolin().scale(FAN.centrelineScale())), PLAN.blank(), PLAN.shop());
+    private static Job fanned() {
+        return Job.of(withFan(SampleNecks.octaveMandolin().scale(FAN.centrelineScale())), PLAN.blank(), PLAN.shop());
     }
 
     /** Strings of 1 mm reach from -13.25 mm to 13.25 mm at the nut, from -21.5 mm to 21.5 mm at the saddle. */
@@ -129,9 +128,9 @@ class SettledShapeTest {
     /** The board's straight edges: 34 mm at the nut's middle, 46 mm at the joint. */
     @Test
     void plan_fannedFretsEndOnTheBoardsEdges() {
-        NeckPlan plan = fanned();
+        Job plan = fanned();
         DxfFile dxf = new DxfFile(Template.of(plan).only(TemplatePart.PLAN).toDxf());
-        double joint = plan.design().scale().lengthMm() * (1 - Math.pow(2, -14 / 12.0));
+        double joint = plan.neck().scale().lengthMm() * (1 - Math.pow(2, -14 / 12.0));
         LineSegment nut = segment(nut(dxf));
         Coordinate zero = nut.lineIntersection(
                 segment(upwards(dxf.all("LINE", Layer.STRINGS)).get(1)));
@@ -205,7 +204,7 @@ class SettledShapeTest {
             assertEquals(-185, seam.number(11) - nut.x, READ);
         }
         Blank wide = Blank.ofLength(mm(640)).section(mm(80), mm(20));
-        NeckPlan without = NeckPlan.of(PLAN.design(), wide, PLAN.shop());
+        Job without = Job.of(PLAN.neck(), wide, PLAN.shop());
         assertEquals(
                 List.of(),
                 envelope(
@@ -236,7 +235,7 @@ class SettledShapeTest {
         double runs = (Math.sqrt(580 * 580 - 8.25 * 8.25) + Math.sqrt(540 * 540 - 8.25 * 8.25)) / 2;
 
         assertEquals(runs, FAN.centrelineScale().libraryValue(), 1e-9);
-        assertEquals(runs, fanned().design().scale().lengthMm(), 1e-9);
+        assertEquals(runs, fanned().neck().scale().lengthMm(), 1e-9);
         assertEquals(
                 "scale must be 559.939 mm, that of the fanned frets on the centreline, but was 560 mm",
                 assertThrows(IllegalArgumentException.class, () -> withFan(SampleNecks.octaveMandolin()))

@@ -25,7 +25,7 @@ import org.neckgeom.neck.HeelJoint;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.Tenon;
 import org.neckgeom.page.Necks;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Job;
 import org.neckgeom.testing.Approved;
 import org.neckgeom.text.Numbers;
 import org.w3c.dom.Document;
@@ -114,7 +114,7 @@ class TemplateTest {
     void toDxf_dovetailIsAsWideAsToldOnBothViews() {
         Dovetail seat =
                 Dovetail.tapered(deg(3)).length(mm(15)).widths(mm(36), mm(28)).height(mm(66));
-        NeckPlan plan = joined(seat);
+        Job plan = joined(seat);
         assertEquals(List.of(TemplatePart.values()), Template.of(plan).parts());
 
         List<DxfFile.Entity> lines =
@@ -137,7 +137,7 @@ class TemplateTest {
     @Test
     void toDxf_tenonHasItsHolesWhereTold() {
         Tenon tenon = Tenon.of(mm(76), mm(20)).holes(mm(10), mm(0.8)).at(mm(28.5), mm(57.5));
-        NeckPlan plan = joined(tenon);
+        Job plan = joined(tenon);
 
         DxfFile dxf = new DxfFile(Template.of(plan).only(TemplatePart.JOINT).toDxf());
 
@@ -158,11 +158,10 @@ class TemplateTest {
     }
 
     /** The octave's plan before any reading, its heel held by a joint. */
-    private static NeckPlan joined(HeelJoint joint) {
-        NeckPlan octave = Necks.octavePlan();
-        return NeckPlan.of(
-                        octave.design()
-                                .heel(octave.design().heel().orElseThrow().joint(joint)),
+    private static Job joined(HeelJoint joint) {
+        Job octave = Necks.octavePlan();
+        return Job.of(
+                        octave.neck().heel(octave.neck().heel().orElseThrow().joint(joint)),
                         octave.blank(),
                         octave.shop())
                 .trialCut(octave.steps().get(0).cut().orElseThrow());

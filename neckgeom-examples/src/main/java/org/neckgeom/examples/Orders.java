@@ -12,7 +12,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.neckgeom.examples.neck.ShippedNecks;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Job;
 import org.neckgeom.template.Paper;
 import org.neckgeom.units.LengthStyle;
 
@@ -120,7 +120,7 @@ record Orders(
     }
 
     /** Letter for a neck in inches, A4 for one in millimetres, unless told. */
-    Paper paperFor(NeckPlan plan) {
+    Paper paperFor(Job plan) {
         return paper.orElse(plan.style() == LengthStyle.MILLIMETRES ? Paper.A4 : Paper.LETTER);
     }
 

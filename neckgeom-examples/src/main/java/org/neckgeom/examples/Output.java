@@ -4,7 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.function.Function;
 import org.neckgeom.page.Document;
 import org.neckgeom.page.Sheet;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Job;
 import org.neckgeom.template.Paper;
 import org.neckgeom.template.Template;
 
@@ -41,7 +41,7 @@ enum Output {
         @Override
         byte[] of(Asked asked) {
             return TemplatePdf.of(
-                    asked.plan().design().name() + ": templates on " + asked.paper(),
+                    asked.plan().neck().name() + ": templates on " + asked.paper(),
                     Template.of(asked.plan()).pages(asked.paper()),
                     asked.progress());
         }
@@ -80,7 +80,7 @@ enum Output {
      * @param paper the paper it is printed on
      * @param progress who hears how far long work is
      */
-    record Asked(NeckPlan plan, Paper paper, Progress progress) {}
+    record Asked(Job plan, Paper paper, Progress progress) {}
 
     /** What to write. */
     byte[] of(Asked asked) {

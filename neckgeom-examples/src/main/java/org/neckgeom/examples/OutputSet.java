@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
 import org.neckgeom.examples.file.Trouble;
 import org.neckgeom.form.Json;
 import org.neckgeom.page.Document;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Job;
 import org.neckgeom.text.Words;
 import org.snakeyaml.engine.v2.api.Load;
 import org.snakeyaml.engine.v2.api.LoadSettings;
@@ -51,7 +51,7 @@ final class OutputSet {
      * @param plan what was planned from it
      * @param files the set's files, without their folder
      */
-    static byte[] list(String neckFile, String neckText, NeckPlan plan, Map<String, byte[]> files) {
+    static byte[] list(String neckFile, String neckText, Job plan, Map<String, byte[]> files) {
         Map<String, String> hashes = new TreeMap<>();
         files.forEach((name, bytes) -> hashes.put(name, Hash.of(bytes)));
         Map<String, Object> list = new LinkedHashMap<>();

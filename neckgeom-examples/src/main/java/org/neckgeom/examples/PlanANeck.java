@@ -11,7 +11,7 @@ import org.neckgeom.examples.file.FileRefused;
 import org.neckgeom.examples.neck.NeckFile;
 import org.neckgeom.page.Document;
 import org.neckgeom.page.Sheet;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Job;
 import org.neckgeom.text.Words;
 
 /**
@@ -101,12 +101,12 @@ public final class PlanANeck {
             case SCHEMA -> NeckFile.schema();
             case CHECK ->
                 Words.shown(orders.file()) + " can be planned: "
-                        + NeckFile.read(orders.file()).design().name() + "\n";
+                        + NeckFile.read(orders.file()).neck().name() + "\n";
             case CHECK_SET -> checked(orders.set().orElseThrow());
             case PLAN -> {
                 OutputFiles.check(orders.outputs().values());
                 String text = NeckFile.text(orders.file());
-                NeckPlan plan = NeckFile.parse(orders.file(), text);
+                Job plan = NeckFile.parse(orders.file(), text);
                 yield planned(orders, text, orders.style().map(plan::printIn).orElse(plan), progress);
             }
         };
@@ -130,7 +130,7 @@ public final class PlanANeck {
         }
     }
 
-    private static String planned(Orders orders, String text, NeckPlan plan, Progress progress) throws Unwritable {
+    private static String planned(Orders orders, String text, Job plan, Progress progress) throws Unwritable {
         if (orders.outputs().isEmpty()) {
             return Sheet.of(plan).toText();
         }
@@ -143,7 +143,7 @@ public final class PlanANeck {
         Optional<Path> list = orders.set().map(folder -> folder.resolve(OutputSet.NAME));
         list.ifPresent(last -> files.put(last, OutputSet.list(orders.file(), text, plan, named(last, files))));
         progress.end();
-        StringBuilder said = new StringBuilder(plan.standing()).append('\n');
+        StringBuilder said = new StringBuilder(plan.plan().status().toString()).append('\n');
         OutputFiles.Written written = OutputFiles.write(files);
         written.mended()
                 .forEach(folder -> said.append("an earlier run was broken off in ")

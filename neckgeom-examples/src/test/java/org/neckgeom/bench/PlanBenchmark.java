@@ -4,7 +4,7 @@ import java.util.concurrent.TimeUnit;
 import org.neckgeom.examples.neck.NeckFile;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.page.Sheet;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Job;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -24,18 +24,18 @@ public class PlanBenchmark {
 
     private static final String FILE = "octave-mandolin.yaml";
 
-    private final NeckPlan plan = NeckFile.read(FILE);
+    private final Job plan = NeckFile.read(FILE);
 
     /** A plan keeps what it has answered: each question goes to one that was asked nothing yet. */
-    private NeckPlan unasked() {
+    private Job unasked() {
         return plan.printIn(plan.style());
     }
 
     /** Every check and every section of the plan. */
     @Benchmark
     public int plan() {
-        NeckPlan plan = unasked();
-        return plan.checks().size() + plan.sections().size();
+        Job plan = unasked();
+        return plan.plan().checks().size() + plan.plan().sections().size();
     }
 
     /** The same as text, line for line. */
@@ -47,6 +47,6 @@ public class PlanBenchmark {
     /** The file read and checked, its plan made once for that. */
     @Benchmark
     public Neck file() {
-        return NeckFile.read(FILE).design();
+        return NeckFile.read(FILE).neck();
     }
 }

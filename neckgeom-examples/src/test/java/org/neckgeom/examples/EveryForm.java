@@ -8,8 +8,9 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.neckgeom.page.Document;
 import org.neckgeom.page.Sheet;
-import org.neckgeom.plan.NeckPlan;
-import org.neckgeom.plan.PlanCheck;
+import org.neckgeom.plan.CheckCode;
+import org.neckgeom.plan.Job;
+import org.neckgeom.plan.Outcome;
 import org.neckgeom.template.Paper;
 
 /** A plan written in every form, and what must hold of all of them: a fault in words, or nothing. */
@@ -22,9 +23,9 @@ public final class EveryForm {
     private static final Pattern NO_NUMBER = Pattern.compile("\\b(NaN|[Ii]nfinity)\\b");
     private static final Pattern DXF_LINE = Pattern.compile("  0\nLINE\n(?:(?!  0\n)[^\n]*\n[^\n]*\n)*");
 
-    private final NeckPlan plan;
+    private final Job plan;
 
-    EveryForm(NeckPlan plan) {
+    EveryForm(Job plan) {
         this.plan = plan;
     }
 
@@ -35,7 +36,7 @@ public final class EveryForm {
      * @param alsoPdf whether to write the one form that takes longest too
      * @return the first fault, nothing where all is whole
      */
-    public static Optional<String> fault(NeckPlan plan, boolean alsoPdf) {
+    public static Optional<String> fault(Job plan, boolean alsoPdf) {
         return new EveryForm(plan).faults(alsoPdf).stream().findFirst();
     }
 
@@ -58,7 +59,7 @@ public final class EveryForm {
             }
         }
         String json = Output.JSON.text(asked);
-        NeckPlan read = Document.PLAN.read(json);
+        Job read = Document.PLAN.read(json);
         if (!read.equals(plan)) {
             faults.add("the JSON reads back to another plan");
         }
@@ -84,9 +85,8 @@ public final class EveryForm {
                 .skip(1)
                 .map(line -> line.substring(line.lastIndexOf(',') + 1))
                 .anyMatch(wood -> !wood.isEmpty() && Double.parseDouble(wood) < 0);
-        boolean stated = plan.checks().stream()
-                .anyMatch(check -> check.name().equals("wood left under the channel")
-                        && check.outcome() == PlanCheck.Outcome.STOP);
+        boolean stated = plan.plan().checks().stream()
+                .anyMatch(check -> check.code() == CheckCode.WOOD_LEFT && check.outcome() == Outcome.STOP);
         if (lacking && !stated) {
             faults.add("wood left is less than nothing, and no check stops for it");
         }
@@ -94,7 +94,7 @@ public final class EveryForm {
 
     /** Between first and last fret, and in width, as far as frets are square. */
     void fretsAreDrawnWhereTheTableHasThem(String dxf, String table, List<String> faults) {
-        if (plan.design().fannedFrets().isPresent()) {
+        if (plan.neck().fannedFrets().isPresent()) {
             return;
         }
         double unit = table.startsWith("fret,from nut in") ? 25.4 : 1;

@@ -7,13 +7,13 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.examples.neck.NeckFile;
 import org.neckgeom.page.Sheet;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Job;
 import org.neckgeom.template.Template;
 
 /** What judges every form sees a fault where there is one. */
 class EveryFormTest {
 
-    private static final NeckPlan OCTAVE = NeckFile.read("octave-mandolin.yaml");
+    private static final Job OCTAVE = NeckFile.read("octave-mandolin.yaml");
 
     private final EveryForm octave = new EveryForm(OCTAVE);
     private final List<String> faults = new ArrayList<>();

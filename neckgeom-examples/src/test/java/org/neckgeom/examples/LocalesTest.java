@@ -13,7 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.neckgeom.examples.neck.NeckFile;
 import org.neckgeom.examples.neck.ShippedNecks;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Job;
 
 /** The main job reads and prints the same wherever it runs. */
 class LocalesTest {
@@ -37,7 +37,7 @@ class LocalesTest {
     void run_readsAndPrintsTheSame(String locale, String zone) {
         for (String neck : ShippedNecks.names()) {
             String atHome = printed(neck);
-            NeckPlan read = NeckFile.parse(neck, ShippedNecks.text(neck));
+            Job read = NeckFile.parse(neck, ShippedNecks.text(neck));
             Locale.setDefault(Locale.forLanguageTag(locale));
             TimeZone.setDefault(TimeZone.getTimeZone(zone));
 

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.neckgeom.examples.neck.NeckFile;
 import org.neckgeom.examples.neck.ShippedNecks;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Job;
 import org.neckgeom.plan.PlanSection;
 
 /** One input of the mandolin's file changed at a time: the parts of the plan that depend on it move, and no others. */
@@ -22,24 +22,24 @@ class OneInputMovesTest {
 
     private static final String TEXT = ShippedNecks.text("octave-mandolin.yaml");
 
-    private static final String CENTRING = "Centring the cutter";
-    private static final String CHANNEL = "Channel for the rod";
-    private static final String LOAD = "Cutter under load, estimated";
-    private static final String FENCE = "If the head is on before the channel";
-    private static final String STOCK = "Blank and cutting list";
-    private static final String SCARF = "Scarf";
-    private static final String HEAD = "Head";
-    private static final String FRETS = "Frets and stations, from the nut";
+    private static final String CENTRING = "Centre the cutter";
+    private static final String CHANNEL = "Truss rod channel";
+    private static final String LOAD = "Cutting forces (estimate)";
+    private static final String FENCE = "Spacer if the head is glued first";
+    private static final String STOCK = "Neck blank and cutting list";
+    private static final String SCARF = "Scarf joint";
+    private static final String HEAD = "Head and tuner posts";
+    private static final String FRETS = "Fret positions";
     private static final String BOARD = "Fingerboard";
-    private static final String ACROSS = "Strings across, bass to treble from the centreline";
-    private static final String BACK = "Back and its flats";
-    private static final String WOOD = "Wood left under the channel";
+    private static final String ACROSS = "String spacing";
+    private static final String BACK = "Back profile and facets";
+    private static final String WOOD = "Wood under the channel";
     private static final String ANGLE = "Neck angle";
-    private static final String HEEL = "Heel";
-    private static final String RELIEF = "Strings and relief, estimated";
-    private static final String WEATHER = "Weather, estimated";
-    private static final String ERRORS = "How the errors add up";
-    private static final String ORDER = "Order of work";
+    private static final String HEEL = "Heel and body joint";
+    private static final String RELIEF = "String tension and relief (estimate)";
+    private static final String WEATHER = "Humidity and fret ends (estimate)";
+    private static final String ERRORS = "Tolerance stack-up";
+    private static final String ORDER = "Order of operations";
 
     /** What is changed, to what, and the parts of the plan that must move; all others must stay as they are. */
     static Stream<Arguments> inputs() {
@@ -122,8 +122,8 @@ class OneInputMovesTest {
     }
 
     private static Map<String, String> sections(String text) {
-        NeckPlan plan = NeckFile.parse("neck.yaml", text);
-        List<PlanSection> sections = plan.sections();
+        Job plan = NeckFile.parse("neck.yaml", text);
+        List<PlanSection> sections = plan.plan().sections();
         Map<String, String> texts = new LinkedHashMap<>();
         sections.forEach(section -> texts.put(section.title(), section.rows() + " " + section.notes()));
         assertThat(texts).hasSameSizeAs(sections);

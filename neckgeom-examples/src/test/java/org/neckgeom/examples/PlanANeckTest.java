@@ -48,10 +48,10 @@ class PlanANeckTest {
         assertThat(ended.out())
                 .startsWith("Octave mandolin, walnut\n=====")
                 .contains(
-                        "Centring the cutter",
-                        "Channel for the rod",
-                        "Scarf",
-                        "Wood left under the channel",
+                        "Centre the cutter",
+                        "Truss rod channel",
+                        "Scarf joint",
+                        "Wood under the channel",
                         "Before the machine runs")
                 .contains("9.2 mm deep", "12      280.00", "14      310.55")
                 .endsWith("\n");
@@ -182,8 +182,8 @@ class PlanANeckTest {
 
         assertThat(ended.status()).isZero();
         assertThat(ended.out()).contains("the plan as data: " + json, "table of frets: " + frets);
-        assertThat(org.neckgeom.page.Document.PLAN.read(Files.readString(json)).designAsGiven())
-                .isEqualTo(NeckFile.read("octave-mandolin.yaml").design());
+        assertThat(org.neckgeom.page.Document.PLAN.read(Files.readString(json)).neckAsGiven())
+                .isEqualTo(NeckFile.read("octave-mandolin.yaml").neck());
         assertThat(Files.readAllLines(frets)).hasSize(22).startsWith("fret,from nut mm,from last mm,width mm");
         assertThat(Files.readString(stations))
                 .startsWith("station,from nut mm,")

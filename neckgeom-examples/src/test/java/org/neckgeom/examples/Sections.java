@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.neckgeom.form.Statement;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Job;
 import org.neckgeom.plan.PlanSection;
 
 /** A section of a plan with all its rows and notes, where its own {@code toString} ends at what JShell prints. */
@@ -13,8 +13,8 @@ final class Sections {
 
     private Sections() {}
 
-    static String whole(NeckPlan plan, String title) {
-        List<PlanSection> found = plan.sections().stream()
+    static String whole(Job plan, String title) {
+        List<PlanSection> found = plan.plan().sections().stream()
                 .filter(section -> section.title().startsWith(title))
                 .toList();
         assertThat(found).as("sections titled " + title).hasSize(1);

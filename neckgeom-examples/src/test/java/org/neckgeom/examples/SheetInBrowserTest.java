@@ -22,7 +22,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.neckgeom.examples.neck.NeckFile;
 import org.neckgeom.page.Sheet;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Job;
 import org.neckgeom.template.Paper;
 import org.neckgeom.template.Template;
 
@@ -113,7 +113,7 @@ class SheetInBrowserTest {
         "fanned-baritone.yaml, 1280"
     })
     void page_hasNoLabelOnAnother_andNothingPastItsEdge(String neck, int width) throws Exception {
-        NeckPlan plan = NeckFile.read(neck);
+        Job plan = NeckFile.read(neck);
 
         String report = opened(Sheet.of(plan).toHtml(), width, LAYOUT);
         List<String> lines = report.lines().toList();
@@ -125,7 +125,7 @@ class SheetInBrowserTest {
 
     @Test
     void templatePages_areFullSizeOnTheRenderedPage() throws Exception {
-        NeckPlan plan = NeckFile.read("octave-mandolin.yaml");
+        Job plan = NeckFile.read("octave-mandolin.yaml");
 
         String report = opened(Template.of(plan).toPages(Paper.A4), 1280, BARS);
         double[] bars = report.lines()

@@ -8,7 +8,7 @@ import java.nio.charset.StandardCharsets;
 import org.neckgeom.examples.EveryForm;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.page.Document;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Job;
 
 /** Input that a general fuzzer steers to what it has not run yet: files by the table of keys, texts, plans as data. */
 class NeckFileJazzerTest {
@@ -28,7 +28,7 @@ class NeckFileJazzerTest {
 
     @FuzzTest(maxDuration = "5m")
     void json(byte[] bytes) {
-        NeckPlan plan;
+        Job plan;
         try {
             plan = Document.PLAN.read(new String(bytes, StandardCharsets.UTF_8));
         } catch (Refusal refused) {

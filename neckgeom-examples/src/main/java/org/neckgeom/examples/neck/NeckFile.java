@@ -5,10 +5,10 @@ import java.nio.file.Path;
 import org.neckgeom.examples.file.FileRefused;
 import org.neckgeom.examples.file.NounFile;
 import org.neckgeom.examples.file.TextFile;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Job;
 import org.neckgeom.table.Spelling;
 
-/** A neck file: YAML with the keys of {@link NeckPlan#TABLE}, read into the plan of the neck it describes. */
+/** A neck file: YAML with the keys of {@link Job#TABLE}, read into the plan of the neck it describes. */
 public final class NeckFile {
 
     private NeckFile() {}
@@ -20,7 +20,7 @@ public final class NeckFile {
      * @return the plan of its neck
      * @throws FileRefused with everything that is wrong, if anything is
      */
-    public static NeckPlan read(String file) {
+    public static Job read(String file) {
         return parse(file, text(file));
     }
 
@@ -44,7 +44,7 @@ public final class NeckFile {
      * @return the plan of its neck
      * @throws FileRefused with everything that is wrong, if anything is
      */
-    public static NeckPlan read(Path file) {
+    public static Job read(Path file) {
         return parse(file.toString(), TextFile.read(file));
     }
 
@@ -56,8 +56,8 @@ public final class NeckFile {
      * @return the plan of its neck
      * @throws FileRefused with everything that is wrong, if anything is
      */
-    public static NeckPlan parse(String name, String text) {
-        return NounFile.read(name, text, NeckPlan.TABLE);
+    public static Job parse(String name, String text) {
+        return NounFile.read(name, text, Job.TABLE);
     }
 
     /**
@@ -65,11 +65,11 @@ public final class NeckFile {
      * keys in their order}
      */
     public static String schema() {
-        return NeckPlan.TABLE.schema("Neck file", Spelling.WORDS);
+        return Job.TABLE.schema("Neck file", Spelling.WORDS);
     }
 
     /** {@return every key that may stand in a neck file, a line each, indented as in the file, with what it means} */
     public static String keys() {
-        return NeckPlan.TABLE.help();
+        return Job.TABLE.help();
     }
 }

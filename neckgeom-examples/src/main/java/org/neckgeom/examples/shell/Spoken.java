@@ -4,7 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Kind;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Job;
+import org.neckgeom.plan.Plan;
 import org.neckgeom.units.LengthStyle;
 
 /** Answers in the style that a shell was told to print in. */
@@ -25,8 +26,11 @@ public final class Spoken {
         if (answer instanceof Answer speaker) {
             return speaker.text(style);
         }
-        if (answer instanceof NeckPlan plan) {
-            return plan.printIn(style);
+        if (answer instanceof Job job) {
+            return job.printIn(style);
+        }
+        if (answer instanceof Plan plan) {
+            return plan.text(style);
         }
         if (answer instanceof Optional<?> perhaps) {
             return perhaps.map(inside -> in(style, inside));

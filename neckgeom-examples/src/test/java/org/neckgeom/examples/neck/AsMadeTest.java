@@ -16,9 +16,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.neckgeom.examples.file.FileRefused;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.page.Document;
+import org.neckgeom.plan.Job;
 import org.neckgeom.plan.MeasuredNeck;
 import org.neckgeom.plan.NeckFeature;
-import org.neckgeom.plan.NeckPlan;
 
 /** What has been read on the neck itself, as a neck file says it. */
 class AsMadeTest {
@@ -42,7 +42,7 @@ class AsMadeTest {
 
     @Test
     void comment_ofTheShippedNeck_readsWhenItIsMadeLive() {
-        MeasuredNeck readings = NeckFile.parse("live.yaml", live()).readings();
+        MeasuredNeck readings = NeckFile.parse("live.yaml", live()).measured();
         Map<NeckFeature, Estimate<Length>> read = new EnumMap<>(NeckFeature.class);
         for (NeckFeature feature : NeckFeature.values()) {
             readings.of(feature).ifPresent(estimate -> read.put(feature, estimate));
@@ -63,7 +63,7 @@ class AsMadeTest {
     /** The file, the API and the JSON say the same. */
     @Test
     void live_goesToJsonAndBack() {
-        NeckPlan file = NeckFile.parse("live.yaml", live());
+        Job file = NeckFile.parse("live.yaml", live());
 
         assertThat(Document.PLAN.read(Document.PLAN.json(file))).isEqualTo(file);
     }
@@ -71,7 +71,7 @@ class AsMadeTest {
     @Test
     void severalReadings_areTheirMean_withTheShopsRepeatabilityOverTheRootOfTheirCount() {
         MeasuredNeck readings = NeckFile.parse("a.yaml", with("channel depth: [9.2 mm, 9.26 mm, 9.22 mm, 9.24 mm]"))
-                .readings();
+                .measured();
         Estimate<?> depth = readings.of(NeckFeature.CHANNEL_DEPTH).orElseThrow();
 
         assertThat(depth.libraryValue()).isCloseTo(9.23, org.assertj.core.api.Assertions.within(1e-12));

@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
 import org.neckgeom.examples.EveryForm;
 import org.neckgeom.examples.file.FileRefused;
 import org.neckgeom.examples.file.Problem;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Job;
 
 /**
  * What must hold of every neck file, whatever is in it: it is refused in sentences, with line and key, or planned and
@@ -32,7 +32,7 @@ public final class NeckFileJudge {
 
     /** What is wrong with the treatment of a file, or nothing. */
     public Optional<String> fault(String text) {
-        NeckPlan plan;
+        Job plan;
         try {
             plan = NeckFile.parse("n.yaml", text);
         } catch (FileRefused e) {

@@ -43,8 +43,8 @@ import org.neckgeom.neck.StringSet;
 import org.neckgeom.neck.TrussRod;
 import org.neckgeom.neck.TunerPost;
 import org.neckgeom.page.Document;
+import org.neckgeom.plan.Job;
 import org.neckgeom.plan.NeckLimits;
-import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
@@ -61,9 +61,9 @@ class NeckFileTest {
 
     @Test
     void octaveMandolin_isTheNeckItsFileDescribes() {
-        NeckPlan file = NeckFile.read("octave-mandolin.yaml");
+        Job file = NeckFile.read("octave-mandolin.yaml");
 
-        assertThat(file.design())
+        assertThat(file.neck())
                 .isEqualTo(Neck.named("Octave mandolin, walnut")
                         .scale(mm(560))
                         .fingerboard(Fingerboard.tapered(mm(34), mm(46))
@@ -138,10 +138,10 @@ class NeckFileTest {
                         .readsWithin(mm(0.02))
                         .passes(mm(1.5), mm(0.5))
                         .feed(mmPerMinute(1800), rpm(16000)));
-        assertThat(file.scarf())
+        assertThat(file.plan().scarf())
                 .contains(ScarfJoint.inTheHead(
                         Scarf.of(deg(13), mm(20), mm(15)).kerf(mm(1.8)).cleaning(mm(0.3))));
-        assertThat(file.neckSet())
+        assertThat(file.plan().neckSet())
                 .contains(BackSet.of(
                         Scale.of(mm(560)),
                         14,
@@ -168,9 +168,9 @@ class NeckFileTest {
     /** The same numbers converted by hand: 1 in = 25.4 mm, 1 ft = 12 in, exactly. */
     @Test
     void shortScaleBass_isTheNeckItsFileDescribes() {
-        NeckPlan file = NeckFile.read("short-scale-bass.yaml");
+        Job file = NeckFile.read("short-scale-bass.yaml");
 
-        Neck neck = file.design();
+        Neck neck = file.neck();
         assertThat(neck.scale().lengthMm()).isEqualTo(762);
         assertThat(neck.wood().orElseThrow().name()).isEqualTo("our own maple");
         assertThat(neck.wood().orElseThrow().densityKgPerM3()).isEqualTo(680);
@@ -216,14 +216,14 @@ class NeckFileTest {
     @Test
     void parse_takesAnotherCalliperForTheBlank() {
         String text = ShippedNecks.text("fanned-baritone.yaml");
-        NeckPlan one = NeckFile.parse("one.yaml", text);
-        NeckPlan two = NeckFile.parse("two.yaml", text.replace("# blank calliper zero: ", "blank calliper zero: "));
+        Job one = NeckFile.parse("one.yaml", text);
+        Job two = NeckFile.parse("two.yaml", text.replace("# blank calliper zero: ", "blank calliper zero: "));
 
         assertThat(one.shop().uncertainty().blankCalliperZeroMm()).isEmpty();
         assertThat(two.shop().uncertainty().blankCalliperZeroMm()).hasValue(0.02);
         // (0.01^2 + 0.02^2)/4 more of variance.
-        assertThat(Math.pow(two.rounds().place().start().uncertaintyMm(), 2)
-                        - Math.pow(one.rounds().place().start().uncertaintyMm(), 2))
+        assertThat(Math.pow(two.plan().rounds().place().start().uncertaintyMm(), 2)
+                        - Math.pow(one.plan().rounds().place().start().uncertaintyMm(), 2))
                 .isCloseTo(0.000125, within(1e-12));
         assertThat(Document.PLAN.read(Document.PLAN.json(two)).shop().uncertainty())
                 .isEqualTo(two.shop().uncertainty());
@@ -235,8 +235,8 @@ class NeckFileTest {
                 folder.resolve("octave-mandolin.yaml"),
                 ShippedNecks.text("octave-mandolin.yaml").replace("Octave mandolin, walnut", "My own"));
 
-        assertThat(NeckFile.read(own).design().name()).isEqualTo("My own");
-        assertThat(NeckFile.read(own.toString()).design().name()).isEqualTo("My own");
+        assertThat(NeckFile.read(own).neck().name()).isEqualTo("My own");
+        assertThat(NeckFile.read(own.toString()).neck().name()).isEqualTo("My own");
     }
 
     @Test

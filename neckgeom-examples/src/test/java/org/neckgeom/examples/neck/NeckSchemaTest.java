@@ -119,7 +119,7 @@ class NeckSchemaTest {
 
     private static boolean isReadable(String text) {
         try {
-            return NeckFile.parse("n.yaml", text).design() != null;
+            return NeckFile.parse("n.yaml", text).neck() != null;
         } catch (FileRefused refused) {
             return false;
         }

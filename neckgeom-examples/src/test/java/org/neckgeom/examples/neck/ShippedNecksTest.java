@@ -15,7 +15,7 @@ import org.neckgeom.channel.CentringStep;
 import org.neckgeom.examples.Uncommented;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.page.Document;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Job;
 import org.neckgeom.units.LengthStyle;
 
 class ShippedNecksTest {
@@ -27,12 +27,12 @@ class ShippedNecksTest {
     @ParameterizedTest
     @MethodSource("names")
     void plan_goesToJsonAndBack_toTheSameBytes_inEveryStyle(String name) {
-        NeckPlan asWritten = NeckFile.read(name);
+        Job asWritten = NeckFile.read(name);
         for (LengthStyle style : LengthStyle.values()) {
-            NeckPlan plan = asWritten.printIn(style);
+            Job plan = asWritten.printIn(style);
             String json = Document.PLAN.json(plan);
 
-            NeckPlan read = Document.PLAN.read(json);
+            Job read = Document.PLAN.read(json);
 
             assertThat(read).as("%s, %s", name, style).isEqualTo(plan);
             assertThat(Document.PLAN.json(read)).as("%s, %s", name, style).isEqualTo(json);
@@ -58,13 +58,13 @@ class ShippedNecksTest {
     /** The necks differ in what holds the heel and in their frets, so that the trip above goes over each. */
     @Test
     void necks_haveADovetailATenonAndFannedFrets() {
-        List<NeckPlan> plans = names().map(name -> NeckFile.read(name)).toList();
+        List<Job> plans = names().map(name -> NeckFile.read(name)).toList();
 
         assertThat(plans)
-                .anyMatch(plan -> plan.design().heel().flatMap(Heel::dovetail).isPresent());
+                .anyMatch(plan -> plan.neck().heel().flatMap(Heel::dovetail).isPresent());
         assertThat(plans)
-                .anyMatch(plan -> plan.design().heel().flatMap(Heel::tenon).isPresent());
-        assertThat(plans).anyMatch(plan -> plan.design().fannedFrets().isPresent());
+                .anyMatch(plan -> plan.neck().heel().flatMap(Heel::tenon).isPresent());
+        assertThat(plans).anyMatch(plan -> plan.neck().fannedFrets().isPresent());
     }
 
     /** What a file shows as a comment belongs to its own neck: uncommented, it is read and planned. */
@@ -77,15 +77,15 @@ class ShippedNecksTest {
             if (with.equals(text)) {
                 continue;
             }
-            NeckPlan plan = NeckFile.parse(name, with);
+            Job plan = NeckFile.parse(name, with);
 
             assertThat(plan).as("%s with %s", name, key).isNotEqualTo(NeckFile.read(name));
             assertThat(plan.toString()).as("%s with %s", name, key).isNotBlank();
             text = with;
         }
-        NeckPlan plan = NeckFile.parse(name, text);
+        Job plan = NeckFile.parse(name, text);
 
-        assertThat(plan.checks()).as(name).isNotEmpty();
+        assertThat(plan.plan().checks()).as(name).isNotEmpty();
         for (CentringStep step : plan.steps()) {
             step.cut()
                     .ifPresent(cut -> assertThat(Centring.of(cut).closure().isComplete()
@@ -93,7 +93,7 @@ class ShippedNecksTest {
                             .as("%s: %s closes", name, cut)
                             .isTrue());
         }
-        assertThat(plan.slot().contradiction()).as(name).isEmpty();
+        assertThat(plan.plan().slot().contradiction()).as(name).isEmpty();
     }
 
     @Test
@@ -103,6 +103,7 @@ class ShippedNecksTest {
             assertThat(Uncommented.block(text, key)).as(key).isNotEqualTo(text);
         }
         assertThat(NeckFile.parse("cut.yaml", Uncommented.block(text, "readings"))
+                        .plan()
                         .slot()
                         .toString())
                 .contains("away from the cutter");

@@ -12,7 +12,7 @@ import org.neckgeom.neck.Neck;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.page.Document;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Job;
 import org.neckgeom.sweep.Sweep;
 import org.neckgeom.sweep.SweepResult;
 
@@ -23,9 +23,9 @@ public final class SweepOnFlink {
 
     /** Runs the sample neck's sweep. */
     public static void main(String[] arguments) throws Exception {
-        NeckPlan plan = NeckPlan.of(SampleNecks.octaveMandolin(), SampleBench.octaveBlank(), SampleBench.metricShop());
+        Job plan = Job.of(SampleNecks.octaveMandolin(), SampleBench.octaveBlank(), SampleBench.metricShop());
         List<Answer> answers = answers(Document.PLAN.json(plan), 2);
-        Sweep<Neck> sweep = LeastWood.sweep(plan.design());
+        Sweep<Neck> sweep = LeastWood.sweep(plan.neck());
         answers.stream()
                 .filter(answer -> answer.refusal.isEmpty())
                 .sorted(Comparator.comparingDouble((Answer answer) -> -answer.woodMm))

@@ -8,18 +8,18 @@ import org.neckgeom.neck.Neck;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.page.Document;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Job;
 import org.neckgeom.sweep.SweepResult;
 
 class SweepOnFlinkTest {
 
-    private static final NeckPlan PLAN =
-            NeckPlan.of(SampleNecks.octaveMandolin(), SampleBench.octaveBlank(), SampleBench.metricShop());
+    private static final Job PLAN =
+            Job.of(SampleNecks.octaveMandolin(), SampleBench.octaveBlank(), SampleBench.metricShop());
 
     @Test
     void answers_haveTheBitsOfTheStream() throws Exception {
         List<SweepResult<Neck, Double>> wanted =
-                LeastWood.sweep(PLAN.design()).results(LeastWood::leastMm).toList();
+                LeastWood.sweep(PLAN.neck()).results(LeastWood::leastMm).toList();
 
         List<Answer> found = SweepOnFlink.answers(Document.PLAN.json(PLAN), 2);
 

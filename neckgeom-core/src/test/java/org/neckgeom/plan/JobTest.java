@@ -43,16 +43,16 @@ import org.neckgeom.strength.Weather;
 import org.neckgeom.testing.Approved;
 
 /** Whole plans of sample necks: what they say, hand back and refuse. */
-class NeckPlanTest {
+class JobTest {
 
     private static final Neck OCTAVE = SampleNecks.octaveMandolin();
     private static final Neck SCARFED = Necks.scarfed(OCTAVE);
     private static final Neck SET = OCTAVE.neckSet(Necks.octaveSet());
     private static final Weather DRY = Weather.from(percent(45), celsius(21)).to(percent(30), celsius(21));
 
-    private static final NeckPlan PLAIN = NeckPlan.of(OCTAVE, SampleBench.octaveBlank(), SampleBench.metricShop());
+    private static final Job PLAIN = Job.of(OCTAVE, SampleBench.octaveBlank(), SampleBench.metricShop());
 
-    private static NeckPlan told() {
+    private static Job told() {
         return of(Necks.octave(), SampleBench.octaveBlank())
                 .trialCut(SampleBench.offCentre())
                 .fenceMoved(FenceMove.away(mm(0.7)))
@@ -66,8 +66,8 @@ class NeckPlanTest {
                 .workmanship(Workmanship.withDefaults().cutting(ErrorDistribution.normal(mm(0.1))));
     }
 
-    private static NeckPlan inInches() {
-        return NeckPlan.of(
+    private static Job inInches() {
+        return Job.of(
                         SampleNecks.shortScaleBass(),
                         SampleBench.bassBlank(),
                         SampleBench.inchShop()
@@ -76,15 +76,15 @@ class NeckPlanTest {
                 .trialCut(TrialCut.walls(inch(1.2), inch(1.3)));
     }
 
-    private static NeckPlan readAndClashing() {
-        return told().readings(MeasuredNeck.none()
+    private static Job readAndClashing() {
+        return told().measured(MeasuredNeck.none()
                         .read(NeckFeature.CHANNEL_DEPTH, Estimate.of(mm(9.05), mm(0.02)))
                         .backDepth(mm(100), Estimate.of(mm(14.6), mm(0.05))))
                 .order(OrderOfWork.forNeck().keep("glue ears").before("cut rod channel"));
     }
 
-    private static NeckPlan toStopFor() {
-        return NeckPlan.of(
+    private static Job toStopFor() {
+        return Job.of(
                         OCTAVE.back(BackProfile.between(mm(11), mm(11.5))),
                         Blank.ofLength(mm(640)).section(mm(61), mm(20)),
                         Shop.with(Cutter.straight(mm(5)).flutes(2, mm(6))).passes(mm(4), mm(0)))
@@ -93,20 +93,22 @@ class NeckPlanTest {
     }
 
     /** Plans of every state: nothing given, much given, inches, read on the neck, to stop for. */
-    static List<NeckPlan> samples() {
+    static List<Job> samples() {
         return List.of(PLAIN, told(), inInches(), readAndClashing(), toStopFor());
     }
 
-    private static String whole(NeckPlan plan) {
-        Stream<Object> order =
-                Stream.of(plan.order(), plan.order().plan(), plan.order().plan().clashes());
+    private static String whole(Job plan) {
+        Stream<Object> order = Stream.of(
+                plan.plan().work(),
+                plan.plan().work().plan(),
+                plan.plan().work().plan().clashes());
         return Stream.of(
-                        Stream.of(plan, plan.standing(), plan.readings()),
-                        plan.checks().stream(),
-                        plan.sections().stream(),
-                        plan.budgets().stream(),
+                        Stream.of(plan, plan.plan().status().toString(), plan.measured()),
+                        plan.plan().checks().stream(),
+                        plan.plan().sections().stream(),
+                        plan.plan().budgets().stream(),
                         plan.steps().stream(),
-                        plan.order().plan().steps().stream(),
+                        plan.plan().work().plan().steps().stream(),
                         order)
                 .flatMap(all -> all)
                 .map(Object::toString)
@@ -127,14 +129,14 @@ class NeckPlanTest {
 
     @Test
     void parts_areHandedBackAsTold() {
-        NeckPlan plan = told();
+        Job plan = told();
 
-        assertThat(plan.design()).isEqualTo(Necks.octave());
+        assertThat(plan.neck()).isEqualTo(Necks.octave());
         assertThat(plan.blank()).isEqualTo(SampleBench.octaveBlank());
         assertThat(plan.shop()).isEqualTo(SampleBench.metricShop());
-        assertThat(plan.scarf())
+        assertThat(plan.plan().scarf())
                 .contains(ScarfJoint.inTheHead(Scarf.of(deg(13), mm(20), mm(15)).kerf(mm(1.8))));
-        assertThat(plan.neckSet())
+        assertThat(plan.plan().neckSet())
                 .contains(BackSet.of(
                         Scale.of(mm(560)),
                         14,
@@ -145,20 +147,20 @@ class NeckPlanTest {
                                 .compensation(mm(2.2))));
         assertThat(plan.weather()).isEqualTo(DRY);
         assertThat(plan.relief()).isEqualTo(mm(0.2));
-        assertThat(plan.bridgeWithin()).isEqualTo(mm(1));
-        assertThat(plan.centredWithin()).isEqualTo(mm(0.1));
-        assertThat(plan.woodLeftAtLeast()).isEqualTo(mm(4));
+        assertThat(plan.bridgeLimit()).isEqualTo(mm(1));
+        assertThat(plan.slotLimit()).isEqualTo(mm(0.1));
+        assertThat(plan.floorLimit()).isEqualTo(mm(4));
         assertThat(plan.workmanship().cutting()).isEqualTo(ErrorDistribution.normal(mm(0.1)));
         assertThat(plan.steps()).hasSize(3);
-        assertThat(plan.cautions().get(0).code()).isEqualTo("MACHINE_FIRST");
-        assertThat(PLAIN.scarf()).isEmpty();
-        assertThat(PLAIN.neckSet()).isEmpty();
+        assertThat(plan.plan().cautions().get(0).code()).isEqualTo("MACHINE_FIRST");
+        assertThat(PLAIN.plan().scarf()).isEmpty();
+        assertThat(PLAIN.plan().neckSet()).isEmpty();
         assertThat(PLAIN.steps()).isEmpty();
     }
 
     @Test
     void plans_areEqualWhenTheyWereToldTheSame() {
-        List<NeckPlan> unlike = List.of(
+        List<Job> unlike = List.of(
                 PLAIN,
                 told(),
                 PLAIN.relief(mm(0.21)),
@@ -179,8 +181,8 @@ class NeckPlanTest {
         assertThatIllegalArgumentException().isThrownBy(call).withMessage(message);
     }
 
-    private static NeckPlan of(Neck design, Blank blank) {
-        return NeckPlan.of(design, blank, SampleBench.metricShop());
+    private static Job of(Neck design, Blank blank) {
+        return Job.of(design, blank, SampleBench.metricShop());
     }
 
     /** Widths and depths of the sample: 34 to 46 mm wide, a channel 6 mm wide. */
@@ -197,7 +199,7 @@ class NeckPlanTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> of(OCTAVE, Blank.ofLength(mm(640)).section(mm(widest - 0.01), mm(20))))
                 .withMessageContaining("blank.width must be")
-                .withMessageContaining("or more: the fingerboard at its widest must come out of it");
+                .withMessageContaining("or more: the fingerboard at its widest comes from it");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> of(OCTAVE, Blank.ofLength(mm(640)).section(mm(61), mm(10))))
                 .withMessageContaining("blank.thickness must be");
@@ -206,7 +208,9 @@ class NeckPlanTest {
                                 SCARFED,
                                 Blank.ofLength(mm(Math.max(joint, channel.endMm())))
                                         .section(mm(61), mm(20)))
-                        .standing())
+                        .plan()
+                        .status()
+                        .toString())
                 .startsWith("Plan of");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> of(OCTAVE, Blank.ofLength(mm(joint - 0.01)).section(mm(61), mm(20))))
@@ -229,7 +233,7 @@ class NeckPlanTest {
                 () -> of(OCTAVE.channel(early), SampleBench.octaveBlank().nutAt(mm(4))),
                 "channel.starts at must be -4 mm or more, where the blank begins, but was -5 mm");
         refused(
-                () -> NeckPlan.of(
+                () -> Job.of(
                         OCTAVE.channel(early),
                         SampleBench.octaveBlank().nutAt(mm(5)),
                         Shop.with(Cutter.straight(mm(6.1)))),

@@ -4,59 +4,41 @@ import static org.neckgeom.plan.NeckFeature.CHANNEL_DEPTH;
 import static org.neckgeom.plan.NeckFeature.CHANNEL_END;
 import static org.neckgeom.plan.NeckFeature.CHANNEL_START;
 import static org.neckgeom.plan.NeckFeature.CHANNEL_WIDTH;
-import static org.neckgeom.plan.NeckFeature.FINGERBOARD_OFFSET;
 import static org.neckgeom.plan.NeckFeature.HEAD_THICKNESS;
 import static org.neckgeom.plan.NeckFeature.HEIGHT_AT_BRIDGE;
 import static org.neckgeom.plan.NeckFeature.OFFSET_AT_BRIDGE;
-import static org.neckgeom.plan.NeckFeature.SLOT_OFFSET;
-import static org.neckgeom.plan.NeckFeature.SLOT_OFFSET_AT_HEEL;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.function.Supplier;
 import javax.measure.quantity.Length;
-import org.neckgeom.budget.Budget;
-import org.neckgeom.budget.NeckTree;
-import org.neckgeom.channel.SlotPlace;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.HeelCorners;
-import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
-import org.neckgeom.measure.Verdict;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.Neck;
-import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.solid.BackShape;
 import org.neckgeom.units.Amount;
 
-/** A plan's neck with what has been read on it put in the place of what was drawn. */
-final class AsMade {
+/** The neck with what has been read on it in the place of what was drawn: channel, head and back. */
+final class MeasuredStage {
 
-    /** The places of two of the budgets among the four of a plan. */
-    private static final int STRING_LINE = 0;
-
-    private static final int PROJECTION = 3;
-
-    private final NeckPlan plan;
+    private final Inputs job;
+    private final ShapeStage shape;
     private final MeasuredNeck read;
     private final Supplier<Channel> channel = new Once<>(this::asCut);
     private final Supplier<Neck> withHead = new Once<>(this::headAndChannel);
     private final Supplier<Neck> design = new Once<>(this::carved);
     private final Supplier<BackShape> back = new Once<>(() -> carved(BackShape.of(withHead())));
 
-    private AsMade(NeckPlan plan) {
-        this.plan = plan;
-        this.read = plan.readings();
-    }
-
-    static AsMade of(NeckPlan plan) {
-        return new AsMade(plan);
+    MeasuredStage(Inputs job, ShapeStage shape) {
+        this.job = job;
+        this.shape = shape;
+        this.read = job.measured();
     }
 
     /** The design, its channel as cut, its head and its back as they have become. */
@@ -74,7 +56,7 @@ final class AsMade {
     }
 
     private Neck headAndChannel() {
-        Neck design = plan.design().channel(channel());
+        Neck design = job.neck().channel(channel());
         return design.head().map(head -> design.head(head(head))).orElse(design);
     }
 
@@ -83,7 +65,7 @@ final class AsMade {
     }
 
     private Channel asCut() {
-        Channel drawn = plan.design().channel().orElseThrow();
+        Channel drawn = job.channel();
         Channel cut = drawn;
         if (read.has(CHANNEL_START)) {
             cut = cut.startingAt(value(CHANNEL_START)).cutTo(amount(drawn.endMm()));
@@ -104,7 +86,7 @@ final class AsMade {
 
     /** The straight line through the two depths as they have become, for what bends. */
     private BackProfile profile(Neck design) {
-        BackProfile drawn = plan.design().back();
+        BackProfile drawn = job.neck().back();
         return drawn.depths(amount(carvedMm(design, drawn.firstFret())), amount(carvedMm(design, drawn.secondFret())));
     }
 
@@ -119,21 +101,6 @@ final class AsMade {
         return back.at(amount(x)).depth().libraryValue();
     }
 
-    /** Where the slot runs: as read on the neck, and else as it stands at the machine. */
-    SlotPlace slotPlace() {
-        SlotPlace set = plan.rounds().place();
-        Optional<Estimate<Length>> head = read.of(SLOT_OFFSET);
-        if (read.has(SLOT_OFFSET_AT_HEEL)) {
-            Channel cut = channel();
-            return SlotPlace.read(
-                    head.orElseGet(() -> set.start().estimate()),
-                    amount(cut.startMm()),
-                    read.of(SLOT_OFFSET_AT_HEEL).orElseThrow(),
-                    amount(cut.endMm()));
-        }
-        return head.map(set::readAtStart).orElse(set);
-    }
-
     /** How far the drawing's back lies under the glue face at a station. */
     double drawnDepthMm(double x) {
         return depthMm(drawnBack(), x);
@@ -141,7 +108,7 @@ final class AsMade {
 
     /** Where the back begins to turn into the heel. */
     double heelStartMm() {
-        double joint = plan.design().bodyJointMm();
+        double joint = job.neck().bodyJointMm();
         return Math.min(drawnBack().heelStartMm().orElse(joint), joint);
     }
 
@@ -158,16 +125,7 @@ final class AsMade {
                         .libraryUncertainty(),
                 depths.tailMap(x).values().stream().findFirst().orElseThrow().libraryUncertainty());
         return Optional.of(
-                Estimate.ofLibrary(0, u, Double.POSITIVE_INFINITY, plan.style().unit()));
-    }
-
-    /** GOOD within its limits, STOP outside, OPEN where the reading cannot tell. */
-    static Outcome outcome(Verdict<?> verdict) {
-        return switch (verdict.call()) {
-            case WITHIN -> Outcome.GOOD;
-            case UNDECIDED -> Outcome.OPEN;
-            case OUTSIDE -> Outcome.STOP;
-        };
+                Estimate.ofLibrary(0, u, Double.POSITIVE_INFINITY, job.style().unit()));
     }
 
     /** The back with its transitions, through the depths read. */
@@ -176,7 +134,7 @@ final class AsMade {
     }
 
     private BackShape drawnBack() {
-        return BackShape.of(plan.design());
+        return BackShape.of(job.neck());
     }
 
     private BackShape carved(BackShape back) {
@@ -189,38 +147,22 @@ final class AsMade {
 
     /** The joint at the angle that was read. */
     Optional<ScarfJoint> scarf() {
-        return plan.scarf()
+        return shape.scarf()
                 .map(joint -> read.scarfAngle()
                         .map(angle ->
-                                ScarfJoint.of(plan.design().head().orElseThrow().pitch(angle.value()), plan.blank()))
+                                ScarfJoint.of(job.neck().head().orElseThrow().pitch(angle.value()), job.blank()))
                         .orElse(joint));
     }
 
     /** What comes off the heel so that height and centreline come to where they belong at the bridge. */
     Optional<HeelCorners> heelCorners() {
-        Heel heel = plan.design().heel().orElse(null);
-        if (heel == null || plan.neckSet().isEmpty() || !(read.has(HEIGHT_AT_BRIDGE) || read.has(OFFSET_AT_BRIDGE))) {
+        Heel heel = job.neck().heel().orElse(null);
+        if (heel == null || shape.neckSet().isEmpty() || !(read.has(HEIGHT_AT_BRIDGE) || read.has(OFFSET_AT_BRIDGE))) {
             return Optional.empty();
         }
         double tooHigh = read.of(HEIGHT_AT_BRIDGE).map(Estimate::libraryValue).orElse(0.0);
         double aside = read.of(OFFSET_AT_BRIDGE).map(Estimate::libraryValue).orElse(0.0);
-        return Optional.of(plan.neckSet().get().correction(heel, amount(-tooHigh), amount(aside)));
-    }
-
-    /** The four budgets: what was read on the way in the place of its guess, what was read at the bridge in that of all. */
-    List<Budget<Length>> budgets() {
-        NeckTree tree = NeckTree.fromTheChannel(plan.design()).with(plan.workmanship());
-        if (read.has(FINGERBOARD_OFFSET)) {
-            tree = tree.measured("fingerboard", read.of(FINGERBOARD_OFFSET).orElseThrow());
-        }
-        List<Budget<Length>> budgets = new ArrayList<>(tree.budgets());
-        read.of(OFFSET_AT_BRIDGE).ifPresent(line -> budgets.set(STRING_LINE, asRead(budgets.get(STRING_LINE), line)));
-        read.of(HEIGHT_AT_BRIDGE).ifPresent(high -> budgets.set(PROJECTION, asRead(budgets.get(PROJECTION), high)));
-        return List.copyOf(budgets);
-    }
-
-    private static Budget<Length> asRead(Budget<Length> guess, Estimate<Length> reading) {
-        return Budget.of(guess.title(), guess.unit()).with("reading at the bridge", ErrorDistribution.of(reading));
+        return Optional.of(shape.neckSet().get().correction(heel, amount(-tooHigh), amount(aside)));
     }
 
     private Amount<Length> value(NeckFeature feature) {
@@ -228,6 +170,6 @@ final class AsMade {
     }
 
     private Amount<Length> amount(double mm) {
-        return plan.style().amount(mm);
+        return job.style().amount(mm);
     }
 }

@@ -1,0 +1,78 @@
+package org.neckgeom.plan;
+
+import java.util.Locale;
+
+/** What a plan checks. Stable: a code is added, never changed. */
+public enum CheckCode {
+    /** No two readings contradict each other. */
+    READINGS_AGREE("readings agree"),
+    /** The slot lies in the middle of the blank along the whole channel. */
+    CHANNEL_CENTRED("channel centred"),
+    /** No pass is too deep for the cutter and the wood. */
+    DEPTH_OF_A_PASS("depth of a pass"),
+    /** The channel ends before the body joint. */
+    CHANNEL_ENDS_IN_THE_NECK("channel ends within the neck"),
+    /** The channel as cut is deep enough for the rod. */
+    CHANNEL_DEEP_ENOUGH("channel deep enough for the rod"),
+    /** The channel as cut is wide enough for the rod. */
+    CHANNEL_WIDE_ENOUGH("channel wide enough for the rod"),
+    /** The channel as cut is long enough for the rod. */
+    CHANNEL_LONG_ENOUGH("channel long enough for the rod"),
+    /** The channel that is cut has been measured for the rod. */
+    CHANNEL_TAKES_THE_ROD("channel takes the rod"),
+    /** The blank holds the neck and its allowances in length, width and thickness. */
+    BLANK_LARGE_ENOUGH("blank large enough"),
+    /** Neck and heel blocks come from the blank's length. */
+    ALL_PIECES_FROM_THE_BLANK("all pieces from the blank"),
+    /** The blank is long enough for shaft and head. */
+    BLANK_REACHES("blank long enough for shaft and head"),
+    /** The blank is thick enough for a head in one piece with the shaft. */
+    BLANK_THICK_ENOUGH("blank thick enough for the head"),
+    /** The nut line leaves room for head, saw cut and shaft. */
+    NUT_LINE_LEAVES_ROOM("nut line leaves room"),
+    /** Wood and veneers of the head suit the tuners. */
+    HEAD_FITS_THE_TUNERS("head fits the tuners"),
+    /** Every string bends enough over the nut. */
+    STRINGS_PRESS_ON_THE_NUT("strings press on the nut"),
+    /** The frets reach the body joint. */
+    FRETS_REACH_THE_BODY("frets reach the body"),
+    /** The outer strings stay over the fingerboard. */
+    OUTER_STRINGS_OVER_THE_BOARD("outer strings over the board"),
+    /** Enough wood is left between channel and back. */
+    WOOD_LEFT("wood under the channel"),
+    /** The dovetail is smaller than the heel. */
+    DOVETAIL_INSIDE_THE_HEEL("dovetail inside the heel"),
+    /** Wood is left around every bolt's hole. */
+    BOLTS_INSIDE("bolts inside tenon and heel"),
+    /** The fret plane meets the bridge at its height. */
+    PROJECTION_HEIGHT("projection height at the bridge"),
+    /** The rod can set the relief that is wanted. */
+    RELIEF("relief"),
+    /** The rod has clearance in the worst air. */
+    ROD_PLAY("rod clearance in the worst air"),
+    /** The string line meets the middle of the bridge. */
+    STRING_LINE("string line at the bridge"),
+    /** Every operation finds its conditions met when its turn comes. */
+    ORDER_OF_WORK("order of operations"),
+    /** The neck set has an angle. */
+    NECK_ANGLE("neck angle"),
+    /** Load and air on this wood can be computed. */
+    STRENGTH("strings and weather");
+
+    private final String words;
+
+    CheckCode(String words) {
+        this.words = words;
+    }
+
+    /** {@return its code in data, such as {@code channel-centred}; lower case with hyphens} */
+    public String code() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** Returns it in words, such as {@code channel centred}. */
+    @Override
+    public String toString() {
+        return words;
+    }
+}

@@ -1,0 +1,74 @@
+package org.neckgeom.plan;
+
+import java.util.List;
+import java.util.Optional;
+import javax.measure.quantity.Length;
+import org.neckgeom.budget.Workmanship;
+import org.neckgeom.channel.CentringStep;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.order.OrderChanges;
+import org.neckgeom.shop.Shop;
+import org.neckgeom.stock.Blank;
+import org.neckgeom.strength.Weather;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
+
+/**
+ * What a job was given, in the style it prints in, with the defaults filled in.
+ *
+ * @param neck as designed
+ * @param blank the piece it is made from
+ * @param shop what it is made with
+ * @param style in which the plan prints
+ * @param slotLimit greatest offset of the slot, either way
+ * @param floorLimit least wood under the channel
+ * @param bridgeLimit greatest offset of the string line at the bridge, either way
+ * @param relief wanted under the strings
+ * @param weather to be ready for
+ * @param workmanship without the channel's centring
+ * @param order the maker's own order of work, where one was given
+ * @param measured what was read on the neck
+ * @param steps trial cuts and fence moves, in their order
+ */
+record Inputs(
+        Neck neck,
+        Blank blank,
+        Shop shop,
+        LengthStyle style,
+        Amount<Length> slotLimit,
+        Amount<Length> floorLimit,
+        Amount<Length> bridgeLimit,
+        Amount<Length> relief,
+        Weather weather,
+        Workmanship workmanship,
+        Optional<OrderChanges> order,
+        MeasuredNeck measured,
+        List<CentringStep> steps) {
+
+    Channel channel() {
+        return neck.channel().orElseThrow();
+    }
+
+    /** True for the same job, however it is printed. */
+    boolean isLike(Inputs other) {
+        return with(LengthStyle.MILLIMETRES).equals(other.with(LengthStyle.MILLIMETRES));
+    }
+
+    private Inputs with(LengthStyle other) {
+        return new Inputs(
+                neck,
+                blank,
+                shop,
+                other,
+                slotLimit,
+                floorLimit,
+                bridgeLimit,
+                relief,
+                weather,
+                workmanship,
+                order,
+                measured,
+                steps);
+    }
+}

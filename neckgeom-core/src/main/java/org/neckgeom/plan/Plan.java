@@ -1,0 +1,296 @@
+package org.neckgeom.plan;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javax.measure.quantity.Length;
+import org.neckgeom.board.FretTable;
+import org.neckgeom.budget.Budget;
+import org.neckgeom.budget.Workmanship;
+import org.neckgeom.channel.Caution;
+import org.neckgeom.channel.CentringRounds;
+import org.neckgeom.channel.FenceMove;
+import org.neckgeom.channel.PassPlan;
+import org.neckgeom.channel.RodSlot;
+import org.neckgeom.channel.SlotPlace;
+import org.neckgeom.channel.SlotStep;
+import org.neckgeom.channel.SlotVerdict;
+import org.neckgeom.channel.StopBlocks;
+import org.neckgeom.head.ScarfJoint;
+import org.neckgeom.heel.BackSet;
+import org.neckgeom.heel.HeelCorners;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.order.OrderOfWork;
+import org.neckgeom.order.OrderPlan;
+import org.neckgeom.solid.FloorThickness;
+import org.neckgeom.strength.Relief;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.LengthStyle;
+
+/**
+ * A plan of a whole neck: settings, cuts, checks and order of operations, from neck, blank, shop and readings. Made by
+ * {@link Job#plan}; a new reading makes a new job, and that a new plan. Immutable.
+ *
+ * <p>Every answer has its accessor, and is worked out once, at the first question. Nothing here throws: what cannot be was
+ * refused by the job, and what has no answer is a check with {@link Finding.NoSolution}.
+ *
+ * <p>Nothing here replaces the machine's own instructions, which come first, then local rules.
+ *
+ * @see Job
+ */
+public final class Plan {
+
+    /** So many checks that are not OK fit where a value is printed. */
+    private static final int MOST_SHOWN = 3;
+
+    private final Stages stages;
+    private final Supplier<List<PlanPart>> parts = new Once<>(this::worked);
+    private final Supplier<PlanStatus> status = new Once<>(this::counted);
+
+    Plan(Stages stages) {
+        this.stages = stages;
+    }
+
+    /** {@return the neck as designed} */
+    public Neck designed() {
+        return stages.neck();
+    }
+
+    /** {@return the neck as it is now: what has been read in the place of what was drawn} */
+    public Neck made() {
+        return stages.made().design();
+    }
+
+    /**
+     * {@return the one decision on the channel: may the neck be cut, and else what comes next; the decision for this job's
+     * limit on the offset}
+     */
+    public SlotVerdict slot() {
+        return stages.slot().verdict();
+    }
+
+    /** {@return the fence move that comes next; the move at the cutter; nothing unless {@link #slot} asks for one} */
+    public Optional<FenceMove> move() {
+        return slot().step() == SlotStep.MOVE ? Optional.of(slot().move()) : Optional.empty();
+    }
+
+    /**
+     * {@return the trial cuts and fence moves with all that they are judged by: blank, fence, bench, gauges, rule; none
+     * before the first cut}
+     */
+    public CentringRounds rounds() {
+        return stages.slot().rounds();
+    }
+
+    /**
+     * {@return where the channel runs in the neck: as read on the neck itself, else as trial cuts and moves put it,
+     * else as a fence set by one cut would; against the blank's own middle}
+     */
+    public SlotPlace slotPlace() {
+        return stages.slot().place();
+    }
+
+    /** {@return the passes in which the channel is cut; by the shop's rule} */
+    public PassPlan passes() {
+        return stages.slot().passes();
+    }
+
+    /** {@return where the stops are clamped for the channel, at the ends that are there when it is cut} */
+    public StopBlocks stops() {
+        return stages.slot().stops();
+    }
+
+    /** {@return the frets; every fret from the nut} */
+    public FretTable frets() {
+        return FretTable.of(stages.neck());
+    }
+
+    /** {@return the scarf joint as designed, if the head is scarfed on; the joint, or nothing} */
+    public Optional<ScarfJoint> scarf() {
+        return stages.shape().scarf();
+    }
+
+    /**
+     * {@return the neck's angle with all that it comes from, such as heel face and reach; nothing without a neck set, or where
+     * no angle brings the strings to the saddle}
+     */
+    public Optional<BackSet> neckSet() {
+        return stages.shape().neckSet();
+    }
+
+    /**
+     * {@return what comes off at the corners of the heel's mating face, where height or centreline have been read at
+     * the bridge; the four cuts, or nothing without such a reading, without heel or neck set}
+     */
+    public Optional<HeelCorners> heelCorners() {
+        return stages.made().heelCorners();
+    }
+
+    /**
+     * {@return the wood under the channel as the neck is now: its back with volute and heel, carved as far as read, the
+     * channel as cut, as far off the middle as it is known to lie; of an uneven back the thinner way; ahead of the nut at
+     * least}
+     */
+    public FloorThickness floorThickness() {
+        return stages.floor().wood();
+    }
+
+    /**
+     * {@return what strings and rod do to the neck; the relief under the strings and what the rod can do about it;
+     * nothing where wood or strings are not known, or the channel is through the back}
+     */
+    public Optional<Relief> relief() {
+        return stages.strength().relief();
+    }
+
+    /**
+     * {@return how well each kind of step is done: as given, else common practice, and the channel's centring as it is
+     * known now}
+     */
+    public Workmanship workmanship() {
+        return stages.budgets().workmanship();
+    }
+
+    /**
+     * {@return a tolerance stack-up of this neck, made from its channel; a step that was read is no longer a guess in it, and what
+     * was read at the bridge leaves only its own uncertainty}
+     *
+     * @param which of the four
+     */
+    public Budget<Length> budget(BudgetCode which) {
+        return stages.budgets().budget(Objects.requireNonNull(which, "which"));
+    }
+
+    /** {@return the four stack-ups, in the order of {@link BudgetCode}} */
+    public List<Budget<Length>> budgets() {
+        return Arrays.stream(BudgetCode.values()).map(this::budget).toList();
+    }
+
+    /**
+     * {@return the operations and the orders to keep; what is left to do, of the usual neck's work by default}
+     *
+     * <p>What this neck lacks is no step of it: scarf and gluing of a head in one piece with the shaft, which is sawn out
+     * instead, wings of a head no wider than the blank, blocks of a heel that the blank is deep enough for. Where a joint in
+     * the shaft would saw the channel off, gluing the head is kept before cutting the channel. What has
+     * been read on the neck is done, and what comes before it in the order is taken as done.
+     */
+    public OrderOfWork work() {
+        return stages.order().left();
+    }
+
+    /** {@return what is left of {@link #work} in its order, each operation with its reason} */
+    public OrderPlan order() {
+        return stages.order().plan();
+    }
+
+    /** {@return everything that is held against a limit, in the order of work; one or more} */
+    public List<PlanCheck> checks() {
+        return parts.get().stream().flatMap(part -> part.checks().stream()).toList();
+    }
+
+    /**
+     * {@return a check by its code; the first check of this code; nothing where this neck has none}
+     *
+     * @param code such as {@code CheckCode.CHANNEL_CENTRED}
+     */
+    public Optional<PlanCheck> check(CheckCode code) {
+        Objects.requireNonNull(code, "code");
+        return checks().stream().filter(check -> check.code() == code).findFirst();
+    }
+
+    /** {@return the parts of the plan, in the order of work; one or more} */
+    public List<PlanSection> sections() {
+        return parts.get().stream().map(PlanPart::section).toList();
+    }
+
+    /**
+     * {@return a section by its code; nothing where this neck has none}
+     *
+     * @param code such as {@code SectionCode.SCARF}
+     */
+    public Optional<PlanSection> section(SectionCode code) {
+        Objects.requireNonNull(code, "code");
+        return sections().stream()
+                .filter(section -> section.code().equals(code.code()))
+                .findFirst();
+    }
+
+    /**
+     * {@return the cautions that apply to this neck in this shop; one or more} The machine's instructions and local
+     * rules come first.
+     */
+    public List<Caution> cautions() {
+        return RodSlot.of(stages.job().channel())
+                .cautions(stages.shop().cutter(), stages.blank())
+                .list();
+    }
+
+    /** {@return the style it is printed in} */
+    public LengthStyle style() {
+        return stages.style();
+    }
+
+    private List<PlanPart> worked() {
+        List<PlanPart> all = new ArrayList<>();
+        ReadParts.of(stages).ifPresent(all::add);
+        all.addAll(SetUpParts.of(stages));
+        all.addAll(ShapeParts.of(stages));
+        all.addAll(StrengthParts.of(stages));
+        all.add(BudgetParts.of(stages));
+        all.add(OrderPart.of(stages));
+        return List.copyOf(all);
+    }
+
+    /** {@return the status: how many checks are OK, open, or to stop for} */
+    public PlanStatus status() {
+        return status.get();
+    }
+
+    private PlanStatus counted() {
+        return PlanStatus.of(designed().name(), checks(), style());
+    }
+
+    /** True for a plan of the same job; how lengths are printed is no part of it. */
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof Plan other && stages.job().isLike(other.stages.job());
+    }
+
+    @Override
+    public int hashCode() {
+        return stages.job().neck().hashCode();
+    }
+
+    /**
+     * {@return the status, and the checks that are not OK, the worst first}
+     *
+     * @param style how lengths are printed
+     */
+    public String text(LengthStyle style) {
+        Report report = Report.titled(status().text(style));
+        List<PlanCheck> wanting = checks().stream()
+                .filter(check -> check.outcome() != Outcome.OK)
+                .sorted(Comparator.comparing(PlanCheck::outcome).reversed())
+                .toList();
+        for (PlanCheck check : wanting.subList(0, Math.min(MOST_SHOWN, wanting.size()))) {
+            report.row(
+                    check.outcome().toString(),
+                    check.name() + ": " + check.result().text(style) + ". "
+                            + check.action().text(style));
+        }
+        if (wanting.size() > MOST_SHOWN) {
+            report.note("and " + (wanting.size() - MOST_SHOWN) + " more in checks()");
+        }
+        return report.note("sections() and checks() have the rest").toString();
+    }
+
+    /** Returns {@link #text} in the style of the job. */
+    @Override
+    public String toString() {
+        return text(style());
+    }
+}

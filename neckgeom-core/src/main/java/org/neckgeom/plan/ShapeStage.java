@@ -1,0 +1,109 @@
+package org.neckgeom.plan;
+
+import java.util.Optional;
+import java.util.function.Supplier;
+import javax.measure.quantity.Length;
+import org.neckgeom.fault.Fault;
+import org.neckgeom.head.HeadLayout;
+import org.neckgeom.head.ScarfJoint;
+import org.neckgeom.heel.BackSet;
+import org.neckgeom.heel.HeelBlocks;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.JointPlace;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
+
+/** What follows from the neck as designed and its blank alone: scarf, neck angle, heel blocks, where the shaft ends. */
+final class ShapeStage {
+
+    private final Inputs job;
+    private final Supplier<Attempt<BackSet>> neckSet = new Once<>(() -> Attempt.at(this::setToTheBody));
+
+    ShapeStage(Inputs job) {
+        this.job = job;
+    }
+
+    private Neck neck() {
+        return job.neck();
+    }
+
+    Optional<ScarfJoint> scarf() {
+        return neck().head().filter(head -> head.scarf().isPresent()).map(head -> ScarfJoint.of(head, job.blank()));
+    }
+
+    boolean isHeadInOnePiece() {
+        return neck().head().flatMap(Head::scarf).isEmpty();
+    }
+
+    /** A head turned back in one piece with the shaft: the blank must be thick enough to hold it. */
+    boolean isHeadSawnFromTheBlank() {
+        return isHeadInOnePiece()
+                && neck().head().filter(head -> head.pitchRad() > 0).isPresent();
+    }
+
+    boolean hasEars() {
+        return neck().head()
+                .filter(head -> HeadLayout.of(head).ears(job.blank().width()).libraryValue() > 0)
+                .isPresent();
+    }
+
+    /**
+     * With a joint in the shaft the wood behind the nut is the head piece's own: a channel that starts there can only be cut in
+     * the glued neck.
+     */
+    boolean headComesFirst() {
+        return scarf().filter(joint -> joint.place() == JointPlace.IN_THE_SHAFT)
+                .filter(joint -> job.channel().startMm() < joint.frontLineMm())
+                .isPresent();
+    }
+
+    Optional<BackSet> neckSet() {
+        return neckSet.get().answer();
+    }
+
+    /** Why no angle brings the strings to the saddle. */
+    Optional<Fault> noNeckSet() {
+        return neckSet.get().why();
+    }
+
+    private Optional<BackSet> setToTheBody() {
+        return neck().neckSet().map(set -> BackSet.of(neck()));
+    }
+
+    /** How high the glue face is over the body's top at the joint, in mm; level where there is no neck set. */
+    double overstandMm() {
+        return neck().neckSet()
+                .map(set -> BackSet.overstand(neck()).libraryValue())
+                .orElse(0.0);
+    }
+
+    /** The floor of the nut's slots over the glue face: as high as board and frets, and what the strings clear them by. */
+    Amount<Length> slotHeight() {
+        double frets =
+                neck().fingerboard().fretHeight().map(Amount::libraryValue).orElse(0.0);
+        double atNut = neck().neckSet().map(set -> set.atNut().libraryValue()).orElse(0.0);
+        return job.style().amount(neck().fingerboard().nutThicknessMm() + frets + atNut);
+    }
+
+    /** Where the shaft's wood ends: at the body joint, or past it at the end of the tenon or dovetail that enters the body. */
+    double shaftEndMm() {
+        double past = neck().heel()
+                .flatMap(heel -> heel.joint().pastShoulder())
+                .map(Amount::libraryValue)
+                .orElse(0.0);
+        return neck().bodyJointMm() + past;
+    }
+
+    Optional<HeelBlocks> heelBlocks() {
+        return neck().heel().map(heel -> {
+            double over = overstandMm();
+            LengthStyle style = job.style();
+            HeelBlocks blocks = HeelBlocks.of(
+                            style.amount(heel.heightMm() - over), job.blank().thickness())
+                    .overstand(style.amount(over))
+                    .blocks(style.amount(heel.blockThicknessMm(job.blank().thicknessMm())));
+            return neckSet().map(set -> blocks.at(set.angle().angle())).orElse(blocks);
+        });
+    }
+}
