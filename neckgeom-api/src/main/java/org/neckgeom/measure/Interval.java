@@ -9,8 +9,8 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * Everything from a low to a high quantity, both included, such as {@code -0.69 to 0.72 mm}: a coverage interval, or a
- * range. Immutable.
+ * An interval of a quantity from a lower to an upper end, both included, such as {@code -0.69 to 0.72 mm}: a coverage
+ * interval (95 % interval), or a range. Immutable.
  *
  * @param <Q> the kind of quantity
  */
@@ -46,7 +46,7 @@ public final class Interval<Q extends Quantity<Q>> {
     }
 
     /**
-     * {@return the interval between two numbers in the house unit}
+     * {@return the interval between two numbers in the library unit}
      *
      * @param <Q> the kind of quantity
      * @param low the lower end, finite
@@ -68,12 +68,12 @@ public final class Interval<Q extends Quantity<Q>> {
         return Amount.ofHouse(high, unit);
     }
 
-    /** {@return the lower end as a number in the house unit} */
+    /** {@return the lower end as a number in the library unit} */
     public double lowHouse() {
         return low;
     }
 
-    /** {@return the upper end as a number in the house unit} */
+    /** {@return the upper end as a number in the library unit} */
     public double highHouse() {
         return high;
     }

@@ -12,12 +12,14 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * How an error that has not been read spreads, such as {@code rectangular, half-width 0.05 mm}: the law assigned to it
- * (GUM 4.3; JCGM 101:2008, 6.4), with its shift. Immutable.
+ * The distribution of an error that has not been read (error distribution, spread, scatter), such as {@code
+ * rectangular, half-width 0.05 mm} (GUM 4.3; JCGM 101:2008, 6.4).
  *
- * <p>Every law but the samples is symmetric about its shift, which is 0 unless given. Scales are kept in the house unit:
- * a standard deviation for the normal law, half-widths for the others.
+ * <p>Each law is symmetric about its shift, except measured samples. Default shift: 0. The scale is a standard
+ * deviation for the normal law and a half-width for the others, in the library unit. Errors: a scale below 0 or not
+ * finite throws {@link org.neckgeom.fault.Refusal} (an {@code IllegalArgumentException}). Immutable.
  *
+ * @see Estimate
  * @param <Q> the kind of quantity
  */
 public final class Spread<Q extends Quantity<Q>> {
@@ -26,7 +28,7 @@ public final class Spread<Q extends Quantity<Q>> {
     public enum Law {
         /** Gauss's, unbounded; scale = standard deviation. */
         NORMAL,
-        /** Uniform within the half-width. */
+        /** Uniform up to the half-width. */
         RECTANGULAR,
         /** Highest in the middle, down to nothing at the half-width. */
         TRIANGULAR,
@@ -252,25 +254,25 @@ public final class Spread<Q extends Quantity<Q>> {
         return law;
     }
 
-    /** {@return the mean, which is the shift, in the house unit} */
+    /** {@return the mean, which is the shift, in the library unit} */
     public double meanHouse() {
         return shift;
     }
 
     /**
-     * {@return the scale in the house unit: the standard deviation of a normal spread, the half-width of a bounded one,
-     * 0 for a bias; 0 or more}
+     * {@return the scale in the library unit: the standard deviation of a normal spread, the half-width of a bounded
+     * one, 0 for a bias; 0 or more}
      */
     public double scaleHouse() {
         return scale;
     }
 
-    /** {@return the half-width of a trapezoid's top in the house unit; 0 for every other law} */
+    /** {@return the half-width of a trapezoid's top in the library unit; 0 for every other law} */
     public double topScaleHouse() {
         return topScale;
     }
 
-    /** {@return the samples in the house unit, less their mean, ascending; empty for every other law} */
+    /** {@return the samples in the library unit, less their mean, ascending; empty for every other law} */
     public double[] centredSamplesHouse() {
         return samples.clone();
     }
@@ -280,7 +282,7 @@ public final class Spread<Q extends Quantity<Q>> {
         return degreesOfFreedom;
     }
 
-    /** {@return the variance about the mean, in the house unit squared; 0 or more} */
+    /** {@return the variance about the mean, in the library unit squared; 0 or more} */
     public double varianceHouse() {
         return switch (law) {
             case NORMAL -> scale * scale;

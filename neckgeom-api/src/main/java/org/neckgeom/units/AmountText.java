@@ -49,7 +49,7 @@ final class AmountText {
         return whole ? exact : rounded(value, Math.max(places, 2 - digitsBeforePoint), exact);
     }
 
-    /** The least that is read of a kind, in its house unit; NaN where digits count instead. */
+    /** The least that is read of a kind, in its library unit; NaN where digits count instead. */
     private static double finest(ShopUnit<?> unit) {
         if (unit.kind() == (Class<?>) Length.class) {
             boolean inches = LengthStyle.ofUnit(ShopUnit.sameKind(unit, Length.class)) != LengthStyle.MILLIMETRES;

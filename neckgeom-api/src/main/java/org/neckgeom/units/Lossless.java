@@ -6,8 +6,8 @@ import org.jspecify.annotations.Nullable;
 import org.neckgeom.text.Numbers;
 
 /**
- * Numbers with their unit that read back as the same double in the house unit. Digits are tried from few to many, because
- * {@code Double.toString} has not the fewest on every JDK.
+ * Numbers with their unit that read back as the same double in the library unit. Digits are tried from few to many,
+ * because {@code Double.toString} has not the fewest on every JDK.
  */
 final class Lossless {
 
@@ -20,12 +20,15 @@ final class Lossless {
     static String text(double house, ShopUnit<?> unit) {
         String own = digits(house, unit);
         ShopUnit<?> shown = own == null ? unit.house() : unit;
-        // In the house unit seventeen digits are always enough.
+        // In the library unit seventeen digits are always enough.
         String number = own == null ? String.valueOf(digits(house, shown)) : own;
         return shown.symbol().isEmpty() ? number : number + " " + shown.symbol();
     }
 
-    /** The fewest digits from twelve on, of the value in a unit or of its neighbours, that give the house value back. */
+    /**
+     * The fewest digits from twelve on, of the value in a unit or of its neighbours, that reproduce the value in the
+     * library unit.
+     */
     private static @Nullable String digits(double house, ShopUnit<?> unit) {
         double value = unit.fromHouse(house);
         if (!Double.isFinite(value)) {

@@ -122,7 +122,8 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
      * {@return this budget with one more contributor that moves the result by a factor}
      *
      * @param name a name not yet in the budget
-     * @param sensitivity how much the result moves in its house unit (mm, rad, N, MPa) to one house unit of the error
+     * @param sensitivity how much the result moves in its library unit (mm, rad, N, MPa) to one library unit of the
+     *     error
      * @param spread its spread, of any kind of quantity
      * @throws IllegalArgumentException if the name is taken or the sensitivity is not finite
      */

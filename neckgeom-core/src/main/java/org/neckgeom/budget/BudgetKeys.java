@@ -38,7 +38,7 @@ public final class BudgetKeys {
     private static final Key<Contributor, String> STEP =
             CONTRIBUTOR.needed("step", Types.TEXT, "of the work that it comes from");
     private static final Key<Contributor, Double> SENSITIVITY = CONTRIBUTOR.needed(
-            "sensitivity", Types.number(-1e300, 1e300), "change of the result by this, in house units");
+            "sensitivity", Types.number(-1e300, 1e300), "change of the result by this, in library units");
     private static final Key<Contributor, Spread<?>> ERROR =
             CONTRIBUTOR.needed("spread", SPREAD, "how far off it may be");
 

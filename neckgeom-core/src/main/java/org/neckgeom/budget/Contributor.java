@@ -15,7 +15,7 @@ import org.neckgeom.units.LengthStyle;
  *
  * @param name what it is called in the budget; no two in a budget share it
  * @param step the step of work it comes from, which several contributors may share
- * @param sensitivity how much the result moves, in its house unit, when this moves by one house unit of its own
+ * @param sensitivity how much the result moves, in its library unit, when this moves by one library unit of its own
  * @param spread how the error spreads, in its own kind of quantity
  */
 public record Contributor(String name, String step, double sensitivity, Spread<?> spread) implements Answer {
@@ -26,7 +26,7 @@ public record Contributor(String name, String step, double sensitivity, Spread<?
             .fact(
                     "sensitivity",
                     Kind.RATIO,
-                    "how much the result moves for one house unit of the error, in its own house unit",
+                    "how much the result moves for one library unit of the error, in its own library unit",
                     Contributor::sensitivity)
             .finds("contributor", "{name}, {sensitivity:..4} times {spread}");
 
@@ -38,7 +38,7 @@ public record Contributor(String name, String step, double sensitivity, Spread<?
      *
      * @param name what it is called in the budget
      * @param step the step of work it comes from
-     * @param sensitivity how much the result moves for one house unit of this
+     * @param sensitivity how much the result moves for one library unit of this
      * @param spread how the error spreads
      * @throws IllegalArgumentException if a name is blank, the sensitivity is not finite, or the error it brings is
      *     too large to be squared
@@ -56,12 +56,12 @@ public record Contributor(String name, String step, double sensitivity, Spread<?
             throw Refusal.of(
                     "what " + name + " brings into the result",
                     "at-most",
-                    "be " + Numbers.plain(MOST) + " or less in the house unit",
+                    "be " + Numbers.plain(MOST) + " or less in the library unit",
                     Numbers.plain(most));
         }
     }
 
-    /** Standard deviation it brings into the result, in the result's house unit. */
+    /** Standard deviation it brings into the result, in the result's library unit. */
     double contribution() {
         return Math.abs(sensitivity) * Math.sqrt(spread.varianceHouse());
     }

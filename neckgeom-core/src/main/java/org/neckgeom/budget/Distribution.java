@@ -76,7 +76,7 @@ public final class Distribution<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     /**
-     * {@return the probability density at a value, per house unit of its kind (per mm for a length); 0 or more;
+     * {@return the probability density at a value, per library unit of its kind (per mm for a length); 0 or more;
      * infinite or 0 where samples alone put weight on single values}
      *
      * @param value any value

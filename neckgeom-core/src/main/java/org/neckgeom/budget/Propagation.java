@@ -24,9 +24,9 @@ import org.neckgeom.units.ShopUnit;
  * <p>Two answers that check each other: first order by derivatives, which is a {@link Budget} and takes every question
  * that one takes; and trials of the function itself. {@link #compared} says whether the first may be trusted.
  *
- * <p>Inputs reach the function in house units (mm, rad, N, MPa), in the order they were given. A formula of {@link Dual}
- * numbers gives exact derivatives; one of plain numbers is differenced about the inputs' means, with steps of 6e-6 of an
- * input's size or of its standard deviation, whichever is more (good to about 1e-9 relative).
+ * <p>Inputs reach the function in library units (mm, rad, N, MPa), in the order they were given. A formula of {@link
+ * Dual} numbers gives exact derivatives; one of plain numbers is differenced about the inputs' means, with steps of
+ * 6e-6 of an input's size or of its standard deviation, whichever is more (good to about 1e-9 relative).
  *
  * <p>An input with a normal spread of few degrees of freedom is drawn from Student's law, shifted and scaled (JCGM
  * 101:2008, 6.4.9).
@@ -42,9 +42,9 @@ public final class Propagation<Q extends Quantity<Q>> extends ValueAnswer {
     public interface Formula {
 
         /**
-         * {@return the result in its house unit}
+         * {@return the result in its library unit}
          *
-         * @param x the inputs in house units, in their order; the array is used again for the next trial
+         * @param x the inputs in library units, in their order; the array is used again for the next trial
          */
         double at(double[] x);
     }
@@ -54,9 +54,9 @@ public final class Propagation<Q extends Quantity<Q>> extends ValueAnswer {
     public interface DualFormula {
 
         /**
-         * {@return the result in its house unit; the result with its derivatives}
+         * {@return the result in its library unit; the result with its derivatives}
          *
-         * @param x the inputs in house units, in their order
+         * @param x the inputs in library units, in their order
          */
         Dual at(Dual[] x);
     }
@@ -135,7 +135,7 @@ public final class Propagation<Q extends Quantity<Q>> extends ValueAnswer {
     /**
      * {@return this propagation through a plain function; its derivatives are central differences}
      *
-     * @param function of the inputs in house units, without side effects: several threads call it
+     * @param function of the inputs in library units, without side effects: several threads call it
      */
     public Propagation<Q> through(Formula function) {
         return new Propagation<>(title, unit, inputs, Objects.requireNonNull(function, "function"), null);
@@ -144,7 +144,7 @@ public final class Propagation<Q extends Quantity<Q>> extends ValueAnswer {
     /**
      * {@return this propagation through a formula that carries exact derivatives}
      *
-     * @param function of the inputs in house units, without side effects
+     * @param function of the inputs in library units, without side effects
      */
     public Propagation<Q> throughDual(DualFormula function) {
         Objects.requireNonNull(function, "function");
@@ -164,8 +164,8 @@ public final class Propagation<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     /**
-     * {@return the derivatives of the result by each input, in house units, in the order of the inputs: exact through a
-     * formula of {@link Dual}, otherwise central differences}
+     * {@return the derivatives of the result by each input, in library units, in the order of the inputs: exact through
+     * a formula of {@link Dual}, otherwise central differences}
      */
     public double[] derivatives() {
         double[] x = means();

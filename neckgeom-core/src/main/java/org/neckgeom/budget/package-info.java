@@ -4,8 +4,8 @@
  * Carlo (JCGM 101:2008), and first-order propagation through any function.
  *
  * <p>Open {@link org.neckgeom.budget.Budget} first, then {@link org.neckgeom.budget.Registration}. Errors count in the
- * house unit of their kind; lateral errors are positive toward the treble side, heights toward the strings, places along
- * the neck toward the body. No argument may be null.
+ * library unit of their kind; lateral errors are positive toward the treble side, heights toward the strings, places
+ * along the neck toward the body. No argument may be null.
  *
  * <h2>Formulas</h2>
  *

@@ -13,8 +13,8 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * A number with the ends of its 95 % interval, in the house unit of its kind, to be read in a shop unit. An end may be NaN
- * where there is no answer.
+ * A number with the ends of its 95 % interval, in the library unit of its kind, to be read in a shop unit. An end may
+ * be NaN where there is no answer.
  *
  * @param <Q> the kind of quantity
  */
