@@ -25,8 +25,15 @@ import tech.units.indriya.quantity.Quantities;
  * of temperatures throws {@code ArithmeticException}. Immutable.
  *
  * <pre>{@code
- * inch(1.75).in(ShopUnit.MILLIMETRE)      // 44.45 mm
- * mm(61).minus(inch(0.5)).dividedBy(2)    // 24.15 mm
+ * println(inch(1.75).in(ShopUnit.MILLIMETRE));
+ * println(mm(61).minus(inch(0.5)).dividedBy(2));
+ * }</pre>
+ *
+ * <p>prints
+ *
+ * <pre>{@code
+ * 44.45 mm
+ * 24.15 mm
  * }</pre>
  *
  * @see ShopUnits

@@ -7,8 +7,8 @@ import javax.measure.quantity.Speed;
 import org.neckgeom.text.Numbers;
 
 /**
- * How lengths are printed: in millimetres; in decimal inches, with thou for small lengths; or in fractions of an inch
- * to the nearest 1/64 with the remainder in thou.
+ * The style in which lengths are printed: in millimetres; in decimal inches, with thou for small lengths; or in
+ * fractions of an inch to the nearest 1/64 with the remainder in thou.
  *
  * <p>The style of an answer is that of the first length it was given; {@code text(style)} prints it in another. An
  * amount, an estimate, limits, a spread and a verdict have {@code in(style)}. There is no global setting. A style

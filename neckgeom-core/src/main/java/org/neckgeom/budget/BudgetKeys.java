@@ -12,7 +12,7 @@ import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 
-/** How an uncertainty budget is given: its unit and its components, each with sensitivity and error. */
+/** The keys of an uncertainty budget: its unit and its components, each with sensitivity and error. */
 public final class BudgetKeys {
 
     private static final int MOST = 10_000;

@@ -21,8 +21,8 @@ import org.neckgeom.units.ShopUnit;
 /**
  * Named inputs with their spreads, and any function of them: what becomes of the result? Immutable.
  *
- * <p>Two answers that check each other: first order by derivatives, which is a {@link Budget} and takes every question
- * that one takes; and trials of the function itself. {@link #compared} says whether the first may be trusted.
+ * <p>Two answers that check each other: first order by derivatives, which is a {@link Budget} and answers the same
+ * questions; and trials of the function itself. {@link #compared} shows whether the first may be trusted.
  *
  * <p>Inputs reach the function in library units (mm, rad, N, MPa), in the order they were given. A formula of {@link
  * Dual} numbers gives exact derivatives; one of plain numbers is differenced about the inputs' means, with steps of
@@ -104,7 +104,7 @@ public final class Propagation<Q extends Quantity<Q>> extends ValueAnswer {
      * {@return a propagation without inputs yet}
      *
      * @param <Q> the kind of the result
-     * @param title what comes out, such as {@code neck angle}
+     * @param title the result's name, such as {@code neck angle}
      * @param unit the unit the result is read in
      */
     public static <Q extends Quantity<Q>> Propagation<Q> to(String title, ShopUnit<Q> unit) {
@@ -117,7 +117,7 @@ public final class Propagation<Q extends Quantity<Q>> extends ValueAnswer {
      *
      * @param <E> the kind of the input
      * @param name a name not yet given
-     * @param value what it is meant to be
+     * @param value the nominal value
      * @param spread how its error spreads about that
      * @throws IllegalArgumentException if the name is taken
      */
@@ -264,7 +264,7 @@ public final class Propagation<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     /**
-     * Compares first order with trials as JCGM 101:2008, clause 8, does: the ends of both 95 % intervals must agree within
+     * Compares first order with trials as JCGM 101:2008, clause 8, does: the ends of both 95 % intervals must agree to
      * half a unit of the last of the significant digits of u.
      *
      * @param seed any number

@@ -27,15 +27,16 @@ import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * Which feature is located on which, and how well: a tree that grows from the blank, such as fingerboard on rod channel on
- * blank. Any two features at any station give a {@link Budget}. Immutable; every step returns another tree.
+ * A datum tree (registration): which feature is located from which, and how well; it grows from the blank, such as
+ * fingerboard on rod channel on blank. Any two features at any station give a {@link Budget}.
  *
- * <p>A feature sits on another at two stations x1 and x2 with independent errors d1 and d2, so at x it is off by
- * {@code d1 (x2 - x)/(x2 - x1) + d2 (x - x1)/(x2 - x1)}, plus its own cutting error. Between two features only the paths
- * from their nearest common ancestor count: what they share cancels. Exact, for errors small against the distances.
+ * <p>A feature is located at two stations x1 and x2 with independent errors d1 and d2, so at x it is off by {@code d1
+ * (x2 - x)/(x2 - x1) + d2 (x - x1)/(x2 - x1)}, plus its own cutting error. Between two features only the paths from
+ * their nearest common ancestor count: what they share cancels. Exact, for errors small against the distances.
  *
- * <p>There are three such trees in one: across the neck (y, positive toward the treble side), in height (z, positive
- * toward the strings), along it (x, positive toward the body). A feature has its own parent in each.
+ * <p>The tree has three directions: across the neck (y, positive toward the treble side), in height (z, positive toward
+ * the strings), along it (x, positive toward the body). A feature has its own parent in each. Immutable; every step
+ * returns another tree.
  */
 public final class Registration extends ValueAnswer {
 
@@ -62,7 +63,7 @@ public final class Registration extends ValueAnswer {
         static final Form<Placed> FORM = Form.<Placed>of("placed-feature")
                 .fact("direction", Kind.code(Direction.class), "in which it is placed", Placed::direction)
                 .fact("feature", Kind.NAME, "what is placed", Placed::feature)
-                .fact("parent", Kind.NAME, "what it sits on", Placed::parent);
+                .fact("parent", Kind.NAME, "the feature it is located on", Placed::parent);
     }
 
     private static final Form<Registration> FORM = Form.<Registration>of("registration")
@@ -421,7 +422,7 @@ public final class Registration extends ValueAnswer {
         }
 
         /**
-         * Says what the feature is located on.
+         * Gives the datum that the feature is located on.
          *
          * @param parent a feature placed before in the same direction, or the blank
          * @return where the sentence goes on
@@ -447,7 +448,7 @@ public final class Registration extends ValueAnswer {
             }
 
             /**
-             * Says at which two stations it is located.
+             * Gives the two stations at which it is located.
              *
              * @param first x of one station
              * @param second x of the other, not the same
@@ -516,7 +517,7 @@ public final class Registration extends ValueAnswer {
             }
 
             /**
-             * Places the feature with alike but independent errors at the two stations.
+             * Places the feature with independent errors of one distribution at the two stations.
              *
              * @param error how the error at each station spreads
              * @return the tree with the feature

@@ -18,7 +18,7 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * Which contributor matters: the shares of a budget's variance, largest first. Immutable.
+ * The variance shares of a budget's contributors, largest first. Immutable.
  *
  * @param <Q> the kind of the result
  */

@@ -15,7 +15,8 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * Trials by Monte Carlo, yet to be run (JCGM 101:2008). Immutable; every {@code with...} returns another question.
+ * A Monte Carlo simulation (propagation of distributions), not yet run (JCGM 101:2008). Immutable; every {@code
+ * with...} returns another question.
  *
  * <p>The same seed gives the same bits, for any number of threads and on any machine. Defaults: as many threads as the
  * machine has processors, values kept so that quantiles can be read off (8 bytes a trial), no limits counted.

@@ -11,8 +11,8 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * The worst that a budget can come to, every error at its end at once, such as {@code worst case -1.24 to 1.24 mm}.
- * Immutable.
+ * The worst case of a budget (arithmetic stack): every error at its end at once, such as {@code worst case -1.24 to
+ * 1.24 mm}. Immutable.
  *
  * @param <Q> the kind of the result
  */

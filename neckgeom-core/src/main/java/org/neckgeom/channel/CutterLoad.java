@@ -22,7 +22,8 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * What a cutter bears while it cuts a slot as wide as itself: rim speed, chip load, force, bend. Immutable.
+ * Cutting forces (estimate) on a cutter (bit, router bit) in a slot as wide as the cutter: rim speed, chip load (feed
+ * per tooth), force, bend. Immutable.
  *
  * <p>Rim speed {@code pi D n} and chip load {@code f/(n z)} are exact. The rest is an estimate: power {@code k_c a D f},
  * mean tangential force power over rim speed, and that force at the tip of a stepped cantilever, fluted part with 0.8 of
@@ -104,7 +105,7 @@ public final class CutterLoad extends ValueAnswer {
      * @param wood the wood it cuts
      * @param speed of the feed, more than 0
      * @param turning of the cutter, more than 0
-     * @param depth of the pass, more than 0, no more than the cutter stands out
+     * @param depth of the pass, more than 0, no more than the cutter's stick-out
      * @throws IllegalArgumentException if one is out of its range
      */
     public static CutterLoad of(
@@ -118,7 +119,7 @@ public final class CutterLoad extends ValueAnswer {
             throw HouseUnits.refused(
                     "pass depth",
                     "at-most",
-                    "no more than the cutter stands out, " + cutter.style().brief(cutter.standOutMm()),
+                    "no more than the cutter's stick-out, " + cutter.style().brief(cutter.standOutMm()),
                     depth);
         }
         return new CutterLoad(cutter, FORCE_PER_DENSITY * density, feed, turns, mm, LengthStyle.of(depth));

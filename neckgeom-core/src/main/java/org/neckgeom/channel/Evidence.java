@@ -4,7 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a record of trial cuts and fence moves shows. Lengths in mm. Immutable.
+ * The evidence in a record of trial cuts and fence moves. Lengths in mm. Immutable.
  *
  * @param state of the setting; null where no cut shows it yet
  * @param before the state before the last cut; null where it was the first

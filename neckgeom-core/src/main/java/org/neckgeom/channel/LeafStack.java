@@ -23,16 +23,15 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * The leaves that come nearest a wanted gap, each used at most once, such as {@code 0.70 leaf, 0.010 mm short}.
- * Immutable.
+ * A stack of feeler gauges (leaves) nearest a wanted gap, each leaf used at most once, such as {@code 0.70 leaf, 0.010
+ * mm short}. Immutable.
  *
- * <p>Exact: no other stack of as many leaves or fewer is nearer, and none as near has fewer leaves. The leaves'
- * tolerances add as the root of the sum of their squares; the standard uncertainty of a leaf is its tolerance over
- * sqrt(3), as nothing is known of it but its limits.
+ * <p>Exact: no other stack of as many leaves or fewer is nearer, and none as near has fewer leaves. Standard
+ * uncertainty of a leaf: half-width / sqrt(3) (uniform, GUM 4.3.7); leaves add as the root of the sum of squares.
  */
 public final class LeafStack extends ValueAnswer {
 
-    /** The most leaves in a stack unless told: more bind and spring. */
+    /** Default of the most leaves in a stack: more bind and spring. */
     public static final int USUAL_LEAVES = 4;
 
     /** What no fence is set finer than by hand on leaves, common practice: a smaller residual is left alone. */

@@ -13,7 +13,7 @@ import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * The passes of a slot in order, each with the gauge-block step that sets the cutter for it, such as
+ * The passes of a slot in order, each with the gauge-block (slip gauge) step that sets the cutter for it, such as
  * {@code 3 x 2.9, 0.5 mm}. Immutable.
  */
 public final class PassPlan extends ValueAnswer {
@@ -44,7 +44,7 @@ public final class PassPlan extends ValueAnswer {
                     "takes {step:table brief}, gauge-block step {height:table brief}",
                     SHOWN,
                     "and {more} more, down to {depth:table brief}")
-            .note("setting", "each set within u {depth:u}, and so is the finished depth");
+            .note("setting", "standard uncertainty of settings and depth: {depth:u}");
 
     private final List<Pass> passes;
     private final boolean lightLast;

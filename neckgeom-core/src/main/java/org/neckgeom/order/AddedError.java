@@ -12,8 +12,8 @@ import org.neckgeom.text.Names;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * What a remedy adds to the budget, such as {@code spacer's thickness, across: rectangular, half-width 0.05 mm}: a name, a
- * direction and a spread, ready to be one contributor with sensitivity 1. Immutable.
+ * The error that a remedy adds to the budget, such as {@code spacer's thickness, across: rectangular, half-width 0.05
+ * mm}: a name, a direction and a spread, ready to be one contributor with sensitivity 1. Immutable.
  *
  * @param name what the error is of
  * @param way the direction it works in

@@ -21,14 +21,14 @@ import org.neckgeom.text.Names;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * Two things that do not go together in an order of work, such as {@code cut rod channel with ears on}: which operations,
+ * A conflict of two operations in an order of work, such as {@code cut rod channel with ears on}: which operations,
  * why, the remedy, and what the remedy adds to the budget. Immutable.
  */
 public final class Clash extends ValueAnswer {
 
     /** How things clash. */
     public enum Kind {
-        /** Something stands in the way of an operation. */
+        /** Something is in the way of an operation. */
         IN_THE_WAY("in the way"),
         /** Something an operation needs has been taken away. */
         GONE("gone"),
@@ -66,7 +66,7 @@ public final class Clash extends ValueAnswer {
     static final Form<Clash> FORM = Form.<Clash>of("clash")
             .fact("kind", code(Kind.class), "how things clash", Clash::kind)
             .fact("operation", NAME, "that cannot be done as it should", clash -> clash.operations.get(0))
-            .factIfAny("by", NAME, "operation to blame", Clash::by)
+            .factIfAny("by", NAME, "operation that causes it", Clash::by)
             .fact("operations", Operation.NAMES, "all that clash", Clash::operations)
             .factIfAny(
                     "condition",
@@ -105,7 +105,7 @@ public final class Clash extends ValueAnswer {
             .line("remedy", "remedy", Clash::isStuck, "none: {wayOut}")
             .line("how", "how", "{how}")
             .line("adds", "adds", "{adds}")
-            .line("adds", "adds", clash -> !clash.isStuck() && clash.adds().isEmpty(), "no error told")
+            .line("adds", "adds", clash -> !clash.isStuck() && clash.adds().isEmpty(), "error not given")
             .line("otherRemedies", "or", "{otherRemedies}");
 
     private final Kind kind;

@@ -61,23 +61,23 @@ final class BudgetDrawings {
         return name.length() <= most ? name : name.substring(0, most - 3) + "...";
     }
 
-    /** The density of the result with its limits, or where none are told with the interval of 95 of 100 results. */
+    /** The density of the result with its limits, or without limits with its 95 % interval. */
     static Figure curve(BudgetPart part, Shown shown, String id) {
         Distribution<Length> law = part.budget().distribution();
         Interval<Length> usual = part.usual();
         double lower = part.limits().map(Limits::lowerHouse).orElse(usual.lowHouse());
         double upper = part.limits().map(Limits::upperHouse).orElse(usual.highHouse());
-        String mark = part.limits().isPresent() ? "limit" : "95 of 100";
-        String within =
-                part.limits().map(limits -> Numbers.percent(law.chance(limits))).orElse("95 %") + " within";
+        String mark = part.limits().isPresent() ? "limit" : "95 %";
+        String within = part.limits()
+                .map(limits -> Numbers.percent(law.chance(limits)) + " within")
+                .orElse("95 % interval");
         double mean = law.mean().house();
         double reach = 4 * law.standardDeviation().house();
         double low = Math.min(mean - reach, Double.isFinite(lower) ? lower : mean);
         double high = Math.max(mean + reach, Double.isFinite(upper) ? upper : mean);
         double margin = 0.04 * (high - low);
         Scale scale = new Scale(low - margin, high + margin);
-        String dashed =
-                part.limits().map(limits -> "what is allowed, " + limits).orElse("95 of 100 results, " + usual);
+        String dashed = part.limits().map(limits -> "limit, " + limits).orElse("95 % interval, " + usual);
         String deviation = "Standard deviation "
                 + shown.style().small(law.standardDeviation().house()) + ".";
         Drawing drawing = new Drawing(

@@ -99,7 +99,7 @@ final class Page {
         page.element("h3", check.name());
         page.open("p");
         page.element("span", check.found(), "class", "found");
-        page.element("span", " allowed: " + check.allowed(), "class", "quiet");
+        page.element("span", " limit: " + check.allowed(), "class", "quiet");
         page.close();
         page.element("p", check.todo(), "class", "todo");
         page.close();

@@ -66,8 +66,8 @@ final class PlainText {
         }
         for (PlanCheck check : contents.worstFirst()) {
             String mark = check.outcome().toString().toUpperCase(Locale.ROOT);
-            wrapped(mark + "  ", check.name() + ": " + check.found() + ", allowed: " + check.allowed());
-            wrapped("      ", "next: " + check.todo());
+            wrapped(mark + "  ", check.name() + ": " + check.found() + ", limit: " + check.allowed());
+            wrapped("      ", "Do: " + check.todo());
         }
     }
 

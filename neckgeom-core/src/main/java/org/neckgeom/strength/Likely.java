@@ -123,7 +123,7 @@ record Likely<Q extends Quantity<Q>>(double value, double low, double high, Shop
 
     private String text(ShopUnit<?> shown) {
         double quarter = Math.abs(shown.fromHouse(high) - shown.fromHouse(low)) / 4;
-        // A hundredth of a millimetre is what a feeler tells apart.
+        // A feeler gauge distinguishes a hundredth of a millimetre.
         int least = shown == ShopUnit.MILLIMETRE ? 2 : 0;
         int decimals = Math.max(least, Numbers.decimalsFor(quarter, 4) - 1);
         return number(shown, value, decimals) + symbol(shown) + " (95 %: " + number(shown, low, decimals) + " to "

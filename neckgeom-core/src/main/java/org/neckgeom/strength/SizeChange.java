@@ -14,7 +14,7 @@ import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * How much a size across the grain changes with the weather, such as {@code -0.53 mm (-0.90 to -0.22 mm)}: negative when
+ * The change of a size across the grain with the air, such as {@code -0.53 mm (-0.90 to -0.22 mm)}: negative when
  * it gets smaller. Immutable.
  *
  * <p>{@code change = D (f(S) - 1)}, {@code f = (1 - S (30 - M2)/30)/(1 - S (30 - M1)/30)} (Wood Handbook, FPL-GTR-190,
@@ -54,7 +54,7 @@ public final class SizeChange extends ValueAnswer {
             .row("moisture", "moisture", Moistures.KIND, "of the wood", x -> x.moistures)
             .row("rings", "rings", RINGS, "how the growth rings lie", x -> x)
             .note("estimate", "Estimate (Wood Handbook 2010, Eq. 4-5 and 13-3): balance before and after, bare wood,")
-            .note("estimate", "shrinkage of a piece within 29 % of its species' at 95 %.");
+            .note("estimate", "shrinkage of a piece: its species' plus or minus 29 % (95 % interval).");
 
     private final Moistures moistures;
     private final double size;
@@ -145,7 +145,7 @@ public final class SizeChange extends ValueAnswer {
         return changeFor(shrinkage);
     }
 
-    /** {@return the interval of the change; where it lies in 95 of 100 pieces} */
+    /** {@return the 95 % interval of the change over pieces} */
     public Interval<Length> interval() {
         return likely().interval();
     }

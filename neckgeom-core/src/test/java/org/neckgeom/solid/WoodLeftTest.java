@@ -303,7 +303,7 @@ class WoodLeftTest {
         WoodLeft wood = WoodLeft.under(neck().channel(CHANNEL));
 
         assertThatThrownBy(() -> wood.at(mm(303.1)))
-                .hasMessage("station must be within the channel, from 3 mm to 303 mm, but was 303.1 mm");
+                .hasMessage("station must be inside the channel, from 3 mm to 303 mm, but was 303.1 mm");
         assertThatThrownBy(() -> WoodLeft.under(neck()))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("needs its rod for the wood left");
@@ -339,7 +339,8 @@ class WoodLeftTest {
         assertThat(wood.at(mm(38)).toString()).startsWith("Wood left: 10.323 mm at 38.0 mm from the nut");
         assertThat(through.least().toString()).startsWith("Wood left: none, the channel is through by ");
         assertThat(through.least().woodMm()).isNegative();
-        assertThat(wood.chanceBelow(mm(3), Spread.normal(mm(0.3))).toString()).startsWith("Chance of less than 3 mm: ");
+        assertThat(wood.chanceBelow(mm(3), Spread.normal(mm(0.3))).toString())
+                .startsWith("Probability of less than 3 mm: ");
     }
 
     @Test
