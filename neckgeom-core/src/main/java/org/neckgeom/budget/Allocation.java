@@ -52,7 +52,7 @@ public final class Allocation<Q extends Quantity<Q>> extends ValueAnswer {
                             "by which every spread is scaled in the first way",
                             Allocation::commonFactor),
                     allocation -> allocation.limits)
-            .fact("title", Kind.NAME, "what adds up", allocation -> allocation.title)
+            .fact("title", Kind.NAME, "name of the result", allocation -> allocation.title)
             .fact("probability", Kind.PROBABILITY, "with which the limits are kept", a -> a.probability)
             .fact("saving", Kind.RATIO, "of the effort by the second way, 0 to 1", Allocation::saving)
             .fact(

@@ -64,11 +64,11 @@ import org.neckgeom.units.ShopUnit;
 public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
 
     static final Form<Budget<?>> FORM = Form.<Budget<?>>of("budget")
-            .fact("title", Kind.NAME, "what adds up", Budget::title)
+            .fact("title", Kind.NAME, "name of the result", Budget::title)
             .factIfAny(
                     "exactly",
                     Kind.NAME,
-                    "what adds up, in full",
+                    "full name of the result",
                     budget -> Optional.of(budget.note).filter(note -> !note.isEmpty()))
             .fact("sum", Kind.ESTIMATE, "of the errors", Budget::rootSumSquare)
             .fact(

@@ -55,7 +55,7 @@ public record Contributor(String name, String step, double sensitivity, Spread<?
         double most = Math.abs(sensitivity) * (Math.abs(spread.meanHouse()) + spread.scaleHouse());
         if (!(most <= MOST)) {
             throw Refusal.of(
-                    "what " + name + " brings into the result",
+                    "contribution of " + name + " to the result",
                     "at-most",
                     "be " + Numbers.plain(MOST) + " or less in the library unit",
                     Numbers.plain(most));

@@ -30,7 +30,7 @@ import org.neckgeom.units.ShopUnit;
 public final class Distribution<Q extends Quantity<Q>> extends ValueAnswer {
 
     private static final Form<Distribution<?>> FORM = Form.<Distribution<?>>of("distribution")
-            .fact("title", Kind.NAME, "what adds up", law -> law.title)
+            .fact("title", Kind.NAME, "name of the result", law -> law.title)
             .fact("mean", Kind.AMOUNT, "of the result", Distribution::mean)
             .fact("standardDeviation", Kind.AMOUNT, "of the result", Distribution::standardDeviation)
             .fact(

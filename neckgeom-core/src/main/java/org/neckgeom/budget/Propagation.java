@@ -73,7 +73,7 @@ public final class Propagation<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     private static final Form<Propagation<?>> FORM = Form.<Propagation<?>>of("propagation")
-            .fact("title", Kind.NAME, "what is computed", to -> to.title)
+            .fact("title", Kind.NAME, "name of the result", to -> to.title)
             .fact("count", Kind.WHOLE, "how many inputs", to -> to.inputs.size())
             .factIfAny("firstOrder", Kind.ESTIMATE, "result by derivatives", Propagation::firstOrderIfAny)
             .factIfAny("refusal", Kind.NAME, "why there is no result by derivatives", Propagation::refusal)

@@ -62,7 +62,7 @@ public final class Registration extends ValueAnswer {
     private record Placed(Direction direction, String feature, String parent) {
         static final Form<Placed> FORM = Form.<Placed>of("placed-feature")
                 .fact("direction", Kind.code(Direction.class), "in which it is placed", Placed::direction)
-                .fact("feature", Kind.NAME, "what is placed", Placed::feature)
+                .fact("feature", Kind.NAME, "the feature placed", Placed::feature)
                 .fact("parent", Kind.NAME, "the feature it is located on", Placed::parent);
     }
 
@@ -243,7 +243,7 @@ public final class Registration extends ValueAnswer {
         Place place = place(Direction.ACROSS, feature);
         if (place.terms().size() < 2 || place.terms().get(0).slope() == 0.0) {
             throw Refusal.because(
-                    "feature", "one-station", "\"" + feature + "\" does not sit at two stations: give one reading");
+                    "feature", "one-station", "\"" + feature + "\" is located at one station. Give one reading");
         }
         Term one = place.terms().get(0);
         Term two = place.terms().get(1);

@@ -27,7 +27,7 @@ public final class Shares<Q extends Quantity<Q>> extends ValueAnswer {
     private static final int PRINTED = 10;
 
     private static final Form<Shares<?>> FORM = Form.<Shares<?>>of("shares")
-            .fact("title", Kind.NAME, "what adds up", shares -> shares.title)
+            .fact("title", Kind.NAME, "name of the result", shares -> shares.title)
             .fact("shares", Kind.table(Share.FORM), "largest first", shares -> List.copyOf(shares.list))
             .finds("shares", "{title}: shares of the variance")
             .each(

@@ -31,7 +31,7 @@ public final class Simulated<Q extends Quantity<Q>> extends ValueAnswer {
     record Settled(int digits, int batches, long batchSize) {}
 
     private static final Form<Simulated<?>> FORM = Shown.withLimits(Form.<Simulated<?>>of("simulated"), s -> s.limits)
-            .fact("title", Kind.NAME, "what is computed", trials -> trials.title)
+            .fact("title", Kind.NAME, "name of the result", trials -> trials.title)
             .fact("trials", Kind.WHOLE, "how many", Simulated::trials)
             .fact("mean", Kind.ESTIMATE, "with how far off the trials may be", Simulated::mean)
             .fact("standardDeviation", Kind.AMOUNT, "of the result", Simulated::standardDeviation)

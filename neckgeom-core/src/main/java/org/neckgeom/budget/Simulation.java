@@ -31,7 +31,7 @@ public final class Simulation<Q extends Quantity<Q>> extends ValueAnswer {
     private static final int MOST_THREADS = 64;
 
     private static final Form<Simulation<?>> FORM = Form.<Simulation<?>>of("simulation")
-            .fact("title", Kind.NAME, "what is computed", trials -> trials.title)
+            .fact("title", Kind.NAME, "name of the result", trials -> trials.title)
             .fact("seed", Kind.WHOLE, "of the trials", trials -> trials.seed)
             .factIfAny("limits", Kind.LIMITS, "to be counted within", t -> Optional.ofNullable(t.limits))
             .phrase("held", ", limits {limits:own fine}")

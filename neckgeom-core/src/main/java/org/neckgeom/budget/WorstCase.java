@@ -19,7 +19,7 @@ import org.neckgeom.units.ShopUnit;
 public final class WorstCase<Q extends Quantity<Q>> extends ValueAnswer {
 
     private static final Form<WorstCase<?>> FORM = Form.<WorstCase<?>>of("worst-case")
-            .fact("title", Kind.NAME, "what adds up", worst -> worst.title)
+            .fact("title", Kind.NAME, "name of the result", worst -> worst.title)
             .fact("range", Kind.INTERVAL, "from the lowest to the highest result", WorstCase::range)
             .factIfAny(
                     "normalFactor",

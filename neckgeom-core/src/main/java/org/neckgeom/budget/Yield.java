@@ -23,7 +23,7 @@ import org.neckgeom.units.LengthStyle;
 public final class Yield<Q extends Quantity<Q>> extends ValueAnswer {
 
     private static final Form<Yield<?>> FORM = Shown.withLimits(Form.<Yield<?>>of("yield"), Yield::limits)
-            .fact("title", Kind.NAME, "what adds up", yield -> yield.title)
+            .fact("title", Kind.NAME, "name of the result", yield -> yield.title)
             .fact("yield", Kind.PROBABILITY, "of keeping the limits", Yield::probability)
             .fact("outside", Kind.PROBABILITY, "of breaking the limits", Yield::chanceOutside)
             .factIfAny("oneIn", Kind.RATIO, "of how many results one breaks the limits", Yield::oneIn)

@@ -534,11 +534,11 @@ public final class Closure extends LeanAnswer {
                 .note(
                         "suspects",
                         c -> c.suspectsOfMisfit() == 4,
-                        "any of the four may be wrong; read each again, or give what slot and piece should be")
+                        "any of the four may be wrong; read each again, or give the sizes that slot and piece should have")
                 .note(
                         "suspects",
                         c -> c.suspectsOfMisfit() > 1 && c.suspectsOfMisfit() < 4,
-                        "wrong may be: {suspects:or}; read each again, or give what slot and piece should be")
+                        "possibly wrong: {suspects:or}; read each again, or give the sizes that slot and piece should have")
                 .note("no-move", c -> c.isMisfitRarer(REFUSED), "no move is advised on these readings");
 
         static final Form<Closure> FORM = assuming(CHECK, closure -> closure, Closure::isComplete);
@@ -562,7 +562,7 @@ public final class Closure extends LeanAnswer {
                     .factIfAny(
                             "disagreeing",
                             Kind.code(TrialReading.class),
-                            "what was read several times with readings that disagree",
+                            "of the repeated readings, the first that disagree",
                             c -> c.disagreeing(REFUSED).or(() -> c.disagreeing(WARNED)))
                     .fact(
                             "suspects",

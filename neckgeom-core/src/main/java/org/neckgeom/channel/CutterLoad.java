@@ -42,7 +42,11 @@ public final class CutterLoad extends ValueAnswer {
                     Kind.house(ShopUnit.METRE_PER_SECOND),
                     "of the cutter's rim",
                     x -> x.rimSpeed().house())
-            .fact("chipLoad", Kind.MM, "what each edge takes", x -> x.chipLoad().house())
+            .fact(
+                    "chipLoad",
+                    Kind.MM,
+                    "feed per edge and turn",
+                    x -> x.chipLoad().house())
             .fact(
                     "slotWidth",
                     Kind.MM,
@@ -63,7 +67,7 @@ public final class CutterLoad extends ValueAnswer {
                     Kind.MM,
                     "at the tip; estimate, half to twice",
                     x -> x.bend().house())
-            .fact("cautions", Kind.table(Caution.FORM), "what is out of the usual", CutterLoad::unusual)
+            .fact("cautions", Kind.table(Caution.FORM), "values outside the usual range", CutterLoad::unusual)
             .finds("cutter-load", "Cutter load, {cutterDiameter:brief} cutter, pass {passDepth:table brief}")
             .line("rimSpeed", "rim speed", "{rimSpeed:1}")
             .line("chipLoad", "chip load", "{chipLoad:small} an edge")

@@ -40,7 +40,7 @@ record Evidence(
     /** What was left out, and why. */
     enum LeftOut {
         MISREAD_CUT("a cut is left out until it is read again: its readings do not add up"),
-        STEPS_BEFORE("two cuts agree that the fence is not where the moves put it: what came before them is left out"),
+        STEPS_BEFORE("two cuts agree that the fence is not where the moves put it: earlier steps are left out"),
         ODD_CUT("one cut is left out: the next one, the fence untouched, agrees with those before it");
 
         private final String sentence;

@@ -45,7 +45,7 @@ public final class LeafStack extends ValueAnswer {
     private static final double EXACT_MM = 5e-7;
 
     private static final Form<Remedy> REMEDY = left(
-                    Form.<Remedy>of("leaf-remedy"), "what these moves leave undone; positive: short", Remedy::leftMm)
+                    Form.<Remedy>of("leaf-remedy"), "rest after these moves; positive: short", Remedy::leftMm)
             .fact("fullMoves", Kind.WHOLE, "with the first leaves", Remedy::full)
             .fact("moves", Kind.WHOLE, "of the fence", remedy -> remedy.full + 1)
             .factIfAny("first", Leaves.KIND, "of all moves but the last", r -> Optional.ofNullable(r.first))
@@ -74,7 +74,7 @@ public final class LeafStack extends ValueAnswer {
             .phrase("u", ", u {height:u}")
             .finds("close", LeafStack::isClose, "{leaves}{left}{u}")
             .finds("not-close", "{leaves}{left}{u}")
-            .factIfAny("remedy", Kind.answer(REMEDY), "what to do instead", LeafStack::farther)
+            .factIfAny("remedy", Kind.answer(REMEDY), "the alternative", LeafStack::farther)
             .note("remedy", "{remedy}");
 
     private final FeelerSet set;

@@ -28,9 +28,9 @@ public final class PassPlan extends ValueAnswer {
             .fact(
                     "equalStep",
                     Kind.MM,
-                    "what each of them takes off",
+                    "depth of each of them",
                     plan -> plan.passes.get(0).step().house())
-            .factIfAny("lightStep", Kind.MM, "what a light last pass takes off", PassPlan::lightStepMm)
+            .factIfAny("lightStep", Kind.MM, "depth of a light last pass", PassPlan::lightStepMm)
             .fact("count", Kind.WHOLE, "how many passes", plan -> plan.passes.size())
             .fact("depth", Kind.ESTIMATE, "of the finished slot, by the last setting", PassPlan::depthAsSet)
             .fact("passes", Kind.table(Pass.FORM), "in the order they are run", PassPlan::passes)

@@ -25,7 +25,7 @@ public final class RodSlot extends ValueAnswer {
 
     private static final Form<RodSlot> FORM = Form.<RodSlot>of("rod-slot")
             .fact("depth", Kind.answer(SlotDepth.FORM), "how deep the slot is", RodSlot::depth)
-            .fact("rod", Kind.ANSWER, "what lies in it", slot -> slot.channel.rod())
+            .fact("rod", Kind.ANSWER, "the rod in it", slot -> slot.channel.rod())
             .fact("start", Kind.MM, "of the channel, from the nut", slot -> slot.channel.startMm())
             .fact("end", Kind.MM, "of the channel, from the nut", slot -> slot.channel.endMm())
             .fact("width", Kind.MM, "of the channel", slot -> slot.channel.widthMm())

@@ -48,7 +48,7 @@ public final class SlotStops extends ValueAnswer {
                     stops -> closed(stops.rear()))
             .line("rear", "rear stop", "{rear}")
             .line("rear", "rear stop", stops -> stops.rear().isOpen(), "none: the slot is open there, feed in")
-            .factIfAny("front", Kind.answer(StopPlace.FORM), "what ends the cut", stops -> closed(stops.front()))
+            .factIfAny("front", Kind.answer(StopPlace.FORM), "the end of the cut", stops -> closed(stops.front()))
             .line("front", "front stop", "{front}")
             .line("front", "front stop", stops -> stops.front().isOpen(), "none: the slot is open there, feed through")
             .fact("cutterRadius", Kind.MM, "also of the slot's ends", stops -> stops.radiusMm)

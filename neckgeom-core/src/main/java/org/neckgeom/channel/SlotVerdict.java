@@ -40,7 +40,7 @@ public final class SlotVerdict extends LeanAnswer {
         CALLIPER_ZERO("the callipers' zeros"),
         WIDTH("the readings of the blank's width"),
         TAPER("the blank's edges, which are not parallel"),
-        FENCE("the step of the fence, or what the blank rides on"),
+        FENCE("the step of the fence, or the surface that the blank rides on"),
         READING("the readings of a cut");
 
         private final String words;

@@ -43,7 +43,7 @@ public final class HeelBlocks extends ValueAnswer {
             .line("height", "height", "{height:text} square to the glue face")
             .fact("matingFace", Kind.MM, "from the glue face to the cap", HeelBlocks::matingFaceMm)
             .line("matingFace", "mating face", "{matingFace:text}")
-            .fact("trim", Kind.MM, "what is trimmed off", HeelBlocks::trimMm)
+            .fact("trim", Kind.MM, "wood to trim off", HeelBlocks::trimMm)
             .line("trim", "off the {last}", "{trim:text}");
 
     private static final double HAIR = 1e-9;

@@ -23,7 +23,7 @@ import org.neckgeom.units.LengthStyle;
 public record AddedError(String name, Way way, String operation, Spread<Length> spread) implements Answer {
 
     static final Form<AddedError> FORM = Form.<AddedError>of("added-error")
-            .fact("name", Kind.NAME, "what the error is of", AddedError::name)
+            .fact("name", Kind.NAME, "name of the error", AddedError::name)
             .fact("direction", Kind.code(Way.class), "it works in", AddedError::way)
             .fact("operation", Kind.NAME, "whose cut takes it up", AddedError::operation)
             .fact("spread", Kind.SPREAD, "of the error", AddedError::spread)

@@ -79,7 +79,7 @@ public final class Clash extends ValueAnswer {
             .factIfAny("remedy", NAME, "to take", clash -> clash.remedy().map(Remedy::name))
             .factIfAny(
                     "how", NAME, "the remedy is done", clash -> clash.remedy().flatMap(Remedy::howIfAny))
-            .factIfAny("adds", answer(AddedError.FORM), "what the remedy adds to the budget", Clash::adds)
+            .factIfAny("adds", answer(AddedError.FORM), "the error that the remedy adds to the budget", Clash::adds)
             .fact("otherRemedies", Operation.NAMES, "the better first", Clash::others)
             .phrase("blamed", "{by}")
             .phrase("since", " since \"{by}\"")

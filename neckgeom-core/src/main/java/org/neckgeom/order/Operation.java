@@ -141,8 +141,8 @@ public final class Operation extends ValueAnswer {
             .finds("operation", "{name}")
             .row("needs", "needs", CONDITIONS, "when it begins", Operation::needs)
             .row("blockedBy", "blocked by", CONDITIONS, "when it begins", Operation::blockers)
-            .row("takesAway", "takes away", CONDITIONS, "what no longer holds after it", Operation::takesAway)
-            .row("puts", "leaves", CONDITIONS, "what holds after it", Operation::puts);
+            .row("takesAway", "takes away", CONDITIONS, "conditions that end with it", Operation::takesAway)
+            .row("puts", "leaves", CONDITIONS, "conditions that hold after it", Operation::puts);
 
     private static final int LONGEST_CAUTION = 300;
 

@@ -36,8 +36,8 @@ public final class OrderPlan extends ValueAnswer {
 
         private static final Form<Step> FORM = Form.<Step>of("order-step")
                 .fact("number", Kind.WHOLE, "1 for the first", Step::number)
-                .fact("operation", Kind.NAME, "what is done", step -> step.operation.name())
-                .fact("code", Kind.NAME, "of what is done", step -> step.operation.code())
+                .fact("operation", Kind.NAME, "the operation", step -> step.operation.name())
+                .fact("code", Kind.NAME, "of the operation", step -> step.operation.code())
                 .factIfAny(
                         "why",
                         Kind.NAME,
@@ -90,7 +90,7 @@ public final class OrderPlan extends ValueAnswer {
                     Kind.WHOLE,
                     "how many clashes",
                     plan -> plan.clashes.list().size())
-            .fact("clashes", Kind.answer(Clashes.FORM), "what clashes", OrderPlan::clashes)
+            .fact("clashes", Kind.answer(Clashes.FORM), "the conflicts", OrderPlan::clashes)
             .finds("not-possible", plan -> !plan.works(), "Order of work: NOT POSSIBLE as given")
             .finds("no-clash", p -> p.clashes.isEmpty(), "Order of work: {count} steps, no conflicts")
             .finds(

@@ -27,7 +27,7 @@ public final class Remedy extends ValueAnswer {
 
     static final Form<Remedy> FORM = Form.<Remedy>of("remedy")
             .fact("name", Kind.NAME, "of the remedy", Remedy::name)
-            .factIfAny("error", Kind.NAME, "what the error it adds is of", r -> r.adds(Adds::errorName))
+            .factIfAny("error", Kind.NAME, "name of the error it adds", r -> r.adds(Adds::errorName))
             .factIfAny("direction", Kind.code(Way.class), "that error works in", r -> r.adds(Adds::way))
             .factIfAny("spread", Kind.SPREAD, "of that error", r -> r.adds(Adds::spread))
             .finds("remedy", "{name}")
@@ -112,7 +112,7 @@ public final class Remedy extends ValueAnswer {
     public static Remedy raisedTable() {
         return usual(
                 "raised table under the shaft",
-                "a flat board thicker than what stands proud, the head past its end; set the depth on it",
+                "a flat board, thicker than the head stands proud, the head past its end; set the depth on it",
                 "raised table's thickness",
                 Way.DEPTH,
                 TABLE_MM);

@@ -77,11 +77,11 @@ final class BudgetDrawings {
         double high = Math.max(mean + reach, Double.isFinite(upper) ? upper : mean);
         double margin = 0.04 * (high - low);
         Scale scale = new Scale(low - margin, high + margin);
-        String dashed = part.limits().map(limits -> "limit, " + limits).orElse("95 % interval, " + usual);
+        String dashed = part.limits().map(limits -> "limits, " + limits).orElse("95 % interval, " + usual);
         String deviation = "Standard deviation "
                 + shown.style().small(law.standardDeviation().house()) + ".";
         Drawing drawing = new Drawing(
-                part.title() + ": how it spreads",
+                part.title() + ": distribution of the result",
                 "The distribution of the result as a curve over its value. Dashed: " + dashed + ". " + within + ". "
                         + deviation,
                 CURVE_TOP + CURVE_HEIGHT + 46);

@@ -26,7 +26,7 @@ import org.neckgeom.units.ShopUnits;
 record BudgetPart(String title, Budget<Length> budget, Optional<Limits<Length>> limits) implements Answer {
 
     private static final Form<Share<?>> SHARE = Form.<Share<?>>of("share-of-a-step")
-            .fact("step", Kind.NAME, "what is done", Share::name)
+            .fact("step", Kind.NAME, "the step", Share::name)
             .fact("fraction", Kind.RATIO, "of the variance", Share::fraction);
 
     private static final Form<BudgetPart> FORM = Form.<BudgetPart>of("budget-of-the-neck")

@@ -198,7 +198,7 @@ public final class Document<T> {
             list.put("items", Map.of("$ref", "#/$defs/answer"));
             lists.put(name, list);
         }
-        return object("what follows from the rest: written, not read back, may be left out", lists, List.of());
+        return object("results: written, not read back, may be left out", lists, List.of());
     }
 
     private static Map<String, Object> object(

@@ -194,7 +194,7 @@ final class Page {
         }
         page.close();
         if (!order.clashes().isEmpty()) {
-            page.element("h3", "What clashes");
+            page.element("h3", "Conflicts");
             page.open("ul");
             for (Clash clash : order.clashes()) {
                 page.open("li");

@@ -95,7 +95,11 @@ public final class Climate extends Noun<Climate> {
 
     private static Form<Climate> sentences() {
         return TABLE.facts("climate")
-                .fact("moisture", Kind.AMOUNT, "that wood comes to, of its ovendry mass; estimate", Climate::moisture)
+                .fact(
+                        "moisture",
+                        Kind.AMOUNT,
+                        "equilibrium moisture content, of the ovendry mass; estimate",
+                        Climate::moisture)
                 .finds("climate", "{humidity:..1} humidity, {temperature:..1}: wood at {moisture:1} moisture");
     }
 }

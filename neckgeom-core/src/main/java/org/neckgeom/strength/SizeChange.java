@@ -40,12 +40,12 @@ public final class SizeChange extends ValueAnswer {
     static final Kind<SizeChange> IN_ROW = Kind.answer(Form.<SizeChange>of("change-of-width")
             .fact("change", Likely.KIND, "negative when the width shrinks", SizeChange::likely)
             .fact("before", Kind.MM, "width before", x -> x.size)
-            .fact("wood", Kind.NAME, "what moves", x -> x.wood.name())
+            .fact("wood", Kind.NAME, "the wood", x -> x.wood.name())
             .finds("change", "{change} on {before:brief}, {wood}"));
 
     private static final Form<SizeChange> FORM = Form.<SizeChange>of("size-change")
             .fact("before", Kind.MM, "size before", x -> x.size)
-            .fact("wood", Kind.NAME, "what moves", x -> x.wood.name())
+            .fact("wood", Kind.NAME, "the wood", x -> x.wood.name())
             .phrase("size", "{before:brief} across {wood}")
             .finds("smaller", x -> x.changeMm() < 0, "{size}: smaller")
             .finds("larger", x -> x.changeMm() > 0, "{size}: larger")

@@ -30,7 +30,7 @@ public final class Stress extends ValueAnswer {
     /** Part of the strength with its interval: that of the stress, and pieces of a species being 16 % apart. */
     private record Share(String wood, double value, double logSpread) {
         static final Form<Share> FORM = Form.<Share>of("share-of-strength")
-                .fact("wood", Kind.NAME, "what bears it", Share::wood)
+                .fact("wood", Kind.NAME, "the wood under the stress", Share::wood)
                 .fact("share", Kind.RATIO, "stress over bending strength, where that is known", Share::value)
                 .fact("lower", Kind.RATIO, "end of the interval", x -> x.value * StrictMath.exp(-x.logSpread))
                 .fact("upper", Kind.RATIO, "end of the interval", x -> x.value * StrictMath.exp(x.logSpread))

@@ -388,7 +388,7 @@ class BudgetTest {
         assertThatThrownBy(() -> SLOT.with("huge", 1e150, Spread.rectangular(mm(1))))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage(
-                        "what huge brings into the result must be 1E+100 or less in the library unit, but was 1E+150");
+                        "contribution of huge to the result must be 1E+100 or less in the library unit, but was 1E+150");
         assertThatThrownBy(() -> SLOT.with("odd", Double.NaN, Spread.rectangular(mm(1))))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("sensitivity of odd must be a finite number, but was NaN");
