@@ -101,7 +101,7 @@ final class Facts<T> {
                         .get(index)
                         .kind()
                         .amountOf(value)
-                        .map(Amount::house)
+                        .map(Amount::libraryValue)
                         .orElse(0.0);
     }
 }

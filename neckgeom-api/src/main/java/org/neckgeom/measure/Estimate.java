@@ -8,7 +8,7 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.numeric.StudentLaw;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
@@ -37,16 +37,16 @@ public final class Estimate<Q extends Quantity<Q>> {
     private final ShopUnit<Q> unit;
 
     private Estimate(double value, double uncertainty, double degreesOfFreedom, ShopUnit<Q> unit) {
-        this.value = HouseUnits.finite(value, "value", unit.symbol());
-        this.uncertainty = HouseUnits.finite(uncertainty, "standard uncertainty", unit.symbol());
-        HouseUnits.finite(unit.fromHouse(value), "value", unit.symbol());
-        HouseUnits.finite(unit.fromHouse(uncertainty), "standard uncertainty", unit.symbol());
+        this.value = LibraryUnits.finite(value, "value", unit.symbol());
+        this.uncertainty = LibraryUnits.finite(uncertainty, "standard uncertainty", unit.symbol());
+        LibraryUnits.finite(unit.fromLibrary(value), "value", unit.symbol());
+        LibraryUnits.finite(unit.fromLibrary(uncertainty), "standard uncertainty", unit.symbol());
         if (!(uncertainty >= 0)) {
             throw Refusal.of(
                     "standard uncertainty",
                     "at-least",
                     "be 0 " + unit.forDifferences().symbol() + " or more",
-                    Amount.ofHouse(uncertainty, unit.forDifferences()));
+                    Amount.ofLibrary(uncertainty, unit.forDifferences()));
         }
         if (!(degreesOfFreedom > 0)) {
             throw Refusal.of(
@@ -80,7 +80,7 @@ public final class Estimate<Q extends Quantity<Q>> {
             Quantity<Q> value, Quantity<Q> standardUncertainty, double degreesOfFreedom) {
         Amount<Q> best = Amount.from(value, "value");
         double u = size(standardUncertainty, best.unit(), "standard uncertainty");
-        return new Estimate<>(best.house(), u, degreesOfFreedom, best.unit());
+        return new Estimate<>(best.libraryValue(), u, degreesOfFreedom, best.unit());
     }
 
     /**
@@ -92,7 +92,7 @@ public final class Estimate<Q extends Quantity<Q>> {
      * @param degreesOfFreedom more than 0, infinity allowed
      * @param unit the unit the estimate is read in
      */
-    public static <Q extends Quantity<Q>> Estimate<Q> ofHouse(
+    public static <Q extends Quantity<Q>> Estimate<Q> ofLibrary(
             double value, double standardUncertainty, double degreesOfFreedom, ShopUnit<Q> unit) {
         return new Estimate<>(value, standardUncertainty, degreesOfFreedom, Objects.requireNonNull(unit, "unit"));
     }
@@ -112,11 +112,11 @@ public final class Estimate<Q extends Quantity<Q>> {
         }
         ShopUnit<Q> unit = Amount.from(readings.get(0), "reading").unit();
         double[] values = new double[n];
-        double first = Amount.from(readings.get(0), "reading").house();
+        double first = Amount.from(readings.get(0), "reading").libraryValue();
         double sum = 0;
         for (int i = 0; i < n; i++) {
             // From the first reading on, so that large readings close together lose no digits.
-            values[i] = HouseUnits.of(readings.get(i), unit, "reading") - first;
+            values[i] = LibraryUnits.of(readings.get(i), unit, "reading") - first;
             sum += values[i];
         }
         double mean = sum / n;
@@ -141,20 +141,20 @@ public final class Estimate<Q extends Quantity<Q>> {
     public static <Q extends Quantity<Q>> Estimate<Q> withinHalfWidth(Quantity<Q> value, Quantity<Q> halfWidth) {
         Amount<Q> best = Amount.from(value, "value");
         double a = size(halfWidth, best.unit(), "half-width");
-        return new Estimate<>(best.house(), a / Math.sqrt(3), Double.POSITIVE_INFINITY, best.unit());
+        return new Estimate<>(best.libraryValue(), a / Math.sqrt(3), Double.POSITIVE_INFINITY, best.unit());
     }
 
     private static <Q extends Quantity<Q>> double size(Quantity<Q> size, ShopUnit<Q> like, String name) {
         Amount<Q> amount = Amount.from(size, like, name);
-        if (!(amount.differenceHouse() >= 0)) {
-            throw HouseUnits.refused(name, "at-least", "0 " + amount.unit().symbol() + " or more", amount);
+        if (!(amount.libraryDifference() >= 0)) {
+            throw LibraryUnits.refused(name, "at-least", "0 " + amount.unit().symbol() + " or more", amount);
         }
-        return amount.differenceHouse();
+        return amount.libraryDifference();
     }
 
     /** {@return the best value} */
     public Amount<Q> value() {
-        return Amount.ofHouse(value, unit);
+        return Amount.ofLibrary(value, unit);
     }
 
     /**
@@ -162,7 +162,7 @@ public final class Estimate<Q extends Quantity<Q>> {
      * Celsius}
      */
     public Amount<Q> standardUncertainty() {
-        return Amount.ofHouse(uncertainty, unit.forDifferences());
+        return Amount.ofLibrary(uncertainty, unit.forDifferences());
     }
 
     /** {@return the degrees of freedom of the standard uncertainty; more than 0, infinite when u is taken as known} */
@@ -171,12 +171,12 @@ public final class Estimate<Q extends Quantity<Q>> {
     }
 
     /** {@return the value as a number in the library unit} */
-    public double valueHouse() {
+    public double libraryValue() {
         return value;
     }
 
     /** {@return the standard uncertainty as a number in the library unit; u, 0 or more} */
-    public double uncertaintyHouse() {
+    public double libraryUncertainty() {
         return uncertainty;
     }
 
@@ -201,9 +201,9 @@ public final class Estimate<Q extends Quantity<Q>> {
      * @param coverage more than 0 and less than 100 percent
      */
     public Amount<Q> expanded(Quantity<Dimensionless> coverage) {
-        double p = HouseUnits.probability(coverage, "coverage");
+        double p = LibraryUnits.probability(coverage, "coverage");
         double factor = StudentLaw.coverageFactor(p, degreesOfFreedom);
-        return Amount.ofHouse(factor * uncertainty, unit.forDifferences());
+        return Amount.ofLibrary(factor * uncertainty, unit.forDifferences());
     }
 
     /**
@@ -212,8 +212,8 @@ public final class Estimate<Q extends Quantity<Q>> {
      * @param coverage more than 0 and less than 100 percent
      */
     public Interval<Q> interval(Quantity<Dimensionless> coverage) {
-        double half = expanded(coverage).house();
-        return Interval.ofHouse(value - half, value + half, unit);
+        double half = expanded(coverage).libraryValue();
+        return Interval.ofLibrary(value - half, value + half, unit);
     }
 
     /**
@@ -250,10 +250,10 @@ public final class Estimate<Q extends Quantity<Q>> {
         if (uncertainty == 0) {
             return value() + ", u 0" + symbol;
         }
-        double u = unit.fromHouse(uncertainty) - unit.fromHouse(0);
+        double u = unit.fromLibrary(uncertainty) - unit.fromLibrary(0);
         int places = Numbers.decimalsFor(u, 0);
         String text =
-                Numbers.fixed(unit.fromHouse(value), places) + symbol + ", u " + Numbers.fixed(u, places) + symbol;
+                Numbers.fixed(unit.fromLibrary(value), places) + symbol + ", u " + Numbers.fixed(u, places) + symbol;
         return withDegrees(text);
     }
 

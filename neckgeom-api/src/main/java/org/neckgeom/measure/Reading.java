@@ -8,7 +8,7 @@ import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
 
 /**
@@ -80,10 +80,10 @@ public final class Reading<Q extends Quantity<Q>> {
             return known;
         }
         Amount<Q> first = indications.get(0);
-        double one = HouseUnits.notNegative(repeatability, first.unit(), "repeatability");
-        double sum = indications.stream().mapToDouble(Amount::house).sum();
+        double one = LibraryUnits.notNegative(repeatability, first.unit(), "repeatability");
+        double sum = indications.stream().mapToDouble(Amount::libraryValue).sum();
         int n = indications.size();
-        return Estimate.ofHouse(sum / n, one / Math.sqrt(n), Double.POSITIVE_INFINITY, first.unit());
+        return Estimate.ofLibrary(sum / n, one / Math.sqrt(n), Double.POSITIVE_INFINITY, first.unit());
     }
 
     /**

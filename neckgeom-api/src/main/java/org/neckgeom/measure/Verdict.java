@@ -29,7 +29,7 @@ import org.neckgeom.units.LengthStyle;
  *
  * <p>An estimate of 0.06 mm with u 0.014 mm and limits within 0.1 mm: WITHIN, conformance probability 99.8 %.
  *
- * @see Call
+ * @see Decision
  * @see GlobalRisk
  * @param <Q> the kind of quantity
  */
@@ -80,26 +80,26 @@ public final class Verdict<Q extends Quantity<Q>> {
     }
 
     /** {@return the call; WITHIN, OUTSIDE or UNDECIDED} */
-    public Call call() {
-        double guard = guardHouse();
-        double value = estimate.valueHouse();
-        if (value - guard >= limits.lowerHouse() && value + guard <= limits.upperHouse()) {
-            return Call.WITHIN;
+    public Decision call() {
+        double guard = libraryGuard();
+        double value = estimate.libraryValue();
+        if (value - guard >= limits.libraryLower() && value + guard <= limits.libraryUpper()) {
+            return Decision.WITHIN;
         }
-        boolean below = value + guard < limits.lowerHouse();
-        boolean above = value - guard > limits.upperHouse();
-        return below || above ? Call.OUTSIDE : Call.UNDECIDED;
+        boolean below = value + guard < limits.libraryLower();
+        boolean above = value - guard > limits.libraryUpper();
+        return below || above ? Decision.OUTSIDE : Decision.UNDECIDED;
     }
 
     /** {@return the conformance probability: that the true value keeps the limits, given the estimate; in [0, 1]} */
     public double probability() {
-        double u = estimate.uncertaintyHouse();
-        double value = estimate.valueHouse();
+        double u = estimate.libraryUncertainty();
+        double value = estimate.libraryValue();
         if (u == 0) {
-            return limits.allowHouse(value) ? 1 : 0;
+            return limits.allowLibrary(value) ? 1 : 0;
         }
-        double low = (limits.lowerHouse() - value) / u;
-        double high = (limits.upperHouse() - value) / u;
+        double low = (limits.libraryLower() - value) / u;
+        double high = (limits.libraryUpper() - value) / u;
         double nu = estimate.degreesOfFreedom();
         // From the nearer tail, so that a small probability keeps its digits.
         return low > 0
@@ -112,7 +112,7 @@ public final class Verdict<Q extends Quantity<Q>> {
      * does}
      */
     public boolean acceptedSimply() {
-        return limits.allowHouse(estimate.valueHouse());
+        return limits.allowLibrary(estimate.libraryValue());
     }
 
     /**
@@ -120,7 +120,7 @@ public final class Verdict<Q extends Quantity<Q>> {
      * the call is OUTSIDE}
      */
     public boolean acceptedUnlessProvenOutside() {
-        return call() != Call.OUTSIDE;
+        return call() != Decision.OUTSIDE;
     }
 
     /**
@@ -128,7 +128,7 @@ public final class Verdict<Q extends Quantity<Q>> {
      * false when the limits are narrower than the two guard bands; read better then}
      */
     public boolean isReachable() {
-        return limits.upperHouse() - limits.lowerHouse() >= 2 * guardHouse();
+        return limits.libraryUpper() - limits.libraryLower() >= 2 * libraryGuard();
     }
 
     /** {@return the estimate that was judged} */
@@ -143,11 +143,11 @@ public final class Verdict<Q extends Quantity<Q>> {
 
     /** {@return the guard band on the safe side of each limit; k u, 0 or more; wider for few degrees of freedom} */
     public Amount<Q> guardBand() {
-        return Amount.ofHouse(guardHouse(), estimate.unit().forDifferences());
+        return Amount.ofLibrary(libraryGuard(), estimate.unit().forDifferences());
     }
 
-    private double guardHouse() {
-        return factor() * estimate.uncertaintyHouse();
+    private double libraryGuard() {
+        return factor() * estimate.libraryUncertainty();
     }
 
     private double factor() {
@@ -182,7 +182,7 @@ public final class Verdict<Q extends Quantity<Q>> {
     /** Returns the call and the conformance probability, then the estimate, the limits and the guard band. */
     @Override
     public String toString() {
-        Call call = call();
+        Decision call = call();
         Report report = Report.titled(
                         call + ": conformance probability " + Numbers.percent(probability()) + " (" + limits + ")")
                 .row("estimate", estimate)
@@ -190,7 +190,7 @@ public final class Verdict<Q extends Quantity<Q>> {
                 .row("guard", Numbers.trimmed(factor(), 2) + " u on the safe side" + fewDegrees());
         if (!isReachable()) {
             report.note("the limits are narrower than the guard bands: measure better or widen the limits");
-        } else if (call == Call.UNDECIDED) {
+        } else if (call == Decision.UNDECIDED) {
             report.note("read again, or use a finer instrument");
         }
         return report.toString();

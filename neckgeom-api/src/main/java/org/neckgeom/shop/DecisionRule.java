@@ -115,7 +115,7 @@ public final class DecisionRule extends Noun<DecisionRule> {
 
     /** {@return the chance wanted; more than 0.5 and less than 1} */
     public double wantedChance() {
-        return values().house(WANTED);
+        return values().libraryValue(WANTED);
     }
 
     /** {@return the cost of a spoiled neck; more than 0} */

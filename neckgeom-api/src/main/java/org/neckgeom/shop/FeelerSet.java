@@ -71,7 +71,7 @@ public final class FeelerSet extends Noun<FeelerSet> {
                     DoubleStream.concat(
                                     DoubleStream.of(1.5, 2, 2.5),
                                     IntStream.rangeClosed(3, 25).asDoubleStream())
-                            .map(ShopUnit.THOU::toHouse)
+                            .map(ShopUnit.THOU::toLibrary)
                             .toArray();
             };
         }
@@ -88,10 +88,10 @@ public final class FeelerSet extends Noun<FeelerSet> {
         List<Amount<Length>> own = values().find(LEAVES).orElse(List.of());
         this.leaves = values.find(SET)
                 .map(Common::mm)
-                .orElseGet(() -> own.stream().mapToDouble(Amount::house).toArray());
+                .orElseGet(() -> own.stream().mapToDouble(Amount::libraryValue).toArray());
         this.stamped = values.find(SET).map(set -> set.stamped).orElseGet(() -> LengthStyle.of(own.get(0)));
         if (!(leafHalfWidthMm() < leaves[0])) {
-            Amount<Length> thinnest = Amount.ofHouse(leaves[0], style().fineUnit());
+            Amount<Length> thinnest = Amount.ofLibrary(leaves[0], style().fineUnit());
             throw values.refused(
                     EACH_WITHIN,
                     "less-than",
@@ -105,7 +105,7 @@ public final class FeelerSet extends Noun<FeelerSet> {
                 .map(own -> values.with(
                         LEAVES,
                         own.stream()
-                                .sorted(Comparator.comparingDouble(Amount::house))
+                                .sorted(Comparator.comparingDouble(Amount::libraryValue))
                                 .toList()))
                 .orElse(values);
     }
@@ -161,7 +161,7 @@ public final class FeelerSet extends Noun<FeelerSet> {
 
     /** {@return how far a leaf may be off its marking, in mm; half-width of a rectangular spread, 0 or more} */
     public double leafHalfWidthMm() {
-        return values().house(EACH_WITHIN);
+        return values().libraryValue(EACH_WITHIN);
     }
 
     /**

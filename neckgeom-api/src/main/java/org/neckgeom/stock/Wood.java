@@ -27,7 +27,7 @@ import org.neckgeom.text.Nearest;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.MassDensity;
 import org.neckgeom.units.ShopUnit;
@@ -278,8 +278,8 @@ public final class Wood extends LeanAnswer {
                 ? few.with(
                         SHRINKAGE,
                         List.of(
-                                Amount.ofHouse(radialShrinkage(), ShopUnit.PERCENT),
-                                Amount.ofHouse(tangentialShrinkage(), ShopUnit.PERCENT)))
+                                Amount.ofLibrary(radialShrinkage(), ShopUnit.PERCENT),
+                                Amount.ofLibrary(tangentialShrinkage(), ShopUnit.PERCENT)))
                 : few;
     }
 
@@ -316,7 +316,7 @@ public final class Wood extends LeanAnswer {
      * @param density at 12 % moisture, more than 0, no more than 2000 kg/m3
      */
     public Wood density(Quantity<MassDensity> density) {
-        return withOwn(Kind.DENSITY, USUAL_DENSITY.checked(density, "density").house());
+        return withOwn(Kind.DENSITY, USUAL_DENSITY.checked(density, "density").libraryValue());
     }
 
     /**
@@ -328,7 +328,7 @@ public final class Wood extends LeanAnswer {
     public Wood modulus(Quantity<Pressure> modulus) {
         return withOwn(
                 Kind.MODULUS,
-                USUAL_STIFFNESS.checked(modulus, "modulus along the grain").house());
+                USUAL_STIFFNESS.checked(modulus, "modulus along the grain").libraryValue());
     }
 
     /**
@@ -337,7 +337,7 @@ public final class Wood extends LeanAnswer {
      * @param strength modulus of rupture at 12 % moisture, more than 0
      */
     public Wood bendingStrength(Quantity<Pressure> strength) {
-        return withOwn(Kind.BENDING_STRENGTH, HouseUnits.positive(strength, ShopUnit.MEGAPASCAL, "bending strength"));
+        return withOwn(Kind.BENDING_STRENGTH, LibraryUnits.positive(strength, ShopUnit.MEGAPASCAL, "bending strength"));
     }
 
     /**
@@ -366,9 +366,9 @@ public final class Wood extends LeanAnswer {
     }
 
     private static double percentBelow(Quantity<Dimensionless> ratio, double limit, String name) {
-        double percent = 100 * HouseUnits.ratio(ratio, name);
+        double percent = 100 * LibraryUnits.ratio(ratio, name);
         if (!(percent > 0 && percent < limit)) {
-            throw HouseUnits.refused(name, "range", "above 0 % and below " + Numbers.plain(limit) + " %", ratio);
+            throw LibraryUnits.refused(name, "range", "above 0 % and below " + Numbers.plain(limit) + " %", ratio);
         }
         return percent;
     }
@@ -394,7 +394,7 @@ public final class Wood extends LeanAnswer {
      * @throws IllegalArgumentException if this wood has none
      */
     public Amount<MassDensity> density() {
-        return Amount.ofHouse(densityKgPerM3(), ShopUnit.KG_PER_M3);
+        return Amount.ofLibrary(densityKgPerM3(), ShopUnit.KG_PER_M3);
     }
 
     /**
@@ -412,7 +412,7 @@ public final class Wood extends LeanAnswer {
      * @throws IllegalArgumentException if this wood has none
      */
     public Amount<Pressure> modulus() {
-        return Amount.ofHouse(modulusMPa(), ShopUnit.GIGAPASCAL);
+        return Amount.ofLibrary(modulusMPa(), ShopUnit.GIGAPASCAL);
     }
 
     /**
@@ -430,7 +430,7 @@ public final class Wood extends LeanAnswer {
      * @throws IllegalArgumentException if this wood has none
      */
     public Amount<Pressure> bendingStrength() {
-        return Amount.ofHouse(value(Kind.BENDING_STRENGTH), ShopUnit.MEGAPASCAL);
+        return Amount.ofLibrary(value(Kind.BENDING_STRENGTH), ShopUnit.MEGAPASCAL);
     }
 
     /**

@@ -36,7 +36,7 @@ public final class ShopUnit<Q extends Quantity<Q>> {
     private static final BigDecimal SQUARE_INCH_IN_MM2 = new BigDecimal("645.16");
 
     /** Millimetre, the library unit of length. */
-    public static final ShopUnit<Length> MILLIMETRE = house(Length.class, "mm", "a length", () -> Jsr385.MILLIMETRE);
+    public static final ShopUnit<Length> MILLIMETRE = libraryValue(Length.class, "mm", "a length", () -> Jsr385.MILLIMETRE);
 
     /** Centimetre, 10 mm. */
     public static final ShopUnit<Length> CENTIMETRE =
@@ -63,7 +63,7 @@ public final class ShopUnit<Q extends Quantity<Q>> {
             unit(Length.class, "ft", "a length", Factor.ratio(3048, 10), () -> Jsr385.FOOT);
 
     /** Radian, the library unit of angle. */
-    public static final ShopUnit<Angle> RADIAN = house(Angle.class, "rad", "an angle", () -> Jsr385.RADIAN);
+    public static final ShopUnit<Angle> RADIAN = libraryValue(Angle.class, "rad", "an angle", () -> Jsr385.RADIAN);
 
     /** Degree of arc, pi/180 rad. */
     public static final ShopUnit<Angle> DEGREE = unit(
@@ -74,7 +74,7 @@ public final class ShopUnit<Q extends Quantity<Q>> {
             () -> Jsr385.DEGREE);
 
     /** Newton, the library unit of force. */
-    public static final ShopUnit<Force> NEWTON = house(Force.class, "N", "a force", () -> Jsr385.NEWTON);
+    public static final ShopUnit<Force> NEWTON = libraryValue(Force.class, "N", "a force", () -> Jsr385.NEWTON);
 
     /** Pound-force, 4.4482216152605 N exactly. */
     public static final ShopUnit<Force> POUND_FORCE =
@@ -94,7 +94,7 @@ public final class ShopUnit<Q extends Quantity<Q>> {
 
     /** Megapascal, the library unit of pressure, stress and elastic modulus: 1 N/mm2. */
     public static final ShopUnit<Pressure> MEGAPASCAL =
-            house(Pressure.class, "MPa", "a pressure", () -> Jsr385.MEGAPASCAL);
+            libraryValue(Pressure.class, "MPa", "a pressure", () -> Jsr385.MEGAPASCAL);
 
     /** Gigapascal, 1,000 MPa. */
     public static final ShopUnit<Pressure> GIGAPASCAL =
@@ -109,7 +109,7 @@ public final class ShopUnit<Q extends Quantity<Q>> {
             () -> Jsr385.PSI);
 
     /** The number one, the library unit of ratios. */
-    public static final ShopUnit<Dimensionless> ONE = house(Dimensionless.class, "", "a ratio", () -> Jsr385.ONE);
+    public static final ShopUnit<Dimensionless> ONE = libraryValue(Dimensionless.class, "", "a ratio", () -> Jsr385.ONE);
 
     /** Percent, one hundredth. */
     public static final ShopUnit<Dimensionless> PERCENT =
@@ -117,7 +117,7 @@ public final class ShopUnit<Q extends Quantity<Q>> {
 
     /** Degree Celsius, the library unit of temperature. */
     public static final ShopUnit<Temperature> CELSIUS =
-            house(Temperature.class, "degC", "a temperature", () -> Jsr385.CELSIUS);
+            libraryValue(Temperature.class, "degC", "a temperature", () -> Jsr385.CELSIUS);
 
     /** Degree Fahrenheit, {@code C = (F - 32) * 5/9}. */
     public static final ShopUnit<Temperature> FAHRENHEIT = unit(
@@ -136,7 +136,7 @@ public final class ShopUnit<Q extends Quantity<Q>> {
             () -> Jsr385.KELVIN);
 
     /** Hertz, the library unit of frequency. */
-    public static final ShopUnit<Frequency> HERTZ = house(Frequency.class, "Hz", "a frequency", () -> Jsr385.HERTZ);
+    public static final ShopUnit<Frequency> HERTZ = libraryValue(Frequency.class, "Hz", "a frequency", () -> Jsr385.HERTZ);
 
     /** Revolution per minute, 1/60 Hz. */
     public static final ShopUnit<Frequency> RPM =
@@ -144,7 +144,7 @@ public final class ShopUnit<Q extends Quantity<Q>> {
 
     /** Millimetre per second, the library unit of speed. */
     public static final ShopUnit<Speed> MM_PER_SECOND =
-            house(Speed.class, "mm/s", "a speed", () -> Jsr385.MM_PER_SECOND);
+            libraryValue(Speed.class, "mm/s", "a speed", () -> Jsr385.MM_PER_SECOND);
 
     /** Millimetre per minute, the usual unit of feed. */
     public static final ShopUnit<Speed> MM_PER_MINUTE =
@@ -159,22 +159,22 @@ public final class ShopUnit<Q extends Quantity<Q>> {
             unit(Speed.class, "m/s", "a speed", Factor.ratio(1000, 1), () -> Jsr385.METRE_PER_SECOND);
 
     /** Watt, the library unit of power. */
-    public static final ShopUnit<Power> WATT = house(Power.class, "W", "a power", () -> Jsr385.WATT);
+    public static final ShopUnit<Power> WATT = libraryValue(Power.class, "W", "a power", () -> Jsr385.WATT);
 
     /** Newton metre, the unit of a moment. The library unit is its thousandth, N mm. */
     public static final ShopUnit<Torque> NEWTON_METRE =
             unit(Torque.class, "N.m", "a moment", Factor.ratio(1000, 1), () -> Jsr385.NEWTON_METRE);
 
     /** Newton millimetre, the library unit of a moment. */
-    public static final ShopUnit<Torque> NEWTON_MM = house(Torque.class, "N.mm", "a moment", () -> Jsr385.NEWTON_MM);
+    public static final ShopUnit<Torque> NEWTON_MM = libraryValue(Torque.class, "N.mm", "a moment", () -> Jsr385.NEWTON_MM);
 
     /** Kilogram per cubic metre, the library unit of density. */
     public static final ShopUnit<MassDensity> KG_PER_M3 =
-            house(MassDensity.class, "kg/m3", "a density", () -> Jsr385.KG_PER_M3);
+            libraryValue(MassDensity.class, "kg/m3", "a density", () -> Jsr385.KG_PER_M3);
 
     /** Gram per metre, the library unit of a string's mass per length. */
     public static final ShopUnit<LinearDensity> GRAM_PER_METRE =
-            house(LinearDensity.class, "g/m", "a mass per length", () -> Jsr385.GRAM_PER_METRE);
+            libraryValue(LinearDensity.class, "g/m", "a mass per length", () -> Jsr385.GRAM_PER_METRE);
 
     /** Pound per inch, the other unit in which strings are weighed: 17,857.967... g/m. */
     public static final ShopUnit<LinearDensity> POUND_PER_INCH = unit(
@@ -248,7 +248,7 @@ public final class ShopUnit<Q extends Quantity<Q>> {
         this.jsr385 = jsr385;
     }
 
-    private static <Q extends Quantity<Q>> ShopUnit<Q> house(
+    private static <Q extends Quantity<Q>> ShopUnit<Q> libraryValue(
             Class<Q> kind, String symbol, String kindInWords, Supplier<Unit<Q>> jsr385) {
         return new ShopUnit<>(kind, symbol, kindInWords, Factor.IDENTITY, jsr385);
     }
@@ -320,18 +320,18 @@ public final class ShopUnit<Q extends Quantity<Q>> {
      *
      * @param value in this unit
      */
-    public double toHouse(double value) {
-        return factor.toHouse(value);
+    public double toLibrary(double value) {
+        return factor.toLibrary(value);
     }
 
     /**
      * {@return a number in the library unit converted to this unit, rounded once; the number in this unit} Exact to
      * half a unit in the last place, or next to it.
      *
-     * @param house in the library unit of this kind
+     * @param libraryValue in the library unit of this kind
      */
-    public double fromHouse(double house) {
-        return factor.fromHouse(house);
+    public double fromLibrary(double libraryValue) {
+        return factor.fromLibrary(libraryValue);
     }
 
     /**
@@ -352,7 +352,7 @@ public final class ShopUnit<Q extends Quantity<Q>> {
         if ((ShopUnit<?>) this == INCH_FRACTION) {
             return sameKind(THOU, kind);
         }
-        return hasOffset() ? house() : this;
+        return hasOffset() ? libraryValue() : this;
     }
 
     /**
@@ -396,7 +396,7 @@ public final class ShopUnit<Q extends Quantity<Q>> {
     }
 
     /** {@return the library unit of this unit's kind; this unit where it is the library unit itself} */
-    ShopUnit<Q> house() {
+    ShopUnit<Q> libraryValue() {
         if (factor == Factor.IDENTITY) {
             return this;
         }

@@ -7,8 +7,8 @@ import java.util.Map;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.measure.Spread;
-import org.neckgeom.measure.Spread.Law;
+import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.measure.ErrorDistribution.Law;
 import org.neckgeom.table.Key;
 import org.neckgeom.table.QuantityType;
 import org.neckgeom.table.Table;
@@ -27,16 +27,16 @@ final class SpreadKeys<Q extends Quantity<Q>> {
     private static final int MOST_SAMPLES = 10_000;
 
     /** The keys of an error of length. */
-    static final Table<Spread<Length>> LENGTH = of(Types.SIZE_OR_NOTHING, Types.EITHER_WAY);
+    static final Table<ErrorDistribution<Length>> LENGTH = of(Types.SIZE_OR_NOTHING, Types.EITHER_WAY);
 
-    private final Table<Spread<Q>> table;
-    private final Key<Spread<Q>, Amount<Q>> within;
-    private final Key<Spread<Q>, Law> lies;
-    private final Key<Spread<Q>, Amount<Q>> flat;
-    private final Key<Spread<Q>, Amount<Q>> deviation;
-    private final Key<Spread<Q>, Double> degrees;
-    private final Key<Spread<Q>, List<Amount<Q>>> samples;
-    private final Key<Spread<Q>, Amount<Q>> shift;
+    private final Table<ErrorDistribution<Q>> table;
+    private final Key<ErrorDistribution<Q>, Amount<Q>> within;
+    private final Key<ErrorDistribution<Q>, Law> lies;
+    private final Key<ErrorDistribution<Q>, Amount<Q>> flat;
+    private final Key<ErrorDistribution<Q>, Amount<Q>> deviation;
+    private final Key<ErrorDistribution<Q>, Double> degrees;
+    private final Key<ErrorDistribution<Q>, List<Amount<Q>>> samples;
+    private final Key<ErrorDistribution<Q>, Amount<Q>> shift;
 
     private SpreadKeys(QuantityType<Q> size, QuantityType<Q> eitherWay) {
         table = Table.of("", "how well a step is done", this::spread, this::values);
@@ -71,7 +71,7 @@ final class SpreadKeys<Q extends Quantity<Q>> {
      * @param size how far off it may be
      * @param eitherWay an error with its sign
      */
-    static <Q extends Quantity<Q>> Table<Spread<Q>> of(QuantityType<Q> size, QuantityType<Q> eitherWay) {
+    static <Q extends Quantity<Q>> Table<ErrorDistribution<Q>> of(QuantityType<Q> size, QuantityType<Q> eitherWay) {
         return new SpreadKeys<>(size, eitherWay).table;
     }
 
@@ -83,8 +83,8 @@ final class SpreadKeys<Q extends Quantity<Q>> {
         return words;
     }
 
-    private Spread<Q> spread(Values<Spread<Q>> given) {
-        long ways = List.<Key<Spread<Q>, ?>>of(within, deviation, samples).stream()
+    private ErrorDistribution<Q> spread(Values<ErrorDistribution<Q>> given) {
+        long ways = List.<Key<ErrorDistribution<Q>, ?>>of(within, deviation, samples).stream()
                 .filter(given::has)
                 .count();
         if (ways != 1 && !(ways == 0 && given.has(shift))) {
@@ -93,51 +93,51 @@ final class SpreadKeys<Q extends Quantity<Q>> {
         if (!given.has(within) && (given.has(lies) || given.has(flat)) || given.has(lies) && given.has(flat)) {
             throw Refusal.because(lies.name(), "belongs", "lies belongs to within; with a deviation leave it out");
         }
-        Spread<Q> about = about(given);
-        Spread<Q> shifted = given.has(shift) ? about.shifted(given.at(shift)) : about;
+        ErrorDistribution<Q> about = about(given);
+        ErrorDistribution<Q> shifted = given.has(shift) ? about.shifted(given.at(shift)) : about;
         return given.has(degrees) ? shifted.degreesOfFreedom(given.at(degrees)) : shifted;
     }
 
-    private Spread<Q> about(Values<Spread<Q>> given) {
+    private ErrorDistribution<Q> about(Values<ErrorDistribution<Q>> given) {
         if (given.has(deviation)) {
-            return Spread.normal(given.at(deviation));
+            return ErrorDistribution.normal(given.at(deviation));
         }
         if (given.has(samples)) {
-            return Spread.centredSamples(given.at(samples));
+            return ErrorDistribution.centredSamples(given.at(samples));
         }
         if (!given.has(within)) {
-            return Spread.bias(Amount.ofHouse(0, given.at(shift).unit()));
+            return ErrorDistribution.bias(Amount.ofLibrary(0, given.at(shift).unit()));
         }
         Amount<Q> end = given.at(within);
         if (given.has(flat)) {
-            return Spread.trapezoidal(end, given.at(flat));
+            return ErrorDistribution.trapezoidal(end, given.at(flat));
         }
         return switch (given.at(lies)) {
-            case TRIANGULAR -> Spread.triangular(end);
-            case ARCSINE -> Spread.arcsine(end);
-            default -> Spread.rectangular(end);
+            case TRIANGULAR -> ErrorDistribution.triangular(end);
+            case ARCSINE -> ErrorDistribution.arcsine(end);
+            default -> ErrorDistribution.rectangular(end);
         };
     }
 
-    private Values<Spread<Q>> values(Spread<Q> spread) {
+    private Values<ErrorDistribution<Q>> values(ErrorDistribution<Q> spread) {
         ShopUnit<Q> unit = spread.unit();
-        Amount<Q> scale = Amount.ofHouse(spread.scaleHouse(), unit);
-        Values<Spread<Q>> none = table.values();
-        Values<Spread<Q>> values = switch (spread.law()) {
+        Amount<Q> scale = Amount.ofLibrary(spread.libraryScale(), unit);
+        Values<ErrorDistribution<Q>> none = table.values();
+        Values<ErrorDistribution<Q>> values = switch (spread.law()) {
             case NORMAL -> none.with(deviation, scale);
             case RECTANGULAR -> none.with(within, scale);
             case TRIANGULAR, ARCSINE -> none.with(within, scale).with(lies, spread.law());
-            case TRAPEZOIDAL -> none.with(within, scale).with(flat, Amount.ofHouse(spread.topScaleHouse(), unit));
+            case TRAPEZOIDAL -> none.with(within, scale).with(flat, Amount.ofLibrary(spread.libraryTopScale(), unit));
             case SAMPLES ->
                 none.with(
                         samples,
-                        Arrays.stream(spread.centredSamplesHouse())
-                                .mapToObj(error -> Amount.ofHouse(error, unit))
+                        Arrays.stream(spread.libraryCentredSamples())
+                                .mapToObj(error -> Amount.ofLibrary(error, unit))
                                 .toList());
             case BIAS -> none;
         };
-        if (spread.meanHouse() != 0 || spread.law() == Law.BIAS) {
-            values = values.with(shift, Amount.ofHouse(spread.meanHouse(), unit));
+        if (spread.libraryMean() != 0 || spread.law() == Law.BIAS) {
+            values = values.with(shift, Amount.ofLibrary(spread.libraryMean(), unit));
         }
         return Double.isInfinite(spread.degreesOfFreedom()) ? values : values.with(degrees, spread.degreesOfFreedom());
     }

@@ -3,8 +3,8 @@ package org.neckgeom.channel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.Rod;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
@@ -138,7 +138,7 @@ public final class Cautions extends ValueAnswer {
         }
         all.addAll(List.of(
                 STOPPED_CUT, CLIMB_FEED, SECOND_PASS, DEPTH_PER_PASS, CREEP, NARROW_STOCK, FLAT_FACE, TAPE, DUST));
-        if (channel.rod().kind() == Rod.Kind.CARBON_BAR) {
+        if (channel.rod().kind() == TrussRod.Kind.CARBON_BAR) {
             all.add(CARBON_DUST);
         }
         return all;

@@ -3,7 +3,7 @@ package org.neckgeom.channel;
 import java.util.ArrayList;
 import java.util.List;
 import javax.measure.quantity.Length;
-import org.neckgeom.design.Channel;
+import org.neckgeom.neck.Channel;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;

@@ -1,6 +1,6 @@
 package org.neckgeom.channel;
 
-import org.neckgeom.design.Head;
+import org.neckgeom.neck.Head;
 
 /**
  * The real contacts of a neck with fence or table when its head is in the way. All lengths in

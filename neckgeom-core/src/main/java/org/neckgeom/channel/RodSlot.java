@@ -3,7 +3,7 @@ package org.neckgeom.channel;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.design.Channel;
+import org.neckgeom.neck.Channel;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
@@ -11,7 +11,7 @@ import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
 
 /**
@@ -64,7 +64,7 @@ public final class RodSlot extends ValueAnswer {
      * @param station from the nut, positive toward the body
      */
     public Amount<Length> depthAt(Quantity<Length> station) {
-        return style().amount(channel.depthAtMm(HouseUnits.mm(station, "station")));
+        return style().amount(channel.depthAtMm(LibraryUnits.mm(station, "station")));
     }
 
     /** {@return the floor along its length, as a template for an arched channel is laid out} */
@@ -95,15 +95,15 @@ public final class RodSlot extends ValueAnswer {
     }
 
     /**
-     * {@return where the stops sit, the head end leading; the other way round see {@link SlotStops#turned}}
+     * {@return where the stops sit, the head end leading; the other way round see {@link StopBlocks#turned}}
      *
      * @param cutter no wider than the blank, nor than the channel is long
      * @param blank that holds the channel
      * @throws IllegalArgumentException if channel, cutter and blank do not go together
      */
-    public SlotStops stops(Cutter cutter, Blank blank) {
+    public StopBlocks stops(Cutter cutter, Blank blank) {
         requireFits(cutter, blank);
-        return SlotStops.headLeading(channel.startMm(), channel.endMm(), channel.widthMm(), cutter, blank, style());
+        return StopBlocks.headLeading(channel.startMm(), channel.endMm(), channel.widthMm(), cutter, blank, style());
     }
 
     /**
@@ -114,11 +114,11 @@ public final class RodSlot extends ValueAnswer {
      * @throws ArithmeticException if the channel has no pocket
      * @throws IllegalArgumentException if channel, cutter and blank do not go together
      */
-    public SlotStops pocketStops(Cutter cutter, Blank blank) {
+    public StopBlocks pocketStops(Cutter cutter, Blank blank) {
         requirePocket();
         double narrowest = Math.min(channel.pocketWidthMm(), channel.pocketLengthMm());
         if (!(cutter.diameterMm() <= narrowest)) {
-            throw HouseUnits.refused(
+            throw LibraryUnits.refused(
                     "cutter diameter",
                     "at-most",
                     style().brief(narrowest) + " or less (the pocket's width and length)",
@@ -127,7 +127,7 @@ public final class RodSlot extends ValueAnswer {
         requireFits(blank);
         double start = channel.pocketStartMm();
         double end = start + channel.pocketLengthMm();
-        return SlotStops.headLeading(start, end, channel.pocketWidthMm(), cutter, blank, style());
+        return StopBlocks.headLeading(start, end, channel.pocketWidthMm(), cutter, blank, style());
     }
 
     private void requirePocket() {
@@ -173,14 +173,14 @@ public final class RodSlot extends ValueAnswer {
     private void requireFits(Cutter cutter, Blank blank) {
         if (!(Objects.requireNonNull(cutter, "cutter").diameterMm()
                 < Objects.requireNonNull(blank, "blank").widthMm())) {
-            throw HouseUnits.refused(
+            throw LibraryUnits.refused(
                     "cutter diameter",
                     "less-than",
                     "less than the blank's width of " + blank.width(),
                     cutter.diameter());
         }
         if (!(cutter.diameterMm() <= channel.lengthMm())) {
-            throw HouseUnits.refused(
+            throw LibraryUnits.refused(
                     "cutter diameter",
                     "at-most",
                     "no more than the channel's length of " + style().brief(channel.lengthMm()),
@@ -192,7 +192,7 @@ public final class RodSlot extends ValueAnswer {
     void requireFits(Blank blank) {
         double deepest = Math.max(depth().deepestMm(), channel.pocketDepthMm());
         if (!(deepest < Objects.requireNonNull(blank, "blank").thicknessMm())) {
-            throw HouseUnits.refused(
+            throw LibraryUnits.refused(
                     "channel depth",
                     "less-than",
                     "less than the blank's thickness of " + blank.thickness(),
@@ -200,7 +200,7 @@ public final class RodSlot extends ValueAnswer {
         }
         double widest = Math.max(channel.widthMm(), channel.pocketWidthMm());
         if (!(widest < blank.widthMm())) {
-            throw HouseUnits.refused(
+            throw LibraryUnits.refused(
                     "channel width",
                     "less-than",
                     "less than the blank's width of " + blank.width(),
@@ -209,14 +209,14 @@ public final class RodSlot extends ValueAnswer {
         double head = -blank.nutFromHeadEndMm();
         double heel = blank.lengthMm() - blank.nutFromHeadEndMm();
         if (!(channel.startMm() >= head - LENGTH_SLACK_MM)) {
-            throw HouseUnits.refused(
+            throw LibraryUnits.refused(
                     "channel start",
                     "at-least",
                     style().brief(head) + " or more (the blank's head end, from the nut)",
                     style().amount(channel.startMm()));
         }
         if (!(channel.endMm() <= heel + LENGTH_SLACK_MM)) {
-            throw HouseUnits.refused(
+            throw LibraryUnits.refused(
                     "channel end",
                     "at-most",
                     style().brief(heel) + " or less (the blank's heel end, from the nut)",

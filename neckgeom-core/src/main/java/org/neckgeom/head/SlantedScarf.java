@@ -6,7 +6,7 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
@@ -42,10 +42,10 @@ public final class SlantedScarf extends ValueAnswer {
                     Kind.AMOUNT,
                     "if both pieces are cut at one mitre; positive: toward the treble side",
                     SlantedScarf::swingIfCutAlike)
-            .phrase("low", scarf -> scarf.roll().house() > 0, ", treble side low")
-            .phrase("low", scarf -> scarf.roll().house() < 0, ", bass side low")
-            .phrase("aside", scarf -> scarf.swingIfCutAlike().house() > 0, " toward the treble side")
-            .phrase("aside", scarf -> scarf.swingIfCutAlike().house() < 0, " toward the bass side")
+            .phrase("low", scarf -> scarf.roll().libraryValue() > 0, ", treble side low")
+            .phrase("low", scarf -> scarf.roll().libraryValue() < 0, ", bass side low")
+            .phrase("aside", scarf -> scarf.swingIfCutAlike().libraryValue() > 0, " toward the treble side")
+            .phrase("aside", scarf -> scarf.swingIfCutAlike().libraryValue() < 0, " toward the bass side")
             .finds("slanted-scarf", "Scarf at {pitch:2} behind a nut slanted {slant:2}")
             .line("boardFlat", "board flat", "blade {bladeFromFace:2} from the face, mitre {slant:2}")
             .line("headPiece", "head piece", "the other hand, mitre {headMitre:2}")
@@ -74,7 +74,7 @@ public final class SlantedScarf extends ValueAnswer {
      */
     public static SlantedScarf of(Quantity<Angle> pitch, Quantity<Angle> slant) {
         return new SlantedScarf(
-                ScarfKernel.pitchRad(pitch), HouseUnits.radBetween(slant, -MOST_DEGREES, MOST_DEGREES, "nut slant"));
+                ScarfKernel.pitchRad(pitch), LibraryUnits.radBetween(slant, -MOST_DEGREES, MOST_DEGREES, "nut slant"));
     }
 
     /**
@@ -119,7 +119,7 @@ public final class SlantedScarf extends ValueAnswer {
     }
 
     private static Amount<Angle> degrees(double rad) {
-        return Amount.ofHouse(rad + 0.0, ShopUnit.DEGREE);
+        return Amount.ofLibrary(rad + 0.0, ShopUnit.DEGREE);
     }
 
     @Override

@@ -7,7 +7,7 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
 
 /**
@@ -63,7 +63,7 @@ public final class ActionChange extends ValueAnswer {
                 Words.line(cause, "a cause", LONGEST_CAUSE),
                 Double.NaN,
                 Double.NaN,
-                HouseUnits.mm(change, "change of action"),
+                LibraryUnits.mm(change, "change of action"),
                 LengthStyle.of(change));
     }
 

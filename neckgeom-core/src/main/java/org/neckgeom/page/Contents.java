@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import org.neckgeom.channel.Caution;
-import org.neckgeom.design.NeckDesign;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.drawing.NeckShape;
 import org.neckgeom.drawing.Settled;
 import org.neckgeom.drawing.Shown;
@@ -35,7 +35,7 @@ import org.neckgeom.units.LengthStyle;
  * @param mark by which its paper is known, made when it is asked for
  */
 record Contents(
-        NeckDesign design,
+        Neck design,
         Settled settled,
         LengthStyle style,
         Optional<ScarfJoint> scarf,

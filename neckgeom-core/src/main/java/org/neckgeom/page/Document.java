@@ -13,7 +13,7 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.BudgetKeys;
-import org.neckgeom.design.NeckDesign;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Json;
 import org.neckgeom.form.Tree;
@@ -59,8 +59,8 @@ public final class Document<T> {
     public static final Document<NeckPlan> PLAN = new Document<>("neckgeom plan", NeckPlan.TABLE, AnswerMap::of);
 
     /** A design alone. */
-    public static final Document<NeckDesign> DESIGN =
-            new Document<>("neckgeom design", NeckDesign.TABLE, design -> Map.of());
+    public static final Document<Neck> DESIGN =
+            new Document<>("neckgeom design", Neck.TABLE, design -> Map.of());
 
     /** A budget, with its standard deviation and its 95 % interval. */
     public static final Document<Budget<?>> BUDGET =

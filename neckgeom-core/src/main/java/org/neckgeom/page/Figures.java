@@ -3,7 +3,7 @@ package org.neckgeom.page;
 import java.util.ArrayList;
 import java.util.List;
 import javax.measure.quantity.Length;
-import org.neckgeom.design.Heel;
+import org.neckgeom.neck.Heel;
 import org.neckgeom.drawing.NeckShape;
 import org.neckgeom.drawing.Shown;
 import org.neckgeom.drawing.Stations;
@@ -85,8 +85,8 @@ final class Figures {
                 heel,
                 corners,
                 "Wood to take off to raise the line of the frets by "
-                        + shown.length(rise.house()) + " at the bridge, "
-                        + shown.length(set.reach().house()) + " away.",
+                        + shown.length(rise.libraryValue()) + " at the bridge, "
+                        + shown.length(set.reach().libraryValue()) + " away.",
                 shown);
     }
 }

@@ -3,7 +3,7 @@ package org.neckgeom.page;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.neckgeom.design.Channel;
+import org.neckgeom.neck.Channel;
 import org.neckgeom.drawing.NeckShape;
 import org.neckgeom.drawing.Point;
 import org.neckgeom.drawing.Shown;

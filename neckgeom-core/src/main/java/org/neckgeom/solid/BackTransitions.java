@@ -4,9 +4,9 @@ import java.util.Collections;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.HeelTurn;
-import org.neckgeom.design.Volute;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.HeelTransition;
+import org.neckgeom.neck.Volute;
 import org.neckgeom.kernel.NeckSetKernel;
 
 /**
@@ -32,8 +32,8 @@ record BackTransitions(
         return new BackTransitions(
                 back.volute().map(Volute::extraDepthMm).orElse(0.0),
                 back.volute().map(Volute::lengthMm).orElse(1.0),
-                back.heelTurn().map(HeelTurn::startMm).orElse(Double.POSITIVE_INFINITY),
-                back.heelTurn().map(HeelTurn::radiusMm).orElse(1.0),
+                back.heelTurn().map(HeelTransition::startMm).orElse(Double.POSITIVE_INFINITY),
+                back.heelTurn().map(HeelTransition::radiusMm).orElse(1.0),
                 carved);
     }
 

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Force;
-import org.neckgeom.design.NeckDesign;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
@@ -26,7 +26,7 @@ import org.neckgeom.units.Torque;
  */
 public final class StringLoad extends ValueAnswer {
 
-    private static final Kind<Double> NEWTON = Kind.house(ShopUnit.NEWTON);
+    private static final Kind<Double> NEWTON = Kind.libraryValue(ShopUnit.NEWTON);
 
     private static final Form<StringLoad> FORM = Form.<StringLoad>of("string-load")
             .fact("neck", Kind.NAME, "its name", load -> load.neck.name())
@@ -65,12 +65,12 @@ public final class StringLoad extends ValueAnswer {
                     "estimate",
                     "Estimate of the moment: about the neutral axis, whose place rests on the woods' moduli.");
 
-    private final NeckDesign neck;
+    private final Neck neck;
     private final StringHeights heights;
     private final double[] tensions;
     private final StringPull pull;
 
-    private StringLoad(NeckDesign neck, StringHeights heights) {
+    private StringLoad(Neck neck, StringHeights heights) {
         super(FORM, neck.style());
         this.neck = neck;
         this.heights = heights;
@@ -85,7 +85,7 @@ public final class StringLoad extends ValueAnswer {
      *     diameter
      * @throws IllegalArgumentException if a part is missing
      */
-    public static StringLoad of(NeckDesign neck) {
+    public static StringLoad of(Neck neck) {
         return new StringLoad(Objects.requireNonNull(neck, "neck"), StringHeights.usual());
     }
 
@@ -149,7 +149,7 @@ public final class StringLoad extends ValueAnswer {
     }
 
     private static Amount<Force> force(double newton) {
-        return Amount.ofHouse(newton, ShopUnit.NEWTON);
+        return Amount.ofLibrary(newton, ShopUnit.NEWTON);
     }
 
     private List<Double> newtons() {

@@ -50,7 +50,7 @@ import org.neckgeom.units.Amount;
  * }</pre>
  *
  * @see SweepResult
- * @param <D> the kind of design: a {@link org.neckgeom.design.NeckDesign}, a plan, or any other type the question takes
+ * @param <D> the kind of design: a {@link org.neckgeom.neck.Neck}, a plan, or any other type the question takes
  */
 public final class Sweep<D> extends ValueAnswer {
 

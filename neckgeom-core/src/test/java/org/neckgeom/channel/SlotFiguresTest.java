@@ -8,8 +8,8 @@ import java.util.Collections;
 import java.util.List;
 import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.Rod;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.GlobalRisk;
 import org.neckgeom.measure.Limits;
@@ -40,7 +40,7 @@ class SlotFiguresTest {
 
     private static CentringRounds on(double width, TrialCut cut) {
         Channel channel =
-                Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9))).startingAt(mm(3));
+                Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9))).startingAt(mm(3));
         Blank blank = Blank.ofLength(mm(640)).section(mm(width), mm(20)).nutAt(mm(200));
         return CentringRounds.on(BlankOnFence.of(blank, channel, Fence.onePiece(mm(600))))
                 .bench(BENCH)
@@ -148,7 +148,7 @@ class SlotFiguresTest {
             Verdict<Length> verdict = Verdict.of(Estimate.of(mm(0), mm(1), nu), Limits.within(mm(10)))
                     .guardedBy(factor);
 
-            holds(verdict.guardBand().house(), row.id());
+            holds(verdict.guardBand().libraryValue(), row.id());
         }
     }
 

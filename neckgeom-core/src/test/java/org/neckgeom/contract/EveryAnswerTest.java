@@ -33,7 +33,7 @@ import org.neckgeom.measure.GlobalRisk;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Reading;
-import org.neckgeom.measure.Spread;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Verdict;
 import org.neckgeom.plan.PlanSection;
 import org.neckgeom.sweep.Best;
@@ -179,7 +179,7 @@ class EveryAnswerTest {
                         Amount.class,
                         Estimate.class,
                         Limits.class,
-                        Spread.class,
+                        ErrorDistribution.class,
                         Verdict.class,
                         Interval.class,
                         Reading.class,

@@ -35,7 +35,7 @@ class WordsTest {
             "neckgeom-api/src/main/java/org/neckgeom/table/",
             "neckgeom-api/src/main/java/org/neckgeom/shop/",
             "neckgeom-api/src/main/java/org/neckgeom/stock/",
-            "neckgeom-api/src/main/java/org/neckgeom/design/",
+            "neckgeom-api/src/main/java/org/neckgeom/neck/",
             "neckgeom-core/src/main/java/org/neckgeom/plan/",
             // The keys of an error, of an operation and of the published schema follow the keys of the nouns.
             "neckgeom-core/src/main/java/org/neckgeom/budget/SpreadKeys.java",

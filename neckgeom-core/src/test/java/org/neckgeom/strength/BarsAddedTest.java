@@ -6,20 +6,20 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import static org.neckgeom.units.ShopUnits.mm;
 
 import org.junit.jupiter.api.Test;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.Rod;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.fixture.SampleNecks;
 
 /** Bars beside the rod against the parallel-axis theorem on a neck summed from layers. */
 class BarsAddedTest {
 
-    private static final Rod BAR = Rod.carbonBar(mm(320)).section(mm(3.2), mm(9.5));
+    private static final TrussRod BAR = TrussRod.carbonBar(mm(320)).section(mm(3.2), mm(9.5));
 
     @Test
     void stifferRatio_isThatOfTheParallelAxisTheorem() {
-        NeckDesign neck = SampleNecks.guitar();
+        Neck neck = SampleNecks.guitar();
         BarsAdded bars = Relief.of(neck).addingBars(BAR, mm(9));
-        double x = bars.before().place().house();
+        double x = bars.before().place().libraryValue();
         double[] bare = FiniteDifferenceNeck.layers(neck, x);
         double depth = neck.backDepthAtMm(x);
         // Add 2 x 3.2 mm x 9.5 mm of (130000 - 12600) MPa, its middle 4.75 mm below the glue face, to EA and EI about
@@ -36,7 +36,7 @@ class BarsAddedTest {
     }
 
     /** EA of the guitar, from its areas: board with crown, back, channel less strip. */
-    private static double stretch(NeckDesign neck, double x) {
+    private static double stretch(Neck neck, double x) {
         double half = neck.halfWidthAtMm(x);
         double board = 0;
         double back = 0;
@@ -56,20 +56,20 @@ class BarsAddedTest {
         BarsAdded bars = Relief.of(SampleNecks.guitar()).addingBars(BAR, mm(9));
 
         assertThat(bars.stifferRatio()).isGreaterThan(1.1);
-        assertThat(bars.after().relief().house())
-                .isLessThan(bars.before().relief().house());
-        assertThat(bars.difference().house())
+        assertThat(bars.after().relief().libraryValue())
+                .isLessThan(bars.before().relief().libraryValue());
+        assertThat(bars.difference().libraryValue())
                 .isCloseTo(
-                        bars.before().relief().house() - bars.after().relief().house(), withinPercentage(1e-9));
+                        bars.before().relief().libraryValue() - bars.after().relief().libraryValue(), withinPercentage(1e-9));
         assertThat(bars.after())
                 .isEqualTo(Relief.of(SampleNecks.guitar()).withBars(BAR, mm(9)).underStrings());
     }
 
     @Test
     void rodForceFor_saysWhenTheReliefIsGone() {
-        double slack = Relief.of(SampleNecks.guitar()).underStrings().relief().house();
+        double slack = Relief.of(SampleNecks.guitar()).underStrings().relief().libraryValue();
         BarsAdded bars = Relief.of(SampleNecks.guitar())
-                .addingBars(Rod.carbonBar(mm(400)).section(mm(6), mm(11)), mm(10));
+                .addingBars(TrussRod.carbonBar(mm(400)).section(mm(6), mm(11)), mm(10));
 
         assertThat(bars.rodForceFor(mm(slack * 1.3)).reach()).isEqualTo(RodForce.Reach.CANNOT);
     }
@@ -78,12 +78,12 @@ class BarsAddedTest {
     void addingBars_refusesWhatIsNoBarOrNoPlace() {
         Relief relief = Relief.of(SampleNecks.guitar());
 
-        assertThatThrownBy(() -> relief.addingBars(Rod.twoWay(mm(300)).section(mm(6), mm(9)), mm(9)))
+        assertThatThrownBy(() -> relief.addingBars(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)), mm(9)))
                 .hasMessage("bars must be a steel bar or a carbon bar, but were a two-way rod");
         assertThatThrownBy(() -> relief.addingBars(BAR, mm(3)))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("clear of each other and of the channel, but was 3 mm");
-        assertThatThrownBy(() -> relief.addingBars(Rod.carbonBar(mm(320)).section(mm(3.2), mm(16)), mm(9)))
+        assertThatThrownBy(() -> relief.addingBars(TrussRod.carbonBar(mm(320)).section(mm(3.2), mm(16)), mm(9)))
                 .isInstanceOf(ArithmeticException.class)
                 .hasMessageStartingWith("a bar breaks through the back");
     }

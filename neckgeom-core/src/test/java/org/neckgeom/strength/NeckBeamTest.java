@@ -7,8 +7,8 @@ import static org.neckgeom.units.ShopUnits.mm;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.Rod;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.TrussRod;
 
 /** The section at a station against layers summed by brute force. */
 class NeckBeamTest {
@@ -21,7 +21,7 @@ class NeckBeamTest {
                 new NeckBeam.Board(Taper.through(0, 34, 385, 46), new Taper(6, 0), new Taper(400, 0), 12_300),
                 new NeckBeam.Back(
                         Taper.through(0, 17, 385, 23), Taper.through(31, 14.5, 280, 16.5), half, half, 11_600),
-                Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9)))
+                Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)))
                         .startingAt(mm(3))
                         .clearance(mm(0.2)),
                 0,
@@ -105,7 +105,7 @@ class NeckBeamTest {
     void section_countsStripPocketAndBondedBar() {
         NeckBeam plain = mandolin(339);
         Channel bare =
-                Channel.forRod(Rod.carbonBar(mm(300)).section(mm(6), mm(9))).startingAt(mm(3));
+                Channel.forRod(TrussRod.carbonBar(mm(300)).section(mm(6), mm(9))).startingAt(mm(3));
         double open = stretch(plain, bare, 0, 100);
 
         // Areas by hand: channel 6 mm x 9 mm, strip 6 mm x 1.5 mm, bar 6 mm x 9 mm, pocket 10 mm x 10 mm; E 11600 MPa.
@@ -113,7 +113,7 @@ class NeckBeamTest {
         assertThat(stretch(plain, covered, 0, 100) - open).isCloseTo(0, within(1e-6));
         assertThat(stretch(plain, bare.clearance(mm(1)), 0, 100) - open).isCloseTo(-6 * 11_600, within(1e-6));
         assertThat(stretch(plain, bare, 130_000, 100) - open).isCloseTo(54 * 130_000.0, within(1e-6));
-        Channel pocket = Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9)))
+        Channel pocket = Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)))
                 .startingAt(mm(3))
                 .pocket(mm(20))
                 .section(mm(10), mm(10));

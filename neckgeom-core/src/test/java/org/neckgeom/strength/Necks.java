@@ -2,8 +2,8 @@ package org.neckgeom.strength;
 
 import static org.neckgeom.units.ShopUnits.mm;
 
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.Rod;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.fixture.SampleNecks;
 
 /** Invented necks for the tests. */
@@ -12,7 +12,7 @@ final class Necks {
     private Necks() {}
 
     /** Eight strings, a two-way rod in a flat channel that begins at the nut. */
-    static NeckDesign mandolin() {
-        return SampleNecks.octaveMandolin().rod(Rod.twoWay(mm(300)).section(mm(6), mm(9)));
+    static Neck mandolin() {
+        return SampleNecks.octaveMandolin().rod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)));
     }
 }

@@ -8,8 +8,8 @@ import static org.neckgeom.units.ShopUnits.mm;
 import static org.neckgeom.units.ShopUnits.percent;
 
 import org.junit.jupiter.api.Test;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.NeckDesign;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.stock.Wood;
 
@@ -18,10 +18,10 @@ class SectionsTest {
 
     @Test
     void at_isTheSumOfItsLayers() {
-        NeckDesign crooked =
+        Neck crooked =
                 Necks.mandolin().back(BackProfile.between(mm(14.5), mm(16.5)).asymmetric(2, 3.2));
-        for (NeckDesign neck :
-                new NeckDesign[] {Necks.mandolin(), SampleNecks.guitar(), SampleNecks.shortScaleBass(), crooked}) {
+        for (Neck neck :
+                new Neck[] {Necks.mandolin(), SampleNecks.guitar(), SampleNecks.shortScaleBass(), crooked}) {
             for (double x : new double[] {0, 55, 171, 270, 305}) {
                 Section section = Sections.of(neck).at(mm(x));
                 double[] layers = FiniteDifferenceNeck.layers(neck, x);
@@ -29,7 +29,7 @@ class SectionsTest {
                 assertThat(section.stiffnessNm2() * 1e6)
                         .as("%s at %s mm", neck.name(), x)
                         .isCloseTo(layers[1], withinPercentage(0.05));
-                assertThat(section.neutralAxis().house())
+                assertThat(section.neutralAxis().libraryValue())
                         .as("%s at %s mm", neck.name(), x)
                         .isCloseTo(layers[0], withinPercentage(0.1));
             }

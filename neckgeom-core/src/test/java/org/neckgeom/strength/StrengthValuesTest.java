@@ -12,8 +12,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.Rod;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.testing.Approved;
@@ -27,8 +27,8 @@ class StrengthValuesTest {
                 .flatMap(StrengthValuesTest::about);
     }
 
-    private static Stream<Supplier<Object>> about(NeckDesign neck) {
-        Rod bar = Rod.carbonBar(mm(250)).section(mm(3), mm(6));
+    private static Stream<Supplier<Object>> about(Neck neck) {
+        TrussRod bar = TrussRod.carbonBar(mm(250)).section(mm(3), mm(6));
         Relief relief = Relief.of(neck);
         Weather dry = weather(25);
         return Stream.of(

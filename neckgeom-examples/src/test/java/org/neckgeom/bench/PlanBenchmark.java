@@ -1,7 +1,7 @@
 package org.neckgeom.bench;
 
 import java.util.concurrent.TimeUnit;
-import org.neckgeom.design.NeckDesign;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.examples.neck.NeckFile;
 import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.NeckPlan;
@@ -46,7 +46,7 @@ public class PlanBenchmark {
 
     /** The file read and checked, its plan made once for that. */
     @Benchmark
-    public NeckDesign file() {
+    public Neck file() {
         return NeckFile.read(FILE).design();
     }
 }

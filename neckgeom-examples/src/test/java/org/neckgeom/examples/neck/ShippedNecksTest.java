@@ -12,7 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.neckgeom.channel.Centring;
 import org.neckgeom.channel.CentringStep;
-import org.neckgeom.design.Heel;
+import org.neckgeom.neck.Heel;
 import org.neckgeom.examples.Uncommented;
 import org.neckgeom.page.Document;
 import org.neckgeom.plan.NeckPlan;
