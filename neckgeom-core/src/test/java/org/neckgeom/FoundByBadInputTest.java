@@ -13,25 +13,25 @@ import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.Correlation;
-import org.neckgeom.budget.Propagation;
 import org.neckgeom.budget.DatumTree;
+import org.neckgeom.budget.Propagation;
 import org.neckgeom.channel.Centring;
 import org.neckgeom.channel.RodSlot;
+import org.neckgeom.fault.NoAnswer;
+import org.neckgeom.fault.Refusal;
+import org.neckgeom.head.Scarf;
+import org.neckgeom.head.ScarfJoint;
+import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.measure.Estimate;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Fingerboard;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.HeelTransition;
 import org.neckgeom.neck.Neck;
-import org.neckgeom.fault.NoAnswer;
-import org.neckgeom.fault.Refusal;
-import org.neckgeom.head.Scarf;
-import org.neckgeom.head.ScarfJoint;
-import org.neckgeom.measure.Estimate;
-import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.order.Conflicts;
 import org.neckgeom.order.Operation;
-import org.neckgeom.plan.NeckFeature;
 import org.neckgeom.plan.MeasuredNeck;
+import org.neckgeom.plan.NeckFeature;
 import org.neckgeom.plan.PlanSection;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.solid.BackCurve;
@@ -146,8 +146,9 @@ class FoundByBadInputTest {
     void correlations_areOfNamesThatFitARow() {
         String fence = "how far the fence creeps while it is clamped, both screws";
         String stop = "how far the stop creeps while it is clamped, both screws";
-        Budget<?> budget =
-                Budget.named("slot").with(fence, ErrorDistribution.normal(mm(0.1))).with(stop, ErrorDistribution.normal(mm(0.1)));
+        Budget<?> budget = Budget.named("slot")
+                .with(fence, ErrorDistribution.normal(mm(0.1)))
+                .with(stop, ErrorDistribution.normal(mm(0.1)));
 
         refused(
                 () -> new Correlation("x".repeat(101), "stop", 0.5),

@@ -25,13 +25,19 @@ import org.neckgeom.board.FretTable;
 import org.neckgeom.board.OuterStrings;
 import org.neckgeom.budget.Allocation;
 import org.neckgeom.budget.Budget;
-import org.neckgeom.budget.ResultDistribution;
 import org.neckgeom.budget.NeckTree;
 import org.neckgeom.budget.Propagation;
+import org.neckgeom.budget.ResultDistribution;
 import org.neckgeom.budget.Simulated;
 import org.neckgeom.channel.Centring;
 import org.neckgeom.channel.CentringRounds;
 import org.neckgeom.channel.FenceMove;
+import org.neckgeom.head.Scarf;
+import org.neckgeom.head.ScarfJoint;
+import org.neckgeom.head.SlantedScarf;
+import org.neckgeom.heel.BackSet;
+import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.measure.Limits;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Dome;
@@ -40,15 +46,9 @@ import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.NeckSet;
-import org.neckgeom.neck.TrussRod;
 import org.neckgeom.neck.Scale;
 import org.neckgeom.neck.StringSet;
-import org.neckgeom.head.Scarf;
-import org.neckgeom.head.ScarfJoint;
-import org.neckgeom.head.SlantedScarf;
-import org.neckgeom.heel.BackSet;
-import org.neckgeom.measure.Limits;
-import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.numeric.NormalLaw;
 import org.neckgeom.numeric.StudentLaw;
 import org.neckgeom.shop.TrialCut;
@@ -155,7 +155,9 @@ class SameBitsTest {
         }
         add("wood", FloorThickness.under(neck()).alongMm(60));
         walk("least wood", FloorThickness.under(neck()).least());
-        walk("chance of wood", FloorThickness.under(neck()).probabilityBelow(mm(4.5), ErrorDistribution.normal(mm(0.3))));
+        walk(
+                "chance of wood",
+                FloorThickness.under(neck()).probabilityBelow(mm(4.5), ErrorDistribution.normal(mm(0.3))));
     }
 
     private void strength() {

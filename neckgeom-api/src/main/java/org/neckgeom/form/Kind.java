@@ -17,12 +17,12 @@ import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Way.Mode;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.GlobalRisk;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Reading;
-import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Verdict;
 import org.neckgeom.text.Names;
 import org.neckgeom.text.Numbers;
@@ -89,7 +89,10 @@ public final class Kind<V> {
             "limits",
             (interval, way, style) -> shown(interval, way, style),
             (interval, style) -> ends(
-                    interval.libraryLow(), interval.libraryHigh(), interval.low().unit(), style));
+                    interval.libraryLow(),
+                    interval.libraryHigh(),
+                    interval.low().unit(),
+                    style));
 
     /** How a value scatters, in words and by its standard deviation. */
     public static final Kind<ErrorDistribution<?>> SPREAD =
@@ -516,7 +519,8 @@ public final class Kind<V> {
         return estimate.in(unit(estimate.unit(), way, style));
     }
 
-    private static @Nullable String estimateText(Estimate<?> estimate, Way way, LengthStyle style, double libraryBeside) {
+    private static @Nullable String estimateText(
+            Estimate<?> estimate, Way way, LengthStyle style, double libraryBeside) {
         LengthStyle shown = way.table() ? style.inTables() : style;
         double u = estimate.libraryUncertainty();
         Amount<?> deviation = estimate.standardUncertainty();

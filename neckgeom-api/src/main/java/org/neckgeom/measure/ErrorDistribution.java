@@ -7,8 +7,8 @@ import javax.measure.Quantity;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -161,7 +161,8 @@ public final class ErrorDistribution<Q extends Quantity<Q>> {
             values[i] -= mean;
         }
         double largest = Math.max(-values[0], values[values.length - 1]);
-        return new ErrorDistribution<>(Law.SAMPLES, mean, largest, 0, Double.POSITIVE_INFINITY, values, unit.forDifferences());
+        return new ErrorDistribution<>(
+                Law.SAMPLES, mean, largest, 0, Double.POSITIVE_INFINITY, values, unit.forDifferences());
     }
 
     /**
@@ -171,7 +172,8 @@ public final class ErrorDistribution<Q extends Quantity<Q>> {
      * @param fromTheirMean one or more, ascending, adding up to nothing; the first one's unit is the one the spread is read
      *     in
      */
-    public static <Q extends Quantity<Q>> ErrorDistribution<Q> centredSamples(List<? extends Quantity<Q>> fromTheirMean) {
+    public static <Q extends Quantity<Q>> ErrorDistribution<Q> centredSamples(
+            List<? extends Quantity<Q>> fromTheirMean) {
         if (Objects.requireNonNull(fromTheirMean, "samples").isEmpty()) {
             throw Refusal.of("samples", "at-least", "be 1 or more", "were", "0");
         }
@@ -194,7 +196,8 @@ public final class ErrorDistribution<Q extends Quantity<Q>> {
                     "sum of the samples", "centred", "nothing", Amount.ofLibrary(sum, unit.forDifferences()));
         }
         double largest = Math.max(-values[0], values[values.length - 1]);
-        return new ErrorDistribution<>(Law.SAMPLES, 0, largest, 0, Double.POSITIVE_INFINITY, values, unit.forDifferences());
+        return new ErrorDistribution<>(
+                Law.SAMPLES, 0, largest, 0, Double.POSITIVE_INFINITY, values, unit.forDifferences());
     }
 
     /**
@@ -372,7 +375,8 @@ public final class ErrorDistribution<Q extends Quantity<Q>> {
 
     private static <Q extends Quantity<Q>> ErrorDistribution<Q> of(
             Law law, double shift, double scale, double top, ShopUnit<Q> unit) {
-        return new ErrorDistribution<>(law, shift, scale, top, Double.POSITIVE_INFINITY, NO_SAMPLES, unit.forDifferences());
+        return new ErrorDistribution<>(
+                law, shift, scale, top, Double.POSITIVE_INFINITY, NO_SAMPLES, unit.forDifferences());
     }
 
     private static <Q extends Quantity<Q>> Amount<Q> notNegative(Amount<Q> size, String name) {

@@ -8,8 +8,8 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.numeric.StudentLaw;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**

@@ -4,8 +4,8 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**

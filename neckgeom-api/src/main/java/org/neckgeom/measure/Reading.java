@@ -8,8 +8,8 @@ import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * The reading of one size (indication): one indication of an instrument or several (VIM 4.1), or an estimate made

@@ -30,7 +30,8 @@ public final class Channel extends Noun<Channel> {
     public static final Table<Channel> TABLE =
             Table.of("", "the rod and its channel", Channel::made).printedBy(Channel::sentences);
 
-    private static final Key<Channel, TrussRod> ROD = TABLE.needed("rod", Types.group(TrussRod.TABLE), "the rod or bar");
+    private static final Key<Channel, TrussRod> ROD =
+            TABLE.needed("rod", Types.group(TrussRod.TABLE), "the rod or bar");
     private static final Key<Channel, Cut> CHANNEL = TABLE.usual(
             "channel",
             Types.group(Cut.TABLE),

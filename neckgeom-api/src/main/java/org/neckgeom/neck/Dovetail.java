@@ -14,8 +14,8 @@ import org.neckgeom.table.Types;
 import org.neckgeom.table.Unfinished;
 import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.ShopUnits;
 
@@ -199,7 +199,9 @@ public final class Dovetail extends Noun<Dovetail> implements HeelJoint {
                 / 2
                 / values().libraryValue(LENGTH, Double.NaN);
         // The taper is the angle between side and way home; the end face cuts the side aslant of that by the flare.
-        return values().libraryValue(HEIGHT, Double.NaN) * StrictMath.tan(taperRad()) * StrictMath.sqrt(1 + flare * flare);
+        return values().libraryValue(HEIGHT, Double.NaN)
+                * StrictMath.tan(taperRad())
+                * StrictMath.sqrt(1 + flare * flare);
     }
 
     private static Form<Dovetail> sentences() {

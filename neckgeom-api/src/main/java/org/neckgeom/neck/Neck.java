@@ -17,8 +17,8 @@ import org.neckgeom.table.Types;
 import org.neckgeom.table.Values;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * A neck as designed: scale, fingerboard and back, and the parts that have been decided so far. Immutable.
@@ -32,8 +32,7 @@ public final class Neck extends Noun<Neck> {
     private static final int MOST_FRETS = 200;
 
     /** Its keys. */
-    public static final Table<Neck> TABLE =
-            Table.of("", "a neck", Neck::new).printedBy(Neck::sentences);
+    public static final Table<Neck> TABLE = Table.of("", "a neck", Neck::new).printedBy(Neck::sentences);
 
     private static final Key<Neck, String> NAME = TABLE.needed(
             "name",

@@ -146,7 +146,9 @@ public final class StringSet extends Noun<StringSet> {
         int octave = Math.floorDiv(step, 12) - 1;
         String note = NOTES[Math.floorMod(step, 12)] + octave;
         boolean isOne = Math.abs(octave) <= 9 && ShopUnits.pitch(note).libraryValue() == pitch.libraryValue();
-        return isOne ? note : Amount.ofLibrary(pitch.libraryValue(), ShopUnit.HERTZ).lossless();
+        return isOne
+                ? note
+                : Amount.ofLibrary(pitch.libraryValue(), ShopUnit.HERTZ).lossless();
     }
 
     private static <Q extends Quantity<Q>> List<Amount<Q>> amounts(List<? extends Quantity<Q>> given, Key<?, ?> key) {

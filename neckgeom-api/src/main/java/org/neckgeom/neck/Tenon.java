@@ -177,7 +177,9 @@ public final class Tenon extends Noun<Tenon> implements HeelJoint {
 
     private List<Hole> holes() {
         double diameter = values().libraryValue(DIAMETER);
-        return depths().stream().map(depth -> new Hole(diameter, depth.libraryValue())).toList();
+        return depths().stream()
+                .map(depth -> new Hole(diameter, depth.libraryValue()))
+                .toList();
     }
 
     private static Form<Tenon> sentences() {

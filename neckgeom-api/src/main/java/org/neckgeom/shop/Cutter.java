@@ -182,7 +182,8 @@ public final class Cutter extends Noun<Cutter> {
     /** {@return how far the tip stands out of the collet, in mm; the fluted length or more} */
     public double standOutMm() {
         double diameter = diameterMm();
-        return values().libraryValue(STAND_OUT, Math.max(USUAL_FLUTED_DIAMETERS * diameter + diameter, fluteLengthMm()));
+        return values().libraryValue(
+                        STAND_OUT, Math.max(USUAL_FLUTED_DIAMETERS * diameter + diameter, fluteLengthMm()));
     }
 
     /** {@return the material} */

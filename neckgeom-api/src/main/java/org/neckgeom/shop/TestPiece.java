@@ -9,8 +9,8 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
-import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -86,7 +86,8 @@ public final class TestPiece extends ValueAnswer {
         double share = u > 0 ? uncertainty / u : 0;
         double rest = u > 0 ? neck.libraryUncertainty() / u : 0;
         double doubt = StrictMath.pow(share, 4) / degreesOfFreedom + StrictMath.pow(rest, 4) / neck.degreesOfFreedom();
-        return Estimate.ofLibrary(width - neck.libraryValue(), u, doubt > 0 ? 1 / doubt : Double.POSITIVE_INFINITY, unit);
+        return Estimate.ofLibrary(
+                width - neck.libraryValue(), u, doubt > 0 ? 1 / doubt : Double.POSITIVE_INFINITY, unit);
     }
 
     private Optional<Estimate<Length>> width() {

@@ -20,8 +20,8 @@ import org.neckgeom.table.Types;
 import org.neckgeom.table.Values;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -410,7 +410,8 @@ public final class TrialCut extends LeanAnswer {
             }
         }
         // Readings that all agree show more of the instrument's steps than of its scatter.
-        return Estimate.ofLibrary(mean, single() / Math.sqrt(readings.length), Double.POSITIVE_INFINITY, style().unit());
+        return Estimate.ofLibrary(
+                mean, single() / Math.sqrt(readings.length), Double.POSITIVE_INFINITY, style().unit());
     }
 
     /** Readings rounded to the instrument's steps are uncertain by that rounding, however well they agree. */

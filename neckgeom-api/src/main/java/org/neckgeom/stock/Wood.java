@@ -27,8 +27,8 @@ import org.neckgeom.text.Nearest;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.MassDensity;
 import org.neckgeom.units.ShopUnit;
 

@@ -15,8 +15,8 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Json;
 import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.ShopUnits;
 
@@ -250,10 +250,14 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
     public Amount<Q> checked(Quantity<Q> quantity, String name) {
         double libraryValue = LibraryUnits.of(quantity, like, name);
         Amount<Q> amount = Amount.from(quantity, name);
-        if (low != null && !(low.isExcluded ? libraryValue > low.at.libraryValue() : libraryValue >= low.at.libraryValue())) {
+        if (low != null
+                && !(low.isExcluded ? libraryValue > low.at.libraryValue() : libraryValue >= low.at.libraryValue())) {
             throw refused(name, true, amount);
         }
-        if (high != null && !(high.isExcluded ? libraryValue < high.at.libraryValue() : libraryValue <= high.at.libraryValue())) {
+        if (high != null
+                && !(high.isExcluded
+                        ? libraryValue < high.at.libraryValue()
+                        : libraryValue <= high.at.libraryValue())) {
             throw refused(name, false, amount);
         }
         return amount;
@@ -284,7 +288,9 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
     private String inWords(Amount<Q> amount) {
         String printed = amount.toString();
         try {
-            return ShopUnits.parse(printed, like.kind()).libraryValue() == amount.libraryValue() ? printed : amount.lossless();
+            return ShopUnits.parse(printed, like.kind()).libraryValue() == amount.libraryValue()
+                    ? printed
+                    : amount.lossless();
         } catch (Refusal notRead) {
             return amount.lossless();
         }

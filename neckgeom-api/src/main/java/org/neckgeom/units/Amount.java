@@ -200,7 +200,9 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
         }
         Amount<Q> right = sameKind(other, "other");
         requireProportional(sign > 0 ? "added" : "subtracted");
-        return right.unit == unit ? of(value + sign * right.value, unit) : ofLibrary(libraryValue + sign * right.libraryValue, unit);
+        return right.unit == unit
+                ? of(value + sign * right.value, unit)
+                : ofLibrary(libraryValue + sign * right.libraryValue, unit);
     }
 
     /**

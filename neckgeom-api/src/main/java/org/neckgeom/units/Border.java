@@ -88,7 +88,9 @@ final class Border {
         LibraryUnits.finite(number, name, asked(() -> symbol(entry), name));
         @SuppressWarnings("unchecked") // the unit is convertible, so the kind is Q
         ShopUnit<Q> target = (ShopUnit<Q>) (entry.same == null ? entry.libraryValue : entry.same);
-        return entry.same == null ? Amount.ofLibrary(entry.factor.toLibrary(number), target) : Amount.of(number, target);
+        return entry.same == null
+                ? Amount.ofLibrary(entry.factor.toLibrary(number), target)
+                : Amount.of(number, target);
     }
 
     /** A foreign quantity as text, in the shop's symbol where it has one. */

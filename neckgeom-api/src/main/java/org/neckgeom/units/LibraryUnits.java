@@ -51,7 +51,9 @@ public final class LibraryUnits {
     public static <Q extends Quantity<Q>> double of(Quantity<Q> quantity, ShopUnit<Q> unit, String name) {
         if (quantity instanceof Amount<Q> own
                 && (own.unit() == unit || own.unit().isLike(Objects.requireNonNull(unit, "unit")))) {
-            return isUsual(Math.abs(own.libraryValue())) ? own.libraryValue() : zero(own.libraryValue(), own.value(), own.unit(), name);
+            return isUsual(Math.abs(own.libraryValue()))
+                    ? own.libraryValue()
+                    : zero(own.libraryValue(), own.value(), own.unit(), name);
         }
         return foreign(quantity, unit, name);
     }
@@ -67,7 +69,8 @@ public final class LibraryUnits {
     }
 
     /** Takes an amount's parts and not the amount, which would have to be made in memory to be handed on. */
-    private static <Q extends Quantity<Q>> double zero(double libraryValue, double value, ShopUnit<Q> unit, String name) {
+    private static <Q extends Quantity<Q>> double zero(
+            double libraryValue, double value, ShopUnit<Q> unit, String name) {
         return libraryValue == 0 ? libraryValue : inReach(libraryValue, Amount.of(value, unit), unit, name);
     }
 
@@ -78,7 +81,11 @@ public final class LibraryUnits {
         if (any instanceof Amount<?> own) {
             throw Refusal.of(name, "kind", "be " + unit.kindInWords(), own);
         }
-        return inReach(finite(Border.libraryValue(any, libraryValue, name), name, libraryValue.symbol()), any, libraryValue, name);
+        return inReach(
+                finite(Border.libraryValue(any, libraryValue, name), name, libraryValue.symbol()),
+                any,
+                libraryValue,
+                name);
     }
 
     private static double inReach(double value, Quantity<?> given, ShopUnit<?> unit, String name) {
@@ -88,7 +95,8 @@ public final class LibraryUnits {
         }
         String libraryValue = unit.libraryValue().symbol();
         String rule = size > MOST ? "no more than " + Numbers.plain(MOST) : "0 or at least " + Numbers.plain(LEAST);
-        throw refused(name, size > MOST ? "at-most" : "at-least", (rule + " " + libraryValue).strip() + " in size", given);
+        throw refused(
+                name, size > MOST ? "at-most" : "at-least", (rule + " " + libraryValue).strip() + " in size", given);
     }
 
     /**

@@ -36,7 +36,8 @@ public final class ShopUnit<Q extends Quantity<Q>> {
     private static final BigDecimal SQUARE_INCH_IN_MM2 = new BigDecimal("645.16");
 
     /** Millimetre, the library unit of length. */
-    public static final ShopUnit<Length> MILLIMETRE = libraryValue(Length.class, "mm", "a length", () -> Jsr385.MILLIMETRE);
+    public static final ShopUnit<Length> MILLIMETRE =
+            libraryValue(Length.class, "mm", "a length", () -> Jsr385.MILLIMETRE);
 
     /** Centimetre, 10 mm. */
     public static final ShopUnit<Length> CENTIMETRE =
@@ -109,7 +110,8 @@ public final class ShopUnit<Q extends Quantity<Q>> {
             () -> Jsr385.PSI);
 
     /** The number one, the library unit of ratios. */
-    public static final ShopUnit<Dimensionless> ONE = libraryValue(Dimensionless.class, "", "a ratio", () -> Jsr385.ONE);
+    public static final ShopUnit<Dimensionless> ONE =
+            libraryValue(Dimensionless.class, "", "a ratio", () -> Jsr385.ONE);
 
     /** Percent, one hundredth. */
     public static final ShopUnit<Dimensionless> PERCENT =
@@ -136,7 +138,8 @@ public final class ShopUnit<Q extends Quantity<Q>> {
             () -> Jsr385.KELVIN);
 
     /** Hertz, the library unit of frequency. */
-    public static final ShopUnit<Frequency> HERTZ = libraryValue(Frequency.class, "Hz", "a frequency", () -> Jsr385.HERTZ);
+    public static final ShopUnit<Frequency> HERTZ =
+            libraryValue(Frequency.class, "Hz", "a frequency", () -> Jsr385.HERTZ);
 
     /** Revolution per minute, 1/60 Hz. */
     public static final ShopUnit<Frequency> RPM =
@@ -166,7 +169,8 @@ public final class ShopUnit<Q extends Quantity<Q>> {
             unit(Torque.class, "N.m", "a moment", Factor.ratio(1000, 1), () -> Jsr385.NEWTON_METRE);
 
     /** Newton millimetre, the library unit of a moment. */
-    public static final ShopUnit<Torque> NEWTON_MM = libraryValue(Torque.class, "N.mm", "a moment", () -> Jsr385.NEWTON_MM);
+    public static final ShopUnit<Torque> NEWTON_MM =
+            libraryValue(Torque.class, "N.mm", "a moment", () -> Jsr385.NEWTON_MM);
 
     /** Kilogram per cubic metre, the library unit of density. */
     public static final ShopUnit<MassDensity> KG_PER_M3 =

@@ -15,6 +15,20 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
+import org.neckgeom.fault.Fault;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Json;
+import org.neckgeom.form.Kind;
+import org.neckgeom.form.RenderedAnswer;
+import org.neckgeom.form.Statement;
+import org.neckgeom.form.Tree;
+import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.measure.Estimate;
+import org.neckgeom.measure.GlobalRisk;
+import org.neckgeom.measure.Interval;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.measure.Reading;
+import org.neckgeom.measure.Verdict;
 import org.neckgeom.neck.Across;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Channel;
@@ -25,33 +39,19 @@ import org.neckgeom.neck.FaceVeneer;
 import org.neckgeom.neck.Fan;
 import org.neckgeom.neck.Fingerboard;
 import org.neckgeom.neck.Head;
-import org.neckgeom.neck.TunerPost;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.HeelJoint;
 import org.neckgeom.neck.HeelTransition;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.NeckSet;
 import org.neckgeom.neck.Posts;
-import org.neckgeom.neck.TrussRod;
 import org.neckgeom.neck.Scale;
 import org.neckgeom.neck.ScarfCut;
 import org.neckgeom.neck.StringSet;
 import org.neckgeom.neck.Tenon;
+import org.neckgeom.neck.TrussRod;
+import org.neckgeom.neck.TunerPost;
 import org.neckgeom.neck.Volute;
-import org.neckgeom.fault.Fault;
-import org.neckgeom.form.Form;
-import org.neckgeom.form.Json;
-import org.neckgeom.form.Kind;
-import org.neckgeom.form.RenderedAnswer;
-import org.neckgeom.form.Statement;
-import org.neckgeom.form.Tree;
-import org.neckgeom.measure.Estimate;
-import org.neckgeom.measure.GlobalRisk;
-import org.neckgeom.measure.Interval;
-import org.neckgeom.measure.Limits;
-import org.neckgeom.measure.Reading;
-import org.neckgeom.measure.ErrorDistribution;
-import org.neckgeom.measure.Verdict;
 import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.DecisionRule;
@@ -151,7 +151,9 @@ public final class Samples {
                 group(() -> ErrorDistribution.trapezoidal(mm(25.4), mm(1))),
                 group(() -> ErrorDistribution.bias(mm(25.4))),
                 group(() -> ErrorDistribution.normal(mm(25.4)).degreesOfFreedom(4)),
-                group(() -> ErrorDistribution.samples(List.of(mm(1), mm(2))), () -> ErrorDistribution.samples(List.of(mm(2), mm(1)))),
+                group(
+                        () -> ErrorDistribution.samples(List.of(mm(1), mm(2))),
+                        () -> ErrorDistribution.samples(List.of(mm(2), mm(1)))),
                 group(() -> ErrorDistribution.samples(List.of(mm(1), mm(3)))));
         groups(
                 Fault.class,
@@ -448,7 +450,10 @@ public final class Samples {
                 Fan.NeedsSquareFret.class,
                 group(() -> Fan.between(mm(699), mm(673))),
                 group(() -> Fan.between(mm(699), mm(670))));
-        groups(TrussRod.NeedsSection.class, group(() -> TrussRod.twoWay(mm(300))), group(() -> TrussRod.steelBar(mm(300))));
+        groups(
+                TrussRod.NeedsSection.class,
+                group(() -> TrussRod.twoWay(mm(300))),
+                group(() -> TrussRod.steelBar(mm(300))));
         groups(
                 Channel.NeedsPocketSection.class,
                 group(() -> Channel.forRod(rod()).pocket(mm(20))),

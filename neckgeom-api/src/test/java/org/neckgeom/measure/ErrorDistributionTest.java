@@ -203,10 +203,13 @@ class ErrorDistributionTest {
     @Test
     void toString_namesTheLawAndItsSize() {
         assertThat(ErrorDistribution.rectangular(mm(0.05))).hasToString("rectangular, half-width 0.05 mm");
-        assertThat(ErrorDistribution.normal(mm(0.05)).shifted(mm(0.01))).hasToString("normal, u 0.05 mm, shifted by 0.01 mm");
-        assertThat(ErrorDistribution.trapezoidal(mm(1), mm(0.5))).hasToString("trapezoidal, half-base 1 mm, half-top 0.5 mm");
+        assertThat(ErrorDistribution.normal(mm(0.05)).shifted(mm(0.01)))
+                .hasToString("normal, u 0.05 mm, shifted by 0.01 mm");
+        assertThat(ErrorDistribution.trapezoidal(mm(1), mm(0.5)))
+                .hasToString("trapezoidal, half-base 1 mm, half-top 0.5 mm");
         assertThat(ErrorDistribution.bias(inch(0.01))).hasToString("bias 0.01 in");
         assertThat(ErrorDistribution.arcsine(thou(2))).hasToString("arcsine, half-width 2 thou");
-        assertThat(ErrorDistribution.samples(List.of(mm(0.1), mm(0.3)))).hasToString("2 samples, mean 0.20 mm, u 0.10 mm");
+        assertThat(ErrorDistribution.samples(List.of(mm(0.1), mm(0.3))))
+                .hasToString("2 samples, mean 0.20 mm, u 0.10 mm");
     }
 }

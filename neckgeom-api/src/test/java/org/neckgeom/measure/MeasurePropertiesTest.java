@@ -56,8 +56,8 @@ class MeasurePropertiesTest {
         for (int i = 0; i < CASES; i++) {
             Estimate<Length> estimate = estimate();
             Limits<Length> limits = limits();
-            double spare =
-                    Math.min(estimate.libraryValue() - limits.libraryLower(), limits.libraryUpper() - estimate.libraryValue());
+            double spare = Math.min(
+                    estimate.libraryValue() - limits.libraryLower(), limits.libraryUpper() - estimate.libraryValue());
 
             Decision call = Verdict.of(estimate, limits).call();
 
@@ -112,7 +112,9 @@ class MeasurePropertiesTest {
             Estimate<Length> one = Estimate.repeated(metric);
             Estimate<Length> other = Estimate.repeated(mixed);
 
-            assertThat(other.libraryValue()).as("seed %d, case %d", SEED, i).isCloseTo(one.libraryValue(), within(1e-13));
+            assertThat(other.libraryValue())
+                    .as("seed %d, case %d", SEED, i)
+                    .isCloseTo(one.libraryValue(), within(1e-13));
             assertThat(other.libraryUncertainty())
                     .as("seed %d, case %d", SEED, i)
                     .isCloseTo(one.libraryUncertainty(), within(1e-13));

@@ -169,8 +169,7 @@ class NeckTest {
     void parts_areHandedBackAsTold() {
         Head head = Head.pitched(deg(13));
         StringSet strings = StringSet.of(pitch("G2"), pitch("D3")).tensions(newton(95));
-        Function<Neck, Neck> told =
-                neck -> neck.head(head).strings(strings).wood(Wood.SAPELE);
+        Function<Neck, Neck> told = neck -> neck.head(head).strings(strings).wood(Wood.SAPELE);
 
         Neck neck = told.apply(neck());
 

@@ -177,7 +177,8 @@ class PartsTest {
         assertThat(TrussRod.singleAction(mm(380), mm(5)).adjustedAt(End.HEEL))
                 .hasToString("single-action rod, 380 mm x 5 mm x 5 mm, adjusted at the heel");
         assertThat(TrussRod.steelBar(mm(300)).section(mm(6), mm(9))).hasToString("steel bar, 300 mm x 6 mm x 9 mm");
-        assertThat(TrussRod.carbonBar(mm(300)).section(mm(6), mm(9)).isAdjustable()).isFalse();
+        assertThat(TrussRod.carbonBar(mm(300)).section(mm(6), mm(9)).isAdjustable())
+                .isFalse();
         assertThat(TrussRod.singleAction(mm(380), mm(5)).isAdjustable()).isTrue();
         refused(
                 () -> TrussRod.steelBar(mm(300)).section(mm(6), mm(9)).adjustedAt(End.HEEL),

@@ -41,8 +41,8 @@ class AmountTest {
 
     @Test
     void minusZero_losesItsSign() {
-        for (Amount<Length> zero :
-                List.of(mm(-0.0), inch(-0.0), mm(0).negated(), mm(-1).times(0), Amount.ofLibrary(-0.0, ShopUnit.INCH))) {
+        for (Amount<Length> zero : List.of(
+                mm(-0.0), inch(-0.0), mm(0).negated(), mm(-1).times(0), Amount.ofLibrary(-0.0, ShopUnit.INCH))) {
             assertThat(zero).isEqualTo(mm(0)).hasSameHashCodeAs(mm(0));
             assertThat(1 / zero.value()).isEqualTo(Double.POSITIVE_INFINITY);
             assertThat(1 / zero.libraryValue()).isEqualTo(Double.POSITIVE_INFINITY);

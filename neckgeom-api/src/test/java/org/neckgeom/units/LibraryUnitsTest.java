@@ -66,7 +66,9 @@ class LibraryUnitsTest {
 
     @Test
     void refusals_areOneSentenceInTheUnitGiven() {
-        refused(() -> LibraryUnits.mmPositive(mm(-3), "fence wall"), "fence wall must be more than 0 mm, but was -3 mm");
+        refused(
+                () -> LibraryUnits.mmPositive(mm(-3), "fence wall"),
+                "fence wall must be more than 0 mm, but was -3 mm");
         refused(
                 () -> LibraryUnits.mmPositive(inch(0.0), "fence wall"),
                 "fence wall must be more than 0 in, but was 0 in");
@@ -155,7 +157,9 @@ class LibraryUnitsTest {
                 assertThat(LibraryUnits.notNegative(given, unit, "x"))
                         .as("%s", given)
                         .isEqualTo(mm);
-                assertThat(LibraryUnits.mm(given.negated(), "x")).as("-%s", given).isEqualTo(-mm);
+                assertThat(LibraryUnits.mm(given.negated(), "x"))
+                        .as("-%s", given)
+                        .isEqualTo(-mm);
                 assertThatThrownBy(() -> LibraryUnits.mmPositive(given.negated(), "x"))
                         .hasMessageContaining("x must be more than 0");
                 assertThatThrownBy(() -> LibraryUnits.mmNotNegative(given.negated(), "x"))
@@ -165,7 +169,9 @@ class LibraryUnitsTest {
         for (double libraryValue : outside) {
             Amount<Length> given = Amount.ofLibrary(libraryValue, ShopUnit.MILLIMETRE);
 
-            assertThatThrownBy(() -> LibraryUnits.mm(given, "x")).as("%s", libraryValue).hasMessageContaining("in size");
+            assertThatThrownBy(() -> LibraryUnits.mm(given, "x"))
+                    .as("%s", libraryValue)
+                    .hasMessageContaining("in size");
             assertThatThrownBy(() -> LibraryUnits.mm(given.negated(), "x")).hasMessageContaining("in size");
             assertThatThrownBy(() -> LibraryUnits.mmPositive(given, "x")).hasMessageContaining("in size");
             assertThatThrownBy(() -> LibraryUnits.mmNotNegative(given, "x")).hasMessageContaining("in size");

@@ -76,7 +76,8 @@ class LosslessTest {
         assertThat(ShopUnit.named(unit.toString())).isSameAs(unit);
         double zero = unit.kind() == (Class<?>) Temperature.class ? 273.15 : 0;
         double libraryValue = inSi(unit.libraryValue().ucum()) - zero;
-        assertThat(unit.toLibrary(1) * libraryValue + zero).isCloseTo(Double.parseDouble(parts[2]), withinPercentage(1e-12));
+        assertThat(unit.toLibrary(1) * libraryValue + zero)
+                .isCloseTo(Double.parseDouble(parts[2]), withinPercentage(1e-12));
     }
 
     private static double inSi(String code) throws IOException {

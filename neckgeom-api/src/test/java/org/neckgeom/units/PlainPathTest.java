@@ -14,12 +14,12 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.neckgeom.neck.BackProfile;
-import org.neckgeom.neck.Fingerboard;
-import org.neckgeom.neck.Neck;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Verdict;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Fingerboard;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.shop.TrialCut;
 import tech.units.indriya.quantity.Quantities;
 

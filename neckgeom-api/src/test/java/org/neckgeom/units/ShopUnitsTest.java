@@ -368,6 +368,7 @@ class ShopUnitsTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageStartingWith("\"" + text + "\" cannot be read as a length; write it like ");
         assertThat(ShopUnits.length("0e-99999999 mm").libraryValue()).isZero();
-        assertThat(ShopUnits.length("0." + "0".repeat(30) + " mm").libraryValue()).isZero();
+        assertThat(ShopUnits.length("0." + "0".repeat(30) + " mm").libraryValue())
+                .isZero();
     }
 }

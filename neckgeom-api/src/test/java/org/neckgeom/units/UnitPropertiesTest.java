@@ -38,7 +38,9 @@ class UnitPropertiesTest {
 
             Amount<Length> back = a.in(unit()).in(a.unit());
 
-            assertThat(back.libraryValue()).as("seed %d, case %d, %s", SEED, i, a).isEqualTo(a.libraryValue());
+            assertThat(back.libraryValue())
+                    .as("seed %d, case %d, %s", SEED, i, a)
+                    .isEqualTo(a.libraryValue());
         }
     }
 

@@ -8,8 +8,8 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.kernel.NeckSetKernel;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * The fingerboard's section at one station, such as 40 mm wide, 6 mm thick in the middle and 5.5 mm at the edge.

@@ -5,13 +5,13 @@ import java.util.Objects;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.neck.Neck;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.kernel.NeckSetKernel;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LibraryUnits;
 

@@ -5,14 +5,14 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
-import org.neckgeom.neck.Neck;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -60,8 +60,8 @@ public final class FallAway extends ValueAnswer {
                     "fingerboard.fall-away begins at the body joint, fret " + neck.bodyAtFret()
                             + ", but there is no fret past it: leave it out, or give more frets");
         }
-        return drop.map(
-                low -> new FallAway(neck.bodyJointMm(), neck.scale().fretMm(neck.frets()), low.libraryValue(), neck.style()));
+        return drop.map(low ->
+                new FallAway(neck.bodyJointMm(), neck.scale().fretMm(neck.frets()), low.libraryValue(), neck.style()));
     }
 
     /** {@return the station at which it begins; 0 or more} */

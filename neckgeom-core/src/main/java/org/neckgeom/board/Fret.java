@@ -7,8 +7,8 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.form.LeanAnswer;
 import org.neckgeom.kernel.FretKernel;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /** A fret position, such as fret 12 at {@code 280.000 mm} from the nut. Immutable. */
 public final class Fret extends LeanAnswer {

@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.neck.Neck;
-import org.neckgeom.neck.Scale;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.LeanAnswer;
 import org.neckgeom.kernel.FretKernel;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.Scale;
 import org.neckgeom.units.LibraryUnits;
 
 /**

@@ -6,11 +6,11 @@ import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
-import org.neckgeom.neck.Neck;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LibraryUnits;
 
@@ -46,8 +46,7 @@ public final class StringOverhang extends ValueAnswer {
     private final double length;
     private final @Nullable FannedFrets fan;
 
-    private StringOverhang(
-            Neck neck, StringPlaces nut, StringPlaces saddle, double length, @Nullable FannedFrets fan) {
+    private StringOverhang(Neck neck, StringPlaces nut, StringPlaces saddle, double length, @Nullable FannedFrets fan) {
         super(FORM, neck.style());
         this.neck = neck;
         this.nut = nut;

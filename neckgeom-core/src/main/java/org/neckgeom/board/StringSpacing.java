@@ -6,16 +6,16 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.neck.Across;
-import org.neckgeom.neck.Neck;
-import org.neckgeom.neck.StringSet;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.neck.Across;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.StringSet;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * String spacing: strings or courses (pairs) across a width, such as six between edges 44.5 mm apart, 3 mm in from

@@ -128,7 +128,8 @@ public final class Allocation<Q extends Quantity<Q>> extends ValueAnswer {
      */
     public static <Q extends Quantity<Q>> Allocation<Q> of(
             Budget<Q> budget, Limits<Q> limits, Quantity<Dimensionless> probability, Map<String, Double> efforts) {
-        List<UncertaintyComponent> all = Objects.requireNonNull(budget, "budget").contributors();
+        List<UncertaintyComponent> all =
+                Objects.requireNonNull(budget, "budget").contributors();
         double p = LibraryUnits.probability(probability, "probability");
         double[] k = new double[all.size()];
         Arrays.fill(k, 1.0);

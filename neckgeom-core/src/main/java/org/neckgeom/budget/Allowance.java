@@ -9,8 +9,8 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
-import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.measure.Limits;
 import org.neckgeom.text.Numbers;
 
 /**
@@ -41,7 +41,8 @@ public final class Allowance<Q extends Quantity<Q>> extends ValueAnswer {
     private final Limits<Q> limits;
     private final double probability;
 
-    private Allowance(String name, double factor, List<UncertaintyComponent> allowed, Limits<Q> limits, double probability) {
+    private Allowance(
+            String name, double factor, List<UncertaintyComponent> allowed, Limits<Q> limits, double probability) {
         super(FORM, Shown.style(limits.unit(), allowed.stream().map(UncertaintyComponent::spread)));
         this.name = name;
         this.factor = factor;

@@ -15,13 +15,13 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Words;
-import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -266,7 +266,8 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
                         "that of " + pair.one() + " and " + pair.other() + " was given twice");
             }
             for (String name : List.of(pair.one(), pair.other())) {
-                UncertaintyComponent one = contributors.get(find(name).iterator().next());
+                UncertaintyComponent one =
+                        contributors.get(find(name).iterator().next());
                 if (!one.name().equals(name)) {
                     throw Refusal.of(
                             "\"" + name + "\"",

@@ -34,7 +34,8 @@ public final class BudgetKeys {
 
     private static final Table<UncertaintyComponent> CONTRIBUTOR =
             Table.of("", "a component of a budget", BudgetKeys::contributor, BudgetKeys::values);
-    private static final Key<UncertaintyComponent, String> NAME = CONTRIBUTOR.needed("name", Types.TEXT, "of the component");
+    private static final Key<UncertaintyComponent, String> NAME =
+            CONTRIBUTOR.needed("name", Types.TEXT, "of the component");
     private static final Key<UncertaintyComponent, String> STEP =
             CONTRIBUTOR.needed("step", Types.TEXT, "of the work that it comes from");
     private static final Key<UncertaintyComponent, Double> SENSITIVITY = CONTRIBUTOR.needed(
@@ -54,7 +55,8 @@ public final class BudgetKeys {
 
     private BudgetKeys() {}
 
-    private static <Q extends Quantity<Q>> Types.Case<ErrorDistribution<?>> spread(QuantityType<Q> type, ShopUnit<Q> unit) {
+    private static <Q extends Quantity<Q>> Types.Case<ErrorDistribution<?>> spread(
+            QuantityType<Q> type, ShopUnit<Q> unit) {
         Type<ErrorDistribution<Q>> group = Types.group(SpreadKeys.of(type.atLeast(Amount.ofLibrary(0, unit)), type));
         return Types.caseOf(group, spread -> spread.unit().kind() == (Class<?>) unit.kind());
     }

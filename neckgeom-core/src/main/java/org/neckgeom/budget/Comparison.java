@@ -59,8 +59,8 @@ public final class Comparison<Q extends Quantity<Q>> extends ValueAnswer {
         this.unit = unit;
         Interval<Q> one = firstOrder.interval(COVERAGE);
         Interval<Q> two = trials.interval(COVERAGE);
-        this.difference =
-                Math.max(Math.abs(one.libraryLow() - two.libraryLow()), Math.abs(one.libraryHigh() - two.libraryHigh()));
+        this.difference = Math.max(
+                Math.abs(one.libraryLow() - two.libraryLow()), Math.abs(one.libraryHigh() - two.libraryHigh()));
         this.tolerance = new AdaptiveRun(COVERAGE.libraryValue(), digits)
                 .tolerance(trials.standardDeviation().libraryValue());
     }

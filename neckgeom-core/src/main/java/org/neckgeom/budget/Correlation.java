@@ -138,7 +138,8 @@ public record Correlation(String one, String other, double coefficient) implemen
         return root;
     }
 
-    private static double between(UncertaintyComponent one, UncertaintyComponent other, List<Correlation> correlations) {
+    private static double between(
+            UncertaintyComponent one, UncertaintyComponent other, List<Correlation> correlations) {
         return correlations.stream()
                 .filter(pair -> pair.isOf(one.name()) && pair.isOf(other.name()))
                 .mapToDouble(Correlation::coefficient)

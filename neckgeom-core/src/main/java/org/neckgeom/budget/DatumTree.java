@@ -18,13 +18,13 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
-import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.measure.Estimate;
 import org.neckgeom.text.Nearest;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * A datum tree (registration): which feature is located from which, and how well; it grows from the blank, such as
@@ -287,7 +287,8 @@ public final class DatumTree extends ValueAnswer {
 
     private void add(List<UncertaintyComponent> all, Direction direction, String name, double sign, double x) {
         for (Term term : place(direction, name).terms()) {
-            all.add(new UncertaintyComponent(term.name(), name, sign * (term.atZero() + term.slope() * x), term.spread()));
+            all.add(new UncertaintyComponent(
+                    term.name(), name, sign * (term.atZero() + term.slope() * x), term.spread()));
         }
     }
 

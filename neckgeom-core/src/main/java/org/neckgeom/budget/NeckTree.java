@@ -6,15 +6,15 @@ import java.util.Objects;
 import java.util.TreeMap;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.neck.Heel;
-import org.neckgeom.neck.Neck;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
+import org.neckgeom.neck.Heel;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * The usual neck's registration, ready made, and the budgets a maker asks of it first. Immutable.

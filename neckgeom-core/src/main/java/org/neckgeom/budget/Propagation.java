@@ -11,8 +11,8 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
-import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.measure.Estimate;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LibraryUnits;
@@ -222,7 +222,9 @@ public final class Propagation<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     private static <E extends Quantity<E>> ErrorDistribution<E> centred(ErrorDistribution<E> spread) {
-        return spread.libraryMean() == 0.0 ? spread : spread.shifted(Amount.ofLibrary(-spread.libraryMean(), spread.unit()));
+        return spread.libraryMean() == 0.0
+                ? spread
+                : spread.shifted(Amount.ofLibrary(-spread.libraryMean(), spread.unit()));
     }
 
     /** {@return the first-order result: value at the means, combined standard uncertainty, degrees of freedom} */

@@ -10,8 +10,8 @@ import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -110,7 +110,8 @@ public final class ResultDistribution<Q extends Quantity<Q>> extends ValueAnswer
      * @param limits what is allowed
      */
     public double chance(Limits<Q> limits) {
-        return law.between(Objects.requireNonNull(limits, "limits").libraryLower() - mean, limits.libraryUpper() - mean);
+        return law.between(
+                Objects.requireNonNull(limits, "limits").libraryLower() - mean, limits.libraryUpper() - mean);
     }
 
     /**

@@ -15,8 +15,8 @@ import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -106,7 +106,8 @@ public final class Simulated<Q extends Quantity<Q>> extends ValueAnswer {
 
     /** {@return the result as an estimate: mean and standard deviation of the trials} */
     public Estimate<Q> estimate() {
-        return Estimate.ofLibrary(reference + tally.mean(), Math.sqrt(tally.variance()), Double.POSITIVE_INFINITY, unit);
+        return Estimate.ofLibrary(
+                reference + tally.mean(), Math.sqrt(tally.variance()), Double.POSITIVE_INFINITY, unit);
     }
 
     /**

@@ -19,9 +19,11 @@ import org.neckgeom.units.LengthStyle;
  * @param sensitivity the sensitivity coefficient: change of the result per unit of this input, both in library units
  * @param spread the distribution of the error, in its own kind of quantity
  */
-public record UncertaintyComponent(String name, String step, double sensitivity, ErrorDistribution<?> spread) implements Answer {
+public record UncertaintyComponent(String name, String step, double sensitivity, ErrorDistribution<?> spread)
+        implements Answer {
 
-    static final Form<UncertaintyComponent> FORM = Shown.withSpread(Form.<UncertaintyComponent>of("contributor"), UncertaintyComponent::spread)
+    static final Form<UncertaintyComponent> FORM = Shown.withSpread(
+                    Form.<UncertaintyComponent>of("contributor"), UncertaintyComponent::spread)
             .fact("name", Kind.NAME, "in the budget", UncertaintyComponent::name)
             .fact("step", Kind.NAME, "of work that it comes from", UncertaintyComponent::step)
             .fact(
@@ -111,7 +113,8 @@ public record UncertaintyComponent(String name, String step, double sensitivity,
     }
 
     /** Adds draws of a spread less its mean, times a factor; few degrees of freedom as Student's law where asked. */
-    static void drawSpread(ErrorDistribution<?> spread, double factor, boolean student, Draws draws, double[] out, int n) {
+    static void drawSpread(
+            ErrorDistribution<?> spread, double factor, boolean student, Draws draws, double[] out, int n) {
         double scale = Math.abs(factor) * spread.libraryScale();
         switch (spread.law()) {
             case NORMAL -> {

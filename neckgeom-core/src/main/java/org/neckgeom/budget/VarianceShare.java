@@ -18,7 +18,11 @@ public final class VarianceShare<Q extends Quantity<Q>> extends ValueAnswer {
     static final Form<VarianceShare<?>> FORM = Form.<VarianceShare<?>>of("share")
             .fact("name", Kind.NAME, "of the contributor or the step", VarianceShare::name)
             .fact("varianceShare", Kind.RATIO, "of the variance, 0 to 1", VarianceShare::fraction)
-            .fact("contribution", Kind.AMOUNT, "standard deviation it brings into the result", VarianceShare::contribution)
+            .fact(
+                    "contribution",
+                    Kind.AMOUNT,
+                    "standard deviation it brings into the result",
+                    VarianceShare::contribution)
             .finds("share", "{name}: {varianceShare:percent 1} of the variance, {contribution:own fine digits 2}");
 
     private final String name;

@@ -58,8 +58,8 @@ public final class VarianceShares<Q extends Quantity<Q>> extends ValueAnswer {
         }
         List<VarianceShare<Q>> list = new ArrayList<>();
         double total = all;
-        squares.forEach((name, square) -> list.add(
-                new VarianceShare<>(name, total > 0.0 ? square / total : 0.0, Amount.ofLibrary(Math.sqrt(square), unit))));
+        squares.forEach((name, square) -> list.add(new VarianceShare<>(
+                name, total > 0.0 ? square / total : 0.0, Amount.ofLibrary(Math.sqrt(square), unit))));
         list.sort(Comparator.comparingDouble(
                 (VarianceShare<Q> share) -> -share.contribution().libraryValue()));
         return new VarianceShares<>(title, List.copyOf(list), unit);

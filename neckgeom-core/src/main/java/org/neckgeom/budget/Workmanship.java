@@ -70,7 +70,8 @@ public final class Workmanship extends Noun<Workmanship> {
         super(values);
     }
 
-    private static Key<Workmanship, ErrorDistribution<Length>> step(String name, ErrorDistribution<Length> usual, String meaning) {
+    private static Key<Workmanship, ErrorDistribution<Length>> step(
+            String name, ErrorDistribution<Length> usual, String meaning) {
         return TABLE.usual(name, Types.group(STEP), usual, meaning);
     }
 

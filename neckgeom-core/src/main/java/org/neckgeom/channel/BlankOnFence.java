@@ -8,17 +8,17 @@ import java.util.stream.DoubleStream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
-import org.neckgeom.neck.Channel;
-import org.neckgeom.neck.Head;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Head;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.stock.Blank;
-import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * A neck blank on the fence: its edges, the fence, a strip between them, a head that is on already. Immutable.

@@ -16,8 +16,8 @@ import org.neckgeom.shop.TestPiece;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -64,7 +64,11 @@ public final class Centring implements Answer {
     private final boolean fromTheEdge;
 
     private Centring(
-            double offsetMm, double uncertaintyMm, SlotOffset.Background background, TrialCut trial, boolean fromTheEdge) {
+            double offsetMm,
+            double uncertaintyMm,
+            SlotOffset.Background background,
+            TrialCut trial,
+            boolean fromTheEdge) {
         this.offsetMm = offsetMm;
         this.uncertaintyMm = uncertaintyMm;
         this.background = background;
@@ -257,12 +261,14 @@ public final class Centring implements Answer {
             Centring seen = of(trial);
             Estimate<Length> w = trial.piece().get();
             return known(
-                    seen.offsetMm + w.libraryValue() / 2, StrictMath.hypot(seen.uncertaintyMm, w.libraryUncertainty() / 2));
+                    seen.offsetMm + w.libraryValue() / 2,
+                    StrictMath.hypot(seen.uncertaintyMm, w.libraryUncertainty() / 2));
         }
         Estimate<Length> a = trial.fenceWall();
         Estimate<Length> d = trial.slot().orElseThrow();
         return known(
-                a.libraryValue() + d.libraryValue() / 2, StrictMath.hypot(a.libraryUncertainty(), d.libraryUncertainty() / 2));
+                a.libraryValue() + d.libraryValue() / 2,
+                StrictMath.hypot(a.libraryUncertainty(), d.libraryUncertainty() / 2));
     }
 
     private static Estimate<Length> known(double mm, double uncertaintyMm) {

@@ -17,8 +17,8 @@ import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.DecisionRule;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.TrialCut;
-import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * Centring rounds (iterations): trial cuts and fence moves in the order they were made, and the decision that follows

@@ -13,8 +13,8 @@ import org.neckgeom.measure.Estimate;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * A fence move (adjustment): its distance and its direction, such as {@code fence away from the cutter by 0.710 mm}.

@@ -3,15 +3,15 @@ package org.neckgeom.channel;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.neck.Head;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.neck.Head;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * A neck at the fence whose head is already on and in the way: what has to stand between shaft and fence, what happens

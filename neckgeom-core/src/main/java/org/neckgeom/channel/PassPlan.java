@@ -9,8 +9,8 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * The passes of a slot in order, each with the gauge-block (slip gauge) step that sets the cutter for it, such as
@@ -100,8 +100,9 @@ public final class PassPlan extends ValueAnswer {
      */
     public CreepCheck creepCheck(Quantity<Length> uncertainty) {
         double u = LibraryUnits.mmPositive(uncertainty, "depth gauge repeatability");
-        double[] set =
-                passes.stream().mapToDouble(pass -> pass.height().libraryValue()).toArray();
+        double[] set = passes.stream()
+                .mapToDouble(pass -> pass.height().libraryValue())
+                .toArray();
         return new CreepCheck(set, u, List.of(), style());
     }
 

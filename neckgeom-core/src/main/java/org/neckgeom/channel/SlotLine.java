@@ -9,8 +9,8 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -75,7 +75,8 @@ public final class SlotLine extends ValueAnswer {
      * @param end second station, more than the first
      * @throws IllegalArgumentException if the second station is not beyond the first
      */
-    public static SlotLine of(SlotOffset startOffset, Quantity<Length> start, SlotOffset endOffset, Quantity<Length> end) {
+    public static SlotLine of(
+            SlotOffset startOffset, Quantity<Length> start, SlotOffset endOffset, Quantity<Length> end) {
         double x0 = LibraryUnits.mm(start, "first station");
         double x1 = LibraryUnits.mm(end, "second station");
         if (!(x1 > x0)) {

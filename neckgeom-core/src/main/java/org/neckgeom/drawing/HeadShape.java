@@ -3,11 +3,11 @@ package org.neckgeom.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import org.neckgeom.board.FannedFrets;
-import org.neckgeom.neck.Head;
-import org.neckgeom.neck.TunerPost;
-import org.neckgeom.neck.Neck;
 import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.SlantedScarf;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.TunerPost;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 

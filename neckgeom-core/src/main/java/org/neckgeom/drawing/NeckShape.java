@@ -8,11 +8,11 @@ import java.util.stream.IntStream;
 import org.neckgeom.board.FannedFrets;
 import org.neckgeom.board.StringPlaces;
 import org.neckgeom.board.StringSpacing;
+import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.JointPlace;
 import org.neckgeom.neck.Neck;
-import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.solid.BackShape;
 
 /**
@@ -94,7 +94,8 @@ public final class NeckShape {
     public List<Point> fretLine(int n) {
         double x = fret(n);
         double bass = fan().map(fan -> fan.onBassEdge(n, design).libraryValue()).orElse(x);
-        double treble = fan().map(fan -> fan.onTrebleEdge(n, design).libraryValue()).orElse(x);
+        double treble =
+                fan().map(fan -> fan.onTrebleEdge(n, design).libraryValue()).orElse(x);
         return List.of(new Point(bass, -halfWidth(bass)), new Point(treble, halfWidth(treble)));
     }
 
@@ -110,9 +111,10 @@ public final class NeckShape {
     }
 
     private List<List<Point>> strings(StringPlaces atNut, StringPlaces atSaddle) {
-        double nutLine = fan().map(fan -> StrictMath.tan(fan.slant(0).libraryValue())).orElse(0.0);
-        double saddleLine =
-                fan().map(fan -> StrictMath.tan(fan.saddleSlant().libraryValue())).orElse(0.0);
+        double nutLine =
+                fan().map(fan -> StrictMath.tan(fan.slant(0).libraryValue())).orElse(0.0);
+        double saddleLine = fan().map(fan -> StrictMath.tan(fan.saddleSlant().libraryValue()))
+                .orElse(0.0);
         List<Point> last = fretLine(design.frets() + 1);
         double endLine = (last.get(1).u() - last.get(0).u())
                 / (last.get(1).v() - last.get(0).v());

@@ -7,8 +7,8 @@ import java.util.TreeSet;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.solid.BackShape;
-import org.neckgeom.solid.WoodAt;
 import org.neckgeom.solid.FloorThickness;
+import org.neckgeom.solid.WoodAt;
 import org.neckgeom.units.ShopUnits;
 
 /** The stations of a neck that tables list and sections are drawn at, with the result of the plan's own check. */

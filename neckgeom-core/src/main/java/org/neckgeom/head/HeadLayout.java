@@ -8,13 +8,13 @@ import javax.measure.quantity.Angle;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import org.neckgeom.board.StringPlaces;
-import org.neckgeom.neck.Head;
-import org.neckgeom.neck.TunerPost;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Limits;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.TunerPost;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LibraryUnits;
 
@@ -190,8 +190,7 @@ public final class HeadLayout extends ValueAnswer {
             double aside = post.alongMm() * sin + post.asideMm() * cos;
             all.add(
                     slant == 0
-                            ? BreakAngle.ofMm(
-                                    head.pitchRad(), along, post.aboveMm(), height, aside - slots[i], style())
+                            ? BreakAngle.ofMm(head.pitchRad(), along, post.aboveMm(), height, aside - slots[i], style())
                             : overSlantedNut(along, aside, post.aboveMm(), height, slots[i]));
         }
         return List.copyOf(all);

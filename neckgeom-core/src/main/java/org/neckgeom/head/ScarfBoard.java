@@ -3,11 +3,11 @@ package org.neckgeom.head;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.neck.JointPlace;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.neck.JointPlace;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LibraryUnits;
 

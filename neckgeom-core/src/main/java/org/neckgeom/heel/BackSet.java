@@ -5,11 +5,6 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
-import org.neckgeom.neck.Dome;
-import org.neckgeom.neck.Heel;
-import org.neckgeom.neck.Neck;
-import org.neckgeom.neck.NeckSet;
-import org.neckgeom.neck.Scale;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
@@ -17,9 +12,14 @@ import org.neckgeom.form.LeanAnswer;
 import org.neckgeom.kernel.FretKernel;
 import org.neckgeom.kernel.NeckSetKernel;
 import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.neck.Dome;
+import org.neckgeom.neck.Heel;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.NeckSet;
+import org.neckgeom.neck.Scale;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnits;
 
 /**

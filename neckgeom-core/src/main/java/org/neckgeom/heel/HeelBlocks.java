@@ -7,8 +7,8 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * Heel blocks (stacked heel, laminated heel): the height of the heel and the blocks glued for it, such as 94.2 mm from
@@ -75,7 +75,8 @@ public final class HeelBlocks extends ValueAnswer {
      */
     public static HeelBlocks of(Quantity<Length> bodyDepth, Quantity<Length> shaft) {
         double t = LibraryUnits.mmPositive(shaft, "shaft thickness");
-        return new HeelBlocks(LibraryUnits.mmPositive(bodyDepth, "body depth"), 0, 0, 0, t, t, LengthStyle.of(bodyDepth));
+        return new HeelBlocks(
+                LibraryUnits.mmPositive(bodyDepth, "body depth"), 0, 0, 0, t, t, LengthStyle.of(bodyDepth));
     }
 
     /**
@@ -84,7 +85,8 @@ public final class HeelBlocks extends ValueAnswer {
      * @param height of the glue face over the top at the joint, 0 or more
      */
     public HeelBlocks overstand(Quantity<Length> height) {
-        return new HeelBlocks(depth, LibraryUnits.mmNotNegative(height, "overstand"), angle, lean, shaft, block, style());
+        return new HeelBlocks(
+                depth, LibraryUnits.mmNotNegative(height, "overstand"), angle, lean, shaft, block, style());
     }
 
     /**

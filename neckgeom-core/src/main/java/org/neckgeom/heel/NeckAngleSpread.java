@@ -9,8 +9,8 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.kernel.SpreadLaw;
-import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.measure.Interval;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
@@ -52,7 +52,8 @@ public final class NeckAngleSpread extends ValueAnswer {
     public Interval<Angle> interval(Quantity<Dimensionless> coverage) {
         double left = (1 - LibraryUnits.probability(coverage, "coverage")) / 2;
         SpreadLaw law = new SpreadLaw(rise);
-        return Interval.ofLibrary(angle.rad(law.passedWith(1 - left)), angle.rad(law.passedWith(left)), ShopUnit.DEGREE);
+        return Interval.ofLibrary(
+                angle.rad(law.passedWith(1 - left)), angle.rad(law.passedWith(left)), ShopUnit.DEGREE);
     }
 
     /**

@@ -6,8 +6,8 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * The shim (wedge) under a neck in a neck pocket, such as 0.30 mm for 1.2 mm at the bridge. Immutable.
@@ -58,7 +58,8 @@ public final class NeckPocketShim extends ValueAnswer {
                     "less than " + angle.style().brief(angle.reachMm()) + " to the saddle",
                     pocketLength);
         }
-        return new NeckPocketShim(pocket, LibraryUnits.mm(change, "change at the bridge"), angle.reachMm(), angle.style());
+        return new NeckPocketShim(
+                pocket, LibraryUnits.mm(change, "change at the bridge"), angle.reachMm(), angle.style());
     }
 
     /** {@return the shim's thickness; 0 or more} */

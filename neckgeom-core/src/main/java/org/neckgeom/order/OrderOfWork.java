@@ -9,11 +9,11 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.neckgeom.neck.Neck;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.text.Names;
 import org.neckgeom.units.LengthStyle;
 

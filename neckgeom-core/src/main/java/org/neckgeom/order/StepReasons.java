@@ -69,7 +69,8 @@ final class StepReasons {
                 kind == Kind.NEVER || blamed.isEmpty() ? List.of() : OrderSearch.forcing(work, blamed, order[k], c);
         Optional<String> name =
                 other < 0 ? Optional.empty() : Optional.of(operation(other).name());
-        return Conflict.of(kind, operation.name(), name, condition, operation.reason(condition), forcing, remedies(k, c));
+        return Conflict.of(
+                kind, operation.name(), name, condition, operation.reason(condition), forcing, remedies(k, c));
     }
 
     /** Returns the remedies for a condition, that one first which is taken at this step. */

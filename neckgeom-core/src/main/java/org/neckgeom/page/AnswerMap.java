@@ -67,7 +67,9 @@ final class AnswerMap {
         Map<String, Object> map = new LinkedHashMap<>();
         map.put("done", work.finished().stream().map(Operation::name).toList());
         map.put("steps", order.steps().stream().map(AnswerMap::step).toList());
-        map.put("clashes", order.clashes().list().stream().map(Conflict::toString).toList());
+        map.put(
+                "clashes",
+                order.clashes().list().stream().map(Conflict::toString).toList());
         return map;
     }
 

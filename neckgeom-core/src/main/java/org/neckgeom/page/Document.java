@@ -13,10 +13,10 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.BudgetKeys;
-import org.neckgeom.neck.Neck;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Json;
 import org.neckgeom.form.Tree;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.table.Spelling;
 import org.neckgeom.table.Table;
@@ -59,8 +59,7 @@ public final class Document<T> {
     public static final Document<NeckPlan> PLAN = new Document<>("neckgeom plan", NeckPlan.TABLE, AnswerMap::of);
 
     /** A design alone. */
-    public static final Document<Neck> DESIGN =
-            new Document<>("neckgeom design", Neck.TABLE, design -> Map.of());
+    public static final Document<Neck> DESIGN = new Document<>("neckgeom design", Neck.TABLE, design -> Map.of());
 
     /** A budget, with its standard deviation and its 95 % interval. */
     public static final Document<Budget<?>> BUDGET =

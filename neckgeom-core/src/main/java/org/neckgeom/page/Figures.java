@@ -3,12 +3,12 @@ package org.neckgeom.page;
 import java.util.ArrayList;
 import java.util.List;
 import javax.measure.quantity.Length;
-import org.neckgeom.neck.Heel;
 import org.neckgeom.drawing.NeckShape;
 import org.neckgeom.drawing.Shown;
 import org.neckgeom.drawing.Stations;
 import org.neckgeom.heel.BackSet;
 import org.neckgeom.heel.HeelCorners;
+import org.neckgeom.neck.Heel;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnits;
 

@@ -1,10 +1,10 @@
 package org.neckgeom.page;
 
 import java.util.List;
-import org.neckgeom.neck.Heel;
 import org.neckgeom.drawing.Point;
 import org.neckgeom.drawing.Shown;
 import org.neckgeom.heel.HeelCorners;
+import org.neckgeom.neck.Heel;
 
 /** The heel's mating face, seen from the body, with what comes off at its corners. */
 final class HeelDrawing {

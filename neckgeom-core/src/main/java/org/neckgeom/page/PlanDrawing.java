@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import org.neckgeom.neck.Channel;
-import org.neckgeom.neck.Neck;
 import org.neckgeom.drawing.HeadShape;
 import org.neckgeom.drawing.NeckShape;
 import org.neckgeom.drawing.Point;
 import org.neckgeom.drawing.Shown;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Neck;
 
 /** The neck from the strings' side, head up, bass to the left: taper, frets, strings, channel under the board. */
 final class PlanDrawing {

@@ -1,12 +1,12 @@
 package org.neckgeom.page;
 
 import java.util.List;
-import org.neckgeom.neck.Head;
-import org.neckgeom.neck.JointPlace;
 import org.neckgeom.drawing.NeckShape;
 import org.neckgeom.drawing.Point;
 import org.neckgeom.drawing.Shown;
 import org.neckgeom.head.ScarfJoint;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.JointPlace;
 
 /** The scarf joint from its side at its true angle, head to the left, its lines lettered. */
 final class ScarfDrawing {

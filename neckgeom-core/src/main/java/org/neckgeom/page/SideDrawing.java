@@ -3,15 +3,15 @@ package org.neckgeom.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.neckgeom.drawing.NeckShape;
+import org.neckgeom.drawing.Point;
+import org.neckgeom.drawing.Shown;
+import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.JointPlace;
 import org.neckgeom.neck.Neck;
-import org.neckgeom.drawing.NeckShape;
-import org.neckgeom.drawing.Point;
-import org.neckgeom.drawing.Shown;
-import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.text.Numbers;
 
 /** The neck from its side, head up, strings to the left: board, back, channel and rod, scarf, heel. */

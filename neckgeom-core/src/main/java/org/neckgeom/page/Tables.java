@@ -5,9 +5,9 @@ import java.util.List;
 import org.neckgeom.board.FannedFrets;
 import org.neckgeom.board.Fret;
 import org.neckgeom.board.FretTable;
-import org.neckgeom.neck.Neck;
 import org.neckgeom.drawing.Shown;
 import org.neckgeom.drawing.Stations;
+import org.neckgeom.neck.Neck;
 
 /** The tables of a sheet: heads and rows of text, lengths in the unit the heads name. */
 final class Tables {

@@ -6,8 +6,7 @@ final class Wording {
     static final String MACHINE_FIRST =
             "Common practice. The machine's own instructions, local rules and licensed practice come before it.";
 
-    static final String NOT_TO_SCALE =
-            "Do not measure on the drawings. Full-size templates are a file of their own.";
+    static final String NOT_TO_SCALE = "Do not measure on the drawings. Full-size templates are a file of their own.";
 
     static final String FRAME =
             "Stations run along the centreline from the fingerboard side of the nut, positive toward the body. Depths are"

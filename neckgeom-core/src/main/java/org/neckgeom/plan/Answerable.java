@@ -1,10 +1,10 @@
 package org.neckgeom.plan;
 
 import java.util.Objects;
-import org.neckgeom.neck.Neck;
 import org.neckgeom.fault.Fault;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.neck.Neck;
 
 /** What may have no answer although each part may be given: refused at the part that a maker would change. */
 final class Answerable {

@@ -7,22 +7,22 @@ import java.util.function.ToDoubleBiFunction;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.neckgeom.channel.SlotPlace;
+import org.neckgeom.form.Kind;
+import org.neckgeom.form.Statement;
+import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.measure.Estimate;
+import org.neckgeom.measure.Limits;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Neck;
-import org.neckgeom.form.Kind;
-import org.neckgeom.form.Statement;
-import org.neckgeom.measure.Estimate;
-import org.neckgeom.measure.Limits;
-import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.order.Operation;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.solid.BackCurve;
 import org.neckgeom.solid.BackShape;
 import org.neckgeom.solid.Facets;
-import org.neckgeom.solid.WoodAt;
 import org.neckgeom.solid.FloorProbability;
 import org.neckgeom.solid.FloorThickness;
+import org.neckgeom.solid.WoodAt;
 import org.neckgeom.solid.WoodSpreads;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
@@ -33,7 +33,8 @@ import org.neckgeom.units.ShopUnits;
 final class BackParts {
 
     private static final double CARVED_WITHIN_MM = 0.5;
-    private static final ErrorDistribution<Length> CARVED_BY_HAND = ErrorDistribution.rectangular(ShopUnits.mm(CARVED_WITHIN_MM));
+    private static final ErrorDistribution<Length> CARVED_BY_HAND =
+            ErrorDistribution.rectangular(ShopUnits.mm(CARVED_WITHIN_MM));
     private static final double ACCEPTED_CHANCE = 0.05;
     private static final double AT_THE_NUT_MM = 1e-5;
 
@@ -210,7 +211,8 @@ final class BackParts {
     }
 
     /** Which edge ran along the fence is not told, so of an uneven back the thinner way counts, where the ways differ. */
-    private static FloorThickness wood(NeckPlan plan, Channel channel, BackShape back, double offset, Amount<Angle> skew) {
+    private static FloorThickness wood(
+            NeckPlan plan, Channel channel, BackShape back, double offset, Amount<Angle> skew) {
         FloorThickness centred = FloorThickness.under(channel, back);
         List<FloorThickness> ways = new ArrayList<>();
         for (int way : new int[] {1, -1}) {

@@ -11,10 +11,10 @@ import org.neckgeom.board.FallAway;
 import org.neckgeom.board.FannedFrets;
 import org.neckgeom.board.StringOverhang;
 import org.neckgeom.board.StringSpacing;
-import org.neckgeom.neck.Fingerboard;
-import org.neckgeom.neck.Neck;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
+import org.neckgeom.neck.Fingerboard;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.units.Amount;
 

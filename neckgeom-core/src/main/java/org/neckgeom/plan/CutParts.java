@@ -6,17 +6,17 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import javax.measure.quantity.Length;
 import org.neckgeom.channel.Cautions;
-import org.neckgeom.channel.SlotOffset;
 import org.neckgeom.channel.SecondPass;
+import org.neckgeom.channel.SlotOffset;
 import org.neckgeom.channel.SlotPlace;
-import org.neckgeom.neck.Channel;
-import org.neckgeom.neck.Neck;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
 import org.neckgeom.measure.Decision;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Verdict;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.units.LengthStyle;
 
@@ -72,8 +72,9 @@ final class CutParts {
     private static PlanCheck centred(NeckPlan plan, Verdict<Length> verdict) {
         double spare = spareMm(plan);
         boolean outside = verdict.call() == Decision.OUTSIDE;
-        Outcome outcome =
-                verdict.call() == Decision.WITHIN ? Outcome.GOOD : outside && !(spare > 0) ? Outcome.STOP : Outcome.OPEN;
+        Outcome outcome = verdict.call() == Decision.WITHIN
+                ? Outcome.GOOD
+                : outside && !(spare > 0) ? Outcome.STOP : Outcome.OPEN;
         Statement next = !outside
                 ? outcome == Outcome.GOOD
                         ? plan.words("locate-on-the-channel", "Locate taper, heel and board on the channel.")

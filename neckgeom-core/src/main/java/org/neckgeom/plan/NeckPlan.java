@@ -20,19 +20,19 @@ import org.neckgeom.channel.PassPlan;
 import org.neckgeom.channel.RodSlot;
 import org.neckgeom.channel.SlotPlace;
 import org.neckgeom.channel.SlotStep;
-import org.neckgeom.channel.StopBlocks;
 import org.neckgeom.channel.SlotVerdict;
-import org.neckgeom.neck.Head;
-import org.neckgeom.neck.JointPlace;
-import org.neckgeom.neck.Neck;
+import org.neckgeom.channel.StopBlocks;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.BackSet;
 import org.neckgeom.heel.HeelCorners;
-import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.JointPlace;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.order.Operation;
 import org.neckgeom.order.OrderChanges;
 import org.neckgeom.order.OrderOfWork;
@@ -360,7 +360,8 @@ public final class NeckPlan {
 
     /** The floor of the nut's slots over the glue face: as high as board and frets, and what the strings clear them by. */
     Amount<Length> slotHeight() {
-        double frets = design().fingerboard().fretHeight().map(Amount::libraryValue).orElse(0.0);
+        double frets =
+                design().fingerboard().fretHeight().map(Amount::libraryValue).orElse(0.0);
         double atNut = design().neckSet().map(set -> set.atNut().libraryValue()).orElse(0.0);
         return style().amount(design().fingerboard().nutThicknessMm() + frets + atNut);
     }
@@ -463,7 +464,8 @@ public final class NeckPlan {
      * known now}
      */
     public Workmanship workmanship() {
-        return given.at(WORKMANSHIP).centring(ErrorDistribution.of(slotPlace().start().estimate()));
+        return given.at(WORKMANSHIP)
+                .centring(ErrorDistribution.of(slotPlace().start().estimate()));
     }
 
     /** {@return what has been read on the neck so far; nothing by default} */

@@ -1,8 +1,8 @@
 package org.neckgeom.plan;
 
-import org.neckgeom.neck.Head;
 import org.neckgeom.head.HeadLayout;
 import org.neckgeom.heel.HeelBlocks;
+import org.neckgeom.neck.Head;
 import org.neckgeom.order.Operation;
 import org.neckgeom.order.OrderOfWork;
 

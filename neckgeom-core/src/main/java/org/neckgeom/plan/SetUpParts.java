@@ -14,12 +14,9 @@ import org.neckgeom.channel.HeadInterference;
 import org.neckgeom.channel.PassPlan;
 import org.neckgeom.channel.Passes;
 import org.neckgeom.channel.RodSlot;
-import org.neckgeom.channel.StopBlocks;
 import org.neckgeom.channel.SlotVerdict;
 import org.neckgeom.channel.Spacer;
-import org.neckgeom.neck.Channel;
-import org.neckgeom.neck.Head;
-import org.neckgeom.neck.JointPlace;
+import org.neckgeom.channel.StopBlocks;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
@@ -27,6 +24,9 @@ import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.JointPlace;
 import org.neckgeom.order.Operation;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.shop.Fence;
@@ -269,7 +269,8 @@ final class SetUpParts {
     private static Optional<Statement> beyondTheFence(NeckPlan plan, StopBlocks stops) {
         double reach = plan.shop().fence().lengthMm() / 2;
         double farthest = Math.max(
-                stops.rear().fromCentre().libraryValue(), stops.front().fromCentre().libraryValue());
+                stops.rear().fromCentre().libraryValue(),
+                stops.front().fromCentre().libraryValue());
         if (!(farthest > reach)) {
             return Optional.empty();
         }

@@ -7,11 +7,6 @@ import javax.measure.quantity.Length;
 import org.neckgeom.board.FannedFrets;
 import org.neckgeom.board.Fret;
 import org.neckgeom.board.FretTable;
-import org.neckgeom.neck.Dovetail;
-import org.neckgeom.neck.Head;
-import org.neckgeom.neck.Heel;
-import org.neckgeom.neck.Neck;
-import org.neckgeom.neck.Tenon;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
 import org.neckgeom.head.ScarfBoard;
@@ -21,6 +16,11 @@ import org.neckgeom.heel.BackSet;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Verdict;
+import org.neckgeom.neck.Dovetail;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Heel;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.Tenon;
 import org.neckgeom.order.Operation;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.units.Amount;
@@ -275,7 +275,8 @@ final class ShapeParts {
     }
 
     private static PlanCheck projection(NeckPlan plan, Estimate<Length> high) {
-        double limit = plan.style() == LengthStyle.MILLIMETRES ? PROJECTION_MM : ShopUnit.THOU.toLibrary(PROJECTION_THOU);
+        double limit =
+                plan.style() == LengthStyle.MILLIMETRES ? PROJECTION_MM : ShopUnit.THOU.toLibrary(PROJECTION_THOU);
         Limits<Length> limits = Limits.within(plan.style().amount(limit));
         Outcome outcome = AsMade.outcome(Verdict.of(high, limits)) == Outcome.GOOD ? Outcome.GOOD : Outcome.OPEN;
         return PlanCheck.of(

@@ -2,14 +2,14 @@ package org.neckgeom.plan;
 
 import java.util.List;
 import java.util.Optional;
-import org.neckgeom.neck.Dovetail;
-import org.neckgeom.neck.Head;
-import org.neckgeom.neck.Heel;
-import org.neckgeom.neck.Neck;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
 import org.neckgeom.head.OnePieceHead;
 import org.neckgeom.heel.HeelBlocks;
+import org.neckgeom.neck.Dovetail;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Heel;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.solid.BackShape;
 import org.neckgeom.solid.BlankNeeds;

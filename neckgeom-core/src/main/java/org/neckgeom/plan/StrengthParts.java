@@ -3,13 +3,13 @@ package org.neckgeom.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.neckgeom.neck.Neck;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.order.Operation;
 import org.neckgeom.plan.PlanCheck.Outcome;
-import org.neckgeom.solid.WoodAt;
 import org.neckgeom.solid.FloorThickness;
+import org.neckgeom.solid.WoodAt;
 import org.neckgeom.strength.Bow;
 import org.neckgeom.strength.NeckWeather;
 import org.neckgeom.strength.Relief;
@@ -60,7 +60,8 @@ final class StrengthParts {
     /** What strings and rod do to the neck, where enough is known of it. */
     static Optional<Relief> bending(NeckPlan plan) {
         Neck made = plan.asMade().design();
-        return plan.design().isReadyForLoad() && FloorThickness.under(made).least().woodMm() > 0
+        return plan.design().isReadyForLoad()
+                        && FloorThickness.under(made).least().woodMm() > 0
                 ? Optional.of(Relief.of(made).heights(heights(plan)))
                 : Optional.empty();
     }

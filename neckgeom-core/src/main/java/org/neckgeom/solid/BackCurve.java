@@ -2,15 +2,15 @@ package org.neckgeom.solid;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.neck.BackProfile;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.neck.BackProfile;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * The curve of the neck's back at one station, such as 40 mm wide and 15.5 mm deep, rounded. Immutable.

@@ -6,16 +6,16 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.neck.BackProfile;
-import org.neckgeom.neck.Head;
-import org.neckgeom.neck.Neck;
-import org.neckgeom.neck.Scale;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.LeanAnswer;
-import org.neckgeom.units.LibraryUnits;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.Scale;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * The back (neck profile, neck shape) along the whole neck: the profile between its two frets, the volute at the head

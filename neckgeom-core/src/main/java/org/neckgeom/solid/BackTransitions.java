@@ -4,10 +4,10 @@ import java.util.Collections;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
+import org.neckgeom.kernel.NeckSetKernel;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.HeelTransition;
 import org.neckgeom.neck.Volute;
-import org.neckgeom.kernel.NeckSetKernel;
 
 /**
  * Depth that the two transitions of a back leave on beyond its profile, and what carving has made of it so far, on plain

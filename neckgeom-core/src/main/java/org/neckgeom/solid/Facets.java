@@ -6,8 +6,8 @@ import javax.measure.quantity.Angle;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
-import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * The facets (flats, chamfers) that precede the carving of a back at one station: one tangent flat to each side first,

@@ -20,7 +20,12 @@ public final class FloorProbability extends ValueAnswer {
             .phrase("percent", c -> c.probability > 0 && c.probability < 1e-3, "{probability:percent digits 2}")
             .phrase("percent", "{probability}")
             .finds("chance", "Probability of less than {limit:brief}: {percent}")
-            .row("least", "thinnest as designed", Kind.answer(WoodAt.Sentences.UNTITLED), "place", FloorProbability::least)
+            .row(
+                    "least",
+                    "thinnest as designed",
+                    Kind.answer(WoodAt.Sentences.UNTITLED),
+                    "place",
+                    FloorProbability::least)
             .fact("margin", Kind.MM, "of the thinnest place over the limit", c -> c.least.woodMm() - c.limit)
             .line("margin", "margin", "{margin:text}");
 

@@ -9,8 +9,6 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
-import org.neckgeom.neck.Channel;
-import org.neckgeom.neck.Neck;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
@@ -18,6 +16,8 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.kernel.SpreadLaw;
 import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.units.LibraryUnits;
 
 /**
@@ -35,7 +35,8 @@ import org.neckgeom.units.LibraryUnits;
 public final class FloorThickness extends ValueAnswer {
 
     private static final Form<FloorThickness> FORM = Form.<FloorThickness>of("wood-left")
-            .factIfAny("gap", Kind.answer(BackShape.Sentences.GAP), "where the neck has no section", FloorThickness::gap)
+            .factIfAny(
+                    "gap", Kind.answer(BackShape.Sentences.GAP), "where the neck has no section", FloorThickness::gap)
             .factIfAny(
                     "least",
                     Kind.answer(WoodAt.Sentences.FORM),
@@ -104,7 +105,8 @@ public final class FloorThickness extends ValueAnswer {
      * @param angle to the centreline, under 10 deg either way; positive when it runs to the treble side toward the body
      */
     public FloorThickness skewed(Quantity<Angle> angle) {
-        return new FloorThickness(channel, back, offset, LibraryUnits.radBetween(angle, -10, 10, "channel skew"), rounding);
+        return new FloorThickness(
+                channel, back, offset, LibraryUnits.radBetween(angle, -10, 10, "channel skew"), rounding);
     }
 
     /**

@@ -47,7 +47,8 @@ public final class WoodSpreads extends ValueAnswer {
                 .line(key, key, spreads -> !from.apply(spreads).equals(zero()), "{" + key + "}");
     }
 
-    private WoodSpreads(ErrorDistribution<Length> depth, ErrorDistribution<Length> offset, ErrorDistribution<Length> carving) {
+    private WoodSpreads(
+            ErrorDistribution<Length> depth, ErrorDistribution<Length> offset, ErrorDistribution<Length> carving) {
         super(
                 FORM,
                 LengthStyle.ofUnit(Stream.of(depth, offset, carving)

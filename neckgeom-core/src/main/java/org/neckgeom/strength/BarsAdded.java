@@ -86,7 +86,8 @@ public final class BarsAdded extends ValueAnswer {
 
     /** {@return how much relief the bars take away, the rod slack; relief without less relief with them} */
     public Amount<Length> difference() {
-        return without.style().amount(before.relief().libraryValue() - after.relief().libraryValue());
+        return without.style()
+                .amount(before.relief().libraryValue() - after.relief().libraryValue());
     }
 
     @Override

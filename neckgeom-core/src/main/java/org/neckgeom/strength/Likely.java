@@ -86,7 +86,11 @@ record Likely<Q extends Quantity<Q>>(double value, double low, double high, Shop
     private Map<String, Object> data(LengthStyle style) {
         ShopUnit<Q> shown = style.inTables().unitFor(unit);
         return data(
-                shown.fromLibrary(value), shown.fromLibrary(low), shown.fromLibrary(high), shown.toString(), shown.ucum());
+                shown.fromLibrary(value),
+                shown.fromLibrary(low),
+                shown.fromLibrary(high),
+                shown.toString(),
+                shown.ucum());
     }
 
     /** An end that is not there is left out. */

@@ -6,8 +6,8 @@ import java.util.Locale;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.neckgeom.neck.Channel;
 import org.neckgeom.fault.NoAnswer;
+import org.neckgeom.neck.Channel;
 
 /**
  * A neck as a beam from the nut to the body joint: fingerboard on top, wood below, the rod's channel a void with a strip

@@ -1,10 +1,10 @@
 package org.neckgeom.strength;
 
 import java.util.Optional;
-import org.neckgeom.neck.Neck;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.stock.Wood;
 
 /**

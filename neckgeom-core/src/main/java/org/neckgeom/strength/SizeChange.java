@@ -10,8 +10,8 @@ import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * The change of a size across the grain with the air, such as {@code -0.53 mm (-0.90 to -0.22 mm)}: negative when

@@ -68,7 +68,12 @@ public final class Stress extends ValueAnswer {
             .fact("inBoard", Likely.KIND, "greatest, without its sign", x -> x.board)
             .fact("inBoardAt", Kind.MM, "from the nut", x -> x.boardAt)
             .line("inBoard", "{boardWood} board", "{inBoard} at {inBoardAt:0|1} from the nut")
-            .row("boardShare", "", Kind.answer(VarianceShare.FORM), "borne", x -> VarianceShare.of(x.board, x.boardWood()))
+            .row(
+                    "boardShare",
+                    "",
+                    Kind.answer(VarianceShare.FORM),
+                    "borne",
+                    x -> VarianceShare.of(x.board, x.boardWood()))
             .note("estimate", "Estimate: clear straight grain, steady load. Runout, knots, short grain at the head,")
             .note("estimate", "the adjuster's pocket under pressure, and a fall are not in it.");
 

@@ -9,13 +9,13 @@ import java.util.function.ToDoubleFunction;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import org.jspecify.annotations.Nullable;
-import org.neckgeom.neck.Neck;
-import org.neckgeom.neck.TrussRod;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.stock.Wood;
-import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -57,7 +57,8 @@ record StrungNeck(
     /** The greatest force of the rod. */
     static final Kind<StrungNeck> ROD_LIMIT = Kind.answer(Form.<StrungNeck>of("rod-limit")
             .fact("force", Kind.libraryValue(ShopUnit.NEWTON), "at most", StrungNeck::limit)
-            .factIfAny("assumedStress", Kind.libraryValue(ShopUnit.MEGAPASCAL), "on its thread", StrungNeck::assumedStress)
+            .factIfAny(
+                    "assumedStress", Kind.libraryValue(ShopUnit.MEGAPASCAL), "on its thread", StrungNeck::assumedStress)
             .finds("assumed", "{force:0}, assumed: {assumedStress:0} on its thread")
             .finds("given", "{force:0}"));
 
@@ -86,7 +87,8 @@ record StrungNeck(
         if (rod == null || !rod.isAdjustable()) {
             return 0;
         }
-        double thread = rod.kind() == TrussRod.Kind.TWO_WAY ? Math.min(rod.widthMm(), rod.heightMm() / 2) : rod.heightMm();
+        double thread =
+                rod.kind() == TrussRod.Kind.TWO_WAY ? Math.min(rod.widthMm(), rod.heightMm() / 2) : rod.heightMm();
         return ROD_MPA * THREAD_CORE * Math.PI * thread * thread / 4;
     }
 

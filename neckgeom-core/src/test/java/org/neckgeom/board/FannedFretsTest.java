@@ -80,7 +80,8 @@ class FannedFretsTest {
             LineSegment bassEdge = new LineSegment(at(0, -22.5), at(half, -28.5));
             LineSegment trebleEdge = new LineSegment(at(0, 22.5), at(half, 28.5));
 
-            assertThat(FRETS.onBassEdge(n, neck).libraryValue()).isCloseTo(fret.lineIntersection(bassEdge).x, offset(1e-9));
+            assertThat(FRETS.onBassEdge(n, neck).libraryValue())
+                    .isCloseTo(fret.lineIntersection(bassEdge).x, offset(1e-9));
             assertThat(FRETS.onTrebleEdge(n, neck).libraryValue())
                     .isCloseTo(fret.lineIntersection(trebleEdge).x, offset(1e-9));
         }

@@ -7,8 +7,8 @@ import static org.neckgeom.units.ShopUnits.inch;
 import static org.neckgeom.units.ShopUnits.mm;
 
 import org.junit.jupiter.api.Test;
-import org.neckgeom.neck.Scale;
 import org.neckgeom.kernel.Table;
+import org.neckgeom.neck.Scale;
 
 class FretTableTest {
 

@@ -53,7 +53,8 @@ class StringSpacingTest {
         }
         assertThat(y[0]).isCloseTo(-19.25 + 0.027 * 25.4, offset(1e-12));
         // Common practice: first and last gap then differ by 0.5 to 0.75 mm.
-        double difference = places.gaps().get(4).libraryValue() - places.gaps().get(0).libraryValue();
+        double difference =
+                places.gaps().get(4).libraryValue() - places.gaps().get(0).libraryValue();
         assertThat(difference).isBetween(0.5, 0.95);
     }
 
@@ -83,7 +84,8 @@ class StringSpacingTest {
         assertThat(y).hasSize(8);
         assertThat(y[1] - y[0]).isCloseTo(1.6, offset(1e-12));
         assertThat(y[7] - y[6]).isCloseTo(1.6, offset(1e-12));
-        assertThat(places.gaps().get(1).libraryValue()).isCloseTo(places.gaps().get(5).libraryValue(), offset(1e-12));
+        assertThat(places.gaps().get(1).libraryValue())
+                .isCloseTo(places.gaps().get(5).libraryValue(), offset(1e-12));
         assertThat(y[0] - 0.5).isCloseTo(-13, offset(1e-12));
     }
 

@@ -14,10 +14,10 @@ import org.apache.commons.statistics.distribution.TrapezoidalDistribution;
 import org.apache.commons.statistics.distribution.TriangularDistribution;
 import org.apache.commons.statistics.distribution.UniformContinuousDistribution;
 import org.hipparchus.analysis.differentiation.Gradient;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 import org.neckgeom.validation.Check;
@@ -187,7 +187,10 @@ public final class BudgetChecks {
                 "probabilities of 136 chains of mixed parts", Source.MPMATH, "chains.csv", Status.EXACT, "");
         Check quantile = checks.check(
                 "quantiles of the same, off in probability", Source.MPMATH, "chains.csv", Status.EXACT, "");
-        chance.of("ResultDistribution.probabilityUpTo", "ResultDistribution.probabilityAbove", "ResultDistribution.chance");
+        chance.of(
+                "ResultDistribution.probabilityUpTo",
+                "ResultDistribution.probabilityAbove",
+                "ResultDistribution.chance");
         quantile.of("ResultDistribution.quantile", "ResultDistribution.densityPerLibraryUnit");
         for (ChainTable.Row row : ChainTable.rows()) {
             Parts parts = ChainTable.parts(row.parts());

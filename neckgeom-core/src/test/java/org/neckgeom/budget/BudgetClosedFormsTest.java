@@ -12,8 +12,8 @@ import java.util.function.DoubleUnaryOperator;
 import javax.measure.quantity.Length;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.measure.Limits;
 
 /** Budgets whose answers can be written down: normal parts, samples in a mixture, a rectangle under a normal law. */
 class BudgetClosedFormsTest {
@@ -171,7 +171,9 @@ class BudgetClosedFormsTest {
         double both = Math.hypot(u1, u2);
 
         Allocation<Length> shared = Allocation.of(
-                Budget.named("two").with("a", ErrorDistribution.normal(mm(u1))).with("b", ErrorDistribution.normal(mm(u2))),
+                Budget.named("two")
+                        .with("a", ErrorDistribution.normal(mm(u1)))
+                        .with("b", ErrorDistribution.normal(mm(u2))),
                 Limits.within(mm(0.3)),
                 percent(99));
 
@@ -186,7 +188,9 @@ class BudgetClosedFormsTest {
     @Test
     void allocation_givesDearPartsMoreRoom() {
         Allocation<Length> shared = Allocation.of(
-                Budget.named("two").with("a", ErrorDistribution.normal(mm(0.05))).with("b", ErrorDistribution.normal(mm(0.05))),
+                Budget.named("two")
+                        .with("a", ErrorDistribution.normal(mm(0.05)))
+                        .with("b", ErrorDistribution.normal(mm(0.05))),
                 Limits.within(mm(0.3)),
                 percent(99),
                 Map.of("a", 8.0));
@@ -200,8 +204,9 @@ class BudgetClosedFormsTest {
     /** The rest alone would need limits of z u: 0.196 mm, 0.096 mm more than they are. */
     @Test
     void allowance_saysByHowMuchTheRestOverspends() {
-        Budget<Length> two =
-                Budget.named("two").with("a", ErrorDistribution.normal(mm(0.05))).with("b", ErrorDistribution.normal(mm(0.1)));
+        Budget<Length> two = Budget.named("two")
+                .with("a", ErrorDistribution.normal(mm(0.05)))
+                .with("b", ErrorDistribution.normal(mm(0.1)));
 
         assertThat(Z_95 * 0.1 - 0.1).isCloseTo(0.096, within(1e-5));
         assertThatThrownBy(() -> two.allowance("a", Limits.within(mm(0.1)), percent(95)))

@@ -11,8 +11,8 @@ import java.util.SplittableRandom;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.measure.Limits;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 
@@ -42,7 +42,8 @@ class BudgetPropertiesTest {
     }
 
     private Budget<Length> budget(boolean bounded) {
-        Budget<Length> budget = Budget.named("random").with("first", ErrorDistribution.rectangular(mm(random.nextDouble(0.1, 1))));
+        Budget<Length> budget =
+                Budget.named("random").with("first", ErrorDistribution.rectangular(mm(random.nextDouble(0.1, 1))));
         for (int n = random.nextInt(5); n > 0; n--) {
             budget = budget.with("part " + n, random.nextDouble(-2, 2), spread(bounded));
         }

@@ -18,10 +18,10 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.numeric.NormalLaw;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
@@ -42,9 +42,15 @@ class BudgetTest {
     void rootSumSquare_agreesWithGumH1() {
         Budget<Dimensionless> block = Budget.of("length", ShopUnit.ONE)
                 .with("standard", ErrorDistribution.normal(one(25.0)).degreesOfFreedom(18.0))
-                .with("difference", ErrorDistribution.normal(one(9.6819419539677059562)).degreesOfFreedom(25.447250777362717705))
-                .with("expansion", ErrorDistribution.normal(one(2.8867873148698993362)).degreesOfFreedom(50.0))
-                .with("temperature", ErrorDistribution.normal(one(16.599027060501921183)).degreesOfFreedom(2.0));
+                .with(
+                        "difference",
+                        ErrorDistribution.normal(one(9.6819419539677059562)).degreesOfFreedom(25.447250777362717705))
+                .with(
+                        "expansion",
+                        ErrorDistribution.normal(one(2.8867873148698993362)).degreesOfFreedom(50.0))
+                .with(
+                        "temperature",
+                        ErrorDistribution.normal(one(16.599027060501921183)).degreesOfFreedom(2.0));
 
         Estimate<Dimensionless> sum = block.rootSumSquare();
 
@@ -210,7 +216,9 @@ class BudgetTest {
             Interval<Length> worst = budget.worstCase().range();
             Interval<Length> nearly = budget.distribution().interval(percent(99.9999));
             assertThat(worst.libraryLow()).as("seed 3, budget %s", i).isLessThanOrEqualTo(nearly.libraryLow() + 1e-12);
-            assertThat(worst.libraryHigh()).as("seed 3, budget %s", i).isGreaterThanOrEqualTo(nearly.libraryHigh() - 1e-12);
+            assertThat(worst.libraryHigh())
+                    .as("seed 3, budget %s", i)
+                    .isGreaterThanOrEqualTo(nearly.libraryHigh() - 1e-12);
             assertThat(Math.max(-worst.libraryLow(), worst.libraryHigh()))
                     .as("seed 3, budget %s", i)
                     .isGreaterThanOrEqualTo(budget.rootSumSquare().libraryUncertainty());
@@ -221,8 +229,9 @@ class BudgetTest {
     @Test
     void yield_ofSamplesCountsTheirNumber() {
         List<Amount<Length>> errors = List.of(mm(-0.1), mm(0.0), mm(0.0), mm(0.1));
-        Budget<Length> budget =
-                Budget.named("b").with("a", ErrorDistribution.samples(errors)).with("n", ErrorDistribution.normal(mm(0.05)));
+        Budget<Length> budget = Budget.named("b")
+                .with("a", ErrorDistribution.samples(errors))
+                .with("n", ErrorDistribution.normal(mm(0.05)));
 
         assertThat(budget.yield(Limits.within(mm(5))).standardUncertainty()).isLessThan(1e-12);
         assertThat(budget.yield(Limits.within(mm(0.1))).standardUncertainty()).isBetween(0.01, 0.4);
@@ -264,7 +273,8 @@ class BudgetTest {
         VarianceShares<Length> shares = SLOT.shares();
 
         assertThat(shares.list()).extracting(VarianceShare::name).containsExactly("fence", "blank", "depth gauge");
-        assertThat(shares.list().stream().mapToDouble(VarianceShare::fraction).sum()).isCloseTo(1.0, within(1e-15));
+        assertThat(shares.list().stream().mapToDouble(VarianceShare::fraction).sum())
+                .isCloseTo(1.0, within(1e-15));
         double all = 0.05 * 0.05 / 3.0 + 0.06 * 0.06 / 6.0 + 0.02 * 0.02;
         assertThat(shares.largest().fraction()).isCloseTo(0.05 * 0.05 / 3.0 / all, within(1e-14));
         assertThat(shares.of("depth gauge").contribution().libraryValue()).isCloseTo(0.02, within(1e-16));
@@ -454,7 +464,9 @@ class BudgetTest {
     void everyAnswer_fitsInAThousandCharacters() {
         Budget<Length> many = Budget.named("many");
         for (int i = 0; i < 60; i++) {
-            many = many.with("a rather long name of contributor number " + i, ErrorDistribution.rectangular(mm(0.01 + 0.001 * i)));
+            many = many.with(
+                    "a rather long name of contributor number " + i,
+                    ErrorDistribution.rectangular(mm(0.01 + 0.001 * i)));
         }
         Limits<Length> limits = Limits.within(mm(0.4));
 

@@ -14,9 +14,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.testing.Approved;
 import org.neckgeom.units.ShopUnit;
 
@@ -122,7 +122,9 @@ class BudgetValuesTest {
                 side(0),
                 side(0).compared(42, 2),
                 Budget.named("nothing yet"),
-                Budget.named("one").with("fence", ErrorDistribution.normal(inch(0.002))).rootSumSquare());
+                Budget.named("one")
+                        .with("fence", ErrorDistribution.normal(inch(0.002)))
+                        .rootSumSquare());
 
         Approved.hold(
                 "budget",

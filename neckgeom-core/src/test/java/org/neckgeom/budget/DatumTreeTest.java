@@ -10,8 +10,8 @@ import static org.neckgeom.units.ShopUnits.mm;
 import java.util.SplittableRandom;
 import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.measure.Estimate;
 import org.neckgeom.units.ShopUnit;
 
 class DatumTreeTest {
@@ -36,7 +36,9 @@ class DatumTreeTest {
     void across_carriesErrorsByTheLeverOfTheTwoStations() {
         Budget<Length> bridge = WORK.across("heel", "body joint", mm(560));
 
-        assertThat(bridge.contributors()).extracting(UncertaintyComponent::sensitivity).containsExactly(-5.375, 6.375);
+        assertThat(bridge.contributors())
+                .extracting(UncertaintyComponent::sensitivity)
+                .containsExactly(-5.375, 6.375);
         assertThat(bridge.contributors())
                 .extracting(UncertaintyComponent::name)
                 .containsExactly("body joint at 305 mm", "body joint at 345 mm");
@@ -51,7 +53,8 @@ class DatumTreeTest {
         double joint = 0.06 * 0.06 / 6.0 * (lever(305, 345, x) + lever(345, 305, x));
         double heel = 0.05 * 0.05 / 3.0 * (lever(30, 290, x) + lever(290, 30, x)) + 0.08 * 0.08;
         double board = 0.08 * 0.08 / 3.0 * (lever(10, 280, x) + lever(280, 10, x));
-        assertThat(bridge.rootSumSquare().libraryUncertainty()).isCloseTo(Math.sqrt(joint + heel + board), within(1e-14));
+        assertThat(bridge.rootSumSquare().libraryUncertainty())
+                .isCloseTo(Math.sqrt(joint + heel + board), within(1e-14));
         assertThat(bridge.contributors()).extracting(UncertaintyComponent::step).doesNotContain("rod channel");
     }
 
@@ -128,8 +131,8 @@ class DatumTreeTest {
 
     @Test
     void skewed_swingsAboutItsStation() {
-        DatumTree skewed =
-                DatumTree.from("rod channel", ErrorDistribution.normal(mm(0.05))).skewed(ErrorDistribution.normal(deg(0.1)), mm(100));
+        DatumTree skewed = DatumTree.from("rod channel", ErrorDistribution.normal(mm(0.05)))
+                .skewed(ErrorDistribution.normal(deg(0.1)), mm(100));
 
         Budget<Length> there = skewed.across("blank", "rod channel", mm(100));
         Budget<Length> away = skewed.across("blank", "rod channel", mm(300));

@@ -6,10 +6,10 @@ import static org.neckgeom.units.ShopUnits.mm;
 
 import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Fingerboard;
 import org.neckgeom.neck.Neck;
-import org.neckgeom.measure.ErrorDistribution;
 
 class NeckTreeTest {
 

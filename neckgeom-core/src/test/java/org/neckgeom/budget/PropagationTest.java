@@ -13,8 +13,8 @@ import javax.measure.quantity.Length;
 import org.hipparchus.analysis.differentiation.Gradient;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.measure.Interval;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 

@@ -53,7 +53,8 @@ class CutterLoadTest {
         assertThat(load.force().libraryValue())
                 .isCloseTo(load.power().libraryValue() * 1000 / (Math.PI * 6 * 16000 / 60), within(1e-9));
         // One edge always in the cut: the mean of k a f_z sin over half a turn is 2 k a f_z/pi.
-        assertThat(load.force().libraryValue()).isCloseTo(33 * 2.9 * load.chipLoad().libraryValue() * 2 / Math.PI, within(1e-12));
+        assertThat(load.force().libraryValue())
+                .isCloseTo(33 * 2.9 * load.chipLoad().libraryValue() * 2 / Math.PI, within(1e-12));
     }
 
     // Feed = rpm * chip load * edges (shop formula): 16,000 rpm, two edges, 0.10 mm is 3,200 mm/min.
@@ -85,7 +86,8 @@ class CutterLoadTest {
         CutterLoad load = load(1800, 16000, 2.9);
 
         // The table's third case is this cutter under 3.5 N: flutes 22 mm at 4.8 mm, shank 8 mm at 12.7 mm.
-        assertThat(load.bend().libraryValue() * 3.5 / load.force().libraryValue()).isCloseTo(0.0008194627087914530204, within(1e-14));
+        assertThat(load.bend().libraryValue() * 3.5 / load.force().libraryValue())
+                .isCloseTo(0.0008194627087914530204, within(1e-14));
     }
 
     @Test

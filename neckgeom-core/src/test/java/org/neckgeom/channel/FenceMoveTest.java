@@ -96,7 +96,8 @@ class FenceMoveTest {
 
     @Test
     void at_aSlidingFenceIsTheMoveItself() {
-        assertThat(move(-0.71, 0.014).at(Fence.onePiece(mm(600))).gap().libraryValue()).isCloseTo(0.71, within(1e-12));
+        assertThat(move(-0.71, 0.014).at(Fence.onePiece(mm(600))).gap().libraryValue())
+                .isCloseTo(0.71, within(1e-12));
     }
 
     @Test

@@ -39,7 +39,8 @@ class FlippedPassTest {
             Envelope slot = new Envelope(centre - d / 2, centre + d / 2, 0, 1);
             slot.expandToInclude(new Envelope(width - centre - d / 2, width - centre + d / 2, 0, 1));
 
-            OffsetMagnitude found = FlippedPass.widened(mm(d), mm(slot.getWidth())).offset();
+            OffsetMagnitude found =
+                    FlippedPass.widened(mm(d), mm(slot.getWidth())).offset();
 
             assertThat(found.size().libraryValue())
                     .as("seed " + seed + " trial " + trial)

@@ -63,7 +63,8 @@ class HeadInterferenceTest {
         assertThat(there.fenceOnTheOtherSide().proud().libraryValue())
                 .isLessThan(there.proud().libraryValue());
         assertThat(there.fenceOnTheOtherSide().fenceOnTheOtherSide()).isEqualTo(there);
-        assertThat(HeadInterference.of(HEAD.swung(deg(-0.6)), BLANK, LONG).proud()).isEqualTo(there.proud());
+        assertThat(HeadInterference.of(HEAD.swung(deg(-0.6)), BLANK, LONG).proud())
+                .isEqualTo(there.proud());
     }
 
     @Test
@@ -92,7 +93,8 @@ class HeadInterferenceTest {
         double h = 2 * Math.cos(pitch) - 3 * Math.sin(pitch);
         double reach = 3 * Math.cos(pitch) + 2 * Math.sin(pitch);
 
-        TableRocking rocking = HeadInterference.of(HEAD.veneer(mm(2), mm(3)), BLANK, LONG).rocking();
+        TableRocking rocking =
+                HeadInterference.of(HEAD.veneer(mm(2), mm(3)), BLANK, LONG).rocking();
 
         assertThat(rocking.height().libraryValue()).isCloseTo(h, within(1e-12));
         assertThat(rocking.shallowAt(mm(0)).libraryValue()).isCloseTo(h * 640 / (640 + reach), within(1e-12));

@@ -24,7 +24,8 @@ class RodSlotTest {
     private static final Blank BLANK =
             Blank.ofLength(mm(640)).section(mm(61), mm(20)).nutAt(mm(20));
     private static final Cutter CUTTER = Cutter.straight(mm(6));
-    private static final Channel CHANNEL = Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)))
+    private static final Channel CHANNEL = Channel.forRod(
+                    TrussRod.twoWay(mm(300)).section(mm(6), mm(9)))
             .startingAt(mm(3))
             .coveredBy(mm(1))
             .clearance(mm(0.2));
@@ -61,7 +62,8 @@ class RodSlotTest {
                 .clearance(mm(3))
                 .arched(mm(6)));
 
-        assertThat(slot.depthAt(mm(40)).libraryValue()).isCloseTo(slot.depthAt(mm(360)).libraryValue(), within(1e-12));
+        assertThat(slot.depthAt(mm(40)).libraryValue())
+                .isCloseTo(slot.depthAt(mm(360)).libraryValue(), within(1e-12));
         assertThat(slot.depthAt(mm(-1)).libraryValue()).isZero();
         assertThat(slot.depth().deepestMm()).isCloseTo(14, within(1e-12));
         assertThat(slot.depth())

@@ -7,9 +7,9 @@ import static org.neckgeom.units.ShopUnits.inch;
 import static org.neckgeom.units.ShopUnits.mm;
 
 import org.junit.jupiter.api.Test;
+import org.neckgeom.measure.Estimate;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.TrussRod;
-import org.neckgeom.measure.Estimate;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.stock.Blank;

@@ -204,7 +204,9 @@ class SetupPropertiesTest {
 
             assertThat(slot.depthAt(mm(length - x)).libraryValue()).as(at).isCloseTo(depth, within(1e-11));
             assertThat(depth).as(at).isLessThanOrEqualTo(slot.depth().deepestMm() + 1e-12);
-            assertThat(slot(length, arch, 2).depthAt(mm(2 * x)).libraryValue()).as(at).isCloseTo(2 * depth, within(1e-11));
+            assertThat(slot(length, arch, 2).depthAt(mm(2 * x)).libraryValue())
+                    .as(at)
+                    .isCloseTo(2 * depth, within(1e-11));
         }
     }
 
@@ -219,8 +221,8 @@ class SetupPropertiesTest {
     void stops_turnedTwiceAreTheSame() {
         for (int i = 0; i < CASES; i++) {
             double cutter = random.nextDouble(4, 8);
-            StopBlocks stops = RodSlot.of(Channel.forRod(
-                                    TrussRod.twoWay(mm(random.nextDouble(200, 400))).section(mm(cutter), mm(9)))
+            StopBlocks stops = RodSlot.of(Channel.forRod(TrussRod.twoWay(mm(random.nextDouble(200, 400)))
+                                    .section(mm(cutter), mm(9)))
                             .startingAt(mm(random.nextDouble(1, 20))))
                     .stops(
                             Cutter.straight(mm(cutter)),

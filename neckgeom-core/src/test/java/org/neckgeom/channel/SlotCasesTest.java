@@ -28,10 +28,10 @@ import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.neckgeom.measure.Estimate;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.TrussRod;
-import org.neckgeom.measure.Estimate;
 import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.DecisionRule;
@@ -98,7 +98,8 @@ class SlotCasesTest {
                 .value();
     }
 
-    private static final Channel CHANNEL = Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)))
+    private static final Channel CHANNEL = Channel.forRod(
+                    TrussRod.twoWay(mm(300)).section(mm(6), mm(9)))
             .startingAt(mm(3))
             .endPlay(mm(0.5))
             .clearance(mm(0.2));
@@ -226,12 +227,14 @@ class SlotCasesTest {
         StopBlocks bare = RodSlot.of(CHANNEL).stops(Cutter.straight(mm(6)), blank(61, 61));
         StopBlocks stops = bare.headOn(straight);
 
-        assertThat(stops.rear().fromCentre().libraryValue()).isCloseTo(expected("stops", "rear stop", ""), within(TOLERANCE));
+        assertThat(stops.rear().fromCentre().libraryValue())
+                .isCloseTo(expected("stops", "rear stop", ""), within(TOLERANCE));
         assertThat(stops.front().fromCentre().libraryValue())
                 .isCloseTo(expected("stops", "front stop", "same"), within(TOLERANCE));
         assertThat(bare.turned().headOn(straight)).isEqualTo(stops.turned());
         assertThat(stops.turned().rear()).isEqualTo(stops.front());
-        assertThat(stops.tipHeight().libraryValue()).isCloseTo(expected("stops", "tip over the table", ""), within(TOLERANCE));
+        assertThat(stops.tipHeight().libraryValue())
+                .isCloseTo(expected("stops", "tip over the table", ""), within(TOLERANCE));
         assertThat(bare.headOn(SWUNG).front().fromCentre().libraryValue())
                 .isCloseTo(expected("stops", "front stop", "swung 2 deg"), within(TOLERANCE));
         assertThat(-HeadContact.meetsFaceX(straight, 30))
@@ -290,7 +293,8 @@ class SlotCasesTest {
 
         assertThat(with.offsetMmAt(3)).isCloseTo(expected("strip", "e", "read at x 220"), within(TOLERANCE));
         assertThat(with.offsetMmAt(303.5)).isCloseTo(-0.011651, within(TOLERANCE));
-        assertThat(Math.toDegrees(-with.skew().libraryValue())).isCloseTo(expected("strip", "skew", ""), within(TOLERANCE));
+        assertThat(Math.toDegrees(-with.skew().libraryValue()))
+                .isCloseTo(expected("strip", "skew", ""), within(TOLERANCE));
         BlankOnFence without = run.strip(Estimate.of(mm(9), mm(0.05))).trialWithoutStrip();
         assertThat(without.place(40, 0, 0, 1, LengthStyle.MILLIMETRES).offsetMmAt(100))
                 .isCloseTo(expected("strip", "e", "trial without it"), within(TOLERANCE));

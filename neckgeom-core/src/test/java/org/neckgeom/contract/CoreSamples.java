@@ -21,12 +21,12 @@ import org.neckgeom.board.StringOverhang;
 import org.neckgeom.board.StringSpacing;
 import org.neckgeom.budget.Allocation;
 import org.neckgeom.budget.Budget;
-import org.neckgeom.budget.UncertaintyComponent;
 import org.neckgeom.budget.Correlation;
+import org.neckgeom.budget.DatumTree;
 import org.neckgeom.budget.Dual;
 import org.neckgeom.budget.NeckTree;
 import org.neckgeom.budget.Propagation;
-import org.neckgeom.budget.DatumTree;
+import org.neckgeom.budget.UncertaintyComponent;
 import org.neckgeom.budget.Workmanship;
 import org.neckgeom.channel.BlankOnFence;
 import org.neckgeom.channel.Centring;
@@ -37,29 +37,13 @@ import org.neckgeom.channel.Closure;
 import org.neckgeom.channel.CutterLoad;
 import org.neckgeom.channel.FenceMove;
 import org.neckgeom.channel.FenceStep;
+import org.neckgeom.channel.FlippedPass;
 import org.neckgeom.channel.HeadInterference;
-import org.neckgeom.channel.SlotOffset;
 import org.neckgeom.channel.Passes;
 import org.neckgeom.channel.RodSlot;
 import org.neckgeom.channel.SlotLine;
-import org.neckgeom.channel.FlippedPass;
-import org.neckgeom.neck.BackProfile;
-import org.neckgeom.neck.Channel;
-import org.neckgeom.neck.Dome;
-import org.neckgeom.neck.Dovetail;
-import org.neckgeom.neck.Fingerboard;
-import org.neckgeom.neck.Head;
-import org.neckgeom.neck.TunerPost;
-import org.neckgeom.neck.Heel;
-import org.neckgeom.neck.HeelTransition;
-import org.neckgeom.neck.Neck;
-import org.neckgeom.neck.NeckSet;
-import org.neckgeom.neck.TrussRod;
-import org.neckgeom.neck.Scale;
-import org.neckgeom.neck.ScarfCut;
-import org.neckgeom.neck.StringSet;
-import org.neckgeom.neck.Tenon;
-import org.neckgeom.neck.Volute;
+import org.neckgeom.channel.SlotOffset;
+import org.neckgeom.head.BreakAngle;
 import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.OnePieceHead;
 import org.neckgeom.head.Scarf;
@@ -67,14 +51,30 @@ import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.head.ScarfRoll;
 import org.neckgeom.head.ScarfRun;
 import org.neckgeom.head.SlantedScarf;
-import org.neckgeom.head.BreakAngle;
 import org.neckgeom.heel.ActionChange;
 import org.neckgeom.heel.BackSet;
 import org.neckgeom.heel.HeelBlocks;
 import org.neckgeom.heel.HeelFace;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Dome;
+import org.neckgeom.neck.Dovetail;
+import org.neckgeom.neck.Fingerboard;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Heel;
+import org.neckgeom.neck.HeelTransition;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.NeckSet;
+import org.neckgeom.neck.Scale;
+import org.neckgeom.neck.ScarfCut;
+import org.neckgeom.neck.StringSet;
+import org.neckgeom.neck.Tenon;
+import org.neckgeom.neck.TrussRod;
+import org.neckgeom.neck.TunerPost;
+import org.neckgeom.neck.Volute;
 import org.neckgeom.order.AddedError;
 import org.neckgeom.order.Operation;
 import org.neckgeom.order.OrderChanges;
@@ -82,9 +82,9 @@ import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.order.Remedy;
 import org.neckgeom.page.Document;
 import org.neckgeom.page.Sheet;
+import org.neckgeom.plan.MeasuredNeck;
 import org.neckgeom.plan.NeckFeature;
 import org.neckgeom.plan.NeckPlan;
-import org.neckgeom.plan.MeasuredNeck;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
@@ -95,8 +95,8 @@ import org.neckgeom.solid.BackCurve;
 import org.neckgeom.solid.BackShape;
 import org.neckgeom.solid.BlankNeeds;
 import org.neckgeom.solid.CuttingList;
-import org.neckgeom.solid.WoodAt;
 import org.neckgeom.solid.FloorThickness;
+import org.neckgeom.solid.WoodAt;
 import org.neckgeom.solid.WoodSpreads;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
@@ -198,7 +198,8 @@ final class CoreSamples {
                         .piece("head", mm(200)),
                 () -> FloorThickness.under(neck()),
                 () -> WoodAt.of(mm(38), mm(-0.2)),
-                () -> WoodSpreads.ofDepth(ErrorDistribution.normal(mm(0.1))).carving(ErrorDistribution.rectangular(mm(0.3))),
+                () -> WoodSpreads.ofDepth(ErrorDistribution.normal(mm(0.1)))
+                        .carving(ErrorDistribution.rectangular(mm(0.3))),
                 () -> Relief.of(neck()),
                 () -> Relief.of(neck()).addingBars(TrussRod.carbonBar(mm(280)).section(mm(3), mm(6)), mm(9)),
                 () -> Sections.of(neck()),
@@ -211,7 +212,8 @@ final class CoreSamples {
                 () -> new UncertaintyComponent("fence", "fence", 1, ErrorDistribution.normal(mm(0.05))),
                 () -> new Correlation("fence", "stop", 0.5),
                 () -> NeckTree.fromTheChannel(neck()),
-                () -> DatumTree.from("rod channel", ErrorDistribution.normal(mm(0.05))).place("heel"),
+                () -> DatumTree.from("rod channel", ErrorDistribution.normal(mm(0.05)))
+                        .place("heel"),
                 () -> DatumTree.from("rod channel", ErrorDistribution.normal(mm(0.05)))
                         .place("heel")
                         .on("rod channel"),
@@ -226,7 +228,8 @@ final class CoreSamples {
                 () -> sweep().over(
                                 "rod",
                                 Axis.of(List.of(mm(280), mm(300))),
-                                (neck, length) -> neck.rod(TrussRod.twoWay(length).section(mm(6), mm(9)))),
+                                (neck, length) ->
+                                        neck.rod(TrussRod.twoWay(length).section(mm(6), mm(9)))),
                 () -> sweep().result(3, neck -> FloorThickness.under(neck).least()),
                 () -> sweep().keeping(neck -> FloorThickness.under(neck).least().woodMm() > 3),
                 () -> Axis.steps(mm(32), mm(36), mm(0.5)),
@@ -236,7 +239,8 @@ final class CoreSamples {
                 () -> OrderOfWork.forNeck().keep("glue ears"),
                 () -> OrderOfWork.forNeck().keep("glue ears").before("cut rod channel"),
                 () -> Operation.named("fit purfling"),
-                () -> Remedy.named("tape it").adding("tape", AddedError.Way.ACROSS, ErrorDistribution.rectangular(mm(0.1))));
+                () -> Remedy.named("tape it")
+                        .adding("tape", AddedError.Way.ACROSS, ErrorDistribution.rectangular(mm(0.1))));
     }
 
     /** Whole plans, which only necks of the size of necks can have. */
@@ -281,7 +285,9 @@ final class CoreSamples {
                         "org.neckgeom.channel.Passes",
                         List.of(Passes.noDeeperThan(mm(3)).lastPass(mm(0.5)))),
                 Map.entry("org.neckgeom.neck.Neck", List.of(neck())),
-                Map.entry("org.neckgeom.solid.WoodSpreads", List.of(WoodSpreads.ofDepth(ErrorDistribution.normal(mm(0.1))))),
+                Map.entry(
+                        "org.neckgeom.solid.WoodSpreads",
+                        List.of(WoodSpreads.ofDepth(ErrorDistribution.normal(mm(0.1))))),
                 Map.entry("org.neckgeom.template.Paper", List.of(Paper.A4)),
                 Map.entry("java.lang.String", List.of("fence")),
                 Map.entry("int", List.of(5, 1)),

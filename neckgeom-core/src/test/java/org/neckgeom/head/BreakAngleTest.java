@@ -37,7 +37,9 @@ class BreakAngleTest {
 
             String at = "seed " + SEED + " case " + i;
             assertThat(string.angle().libraryValue()).as(at).isCloseTo(-Math.asin(toPost.z()), offset(1e-12));
-            assertThat(string.turn().libraryValue()).as(at).isCloseTo(toPost.times(-1).angleTo(toSaddle), offset(1e-9));
+            assertThat(string.turn().libraryValue())
+                    .as(at)
+                    .isCloseTo(toPost.times(-1).angleTo(toSaddle), offset(1e-9));
             assertThat(string.nutForce(newton(60)).libraryValue()).as(at).isCloseTo(-push.z(), offset(1e-10));
             assertThat(string.sideForce(newton(60)).libraryValue()).as(at).isCloseTo(push.y(), offset(1e-10));
         }

@@ -12,10 +12,10 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.board.StringPlaces;
 import org.neckgeom.board.StringSpacing;
-import org.neckgeom.neck.Head;
-import org.neckgeom.neck.TunerPost;
 import org.neckgeom.kernel.Vec;
 import org.neckgeom.measure.Limits;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.TunerPost;
 
 class HeadLayoutTest {
 
@@ -39,10 +39,10 @@ class HeadLayoutTest {
         List<BreakAngle> breaks = head.breaks(NUT, mm(7.5));
 
         assertThat(breaks).hasSize(4);
-        BreakAngle first =
-                BreakAngle.over(deg(13), mm(7.5)).post(mm(60), mm(8)).sideways(mm(-25 + 13.5));
+        BreakAngle first = BreakAngle.over(deg(13), mm(7.5)).post(mm(60), mm(8)).sideways(mm(-25 + 13.5));
         assertThat(breaks.get(0).angle()).isEqualTo(first.angle());
-        assertThat(breaks.get(0).side().libraryValue()).isEqualTo(-breaks.get(3).side().libraryValue());
+        assertThat(breaks.get(0).side().libraryValue())
+                .isEqualTo(-breaks.get(3).side().libraryValue());
         assertThat(breaks.get(1).angle().libraryValue())
                 .isEqualTo(breaks.get(2).angle().libraryValue());
         assertThat(breaks.get(0).angle().libraryValue())
@@ -73,7 +73,8 @@ class HeadLayoutTest {
                 .breaks(one, mm(7.5))
                 .get(0);
 
-        assertThat(string.angle().libraryValue()).isCloseTo(-Math.asin(toPost.unit().z()), offset(1e-12));
+        assertThat(string.angle().libraryValue())
+                .isCloseTo(-Math.asin(toPost.unit().z()), offset(1e-12));
         assertThat(string.side().libraryValue()).isCloseTo(Math.atan2(toPost.y(), -toPost.x()), offset(1e-12));
     }
 
@@ -110,7 +111,9 @@ class HeadLayoutTest {
             assertThat(string.angle().libraryValue())
                     .as(where)
                     .isCloseTo(-Math.asin(toPost.unit().z()), offset(1e-10));
-            assertThat(string.side().libraryValue()).as(where).isCloseTo(Math.atan2(toPost.y(), -toPost.x()), offset(1e-10));
+            assertThat(string.side().libraryValue())
+                    .as(where)
+                    .isCloseTo(Math.atan2(toPost.y(), -toPost.x()), offset(1e-10));
         }
     }
 

@@ -8,8 +8,8 @@ import static org.neckgeom.units.ShopUnits.mm;
 
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.neck.JointPlace;
 import org.neckgeom.kernel.Vec;
+import org.neckgeom.neck.JointPlace;
 
 class ScarfBoardTest {
 

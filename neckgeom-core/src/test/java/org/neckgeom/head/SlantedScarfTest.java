@@ -71,6 +71,7 @@ class SlantedScarfTest {
         Vec folded = new Vec(-1, 0, 0).turned(nutLine, -scarf.bladeFromFace().libraryValue());
 
         assertThat(folded.y()).isNegative();
-        assertThat(scarf.swingIfCutAlike().libraryValue()).isCloseTo(Math.atan2(folded.y(), -folded.x()), offset(1e-12));
+        assertThat(scarf.swingIfCutAlike().libraryValue())
+                .isCloseTo(Math.atan2(folded.y(), -folded.x()), offset(1e-12));
     }
 }

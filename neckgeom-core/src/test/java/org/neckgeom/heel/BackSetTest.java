@@ -9,10 +9,10 @@ import static org.neckgeom.units.ShopUnits.mm;
 
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.kernel.Vec;
 import org.neckgeom.neck.Dome;
 import org.neckgeom.neck.NeckSet;
 import org.neckgeom.neck.Scale;
-import org.neckgeom.kernel.Vec;
 
 class BackSetTest {
 
@@ -131,7 +131,8 @@ class BackSetTest {
         assertThat(angle.atBridge(mm(9), mm(7.1)).airOverBridge()).isEqualTo(angle.airOverBridge(mm(9)));
         assertThat(angle.atBridge(mm(13), mm(7.1)).toString()).contains("strikes the bridge");
         // Common practice: the two straightedges differ by fingerboard and fret, 6.0 and 1.1.
-        assertThat(angle.overFrets().libraryValue() - angle.overBareFace(mm(7.1)).libraryValue())
+        assertThat(angle.overFrets().libraryValue()
+                        - angle.overBareFace(mm(7.1)).libraryValue())
                 .isCloseTo(7.1, offset(0.01));
     }
 

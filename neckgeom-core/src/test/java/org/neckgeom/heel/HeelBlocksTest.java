@@ -34,7 +34,9 @@ class HeelBlocksTest {
                     .leaning(deg(Math.toDegrees(lean)));
 
             String at = "seed " + SEED + " case " + i;
-            assertThat(heel.height().libraryValue()).as(at).isCloseTo(top.minus(cap).dot(faceNormal), offset(1e-9));
+            assertThat(heel.height().libraryValue())
+                    .as(at)
+                    .isCloseTo(top.minus(cap).dot(faceNormal), offset(1e-9));
             assertThat(heel.matingFace().libraryValue())
                     .as(at)
                     .isCloseTo(top.minus(cap).length(), offset(1e-9));

@@ -4,9 +4,9 @@ import static org.neckgeom.units.ShopUnits.mm;
 
 import java.util.SplittableRandom;
 import org.hipparchus.dfp.Dfp;
+import org.neckgeom.kernel.NeckSetKernel;
 import org.neckgeom.neck.NeckSet;
 import org.neckgeom.neck.Scale;
-import org.neckgeom.kernel.NeckSetKernel;
 import org.neckgeom.validation.Check;
 import org.neckgeom.validation.Checks;
 import org.neckgeom.validation.Numerics;

@@ -8,11 +8,11 @@ import static org.neckgeom.units.ShopUnits.mm;
 
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.kernel.Vec;
 import org.neckgeom.neck.Dome;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.NeckSet;
 import org.neckgeom.neck.Scale;
-import org.neckgeom.kernel.Vec;
 
 /** The corrections at the heel: face, wedge, cheek, corners, shim. */
 class HeelTest {
@@ -26,7 +26,8 @@ class HeelTest {
         Vec towardHead = new Vec(-1, 0, 0).turned(Vec.Y, -turn);
         double lean = Math.toRadians(3);
 
-        assertThat(SET.heelFace().angle().libraryValue()).isCloseTo(towardHead.angleTo(new Vec(0, 0, -1)), offset(1e-12));
+        assertThat(SET.heelFace().angle().libraryValue())
+                .isCloseTo(towardHead.angleTo(new Vec(0, 0, -1)), offset(1e-12));
         // A body end of 87 deg runs in under the top, toward the bridge as it goes down.
         assertThat(SET.heelFace().bodyEnd(deg(87)).angle().libraryValue())
                 .isCloseTo(towardHead.angleTo(new Vec(Math.sin(lean), 0, -Math.cos(lean))), offset(1e-12));

@@ -8,9 +8,9 @@ import static org.neckgeom.units.ShopUnits.mm;
 
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.kernel.Vec;
 import org.neckgeom.neck.Dovetail;
 import org.neckgeom.neck.Tenon;
-import org.neckgeom.kernel.Vec;
 import org.neckgeom.units.LengthStyle;
 
 /** Dovetail and bolted tenon. */

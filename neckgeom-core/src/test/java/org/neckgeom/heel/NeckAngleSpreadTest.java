@@ -8,10 +8,10 @@ import static org.neckgeom.units.ShopUnits.percent;
 import javax.measure.quantity.Angle;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.measure.Interval;
 import org.neckgeom.neck.NeckSet;
 import org.neckgeom.neck.Scale;
-import org.neckgeom.measure.Interval;
-import org.neckgeom.measure.ErrorDistribution;
 
 class NeckAngleSpreadTest {
 
@@ -19,7 +19,8 @@ class NeckAngleSpreadTest {
     void interval_endsWhereTheRisesIntervalEnds() {
         NormalDistribution rise = NormalDistribution.of(0, 0.15);
 
-        Interval<Angle> interval = set(15.2).angleWith(ErrorDistribution.normal(mm(0.15))).interval(percent(95));
+        Interval<Angle> interval =
+                set(15.2).angleWith(ErrorDistribution.normal(mm(0.15))).interval(percent(95));
 
         assertThat(interval.libraryLow())
                 .isCloseTo(
@@ -52,7 +53,8 @@ class NeckAngleSpreadTest {
 
     @Test
     void interval_ofABiasIsOnePoint() {
-        Interval<Angle> interval = set(15.2).angleWith(ErrorDistribution.bias(mm(0.3))).interval(percent(95));
+        Interval<Angle> interval =
+                set(15.2).angleWith(ErrorDistribution.bias(mm(0.3))).interval(percent(95));
 
         assertThat(interval.libraryLow()).isEqualTo(interval.libraryHigh());
         assertThat(interval.libraryLow()).isCloseTo(set(15.5).angle().angle().libraryValue(), offset(1e-15));

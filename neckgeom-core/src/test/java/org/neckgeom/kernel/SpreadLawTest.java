@@ -111,7 +111,8 @@ class SpreadLawTest {
 
         // 1.959963984540054: the normal quantile of 0.975.
         assertThat(normal.passedWith(0.025)).isCloseTo(0.1 + 0.3 * 1.959963984540054, offset(1e-12));
-        assertThat(new SpreadLaw(ErrorDistribution.rectangular(mm(0.3))).passedWith(0.25)).isCloseTo(0.15, offset(1e-12));
+        assertThat(new SpreadLaw(ErrorDistribution.rectangular(mm(0.3))).passedWith(0.25))
+                .isCloseTo(0.15, offset(1e-12));
         assertThat(normal.mean()).isEqualTo(0.1);
         assertThat(normal.variance()).isCloseTo(0.09, offset(1e-15));
         assertThat(normal.isNormal()).isTrue();

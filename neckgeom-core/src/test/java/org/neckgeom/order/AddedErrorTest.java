@@ -19,7 +19,8 @@ class AddedErrorTest {
                 .keep("glue ears")
                 .before("cut rod channel")
                 .plan();
-        Budget<Length> centring = Budget.named("channel on the centreline").with("centring", ErrorDistribution.normal(mm(0.02)));
+        Budget<Length> centring =
+                Budget.named("channel on the centreline").with("centring", ErrorDistribution.normal(mm(0.02)));
 
         for (AddedError added : plan.addedErrors()) {
             centring = centring.with(added.contributor());

@@ -48,7 +48,9 @@ class ConflictTest {
     void toString_staysShort_withTheLongestNames() {
         String name = "n".repeat(50);
         String words = "w".repeat(80);
-        Remedy remedy = Remedy.named(name).how(words).adding(name, AddedError.Way.DEPTH, ErrorDistribution.bias(mm(0.123456789)));
+        Remedy remedy = Remedy.named(name)
+                .how(words)
+                .adding(name, AddedError.Way.DEPTH, ErrorDistribution.bias(mm(0.123456789)));
         List<KeptOrder> kept = Collections.nCopies(20, new KeptOrder(name, "m".repeat(50)));
         for (Kind kind : Kind.values()) {
             Conflict clash = kind == Kind.CYCLE
@@ -86,8 +88,8 @@ class ConflictTest {
         assertThatThrownBy(() -> Conflict.ofCycle(List.of("plane"), List.of(), List.of()))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("operations of a cycle must be 2 or more, but were 1");
-        assertThatThrownBy(
-                        () -> Conflict.of(Kind.CYCLE, "plane", Optional.empty(), Condition.EARS, "", List.of(), List.of()))
+        assertThatThrownBy(() ->
+                        Conflict.of(Kind.CYCLE, "plane", Optional.empty(), Condition.EARS, "", List.of(), List.of()))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("use ofCycle");
     }

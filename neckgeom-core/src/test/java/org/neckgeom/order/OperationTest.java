@@ -108,7 +108,8 @@ class OperationTest {
         Remedy own = Remedy.parallelSpacer().adding(ErrorDistribution.rectangular(mm(0.02)));
 
         assertThat(own.addsTo("slot"))
-                .contains(new AddedError("spacer's thickness", Way.ACROSS, "slot", ErrorDistribution.rectangular(mm(0.02))));
+                .contains(new AddedError(
+                        "spacer's thickness", Way.ACROSS, "slot", ErrorDistribution.rectangular(mm(0.02))));
         assertThat(own).isNotEqualTo(Remedy.parallelSpacer());
         assertThat(own.toString()).contains("half-width 0.02 mm");
         assertThat(Remedy.named("notched caul").addsTo("slot")).isEmpty();

@@ -9,15 +9,6 @@ import org.neckgeom.budget.Budget;
 import org.neckgeom.channel.Caution;
 import org.neckgeom.channel.Passes;
 import org.neckgeom.channel.RodSlot;
-import org.neckgeom.neck.BackProfile;
-import org.neckgeom.neck.Channel;
-import org.neckgeom.neck.End;
-import org.neckgeom.neck.Fingerboard;
-import org.neckgeom.neck.Head;
-import org.neckgeom.neck.Neck;
-import org.neckgeom.neck.NeckSet;
-import org.neckgeom.neck.TrussRod;
-import org.neckgeom.neck.ScarfCut;
 import org.neckgeom.drawing.Settled;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
@@ -26,8 +17,17 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.BackSet;
-import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.End;
+import org.neckgeom.neck.Fingerboard;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.NeckSet;
+import org.neckgeom.neck.ScarfCut;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.PlanCheck;
@@ -53,7 +53,8 @@ public final class Necks {
                 .frets(24)
                 .bodyAtFret(17)
                 .wood(Wood.SUGAR_MAPLE)
-                .channel(Channel.forRod(TrussRod.singleAction(inch(24), inch(0.25)).adjustedAt(End.HEEL))
+                .channel(Channel.forRod(
+                                TrussRod.singleAction(inch(24), inch(0.25)).adjustedAt(End.HEEL))
                         .coveredBy(inch(0.125))
                         .arched(inch(0.04))
                         .pocket(inch(1))

@@ -33,6 +33,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.neckgeom.budget.Budget;
+import org.neckgeom.drawing.RandomPlans;
+import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.neck.Across;
 import org.neckgeom.neck.Dovetail;
 import org.neckgeom.neck.Fan;
@@ -41,9 +44,6 @@ import org.neckgeom.neck.HeelJoint;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.StringSet;
 import org.neckgeom.neck.Tenon;
-import org.neckgeom.drawing.RandomPlans;
-import org.neckgeom.fixture.SampleNecks;
-import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.template.Paper;
 import org.neckgeom.template.Template;
@@ -294,8 +294,7 @@ class PlanRoundTripTest {
     @ParameterizedTest
     @MethodSource("joints")
     void planFrom_keepsTheHeelsJoint(HeelJoint joint) throws IOException {
-        Neck design =
-                OCTAVE.design().heel(OCTAVE.design().heel().orElseThrow().joint(joint));
+        Neck design = OCTAVE.design().heel(OCTAVE.design().heel().orElseThrow().joint(joint));
         NeckPlan plan = NeckPlan.of(design, OCTAVE.blank(), OCTAVE.shop());
         String json = Document.PLAN.json(plan);
 

@@ -28,6 +28,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.Workmanship;
 import org.neckgeom.channel.FenceMove;
+import org.neckgeom.form.Statement;
+import org.neckgeom.heel.HeelCorners;
+import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.measure.Estimate;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Fingerboard;
@@ -35,13 +39,9 @@ import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.NeckSet;
-import org.neckgeom.neck.TrussRod;
 import org.neckgeom.neck.ScarfCut;
 import org.neckgeom.neck.StringSet;
-import org.neckgeom.form.Statement;
-import org.neckgeom.heel.HeelCorners;
-import org.neckgeom.measure.Estimate;
-import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.order.Operation;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.shop.Cutter;
@@ -332,10 +332,12 @@ class MeasuredNeckTest {
         HeelCorners corners = low.heelCorners().orElseThrow();
 
         assertThat(PLAN.heelCorners()).isEmpty();
-        assertThat(corners.capBass().libraryValue() - corners.topBass().libraryValue()).isCloseTo(1.2 * 80 / 300, within(1e-9));
+        assertThat(corners.capBass().libraryValue() - corners.topBass().libraryValue())
+                .isCloseTo(1.2 * 80 / 300, within(1e-9));
         assertThat(corners.topBass().libraryValue()).isZero();
         HeelCorners aside = with(OFFSET_AT_BRIDGE, 0.5, 0.1).heelCorners().orElseThrow();
-        assertThat(aside.topTreble().libraryValue() - aside.topBass().libraryValue()).isCloseTo(0.5 * 54 / 300, within(1e-9));
+        assertThat(aside.topTreble().libraryValue() - aside.topBass().libraryValue())
+                .isCloseTo(0.5 * 54 / 300, within(1e-9));
         assertThat(hasRow(section(low, "Heel"), "take off")).isTrue();
     }
 

@@ -7,26 +7,25 @@ import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.mm;
 
 import org.junit.jupiter.api.Test;
-import org.neckgeom.neck.Dome;
-import org.neckgeom.neck.Head;
-import org.neckgeom.neck.Neck;
-import org.neckgeom.neck.NeckSet;
-import org.neckgeom.neck.Scale;
-import org.neckgeom.neck.ScarfCut;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.head.HeadSide;
 import org.neckgeom.head.Scarf;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.BackSet;
+import org.neckgeom.neck.Dome;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.NeckSet;
+import org.neckgeom.neck.Scale;
+import org.neckgeom.neck.ScarfCut;
 import org.neckgeom.stock.Blank;
 
 /** What follows from a design and its blank is an answer: no plan can hold a second opinion of it. */
 class OneDescriptionTest {
 
     private static final Neck OCTAVE = SampleNecks.octaveMandolin();
-    private static final Neck FRETTED =
-            OCTAVE.fingerboard(OCTAVE.fingerboard().fretHeight(mm(1.1)));
+    private static final Neck FRETTED = OCTAVE.fingerboard(OCTAVE.fingerboard().fretHeight(mm(1.1)));
     private static final Head HEAD = OCTAVE.head().orElseThrow();
     private static final NeckSet SET = NeckSet.saddle(mm(15.2)).atNut(mm(0.4)).action(mm(2));
 

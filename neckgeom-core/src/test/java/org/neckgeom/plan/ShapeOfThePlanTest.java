@@ -16,13 +16,13 @@ import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Fan;
 import org.neckgeom.neck.Fingerboard;
 import org.neckgeom.neck.Head;
-import org.neckgeom.neck.TunerPost;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.HeelTransition;
 import org.neckgeom.neck.Neck;
-import org.neckgeom.neck.TrussRod;
 import org.neckgeom.neck.StringSet;
 import org.neckgeom.neck.Tenon;
+import org.neckgeom.neck.TrussRod;
+import org.neckgeom.neck.TunerPost;
 import org.neckgeom.neck.Volute;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.shop.Cutter;
@@ -43,7 +43,8 @@ class ShapeOfThePlanTest {
             .back(BackProfile.between(mm(15), mm(17)).rounded())
             .frets(20)
             .bodyAtFret(14)
-            .channel(Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(8))).startingAt(mm(5)))
+            .channel(Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(8)))
+                    .startingAt(mm(5)))
             .strings(StringSet.of(pitch("D3"), pitch("A3")).tensions(newton(80)))
             .wood(Wood.BLACK_WALNUT)
             .head(HEAD)

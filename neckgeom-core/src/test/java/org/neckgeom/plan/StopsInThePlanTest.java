@@ -6,12 +6,12 @@ import static org.neckgeom.units.ShopUnits.mm;
 
 import org.junit.jupiter.api.Test;
 import org.neckgeom.channel.SlotPlace;
-import org.neckgeom.neck.Head;
-import org.neckgeom.neck.Neck;
-import org.neckgeom.neck.ScarfCut;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.measure.Estimate;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.ScarfCut;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.shop.Shop;

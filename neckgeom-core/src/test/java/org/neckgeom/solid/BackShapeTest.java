@@ -156,7 +156,8 @@ class BackShapeTest {
         assertThat(carved.at(mm(200)).depth().libraryValue()).isCloseTo(18, offset(1e-12));
         assertThat(carved.at(mm(20)).depth().libraryValue()).isCloseTo(16, offset(1e-12));
         assertThat(carved.at(mm(250)).depth().libraryValue()).isCloseTo(18, offset(1e-12));
-        assertThat(drawn.carved(mm(100), mm(14)).at(mm(30)).depth().libraryValue()).isCloseTo(14, offset(1e-12));
+        assertThat(drawn.carved(mm(100), mm(14)).at(mm(30)).depth().libraryValue())
+                .isCloseTo(14, offset(1e-12));
         assertThat(carved.toString()).endsWith(", carved depth read at 2 stations");
         assertThat(drawn.carved(mm(100), mm(14)).toString()).endsWith(", carved depth read at 1 station");
         assertThat(carved).isNotEqualTo(drawn);

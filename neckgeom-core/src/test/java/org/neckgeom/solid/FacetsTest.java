@@ -51,9 +51,11 @@ class FacetsTest {
                 List.of(facets.first(), facets.second().get(0), facets.second().get(1))) {
             LineString line = FACTORY.createLineString(new Coordinate[] {
                 new Coordinate(
-                        flat.innerFromMiddle().libraryValue(), flat.innerBelowFace().libraryValue()),
+                        flat.innerFromMiddle().libraryValue(),
+                        flat.innerBelowFace().libraryValue()),
                 new Coordinate(
-                        flat.outerFromMiddle().libraryValue(), flat.outerBelowFace().libraryValue())
+                        flat.outerFromMiddle().libraryValue(),
+                        flat.outerBelowFace().libraryValue())
             });
             assertThat(line.distance(curve)).as("power %s, %s", power, flat).isLessThan(2e-4);
             double phi = Math.PI / 2 - flat.slope().libraryValue();

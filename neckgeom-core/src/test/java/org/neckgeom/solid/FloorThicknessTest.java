@@ -11,6 +11,8 @@ import java.util.SplittableRandom;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.apache.commons.statistics.distribution.TrapezoidalDistribution;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.kernel.Vec;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.End;
@@ -18,11 +20,9 @@ import org.neckgeom.neck.Fingerboard;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.HeelTransition;
 import org.neckgeom.neck.Neck;
-import org.neckgeom.neck.TrussRod;
 import org.neckgeom.neck.Scale;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.neck.Volute;
-import org.neckgeom.kernel.Vec;
-import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.units.LengthStyle;
 
 class FloorThicknessTest {
@@ -44,16 +44,20 @@ class FloorThicknessTest {
     @Test
     void under_aWholeDesignIsTheSameAsItsParts() {
         Neck neck = neck().channel(CHANNEL);
-        FloorThickness parts = FloorThickness.under(CHANNEL, BackShape.of(neck.back(), neck.scale(), neck::halfWidthAtMm));
+        FloorThickness parts =
+                FloorThickness.under(CHANNEL, BackShape.of(neck.back(), neck.scale(), neck::halfWidthAtMm));
 
         assertThat(FloorThickness.under(neck).alongMm(50)).isEqualTo(parts.alongMm(50));
-        assertThat(FloorThickness.under(neck)).isEqualTo(FloorThickness.under(neck)).hasSameHashCodeAs(FloorThickness.under(neck));
+        assertThat(FloorThickness.under(neck))
+                .isEqualTo(FloorThickness.under(neck))
+                .hasSameHashCodeAs(FloorThickness.under(neck));
     }
 
     @Test
     void at_agreesWithTheSixtyDigitTableWhereTheSectionIsOneOfItsRows() {
         // Source: superellipse-distance.csv, first row: p 2, half-width 17, depth 15, corner at 3 and 9.2.
-        FloorThickness wood = FloorThickness.under(CHANNEL, BackShape.of(BackProfile.between(mm(15), mm(15)), SCALE, x -> 17));
+        FloorThickness wood =
+                FloorThickness.under(CHANNEL, BackShape.of(BackProfile.between(mm(15), mm(15)), SCALE, x -> 17));
 
         assertThat(wood.at(mm(100)).woodMm()).isCloseTo(5.468299771200038650087646, offset(1e-11));
     }
@@ -86,7 +90,8 @@ class FloorThicknessTest {
 
         assertThat(least.stationMm()).isBetween(3.0, 23.0);
         assertThat(least.woodMm())
-                .isLessThan(FloorThickness.under(neck().channel(CHANNEL)).least().woodMm() - 1);
+                .isLessThan(
+                        FloorThickness.under(neck().channel(CHANNEL)).least().woodMm() - 1);
         assertThat(FloorThickness.under(neck().channel(Channel.forRod(ROD.adjustedAt(End.HEEL))
                                 .pocket(mm(20))
                                 .section(mm(10), mm(12))))
@@ -129,8 +134,8 @@ class FloorThicknessTest {
     @Test
     void roundedFloor_leavesMoreWoodAtTheCornersButNotInThePocket() {
         FloorThickness square = FloorThickness.under(CHANNEL, BackShape.of(EVEN, SCALE, x -> 20));
-        FloorThickness pocketed =
-                FloorThickness.under(CHANNEL.pocket(mm(20)).section(mm(10), mm(10.5)), BackShape.of(EVEN, SCALE, x -> 20));
+        FloorThickness pocketed = FloorThickness.under(
+                CHANNEL.pocket(mm(20)).section(mm(10), mm(10.5)), BackShape.of(EVEN, SCALE, x -> 20));
 
         // Half circle: from the rounding's centre at 1 and 7.2, less its radius of 2.
         assertThat(square.roundedFloor(mm(2)).least().woodMm()).isCloseTo(20 - Math.hypot(1, 7.2) - 2, offset(1e-12));
@@ -172,7 +177,8 @@ class FloorThicknessTest {
         Vec normal = Vec.Z.turned(Vec.Y, -a);
         double depth = -Vec.meet(normal, -9.5, Vec.X, -2).z();
 
-        assertThat(FloorThickness.under(neck).at(mm(-2)).straightDown().libraryValue()).isCloseTo(depth - 9, offset(1e-9));
+        assertThat(FloorThickness.under(neck).at(mm(-2)).straightDown().libraryValue())
+                .isCloseTo(depth - 9, offset(1e-9));
     }
 
     @Test
@@ -180,7 +186,8 @@ class FloorThicknessTest {
         FloorThickness wood = FloorThickness.under(neck().channel(CHANNEL));
         double least = wood.least().woodMm();
 
-        double chance = wood.probabilityBelow(mm(4.4), ErrorDistribution.normal(mm(0.3))).probability();
+        double chance = wood.probabilityBelow(mm(4.4), ErrorDistribution.normal(mm(0.3)))
+                .probability();
 
         assertThat(chance).isCloseTo(NormalDistribution.of(least, 0.3).cumulativeProbability(4.4), offset(1e-13));
     }
@@ -247,7 +254,8 @@ class FloorThicknessTest {
 
             double chance = flat.probabilityBelow(
                             mm(flat.least().woodMm() - margin),
-                            WoodSpreads.ofDepth(ErrorDistribution.normal(mm(0.1))).carving(ErrorDistribution.triangular(mm(0.6))))
+                            WoodSpreads.ofDepth(ErrorDistribution.normal(mm(0.1)))
+                                    .carving(ErrorDistribution.triangular(mm(0.6))))
                     .probability();
 
             assertThat(chance / expected).as("margin %s: %s", margin, chance).isCloseTo(1, offset(1e-3));
@@ -263,14 +271,16 @@ class FloorThicknessTest {
         for (double margin : new double[] {0.1, 0.3, 0.45, 0.55}) {
             double chance = flat.probabilityBelow(
                             mm(flat.least().woodMm() - margin),
-                            WoodSpreads.ofDepth(ErrorDistribution.rectangular(mm(0.4))).carving(ErrorDistribution.rectangular(mm(0.2))))
+                            WoodSpreads.ofDepth(ErrorDistribution.rectangular(mm(0.4)))
+                                    .carving(ErrorDistribution.rectangular(mm(0.2))))
                     .probability();
 
             assertThat(chance).as("margin %s", margin).isCloseTo(sum.survivalProbability(margin), offset(1e-3));
         }
         assertThat(flat.probabilityBelow(
                                 mm(flat.least().woodMm() - 0.61),
-                                WoodSpreads.ofDepth(ErrorDistribution.rectangular(mm(0.4))).carving(ErrorDistribution.rectangular(mm(0.2))))
+                                WoodSpreads.ofDepth(ErrorDistribution.rectangular(mm(0.4)))
+                                        .carving(ErrorDistribution.rectangular(mm(0.2))))
                         .probability())
                 .isZero();
     }
@@ -334,12 +344,14 @@ class FloorThicknessTest {
     @Test
     void toString_namesTheWorstPlaceAndSaysWhenThrough() {
         FloorThickness wood = FloorThickness.under(CHANNEL, BackShape.of(EVEN, SCALE, x -> 20));
-        FloorThickness through = FloorThickness.under(CHANNEL, BackShape.of(BackProfile.between(mm(9), mm(12)), SCALE, x -> 20));
+        FloorThickness through =
+                FloorThickness.under(CHANNEL, BackShape.of(BackProfile.between(mm(9), mm(12)), SCALE, x -> 20));
 
         assertThat(wood.at(mm(38)).toString()).startsWith("Wood left: 10.323 mm at 38.0 mm from the nut");
         assertThat(through.least().toString()).startsWith("Wood left: none, the channel is through by ");
         assertThat(through.least().woodMm()).isNegative();
-        assertThat(wood.probabilityBelow(mm(3), ErrorDistribution.normal(mm(0.3))).toString())
+        assertThat(wood.probabilityBelow(mm(3), ErrorDistribution.normal(mm(0.3)))
+                        .toString())
                 .startsWith("Probability of less than 3 mm: ");
     }
 
@@ -349,7 +361,8 @@ class FloorThicknessTest {
         Channel millimetres = Channel.forRod(TrussRod.twoWay(mm(304.8)).section(mm(6.35), mm(9.525)));
         BackProfile back = BackProfile.between(mm(15), mm(17));
 
-        assertThat(FloorThickness.under(inches, BackShape.of(back, SCALE, x -> 20)).alongMm(40))
+        assertThat(FloorThickness.under(inches, BackShape.of(back, SCALE, x -> 20))
+                        .alongMm(40))
                 .isEqualTo(FloorThickness.under(millimetres, BackShape.of(back, SCALE, x -> 20))
                         .alongMm(40));
     }
@@ -392,12 +405,12 @@ class FloorThicknessTest {
     void chanceBelow_ofAWideMarginIsTheNormalTailAndSaid() {
         FloorThickness left = FloorThickness.under(CHANNEL, BackShape.of(EVEN, SCALE, x -> 20));
 
-        FloorProbability rare =
-                left.probabilityBelow(mm(20 - Math.hypot(3, 9.2 + 0.35)), WoodSpreads.ofDepth(ErrorDistribution.normal(mm(0.1))));
-        FloorProbability never =
-                left.probabilityBelow(mm(20 - Math.hypot(3, 9.2 + 0.6)), WoodSpreads.ofDepth(ErrorDistribution.normal(mm(0.1))));
-        FloorProbability likely =
-                left.probabilityBelow(mm(20 - Math.hypot(3, 9.2 + 0.1)), WoodSpreads.ofDepth(ErrorDistribution.normal(mm(0.1))));
+        FloorProbability rare = left.probabilityBelow(
+                mm(20 - Math.hypot(3, 9.2 + 0.35)), WoodSpreads.ofDepth(ErrorDistribution.normal(mm(0.1))));
+        FloorProbability never = left.probabilityBelow(
+                mm(20 - Math.hypot(3, 9.2 + 0.6)), WoodSpreads.ofDepth(ErrorDistribution.normal(mm(0.1))));
+        FloorProbability likely = left.probabilityBelow(
+                mm(20 - Math.hypot(3, 9.2 + 0.1)), WoodSpreads.ofDepth(ErrorDistribution.normal(mm(0.1))));
 
         assertThat(rare.probability()).isCloseTo(NormalDistribution.of(0, 1).survivalProbability(3.5), offset(1e-9));
         assertThat(rare.toString()).contains(": 0.023 %");
@@ -411,7 +424,8 @@ class FloorThicknessTest {
     void chanceBelow_ofABoundedSpreadIsNoneBeyondItsEnds() {
         FloorThickness left = FloorThickness.under(CHANNEL, BackShape.of(EVEN, SCALE, x -> 20));
         WoodSpreads deeper = WoodSpreads.ofDepth(ErrorDistribution.rectangular(mm(0.2)));
-        WoodSpreads carvedOff = WoodSpreads.ofDepth(ErrorDistribution.normal(mm(0))).carving(ErrorDistribution.rectangular(mm(0.2)));
+        WoodSpreads carvedOff =
+                WoodSpreads.ofDepth(ErrorDistribution.normal(mm(0))).carving(ErrorDistribution.rectangular(mm(0.2)));
 
         assertThat(left.probabilityBelow(mm(20 - Math.hypot(3, 9.41)), deeper).probability())
                 .isZero();
@@ -420,8 +434,11 @@ class FloorThicknessTest {
         assertThat(left.probabilityBelow(mm(20 - Math.hypot(3, 9.3)), deeper).probability())
                 .isCloseTo(0.25, offset(1e-8));
         double wood = 20 - Math.hypot(3, 9.2);
-        assertThat(left.probabilityBelow(mm(wood - 0.21), carvedOff).probability()).isZero();
-        assertThat(left.probabilityBelow(mm(wood - 0.1), carvedOff).probability()).isCloseTo(0.25, offset(1e-8));
-        assertThat(left.probabilityBelow(mm(wood + 0.21), carvedOff).probability()).isCloseTo(1, offset(1e-12));
+        assertThat(left.probabilityBelow(mm(wood - 0.21), carvedOff).probability())
+                .isZero();
+        assertThat(left.probabilityBelow(mm(wood - 0.1), carvedOff).probability())
+                .isCloseTo(0.25, offset(1e-8));
+        assertThat(left.probabilityBelow(mm(wood + 0.21), carvedOff).probability())
+                .isCloseTo(1, offset(1e-12));
     }
 }

@@ -12,11 +12,6 @@ import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.board.StringPlaces;
 import org.neckgeom.board.StringSpacing;
-import org.neckgeom.neck.BackProfile;
-import org.neckgeom.neck.Channel;
-import org.neckgeom.neck.NeckSet;
-import org.neckgeom.neck.TrussRod;
-import org.neckgeom.neck.Scale;
 import org.neckgeom.head.HeadSide;
 import org.neckgeom.head.Scarf;
 import org.neckgeom.head.ScarfJoint;
@@ -24,6 +19,11 @@ import org.neckgeom.head.ScarfRun;
 import org.neckgeom.heel.BackSet;
 import org.neckgeom.heel.HeelWedge;
 import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.NeckSet;
+import org.neckgeom.neck.Scale;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 
@@ -211,7 +211,8 @@ class GeometryPropertiesTest {
         }
     }
 
-    private static FloorThickness wood(double rodHeight, double width, double bass, double treble, double half, double k) {
+    private static FloorThickness wood(
+            double rodHeight, double width, double bass, double treble, double half, double k) {
         Channel channel = Channel.forRod(TrussRod.twoWay(mm(k * 300)).section(mm(k * width), mm(k * rodHeight)));
         BackProfile back = BackProfile.between(mm(k * 16), mm(k * 18)).asymmetric(bass, treble);
         return FloorThickness.under(channel, BackShape.of(back, Scale.of(mm(k * 560)), x -> k * half));

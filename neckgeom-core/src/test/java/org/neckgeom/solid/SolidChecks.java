@@ -9,11 +9,11 @@ import org.hipparchus.dfp.Dfp;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Channel;
-import org.neckgeom.neck.TrussRod;
 import org.neckgeom.neck.Scale;
-import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.validation.Check;
 import org.neckgeom.validation.Checks;
 import org.neckgeom.validation.Numerics;
@@ -87,7 +87,8 @@ public final class SolidChecks {
                     NormalDistribution.of(wood.least().woodMm(), 0.3).cumulativeProbability(limit),
                     wood.probabilityBelow(
                                     mm(limit),
-                                    WoodSpreads.ofDepth(ErrorDistribution.normal(mm(0))).carving(ErrorDistribution.normal(mm(0.3))))
+                                    WoodSpreads.ofDepth(ErrorDistribution.normal(mm(0)))
+                                            .carving(ErrorDistribution.normal(mm(0.3))))
                             .probability(),
                     1e-12);
         }

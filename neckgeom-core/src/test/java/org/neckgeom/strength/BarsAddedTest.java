@@ -6,9 +6,9 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import static org.neckgeom.units.ShopUnits.mm;
 
 import org.junit.jupiter.api.Test;
+import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.TrussRod;
-import org.neckgeom.fixture.SampleNecks;
 
 /** Bars beside the rod against the parallel-axis theorem on a neck summed from layers. */
 class BarsAddedTest {
@@ -60,7 +60,9 @@ class BarsAddedTest {
                 .isLessThan(bars.before().relief().libraryValue());
         assertThat(bars.difference().libraryValue())
                 .isCloseTo(
-                        bars.before().relief().libraryValue() - bars.after().relief().libraryValue(), withinPercentage(1e-9));
+                        bars.before().relief().libraryValue()
+                                - bars.after().relief().libraryValue(),
+                        withinPercentage(1e-9));
         assertThat(bars.after())
                 .isEqualTo(Relief.of(SampleNecks.guitar()).withBars(BAR, mm(9)).underStrings());
     }

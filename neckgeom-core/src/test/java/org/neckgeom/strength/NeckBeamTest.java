@@ -104,8 +104,8 @@ class NeckBeamTest {
     @Test
     void section_countsStripPocketAndBondedBar() {
         NeckBeam plain = mandolin(339);
-        Channel bare =
-                Channel.forRod(TrussRod.carbonBar(mm(300)).section(mm(6), mm(9))).startingAt(mm(3));
+        Channel bare = Channel.forRod(TrussRod.carbonBar(mm(300)).section(mm(6), mm(9)))
+                .startingAt(mm(3));
         double open = stretch(plain, bare, 0, 100);
 
         // Areas by hand: channel 6 mm x 9 mm, strip 6 mm x 1.5 mm, bar 6 mm x 9 mm, pocket 10 mm x 10 mm; E 11600 MPa.

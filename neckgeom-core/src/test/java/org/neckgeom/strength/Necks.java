@@ -2,9 +2,9 @@ package org.neckgeom.strength;
 
 import static org.neckgeom.units.ShopUnits.mm;
 
+import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.TrussRod;
-import org.neckgeom.fixture.SampleNecks;
 
 /** Invented necks for the tests. */
 final class Necks {

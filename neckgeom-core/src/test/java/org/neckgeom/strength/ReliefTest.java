@@ -14,12 +14,12 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Fingerboard;
 import org.neckgeom.neck.Neck;
-import org.neckgeom.neck.TrussRod;
 import org.neckgeom.neck.StringSet;
-import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.stock.Wood;
 
 /** Relief of whole necks against a finite-difference neck solved by Hipparchus, and what must hold for any neck. */
@@ -36,7 +36,9 @@ class ReliefTest {
 
             Bow bow = relief.underStrings();
 
-            assertThat(bow.relief().libraryValue()).as(neck.name()).isCloseTo(other.bow(from, to, 0), withinPercentage(0.1));
+            assertThat(bow.relief().libraryValue())
+                    .as(neck.name())
+                    .isCloseTo(other.bow(from, to, 0), withinPercentage(0.1));
             assertThat(bow.lift().libraryValue()).as(neck.name()).isCloseTo(other.lift(), withinPercentage(0.1));
             for (double force : new double[] {400, 1500, 3000}) {
                 assertThat(relief.withRodAt(newton(force)).relief().libraryValue())

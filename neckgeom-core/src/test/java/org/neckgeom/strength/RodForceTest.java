@@ -11,10 +11,10 @@ import static org.neckgeom.units.ShopUnits.newton;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.TrussRod;
-import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.strength.RodForce.Reach;
 
 /** The rod's force put back into the neck and into a finite-difference neck; what a rod cannot do. */
@@ -45,7 +45,8 @@ class RodForceTest {
         Relief relief = Relief.of(Necks.mandolin());
         RodForce rod = relief.rodForceFor(mm(0.2));
 
-        assertThat(relief.withRodAt(rod.force().orElseThrow()).relief().libraryValue()).isCloseTo(0.2, within(1e-9));
+        assertThat(relief.withRodAt(rod.force().orElseThrow()).relief().libraryValue())
+                .isCloseTo(0.2, within(1e-9));
         assertThat(rod.reach()).isEqualTo(Reach.CAN);
         assertThat(rod.obstacle()).isEmpty();
         assertThat(rod.slackRelief()).isEqualTo(relief.underStrings().relief());

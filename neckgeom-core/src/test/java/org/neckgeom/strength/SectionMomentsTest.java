@@ -150,7 +150,8 @@ class SectionMomentsTest {
                 300,
                 new NeckBeam.Board(new Taper(34, 0), new Taper(6, 0), null, 12_000),
                 new NeckBeam.Back(new Taper(17, 0), new Taper(14.5, 0), Superellipse.of(2), Superellipse.of(2), 12_000),
-                Channel.forRod(TrussRod.twoWay(mm(280)).section(mm(6), mm(14.4))).startingAt(mm(10)),
+                Channel.forRod(TrussRod.twoWay(mm(280)).section(mm(6), mm(14.4)))
+                        .startingAt(mm(10)),
                 0,
                 List.of());
 

@@ -8,9 +8,9 @@ import static org.neckgeom.units.ShopUnits.mm;
 import static org.neckgeom.units.ShopUnits.percent;
 
 import org.junit.jupiter.api.Test;
+import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Neck;
-import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.stock.Wood;
 
 /** Sections of whole necks against layers summed from the design's outlines. */
@@ -20,8 +20,7 @@ class SectionsTest {
     void at_isTheSumOfItsLayers() {
         Neck crooked =
                 Necks.mandolin().back(BackProfile.between(mm(14.5), mm(16.5)).asymmetric(2, 3.2));
-        for (Neck neck :
-                new Neck[] {Necks.mandolin(), SampleNecks.guitar(), SampleNecks.shortScaleBass(), crooked}) {
+        for (Neck neck : new Neck[] {Necks.mandolin(), SampleNecks.guitar(), SampleNecks.shortScaleBass(), crooked}) {
             for (double x : new double[] {0, 55, 171, 270, 305}) {
                 Section section = Sections.of(neck).at(mm(x));
                 double[] layers = FiniteDifferenceNeck.layers(neck, x);

@@ -12,9 +12,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.TrussRod;
-import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.testing.Approved;
 

@@ -8,8 +8,8 @@ import static org.neckgeom.units.ShopUnits.gigapascal;
 import static org.neckgeom.units.ShopUnits.newton;
 
 import org.junit.jupiter.api.Test;
-import org.neckgeom.neck.Neck;
 import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.stock.Wood;
 
 /** Stress against the textbook's M c/I, against statics, and beside the strength of the wood. */

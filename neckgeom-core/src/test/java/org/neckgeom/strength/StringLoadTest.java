@@ -14,13 +14,13 @@ import static org.neckgeom.units.ShopUnits.pitch;
 import java.util.List;
 import javax.measure.quantity.Force;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.neck.Across;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Fan;
 import org.neckgeom.neck.Fingerboard;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.StringSet;
-import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.units.Amount;
 
 /** String pull against worked examples and common practice; moments by hand. */
@@ -101,7 +101,8 @@ class StringLoadTest {
     @Test
     void plain_andWrapped_addUp() {
         // Copper wire of radius 1.20 mm: 0.0403531293168 kg/m (OpenStax 16.3 problem, 0.040 printed).
-        assertThat(StringMaterial.COPPER.plain(mm(2.4)).libraryValue()).isCloseTo(40.3531293168, withinPercentage(1e-9));
+        assertThat(StringMaterial.COPPER.plain(mm(2.4)).libraryValue())
+                .isCloseTo(40.3531293168, withinPercentage(1e-9));
         double core = StringMaterial.STEEL.plain(mm(0.4)).libraryValue();
         double ring = Math.PI / 4 * Math.PI * (0.4 + 0.3) * 0.3 * 8.8;
         assertThat(StringMaterial.STEEL

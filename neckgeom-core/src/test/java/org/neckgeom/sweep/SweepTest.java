@@ -20,9 +20,9 @@ import java.util.stream.LongStream;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Temperature;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Neck;
-import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
@@ -162,8 +162,7 @@ class SweepTest {
                         (neck, depth) -> neck.back(BackProfile.between(depth, mm(15))))
                 .overEach("frets", List.of(19, 0, 21), Neck::frets);
 
-        List<SweepResult<Neck, Integer>> all =
-                sweep.results(Neck::frets).toList();
+        List<SweepResult<Neck, Integer>> all = sweep.results(Neck::frets).toList();
 
         assertThat(all).hasSize(9);
         assertThat(all.get(0).refusal()).contains("must be more than 0 mm, but was -1 mm");
@@ -300,8 +299,7 @@ class SweepTest {
 
     @Test
     void texts_areShort() {
-        Sweep<Neck> woods =
-                Sweep.of(SampleNecks.octaveMandolin()).overEach("wood", Wood.listed(), Neck::wood);
+        Sweep<Neck> woods = Sweep.of(SampleNecks.octaveMandolin()).overEach("wood", Wood.listed(), Neck::wood);
 
         assertThat(GRID).hasToString("""
                 Sweep of 30 designs

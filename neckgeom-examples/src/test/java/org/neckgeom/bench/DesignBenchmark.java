@@ -4,9 +4,9 @@ import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.mm;
 
 import java.util.concurrent.TimeUnit;
+import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Neck;
-import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.stock.Blank;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;

@@ -11,14 +11,14 @@ import javax.measure.quantity.Length;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.BudgetKernels;
 import org.neckgeom.budget.DatumTree;
+import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.measure.Limits;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Fingerboard;
 import org.neckgeom.neck.Neck;
-import org.neckgeom.neck.TrussRod;
 import org.neckgeom.neck.Scale;
-import org.neckgeom.measure.Limits;
-import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.solid.FloorThickness;
 import org.neckgeom.strength.ReliefScan;
 

@@ -1,8 +1,8 @@
 package org.neckgeom.bench;
 
 import java.util.concurrent.TimeUnit;
-import org.neckgeom.neck.Neck;
 import org.neckgeom.examples.neck.NeckFile;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.NeckPlan;
 import org.openjdk.jmh.annotations.Benchmark;

@@ -16,9 +16,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.neckgeom.examples.file.FileRefused;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.page.Document;
+import org.neckgeom.plan.MeasuredNeck;
 import org.neckgeom.plan.NeckFeature;
 import org.neckgeom.plan.NeckPlan;
-import org.neckgeom.plan.MeasuredNeck;
 
 /** What has been read on the neck itself, as a neck file says it. */
 class AsMadeTest {
