@@ -13,9 +13,9 @@ println(bridge.yield(Limits.within(mm(1.0))));
 println(bridge.shares());                                         // sorted: which contributor matters
 println(bridge.allowance("body joint", Limits.within(mm(1.0)), percent(99)));
 println(Allocation.of(bridge, Limits.within(mm(0.8)), percent(99)));    // how tight must each be
-println(bridge.simulate(42).trials(1_000_000));                   // Monte Carlo says the same
+println(bridge.simulate(42).trials(1_000_000));                   // Monte Carlo gives the same
 
 // The channel has now been cut and measured: 0.04 mm off. What is left for the rest?
 println(work.measured("rod channel", Estimate.of(mm(0.04), mm(0.01))).across("fingerboard", "body joint", mm(560)).yield(Limits.within(mm(1.0))));
-// The same as before: what both stand on cancels. It shows in what still registers from the blank.
+// The same as before: the datum that both share cancels. It shows in what is still located from the blank.
 println(work.measured("rod channel", Estimate.of(mm(0.04), mm(0.01))).across("blank", "fingerboard", mm(0)));

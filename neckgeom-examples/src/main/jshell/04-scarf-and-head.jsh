@@ -1,4 +1,4 @@
-// A head glued on at 13 degrees: where do the lines come out, and what board does it take?
+// A head glued on at 13 degrees: where are the joint's lines, and which board does it need?
 var scarf = Scarf.of(deg(13), mm(20), mm(15)).kerf(mm(1.8));
 println(ScarfJoint.inTheHead(scarf));            // glue face, joint lines
 println(ScarfJoint.inTheShaft(scarf));
@@ -9,7 +9,7 @@ println(BreakAngle.over(scarf.pitch(), mm(7.5)).post(mm(60), mm(8)));
 // The head's face is planed by 0.6 mm and a 2 mm veneer goes on: the break line moves.
 println(ScarfJoint.inTheHead(scarf).planingHeadFace(mm(0.6)).veneered(HeadSide.FACE, mm(2)));
 
-// A layout by its run that is not the angle it is said to be.
+// A layout by its run that is not the angle it is meant to be.
 println(ScarfRun.of(mm(22.2), mm(63.5)));
 
 // A nut that slants by 6 degrees for fanned frets: two saw settings, two cuts.

@@ -38,7 +38,7 @@ var simple = OrderOfWork.forNeck().
     done("square the edges");
 println(simple.plan());
 
-// Two things that make it impossible are both named; where there is no remedy it says so.
+// Two things that make it impossible are both named; where there is no remedy the answer states it.
 println(OrderOfWork.forNeck().
     keep("glue fingerboard").before("cut rod channel").
     plan());

@@ -29,7 +29,7 @@ import static org.neckgeom.units.LengthStyle.INCH_FRACTIONS;
 import static org.neckgeom.units.LengthStyle.MILLIMETRES;
 import static org.neckgeom.units.ShopUnits.*;
 
-// Told once, printIn(INCH_FRACTIONS) makes every println follow; printIn() lets each answer print as it was asked.
+// Called once, printIn(INCH_FRACTIONS) makes every println follow; printIn() lets each answer print as it was asked.
 LengthStyle printedIn = null;
 void printIn(LengthStyle style) { printedIn = style; }
 void printIn() { printedIn = null; }

@@ -170,7 +170,7 @@ class FoundByBadInputTest {
                 .back(BackProfile.between(mm(14.5), mm(16.5)));
         assertThat(Relief.of(bare))
                 .hasToString(
-                        "Relief of bare cannot be told: \"bare\" needs its fingerboard's wood for this, but has none:"
+                        "Relief of bare cannot be computed: \"bare\" needs its fingerboard's wood for this, but has none:"
                                 + " add .wood(...) to the fingerboard");
         assertThat(Propagation.to("sum", ShopUnit.MILLIMETRE)
                         .input("one", mm(1), ErrorDistribution.normal(mm(0.1)))

@@ -4,7 +4,7 @@ import java.io.Serializable;
 import java.util.Objects;
 
 /**
- * One thing that cannot be, or has no answer: where, which rule, what must be, what was given. Immutable.
+ * A fault of a value or of a question: its path, the rule, the requirement and the value given. Immutable.
  *
  * @param path of the value, such as {@code fence wall} or {@code heel.dovetail.height}
  * @param rule a stable code, lower case with hyphens, such as {@code more-than}, {@code missing}, {@code no-section}

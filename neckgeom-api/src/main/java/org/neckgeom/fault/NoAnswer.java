@@ -1,6 +1,6 @@
 package org.neckgeom.fault;
 
-/** Good inputs to a question that has no answer for them, such as the radius of a flat floor. */
+/** Thrown where valid inputs have no answer, such as the radius of a flat floor. */
 public final class NoAnswer extends ArithmeticException {
 
     private static final long serialVersionUID = 1;

@@ -5,7 +5,7 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 
 /**
- * The refusal of a value, a text or a combination that cannot be, with all its faults. Its message is a sentence for
+ * Thrown for a value, a text or a combination that is not valid, with all its faults. The message is one sentence for
  * people; {@link #faults} has the same for programs.
  */
 public final class Refusal extends IllegalArgumentException {

@@ -1,6 +1,6 @@
 /**
  * What is wrong, and where? {@link org.neckgeom.fault.Refusal} is thrown for what cannot be,
- * {@link org.neckgeom.fault.NoAnswer} for good inputs without an answer; both say it in a sentence for people and as a
+ * {@link org.neckgeom.fault.NoAnswer} for good inputs without an answer. Both carry a sentence for people and a
  * {@link org.neckgeom.fault.Fault} for programs. No argument may be null.
  *
  * <h2>For instance</h2>

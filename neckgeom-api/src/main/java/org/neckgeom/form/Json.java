@@ -21,7 +21,7 @@ public final class Json {
      * Reads JSON.
      *
      * @param text a document of at most 10,000,000 characters
-     * @return what it holds
+     * @return the value that the text holds
      * @throws IllegalArgumentException with line and column of the first mistake: what the grammar refuses, a name given
      *     twice, a number beyond a double, more than 100 levels, a text of more than 100,000 characters
      */

@@ -33,8 +33,8 @@ import org.neckgeom.units.ShopUnit;
 /**
  * The kind of a fact: how it is written as text, as data, and what a schema states of it. Immutable.
  *
- * <p>Fast answers keep doubles: {@link #MM}, {@link #RAD} and {@link #libraryValue} take a double in the library unit. A number that
- * is not finite is a fact that is not there.
+ * <p>Fast answers keep doubles: {@link #MM}, {@link #RAD} and {@link #libraryValue} take a double in the library unit. A
+ * number that is not finite is a fact that is not there.
  *
  * @param <V> the type of the value
  */
@@ -145,7 +145,7 @@ public final class Kind<V> {
                     Form::dataOf)
             .rendered((value, way, style) -> Form.insideOf(value, style, way.mode() == Mode.WHOLE));
 
-    /** A value of any type, such as an answer: its first line as text; as data what it is, and else that line. */
+    /** A value of any type, such as an answer: its first line as text; its own form as data, or else that line. */
     public static final Kind<Object> ANY = new Kind<Object>(
                     "any",
                     EnumSet.of(Mode.PLAIN),

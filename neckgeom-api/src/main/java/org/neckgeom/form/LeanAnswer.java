@@ -24,8 +24,8 @@ public abstract class LeanAnswer implements Answer {
     }
 
     /**
-     * {@return all that makes this answer what it is: doubles, arrays, values, null for a part that is not there} The style
-     * is none of them.
+     * {@return everything that determines this answer: doubles, arrays, values, null for a part that is absent} The
+     * style is none of them.
      */
     protected abstract @Nullable Object[] parts();
 

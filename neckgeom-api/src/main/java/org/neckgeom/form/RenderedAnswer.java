@@ -44,7 +44,7 @@ public record RenderedAnswer(String code, String finding, List<Row> rows, List<N
      * A row of an answer.
      *
      * @param key of the fact or line, stable; rows of a table share its key
-     * @param label what it is, in words; may be empty
+     * @param label the fact's label in words; may be empty
      * @param answer its value with unit, or an answer inside
      */
     public record Row(String key, String label, RenderedAnswer answer) {

@@ -9,7 +9,7 @@ import org.neckgeom.fault.Refusal;
 /** A sentence with facts in braces, read once while its class loads. */
 final class Template {
 
-    /** What stands in braces. */
+    /** The part in braces. */
     record Ref(String name, Way way) {}
 
     private final List<Object> parts;

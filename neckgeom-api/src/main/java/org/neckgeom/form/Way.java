@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How a fact in braces is printed, such as {@code size beside u} in <code>{offset:size beside u}</code>. Words, in any
+ * A way to print a fact in braces, such as {@code size beside u} in <code>{offset:size beside u}</code>. Words, in any
  * order, parted by blanks:
  *
  * <ul>

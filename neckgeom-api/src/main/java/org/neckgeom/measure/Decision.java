@@ -1,6 +1,6 @@
 package org.neckgeom.measure;
 
-/** What a verdict comes to. */
+/** The call of a verdict: the result of the decision rule (ISO 14253-1). */
 public enum Decision {
     /** Surely enough within the limits: go on. */
     WITHIN,

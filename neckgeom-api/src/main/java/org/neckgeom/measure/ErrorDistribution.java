@@ -12,12 +12,14 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * How an error that has not been read spreads, such as {@code rectangular, half-width 0.05 mm}: the law assigned to it
- * (GUM 4.3; JCGM 101:2008, 6.4), with its shift. Immutable.
+ * The distribution of an error that has not been read (error distribution, spread, scatter), such as {@code
+ * rectangular, half-width 0.05 mm} (GUM 4.3; JCGM 101:2008, 6.4).
  *
- * <p>Every law but the samples is symmetric about its shift, which is 0 unless given. Scales are kept in the library unit:
- * a standard deviation for the normal law, half-widths for the others.
+ * <p>Each law is symmetric about its shift, except measured samples. Default shift: 0. The scale is a standard
+ * deviation for the normal law and a half-width for the others, in the library unit. Errors: a scale below 0 or not
+ * finite throws {@link org.neckgeom.fault.Refusal} (an {@code IllegalArgumentException}). Immutable.
  *
+ * @see Estimate
  * @param <Q> the kind of quantity
  */
 public final class ErrorDistribution<Q extends Quantity<Q>> {
@@ -26,7 +28,7 @@ public final class ErrorDistribution<Q extends Quantity<Q>> {
     public enum Law {
         /** Gauss's, unbounded; scale = standard deviation. */
         NORMAL,
-        /** Uniform within the half-width. */
+        /** Uniform up to the half-width. */
         RECTANGULAR,
         /** Highest in the middle, down to nothing at the half-width. */
         TRIANGULAR,
@@ -261,8 +263,8 @@ public final class ErrorDistribution<Q extends Quantity<Q>> {
     }
 
     /**
-     * {@return the scale in the library unit: the standard deviation of a normal spread, the half-width of a bounded one,
-     * 0 for a bias; 0 or more}
+     * {@return the scale in the library unit: the standard deviation of a normal spread, the half-width of a bounded
+     * one, 0 for a bias; 0 or more}
      */
     public double libraryScale() {
         return scale;

@@ -13,12 +13,20 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * A value with its standard uncertainty and the degrees of freedom behind it, such as {@code 0.710 mm, u 0.014 mm}.
- * Immutable.
+ * An estimate (measured value): a value with its standard uncertainty and degrees of freedom, such as {@code 0.710 mm,
+ * u 0.014 mm}.
  *
- * <p>The standard uncertainty is one standard deviation (GUM 2.3.1). Degrees of freedom are infinite when the
- * uncertainty is taken as known. An estimate has no order: two of them are rarely surely one above the other.
+ * <p>The standard uncertainty u is one standard deviation, 0 or more (GUM 2.3.1); it is never a half-width or an
+ * expanded uncertainty. Degrees of freedom are more than 0; they are infinite when the uncertainty is taken as known.
+ * The estimate keeps the unit of its value. An estimate has no order: of two estimates neither is surely the greater.
  *
+ * <p>{@link #of} takes u as known. {@link #repeated} evaluates it from readings: {@code u = s / sqrt(n)} with n - 1
+ * degrees of freedom (GUM 4.2, Type A). {@link #withinHalfWidth} takes a uniform distribution: {@code u = a / sqrt(3)}
+ * (GUM 4.3.7, Type B). Errors: a value or an uncertainty that is not finite, a negative uncertainty, or fewer than two
+ * readings throw {@link org.neckgeom.fault.Refusal} (an {@code IllegalArgumentException}). Immutable.
+ *
+ * @see Verdict
+ * @see #interval coverage interval
  * @param <Q> the kind of quantity
  */
 public final class Estimate<Q extends Quantity<Q>> {
@@ -53,7 +61,7 @@ public final class Estimate<Q extends Quantity<Q>> {
      * with infinite degrees of freedom}
      *
      * @param <Q> the kind of quantity
-     * @param value the best value; its unit is the one the estimate is read in
+     * @param value the best value; the estimate keeps its unit
      * @param standardUncertainty one standard deviation, 0 or more; for a temperature, a difference
      */
     public static <Q extends Quantity<Q>> Estimate<Q> of(Quantity<Q> value, Quantity<Q> standardUncertainty) {
@@ -64,7 +72,7 @@ public final class Estimate<Q extends Quantity<Q>> {
      * {@return an estimate whose standard uncertainty is itself known from few data}
      *
      * @param <Q> the kind of quantity
-     * @param value the best value; its unit is the one the estimate is read in
+     * @param value the best value; the estimate keeps its unit
      * @param standardUncertainty one standard deviation, 0 or more; for a temperature, a difference
      * @param degreesOfFreedom more than 0, infinity allowed
      */
@@ -123,8 +131,8 @@ public final class Estimate<Q extends Quantity<Q>> {
     }
 
     /**
-     * {@return an estimate of which only the bounds are known: the true value lies within half a width of the given
-     * one, uniform between the two ends; with infinite degrees of freedom} {@code u = a/sqrt(3)}. Source: GUM 4.3.7.
+     * {@return an estimate of which only the bounds are known: a uniform distribution about the given value (GUM
+     * 4.3.7); infinite degrees of freedom} {@code u = a/sqrt(3)}. Source: GUM 4.3.7.
      *
      * @param <Q> the kind of quantity
      * @param value the middle; its unit is the one the estimate is read in

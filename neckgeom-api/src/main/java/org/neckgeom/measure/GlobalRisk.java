@@ -10,14 +10,14 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * How often a rule for accepting pieces errs over all pieces of a process, before any of them is read, such as
- * {@code 0.07 % accepted though outside, 16.9 % rejected though within}. Immutable.
+ * The risks of a rule for accepting pieces, over all pieces of a process, before any piece is read, such as {@code 0.07
+ * % accepted though outside, 16.9 % rejected though within}.
  *
- * <p>A piece is accepted when its reading keeps the limits drawn in by a guard band of k u. Pieces lie by the normal law about the
- * process's value, readings by the normal law about the piece. The global consumer's risk is the chance that a piece breaks the
- * limits and is accepted, {@code integral outside of f(x) P(accepted | x) dx}; the global producer's risk is the chance that a
- * piece keeps them and is rejected (JCGM 106:2012, 9.5). Exact. The risk of one piece that has been read is
- * {@link Verdict#probability}, taken from 1.
+ * <p>A piece is accepted when its reading keeps the limits drawn in by a guard band of k u. Pieces lie by the normal
+ * law about the process's value, readings by the normal law about the piece. The global consumer's risk is the
+ * probability that a piece breaks the limits and is accepted, {@code integral outside of f(x) P(accepted | x) dx}; the
+ * global producer's risk is the probability that a piece keeps them and is rejected (JCGM 106:2012, 9.5). Exact. For
+ * one piece that has been read, the risk is 1 minus {@link Verdict#probability}. Immutable.
  *
  * @param <Q> the kind of quantity
  */
@@ -71,7 +71,9 @@ public final class GlobalRisk<Q extends Quantity<Q>> {
         return new GlobalRisk<>(process, reading, limits, Verdict.guardFactor(factor));
     }
 
-    /** {@return the global consumer's risk: the chance that a piece breaks the limits and is accepted; in [0, 1]} */
+    /**
+     * {@return the global consumer's risk: the probability that a piece breaks the limits and is accepted; in [0, 1]}
+     */
     public double consumers() {
         double u = reading.libraryUncertainty();
         double high = limits.libraryUpper();
@@ -86,7 +88,9 @@ public final class GlobalRisk<Q extends Quantity<Q>> {
                 + pieces(low - FARTHEST * u, low, x -> accepted(x, u));
     }
 
-    /** {@return the global producer's risk: the chance that a piece keeps the limits and is rejected; in [0, 1]} */
+    /**
+     * {@return the global producer's risk: the probability that a piece keeps the limits and is rejected; in [0, 1]}
+     */
     public double producers() {
         double u = reading.libraryUncertainty();
         double high = limits.libraryUpper();
@@ -121,7 +125,7 @@ public final class GlobalRisk<Q extends Quantity<Q>> {
         return lowest() < highest() ? NormalLaw.between((lowest() - x) / u, (highest() - x) / u) : 0;
     }
 
-    /** Chance of what happens to a piece between two values, over all pieces. */
+    /** Probability of an outcome for a piece between two values, over all pieces. */
     private double pieces(double from, double to, DoubleUnaryOperator happens) {
         double sd = process.libraryUncertainty();
         double mean = process.libraryValue();

@@ -9,8 +9,8 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * Everything from a low to a high quantity, both included, such as {@code -0.69 to 0.72 mm}: a coverage interval, or a
- * range. Immutable.
+ * An interval of a quantity from a lower to an upper end, both included, such as {@code -0.69 to 0.72 mm}: a coverage
+ * interval (95 % interval), or a range. Immutable.
  *
  * @param <Q> the kind of quantity
  */

@@ -9,9 +9,16 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * The tolerance limits of a quantity, such as {@code within 0.1 mm of 0 mm}: a lower and an upper one, or only one of
- * them. Both belong to what is allowed. Immutable. Terms: JCGM 106:2012.
+ * Tolerance limits of a quantity: a lower limit, an upper limit, or both, such as {@code within 0.1 mm} (plus or minus
+ * 0.1 mm).
  *
+ * <p>A value equal to a limit conforms. A missing limit is infinite. The limits keep the unit of the first quantity
+ * given. Errors: a limit of 0 or less in {@link #within}, or an upper limit not above the lower one, throws {@link
+ * org.neckgeom.fault.Refusal} (an {@code IllegalArgumentException}). Terms: JCGM 106:2012, 3.3. Immutable.
+ *
+ * <p>{@code Limits.within(mm(0.1)).allow(mm(-0.1))} is {@code true}.
+ *
+ * @see Verdict
  * @param <Q> the kind of quantity
  */
 public final class Limits<Q extends Quantity<Q>> {

@@ -12,7 +12,8 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * What was read of one size: one indication of an instrument or several (VIM 4.1), or an estimate made elsewhere. Immutable.
+ * The reading of one size (indication): one indication of an instrument or several (VIM 4.1), or an estimate made
+ * elsewhere. Immutable.
  *
  * @param <Q> the kind of quantity
  */

@@ -11,18 +11,26 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * Whether an estimate keeps its limits: a call, and the chance that the true value lies within. Immutable.
+ * A verdict (conformity, in tolerance): whether an estimate keeps its tolerance limits, with the conformance
+ * probability.
  *
- * <p>The conformance probability is {@code p = F((U - e)/u) - F((L - e)/u)}, F the normal law, or Student's when the
- * uncertainty has few degrees of freedom (JCGM 106:2012, 7). The call keeps a guard band of k u on the safe side of
- * each limit, k = 2 unless given: WITHIN when the estimate keeps the limits drawn in by k u, OUTSIDE when it breaks the
- * limits pushed out by k u, otherwise UNDECIDED (ISO 14253-1:2013, rules for proving conformity and non-conformity; the edition
- * of 2017 has 1.65 u where the limits are far apart: {@code guardedBy(1.65)}; both from memory). With few degrees of freedom the
- * guard band is wider, so that it leaves the same risk: the factor is Student's quantile for the normal law's chance at k.
+ * <p>The conformance probability is {@code p = F((U - e)/u) - F((L - e)/u)}, in [0, 1]. F is the normal law, or
+ * Student's law when the uncertainty has few degrees of freedom (JCGM 106:2012, 7).
  *
- * <p>Two other ways to decide are there for who wants them: {@link #acceptedSimply} looks at the value alone,
- * {@link #acceptedUnlessProvenOutside} gives the benefit of the doubt.
+ * <p>The call keeps a guard band of k u on the safe side of each limit; k = 2 by default. It is WITHIN when the
+ * estimate keeps the limits drawn in by k u, OUTSIDE when it breaks the limits pushed out by k u, and UNDECIDED
+ * otherwise (ISO 14253-1:2013, rules for proving conformity and non-conformity; the edition of 2017 has 1.65 u where
+ * the limits are far apart: {@code guardedBy(1.65)}; both from memory). With few degrees of freedom the guard band is
+ * wider and leaves the same risk: its factor is Student's quantile for the normal law's probability at k.
  *
+ * <p>Two other decision rules: {@link #acceptedSimply} uses the value alone; {@link #acceptedUnlessProvenOutside} gives
+ * the benefit of the doubt. Errors: a guard factor outside [0, 10] throws {@link org.neckgeom.fault.Refusal} (an {@code
+ * IllegalArgumentException}). Immutable.
+ *
+ * <p>An estimate of 0.06 mm with u 0.014 mm and limits within 0.1 mm: WITHIN, conformance probability 99.8 %.
+ *
+ * @see Decision
+ * @see GlobalRisk
  * @param <Q> the kind of quantity
  */
 public final class Verdict<Q extends Quantity<Q>> {
@@ -47,8 +55,8 @@ public final class Verdict<Q extends Quantity<Q>> {
      * {@return the verdict on an estimate, with the usual guard factor of 2}
      *
      * @param <Q> the kind of quantity
-     * @param estimate what is known
-     * @param limits what is allowed
+     * @param estimate the measured value with its standard uncertainty
+     * @param limits the tolerance limits
      */
     public static <Q extends Quantity<Q>> Verdict<Q> of(Estimate<Q> estimate, Limits<Q> limits) {
         return new Verdict<>(estimate, limits, USUAL_GUARD_FACTOR);
@@ -83,7 +91,7 @@ public final class Verdict<Q extends Quantity<Q>> {
         return below || above ? Decision.OUTSIDE : Decision.UNDECIDED;
     }
 
-    /** {@return the chance that the true value keeps the limits, given the estimate; in [0, 1]} */
+    /** {@return the conformance probability: that the true value keeps the limits, given the estimate; in [0, 1]} */
     public double probability() {
         double u = estimate.libraryUncertainty();
         double value = estimate.libraryValue();
@@ -93,7 +101,7 @@ public final class Verdict<Q extends Quantity<Q>> {
         double low = (limits.libraryLower() - value) / u;
         double high = (limits.libraryUpper() - value) / u;
         double nu = estimate.degreesOfFreedom();
-        // From the nearer tail, so that a small chance keeps its digits.
+        // From the nearer tail, so that a small probability keeps its digits.
         return low > 0
                 ? StudentLaw.upperTail(low, nu) - StudentLaw.upperTail(high, nu)
                 : StudentLaw.cdf(high, nu) - StudentLaw.cdf(low, nu);
@@ -123,12 +131,12 @@ public final class Verdict<Q extends Quantity<Q>> {
         return limits.libraryUpper() - limits.libraryLower() >= 2 * libraryGuard();
     }
 
-    /** {@return what was judged} */
+    /** {@return the estimate that was judged} */
     public Estimate<Q> estimate() {
         return estimate;
     }
 
-    /** {@return what it was held against} */
+    /** {@return the limits of the verdict} */
     public Limits<Q> limits() {
         return limits;
     }
@@ -171,19 +179,19 @@ public final class Verdict<Q extends Quantity<Q>> {
         return Objects.hash(estimate, limits, guardFactor);
     }
 
-    /** Returns the call with the chance first, then what it rests on. */
+    /** Returns the call and the conformance probability, then the estimate, the limits and the guard band. */
     @Override
     public String toString() {
         Decision call = call();
         Report report = Report.titled(
-                        call + ": chance of being " + chanceWords() + " is " + Numbers.percent(probability()))
+                        call + ": conformance probability " + Numbers.percent(probability()) + " (" + limits + ")")
                 .row("estimate", estimate)
-                .row("allowed", limits)
+                .row("limit", limits)
                 .row("guard", Numbers.trimmed(factor(), 2) + " u on the safe side" + fewDegrees());
         if (!isReachable()) {
-            report.note("no value could be called within: the limits are narrower than the guard bands; read better");
+            report.note("the limits are narrower than the guard bands: measure better or widen the limits");
         } else if (call == Decision.UNDECIDED) {
-            report.note("read again, or read better");
+            report.note("read again, or use a finer instrument");
         }
         return report.toString();
     }
@@ -194,10 +202,5 @@ public final class Verdict<Q extends Quantity<Q>> {
                 ? ""
                 : ", " + Numbers.trimmed(guardFactor, 2) + " u but for " + Numbers.trimmed(nu, 1)
                         + " degrees of freedom";
-    }
-
-    private String chanceWords() {
-        boolean twoEnds = Double.isFinite(limits.libraryLower()) && Double.isFinite(limits.libraryUpper());
-        return (twoEnds && !limits.isEven() ? "within " : "") + limits;
     }
 }

@@ -1,6 +1,7 @@
 /**
- * What was read, how well, and is it good enough? Estimates with their standard uncertainty, limits, verdicts, and the
- * spreads of what has not been read yet, in the terms of the GUM (JCGM 100:2008).
+ * What was measured, how well, and does it conform? Estimates with their standard uncertainty, tolerance limits,
+ * verdicts with their conformance probability, coverage intervals, and error distributions (spreads) of what has not
+ * been read. Terms: GUM (JCGM 100:2008), JCGM 106:2012.
  *
  * <p>A standard uncertainty is one standard deviation, never a half-width or an expanded uncertainty. Open first:
  * {@link org.neckgeom.measure.Estimate}. No argument may be null.
@@ -9,8 +10,8 @@
  *
  * <pre>
  * mean of n readings        u = s / sqrt(n), with n - 1 degrees of freedom     GUM 4.2
- * within +/- a, no more     u = a / sqrt(3)                                    GUM 4.3.7
- * chance of keeping limits  Phi((b - y)/u) - Phi((a - y)/u)                    JCGM 106, 7
+ * uniform, half-width a     u = a / sqrt(3)                                    GUM 4.3.7
+ * conformance probability   Phi((b - y)/u) - Phi((a - y)/u)                    JCGM 106, 7
  * accepted though outside   integral outside of f(x) P(accepted | x) dx        JCGM 106, 9.5
  * within                    a + 2 u &lt;= y &lt;= b - 2 u                            ISO 14253-1, guard factor 2
  * </pre>
@@ -27,9 +28,9 @@
  *
  * <pre>{@code
  * 61.040 mm, u 0.012 mm, 2 degrees of freedom
- * WITHIN: chance of being within 0.1 mm is 99.8 %
+ * WITHIN: conformance probability 99.8 % (within 0.1 mm)
  *   estimate  0.060 mm, u 0.014 mm
- *   allowed   within 0.1 mm
+ *   limit     within 0.1 mm
  *   guard     2 u on the safe side
  * }</pre>
  *

@@ -142,7 +142,7 @@ public final class NormalLaw {
     }
 
     /**
-     * {@return the chance of a value up to x; in [0, 1]; NaN for NaN}
+     * {@return the probability of a value up to x; in [0, 1]; NaN for NaN}
      *
      * <p>{@code Phi(x)}. Exact.
      *
@@ -153,7 +153,8 @@ public final class NormalLaw {
     }
 
     /**
-     * {@return the chance of a value above x, with full relative accuracy however small it is; in [0, 1]; NaN for NaN}
+     * {@return the probability of a value above x, with full relative accuracy however small it is; in [0, 1]; NaN for
+     * NaN}
      *
      * <p>{@code 1 - Phi(x)}. Exact.
      *
@@ -164,7 +165,7 @@ public final class NormalLaw {
     }
 
     /**
-     * {@return the chance of a value from {@code low} to {@code high}, each tail taken on its own side, so that a
+     * {@return the probability of a value from {@code low} to {@code high}, each tail taken on its own side, so that a
      * narrow band far out is not lost; in [0, 1]; NaN if an end is NaN}
      *
      * <p>{@code Phi(high) - Phi(low)}. Exact.
@@ -187,11 +188,11 @@ public final class NormalLaw {
     }
 
     /**
-     * {@return the value that is not exceeded with chance p; the quantile; negative infinity at 0, infinity at 1}
+     * {@return the value that is not exceeded with probability p; the quantile; negative infinity at 0, infinity at 1}
      *
-     * <p>{@code Phi^-1(p)}. Exact. For a small chance of exceeding q use {@code -quantile(q)}.
+     * <p>{@code Phi^-1(p)}. Exact. For a small probability of exceeding q use {@code -quantile(q)}.
      *
-     * @param p chance, in [0, 1]
+     * @param p probability, in [0, 1]
      * @throws IllegalArgumentException if p is outside [0, 1] or not a number
      */
     public static double quantile(double p) {
@@ -215,12 +216,12 @@ public final class NormalLaw {
     }
 
     /**
-     * {@return the factor k for which a value lies within k standard deviations of the mean with chance p; 0 or more;
-     * infinity at 1}
+     * {@return the factor k for which a value lies within k standard deviations of the mean with probability p; 0 or
+     * more; infinity at 1}
      *
      * <p>{@code Phi(k) - Phi(-k) = p}. Exact.
      *
-     * @param p chance, in [0, 1]
+     * @param p probability, in [0, 1]
      * @throws IllegalArgumentException if p is outside [0, 1] or not a number
      */
     public static double coverageFactor(double p) {
@@ -229,7 +230,7 @@ public final class NormalLaw {
         }
         if (p < 0.5) {
             double k = p / (2.0 * INVERSE_SQRT_TWO_PI);
-            // The chance as a function of k bends down, so these Newton steps climb to k from below.
+            // The probability as a function of k bends down, so these Newton steps climb to k from below.
             for (int i = 0; i < 6; i++) {
                 k += (0.5 * p - fromMiddle(k)) / density(k);
             }
@@ -238,7 +239,7 @@ public final class NormalLaw {
         return -quantile(0.5 * (1.0 - p)) + 0.0;
     }
 
-    /** Chance above x, for x of 0 or more. */
+    /** Probability above x, for x of 0 or more. */
     private static double tail(double x) {
         double z = x * SQRT_HALF;
         if (z <= 0.46875) {
@@ -257,7 +258,7 @@ public final class NormalLaw {
         return 0.5 * scaled * bell(x);
     }
 
-    /** Chance between 0 and x, for x of 0 or more. */
+    /** Probability between 0 and x, for x of 0 or more. */
     private static double fromMiddle(double x) {
         double z = x * SQRT_HALF;
         if (!(z <= 0.46875)) {

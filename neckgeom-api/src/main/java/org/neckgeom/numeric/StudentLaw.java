@@ -6,12 +6,14 @@ import org.neckgeom.fault.Refusal;
  * Student's t law for any number of degrees of freedom above 0, such as {@code quantile(0.975, 4) = 2.776}; infinite
  * degrees of freedom give the normal law.
  *
- * <p>The chance is an incomplete beta function: a series of positive terms about the middle, a continued fraction in the
- * tail (NIST Digital Library of Mathematical Functions, 8.17.8 and 8.17.22).
+ * <p>The probability is an incomplete beta function: a series of positive terms about the middle, a continued fraction
+ * in the tail (NIST Digital Library of Mathematical Functions, 8.17.8 and 8.17.22).
  */
 public final class StudentLaw {
 
-    /** Largest relative error, down to chances of 1e-285; quantiles lose a factor 1/n under one degree of freedom. */
+    /**
+     * Largest relative error, down to probabilities of 1e-285; quantiles lose a factor 1/n under one degree of freedom.
+     */
     public static final double RELATIVE_ACCURACY = 1e-13;
 
     /** Terms in {@code 1/a, 1/a^3, ...} of {@code ln(Gamma(a + 1/2) / (sqrt(a) Gamma(a)))}. */
@@ -61,7 +63,7 @@ public final class StudentLaw {
     }
 
     /**
-     * {@return the chance of a value up to t; in [0, 1]; NaN if t is NaN} Exact.
+     * {@return the probability of a value up to t; in [0, 1]; NaN if t is NaN} Exact.
      *
      * @param t any number, infinities too
      * @param degreesOfFreedom more than 0, may be infinity
@@ -76,8 +78,8 @@ public final class StudentLaw {
     }
 
     /**
-     * {@return the chance of a value above t, with full relative accuracy however small it is; in [0, 1]; NaN if t is
-     * NaN} Exact.
+     * {@return the probability of a value above t, with full relative accuracy however small it is; in [0, 1]; NaN if t
+     * is NaN} Exact.
      *
      * @param t any number, infinities too
      * @param degreesOfFreedom more than 0, may be infinity
@@ -88,10 +90,10 @@ public final class StudentLaw {
     }
 
     /**
-     * {@return the value that is not exceeded with chance p; the quantile; negative infinity at 0, infinity at 1 and
-     * where it passes the largest double} Exact.
+     * {@return the value that is not exceeded with probability p; the quantile; negative infinity at 0, infinity at 1
+     * and where it passes the largest double} Exact.
      *
-     * @param p chance, in [0, 1]
+     * @param p probability, in [0, 1]
      * @param degreesOfFreedom more than 0, may be infinity
      * @throws IllegalArgumentException if p is outside [0, 1], or {@code degreesOfFreedom} is not more than 0
      */
@@ -108,10 +110,10 @@ public final class StudentLaw {
     }
 
     /**
-     * {@return the factor k for which a value lies in [-k, k] with chance p: the coverage factor of an expanded
+     * {@return the factor k for which a value lies in [-k, k] with probability p: the coverage factor of an expanded
      * uncertainty (JCGM 100:2008, G.3); 0 or more; infinity at 1} Exact.
      *
-     * @param p chance, in [0, 1]
+     * @param p probability, in [0, 1]
      * @param degreesOfFreedom more than 0, may be infinity
      * @throws IllegalArgumentException if p is outside [0, 1], or {@code degreesOfFreedom} is not more than 0
      */
@@ -133,7 +135,7 @@ public final class StudentLaw {
         return degreesOfFreedom;
     }
 
-    /** Chance above t, for t of 0 or more. */
+    /** Probability above t, for t of 0 or more. */
     private static double tail(double t, double n) {
         if (t == Double.POSITIVE_INFINITY) {
             return 0.0;
@@ -173,7 +175,7 @@ public final class StudentLaw {
         return fromMiddle <= fromMiddle(middle(n), n) ? middleQuantile(fromMiddle, n) : tailQuantile(above, n);
     }
 
-    /** Chance between 0 and t: {@code t f(t) sum ((n+1)/2)_k / (3/2)_k y^k}, {@code y = t*t/(n + t*t)}. */
+    /** Probability between 0 and t: {@code t f(t) sum ((n+1)/2)_k / (3/2)_k y^k}, {@code y = t*t/(n + t*t)}. */
     private static double fromMiddle(double t, double n) {
         double y = t * t / (n + t * t);
         double term = 1.0;
@@ -233,11 +235,13 @@ public final class StudentLaw {
         return StrictMath.log(steps * Math.sqrt(b) / Math.sqrt(2.0 * Math.PI)) + series / b;
     }
 
-    /** The t with the given chance between 0 and t; the chance bends down in t, so Newton's steps climb to it. */
-    private static double middleQuantile(double chance, double n) {
-        double t = chance / StrictMath.exp(logHeight(n));
+    /**
+     * The t with the given probability between 0 and t; the probability bends down in t, so Newton's steps climb to it.
+     */
+    private static double middleQuantile(double probability, double n) {
+        double t = probability / StrictMath.exp(logHeight(n));
         for (int i = 0; i < 60; i++) {
-            double step = (chance - fromMiddle(t, n)) / StrictMath.exp(logDensity(t, n));
+            double step = (probability - fromMiddle(t, n)) / StrictMath.exp(logDensity(t, n));
             t += step;
             if (!(Math.abs(step) > 1e-15 * t)) {
                 break;
@@ -246,14 +250,14 @@ public final class StudentLaw {
         return t;
     }
 
-    /** The t with the given chance above it, by Newton's steps on the logarithms of both. */
-    private static double tailQuantile(double chance, double n) {
-        if (chance == 0.0) {
+    /** The t with the given probability above it, by Newton's steps on the logarithms of both. */
+    private static double tailQuantile(double probability, double n) {
+        if (probability == 0.0) {
             return Double.POSITIVE_INFINITY;
         }
-        double logChance = StrictMath.log(chance);
+        double logChance = StrictMath.log(probability);
         double power = (logHeight(n) + 0.5 * (n - 1.0) * StrictMath.log(n) - logChance) / n;
-        double z = -NormalLaw.quantile(chance);
+        double z = -NormalLaw.quantile(probability);
         double nearNormal = z + z * (z * z + 1.0) / (4.0 * n);
         double s = n > 2.0 ? Math.min(power, StrictMath.log(nearNormal)) : power;
         if (s > 709.0) {

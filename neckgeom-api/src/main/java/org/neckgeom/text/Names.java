@@ -99,11 +99,11 @@ public final class Names {
     }
 
     /**
-     * Copies a list that must have no hole, or says which list has one.
+     * Copies a list; throws if an element is null, and names the list.
      *
      * @param list the list
      * @param what what each of it is
-     * @param <T> what it holds
+     * @param <T> the type of its elements
      * @return an unmodifiable copy
      */
     public static <T> List<T> all(List<T> list, String what) {
@@ -112,11 +112,11 @@ public final class Names {
     }
 
     /**
-     * Copies what a caller gave one after the other, or says which list has a hole.
+     * Copies a caller's arguments to a list; throws if one is null, and names the list.
      *
      * @param given each of them not null
      * @param what what each of them is
-     * @param <T> what it holds
+     * @param <T> the type of its elements
      * @return an unmodifiable copy
      */
     public static <T> List<T> all(T[] given, String what) {

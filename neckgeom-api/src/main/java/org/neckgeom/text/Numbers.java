@@ -151,8 +151,8 @@ public final class Numbers {
 
     /**
      * {@return a probability as percent with one decimal, or as many as keep it from reading as certain when it is not:
-     * {@code 95.0 %}, {@code 99.98 %}, {@code more than 99.9999 %}, {@code 0.04 %}} A chance of less than one in two
-     * millions is {@code 0.0 %}: nobody waits for it.
+     * {@code 95.0 %}, {@code 99.98 %}, {@code more than 99.9999 %}, {@code 0.04 %}} A probability of less than one in
+     * two millions prints as {@code 0.0 %}.
      *
      * @param probability in [0, 1]
      */

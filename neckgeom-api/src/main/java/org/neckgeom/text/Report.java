@@ -40,7 +40,7 @@ public final class Report {
     /**
      * Adds a row.
      *
-     * @param label what it is
+     * @param label the row's label
      * @param value its value with unit
      * @return this report
      */

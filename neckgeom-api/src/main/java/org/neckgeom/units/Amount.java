@@ -9,16 +9,34 @@ import org.neckgeom.text.Numbers;
 import tech.units.indriya.quantity.Quantities;
 
 /**
- * A quantity that remembers the unit it was made in, such as {@code 1.75 in}. Immutable, safe to share.
+ * A quantity value: a number and its unit, such as {@code 1.75 in}.
  *
- * <p>It holds the number as it was given and the same in the library unit of its kind, so that a length entered in one
- * unit and read in the other shows no rounding noise. Two amounts are equal when their house values are the same
- * double: {@code inch(1)} equals {@code mm(25.4)}. Quantities of other JSR 385 providers are never equal to it (their
- * own {@code equals} could not agree); {@link #isEquivalentTo} compares with any provider's, and nearness is another
- * word: {@link #isCloseTo}.
+ * <p>An amount keeps the number as given, and the same value in the library unit of its kind: mm, rad, N, MPa, degrees
+ * Celsius, Hz, mm/s or W. So a length given in one unit and read in another shows no rounding noise. The number is
+ * finite; it may be negative or 0.
  *
- * <p>Sums and multiples keep the unit of the amount they are asked of.
+ * <p>Two amounts are equal when their values in the library unit are the same double: {@code inch(1)} equals {@code
+ * mm(25.4)}. A quantity of another JSR 385 provider is never equal to an amount, because that provider's {@code equals}
+ * could not agree. {@link #isEquivalentTo} compares with any provider's quantity; {@link #isCloseTo} compares with a
+ * tolerance.
  *
+ * <p>A sum or a multiple has the unit of the amount on which the method is called. Errors: a number that is not finite,
+ * or a quantity of another kind, throws {@link org.neckgeom.fault.Refusal} (an {@code IllegalArgumentException}); a sum
+ * of temperatures throws {@code ArithmeticException}. Immutable.
+ *
+ * <pre>{@code
+ * println(inch(1.75).in(ShopUnit.MILLIMETRE));
+ * println(mm(61).minus(inch(0.5)).dividedBy(2));
+ * }</pre>
+ *
+ * <p>prints
+ *
+ * <pre>{@code
+ * 44.45 mm
+ * 24.15 mm
+ * }</pre>
+ *
+ * @see ShopUnits
  * @param <Q> the kind of quantity
  */
 public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Comparable<Amount<Q>> {
@@ -59,13 +77,13 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
      */
     public static <Q extends Quantity<Q>> Amount<Q> ofLibrary(double libraryValue, ShopUnit<Q> unit) {
         double value = Objects.requireNonNull(unit, "unit").fromLibrary(libraryValue);
-        // A house value that is not finite has no finite value in any unit.
+        // A value in the library unit that is not finite has no finite value in any unit.
         if (!Double.isFinite(value)) {
             throw Refusal.of(
                     "an amount",
                     "finite",
                     "be a finite number",
-                    Numbers.plain(libraryValue) + " in the house unit of " + unit);
+                    Numbers.plain(libraryValue) + " in the library unit of " + unit);
         }
         return new Amount<>(value + 0.0, libraryValue + 0.0, unit);
     }
@@ -76,7 +94,7 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
      *
      * @param <Q> the kind of quantity
      * @param quantity of any JSR 385 provider
-     * @param name what it is, for the message
+     * @param name the quantity's name, for the message
      * @throws IllegalArgumentException if it is not finite or of no kind known here
      */
     public static <Q extends Quantity<Q>> Amount<Q> from(Quantity<Q> quantity, String name) {
@@ -93,7 +111,7 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
      * @param <Q> the kind of quantity
      * @param quantity of any JSR 385 provider
      * @param like any unit of the kind wanted
-     * @param name what it is, for the message
+     * @param name the quantity's name, for the message
      * @throws IllegalArgumentException if it is not finite or of another kind
      */
     public static <Q extends Quantity<Q>> Amount<Q> from(Quantity<Q> quantity, ShopUnit<Q> like, String name) {
@@ -120,8 +138,8 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     }
 
     /**
-     * {@return the number in the library unit, taken as a difference: 1.8 degF are 1 degree Celsius wide, wherever their
-     * scale begins; finite; that of {@link #libraryValue} but for temperature scales with a zero of their own}
+     * {@return the number in the library unit, taken as a difference: 1.8 degF are 1 degree Celsius wide, wherever
+     * their scale begins; finite; that of {@link #libraryValue} but for temperature scales with a zero of their own}
      */
     public double libraryDifference() {
         return unit.hasOffset() ? libraryValue - unit.toLibrary(0) : libraryValue;
@@ -393,19 +411,22 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
         return Scale.ABSOLUTE;
     }
 
-    /** {@inheritDoc} Compares the exact house values, whichever provider the other comes from; symmetric among amounts. */
+    /**
+     * {@inheritDoc} Compares the exact values in the library unit, whichever provider the other comes from; symmetric
+     * among amounts.
+     */
     @Override
     public boolean isEquivalentTo(Quantity<Q> that) {
         return Double.compare(libraryValue, sameKind(that, "that").libraryValue) == 0;
     }
 
-    /** Orders by the house value, consistent with equals. */
+    /** Orders by the value in the library unit, consistent with equals. */
     @Override
     public int compareTo(Amount<Q> other) {
         return Double.compare(libraryValue, other.libraryValue);
     }
 
-    /** True for an amount of the same kind whose house value is the same double. */
+    /** True for an amount of the same kind whose value in the library unit is the same double. */
     @Override
     public boolean equals(Object other) {
         return other instanceof Amount<?> that
@@ -419,7 +440,7 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     }
 
     /**
-     * {@return number, space, unit with up to twelve digits, for sentences that must tell two near amounts apart, such
+     * {@return number, space, unit with up to twelve digits, for sentences that distinguish two near amounts, such
      * as {@code 0.236220472441 in} for 6 mm read in inches}
      */
     public String exactly() {
@@ -429,8 +450,8 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
 
     /**
      * {@return the shortest text that {@link ShopUnits#parse} reads back as an amount equal to this, bit by bit: in its
-     * own unit where a number of it gives the house value back, and else in the library unit, where one always does; such
-     * as {@code 1.75 in}, at most 17 digits} The same on every JDK.
+     * own unit where a number of it reproduces the value in the library unit, and else in the library unit, where one
+     * always does; such as {@code 1.75 in}, at most 17 digits} The same on every JDK.
      */
     public String lossless() {
         return Lossless.text(libraryValue, unit);

@@ -29,7 +29,7 @@ final class Border {
     private static final int MOST_ENTRIES = 64;
 
     /**
-     * Converted instead of 1, so that a rational factor comes out as a whole number, and exact. Small enough for its
+     * Converted instead of 1, so that a rational factor becomes a whole number and stays exact. Small enough for its
      * multiples to stay under 2^63, past which Indriya 2.2.4 wraps around in composed conversions.
      */
     private static final BigDecimal MANY = BigDecimal.TEN.pow(12).multiply(BigDecimal.valueOf(3 * 3 * 3 * 7 * 11 * 13));
@@ -62,7 +62,7 @@ final class Border {
         }
     }
 
-    /** Library value of a foreign quantity that must be of the given library unit's kind. */
+    /** Value in the library unit of a foreign quantity that must be of the given library unit's kind. */
     static double libraryValue(Quantity<?> quantity, ShopUnit<?> libraryValue, String name) {
         Given given = Given.of(quantity, name);
         Entry entry = asked(() -> entry(given.unit, libraryValue), name);
@@ -121,7 +121,10 @@ final class Border {
         return entry.same == null ? Words.shown(String.valueOf(entry.unit)) : entry.same.symbol();
     }
 
-    /** A difference of 5 K is no thermometer's reading of 5 K, but -268.15 degrees Celsius is what it would become. */
+    /**
+     * A difference of 5 K is not a reading of 5 K on a thermometer; as a reading it would become -268.15 degrees
+     * Celsius.
+     */
     private static void requireReading(Given given, Entry entry, String name) {
         if (given.isDifference && entry.libraryValue.kind() == (Class<?>) Temperature.class) {
             throw Refusal.of(
@@ -146,7 +149,9 @@ final class Border {
         return null;
     }
 
-    /** The entry of whichever kind the unit is of, or null; a unit converts into the library unit of one kind at most. */
+    /**
+     * The entry of whichever kind the unit is of, or null; a unit converts into the library unit of one kind at most.
+     */
     private static @Nullable Entry entry(Unit<?> unit) {
         for (Entry entry : known) {
             if (isSame(entry.unit, unit)) {

@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 
 /**
- * An exact conversion {@code y = (x - zero) * factor}, its factor carried as two doubles, so that products come out
+ * An exact conversion {@code y = (x - zero) * factor}, with the factor held as two doubles, so that products are
  * correctly rounded: 25.4 is no double, and {@code x * 25.4} misses the nearest one for every third inch value.
  *
  * <p>The zero is taken off first, as in {@code (F - 32) * 5/9}: 32 and 273.15 are as near to a double as the readings

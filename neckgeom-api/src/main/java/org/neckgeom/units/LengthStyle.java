@@ -7,11 +7,14 @@ import javax.measure.quantity.Speed;
 import org.neckgeom.text.Numbers;
 
 /**
- * How lengths are printed for people: in millimetres, in decimal inches with thou for small ones, or in fractions of an
- * inch to the nearest 1/64 with the remainder stated.
+ * The style in which lengths are printed: in millimetres; in decimal inches, with thou for small lengths; or in
+ * fractions of an inch to the nearest 1/64 with the remainder in thou.
  *
- * <p>An answer keeps the style of the first length it was asked with, or prints in another by {@code text(style)}; an
- * amount, an estimate, limits, a spread, a verdict has {@code in(style)}. Nothing is set globally.
+ * <p>The style of an answer is that of the first length it was given; {@code text(style)} prints it in another. An
+ * amount, an estimate, limits, a spread and a verdict have {@code in(style)}. There is no global setting. A style
+ * changes the text only, never a value or {@code equals}.
+ *
+ * <p>For 44.5 mm, {@code brief} gives {@code 44.5 mm}, {@code 1.752 in} and {@code 1 3/4 in + 2.0 thou}.
  */
 public enum LengthStyle {
 
@@ -28,7 +31,7 @@ public enum LengthStyle {
      */
     INCH_FRACTIONS(ShopUnit.INCH_FRACTION, 4, "fractions");
 
-    /** A tenth of an inch: what is shorter is said in thou beside its uncertainty. */
+    /** A tenth of an inch: a shorter length is printed in thou beside its uncertainty. */
     static final double SMALL_MM = 2.54;
 
     private static final int FINEST = 64;
@@ -168,7 +171,7 @@ public enum LengthStyle {
     }
 
     /**
-     * {@return a length as short as it can be said to the same place: {@code 8.5 mm}; the text with its unit}
+     * {@return a length to the same place without trailing zeros: {@code 8.5 mm}; the text with its unit}
      *
      * @param mm in mm
      */
@@ -182,7 +185,7 @@ public enum LengthStyle {
     /**
      * {@return a length as it is set by a rule: in fractions to the nearest mark, a sixty-fourth of an inch, without
      * what is over, and else as {@link #brief}; the text with its unit; as {@link #brief} where the nearest mark is 0}
-     * What is left out is under 8 thou, and {@link #offMarkMm} says how much it is.
+     * The part left out is under 8 thou; {@link #offMarkMm} returns it.
      *
      * @param mm in mm
      */
@@ -192,7 +195,7 @@ public enum LengthStyle {
     }
 
     /**
-     * {@return how much more a length is than its {@link #mark}, in mm, within half of a sixty-fourth of an inch in
+     * {@return a length minus its {@link #mark}, in mm; at most half of a sixty-fourth of an inch either way in
      * fractions; 0 in other styles}
      *
      * @param mm in mm

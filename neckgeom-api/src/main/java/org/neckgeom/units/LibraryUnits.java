@@ -11,8 +11,8 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Numbers;
 
 /**
- * The one border between quantities and plain numbers: reads a quantity of any JSR 385 provider into the library unit of
- * its kind and checks it at the door.
+ * The one border between quantities and plain numbers: reads a quantity of any JSR 385 provider into the library unit
+ * of its kind and checks it at the door.
  *
  * <p>Every method returns a finite double, never -0.0, or throws an {@code IllegalArgumentException} whose one sentence
  * names the parameter, the rule, and the value with the unit it was given in: {@code fence wall must be more than 0 mm,
@@ -21,11 +21,14 @@ import org.neckgeom.text.Numbers;
 public final class LibraryUnits {
 
     /**
-     * Largest size of anything in its library unit, such as 1,000 km: what is more is a slip, and would overflow further on.
+     * Largest size of anything in its library unit, such as 1,000 km: what is more is a slip, and would overflow
+     * further on.
      */
     public static final double MOST = 1e9;
 
-    /** Smallest size that is not 0 in its library unit: what is less is a slip too, and would overflow when divided by. */
+    /**
+     * Smallest size that is not 0 in its library unit: what is less is a slip too, and would overflow when divided by.
+     */
     public static final double LEAST = 1e-30;
 
     /** The same two as bits: doubles over 0 are ordered as their bits are, and whole numbers are compared three at a time. */
@@ -41,7 +44,7 @@ public final class LibraryUnits {
      *
      * @param <Q> the kind of quantity
      * @param quantity any provider's
-     * @param unit any unit of its kind, which says what kind is wanted
+     * @param unit any unit of the wanted kind
      * @param name the parameter, for the message
      * @throws IllegalArgumentException if it is of another kind (through a raw type), not finite, too large or too small
      */
@@ -55,7 +58,10 @@ public final class LibraryUnits {
         return foreign(quantity, unit, name);
     }
 
-    /** Says by one comparison whether a number lies from {@link #LEAST} to {@link #MOST}; no NaN does, nor what is under 0. */
+    /**
+     * Tests by one comparison whether a number lies from {@link #LEAST} to {@link #MOST}; no NaN does, nor what is
+     * under 0.
+     */
     private static boolean isUsual(double size) {
         // Moved so that the least of them is the least long there is.
         return Double.doubleToRawLongBits(size) - LEAST_BITS + Long.MIN_VALUE
@@ -220,7 +226,7 @@ public final class LibraryUnits {
      *
      * @param <Q> the kind of quantity
      * @param quantity more than 0
-     * @param unit any unit of its kind, which says what kind is wanted
+     * @param unit any unit of the wanted kind
      * @param name the parameter, for the message
      */
     public static <Q extends Quantity<Q>> double positive(Quantity<Q> quantity, ShopUnit<Q> unit, String name) {
@@ -239,7 +245,7 @@ public final class LibraryUnits {
      *
      * @param <Q> the kind of quantity
      * @param quantity 0 or more
-     * @param unit any unit of its kind, which says what kind is wanted
+     * @param unit any unit of the wanted kind
      * @param name the parameter, for the message
      */
     public static <Q extends Quantity<Q>> double notNegative(Quantity<Q> quantity, ShopUnit<Q> unit, String name) {

@@ -6,8 +6,8 @@ import org.jspecify.annotations.Nullable;
 import org.neckgeom.text.Numbers;
 
 /**
- * Numbers with their unit that read back as the same double in the library unit. Digits are tried from few to many, because
- * {@code Double.toString} has not the fewest on every JDK.
+ * Numbers with their unit that read back as the same double in the library unit. Digits are tried from few to many,
+ * because {@code Double.toString} has not the fewest on every JDK.
  */
 final class Lossless {
 
@@ -25,7 +25,10 @@ final class Lossless {
         return shown.symbol().isEmpty() ? number : number + " " + shown.symbol();
     }
 
-    /** The fewest digits from twelve on, of the value in a unit or of its neighbours, that give the house value back. */
+    /**
+     * The fewest digits from twelve on, of the value in a unit or of its neighbours, that reproduce the value in the
+     * library unit.
+     */
     private static @Nullable String digits(double libraryValue, ShopUnit<?> unit) {
         double value = unit.fromLibrary(libraryValue);
         if (!Double.isFinite(value)) {

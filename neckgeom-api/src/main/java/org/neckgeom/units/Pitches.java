@@ -16,7 +16,7 @@ final class Pitches {
 
     static Amount<Frequency> frequency(String note) {
         int step = step(Objects.requireNonNull(note, "note"));
-        // Whole octaves are exact powers of two; only the step within the octave needs a power.
+        // Whole octaves are exact powers of two; only the step inside the octave needs a power.
         int above = step - A4_STEP;
         int octaves = Math.floorDiv(above, 12);
         double within = StrictMath.pow(2, Math.floorMod(above, 12) / 12.0);

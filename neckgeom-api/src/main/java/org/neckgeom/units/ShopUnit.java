@@ -21,10 +21,11 @@ import org.neckgeom.text.Words;
 
 /**
  * A unit used in the shop, such as {@code in}: its symbol, its exact factor to the library unit of its kind, and the
- * JSR 385 unit it stands for. Immutable; the constants are the only instances, so they may be compared by identity.
+ * JSR 385 unit that it represents.
  *
  * <p>Factors are the exact ones of the international inch (25.4 mm, 1959) and pound (0.45359237 kg) and of standard
- * gravity (9.80665 m/s2). The JSR 385 unit is made by Indriya when it is first asked for, and not before.
+ * gravity (9.80665 m/s2). Indriya makes the JSR 385 unit on first use. Immutable; the constants are the only instances,
+ * so they may be compared by identity.
  *
  * @param <Q> the kind of quantity
  */
@@ -50,7 +51,7 @@ public final class ShopUnit<Q extends Quantity<Q>> {
     public static final ShopUnit<Length> INCH =
             unit(Length.class, "in", "a length", Factor.ratio(254, 10), () -> Jsr385.INCH);
 
-    /** The international inch of which amounts are said in fractions: {@code 1 3/4 in + 2.0 thou}. */
+    /** The international inch, with amounts printed in fractions: {@code 1 3/4 in + 2.0 thou}. */
     public static final ShopUnit<Length> INCH_FRACTION =
             unit(Length.class, "in", "a length", Factor.ratio(254, 10), () -> Jsr385.INCH);
 
@@ -328,8 +329,8 @@ public final class ShopUnit<Q extends Quantity<Q>> {
     }
 
     /**
-     * {@return a house value in this unit, rounded once; the same in this unit} Exact to half a unit in the last place,
-     * or next to it.
+     * {@return a number in the library unit converted to this unit, rounded once; the number in this unit} Exact to
+     * half a unit in the last place, or next to it.
      *
      * @param libraryValue in the library unit of this kind
      */
@@ -338,8 +339,8 @@ public final class ShopUnit<Q extends Quantity<Q>> {
     }
 
     /**
-     * {@return whether zero of this unit lies elsewhere than zero of the library unit, as in degrees Fahrenheit; true for
-     * such a temperature scale}
+     * {@return whether zero of this unit lies elsewhere than zero of the library unit, as in degrees Fahrenheit; true
+     * for such a temperature scale}
      */
     public boolean hasOffset() {
         return factor.hasOffset();
@@ -393,7 +394,7 @@ public final class ShopUnit<Q extends Quantity<Q>> {
         return kind == (Class<?>) Temperature.class;
     }
 
-    /** {@return the JSR 385 unit this one stands for, made by Indriya on first use} */
+    /** {@return the JSR 385 unit that this one represents, made by Indriya on first use} */
     public Unit<Q> jsr385() {
         return jsr385.get();
     }
@@ -408,7 +409,7 @@ public final class ShopUnit<Q extends Quantity<Q>> {
                 return sameKind(candidate, kind);
             }
         }
-        throw new AssertionError(symbol + " has no house unit");
+        throw new AssertionError(symbol + " has no library unit");
     }
 
     /**

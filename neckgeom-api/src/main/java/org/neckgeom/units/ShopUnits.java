@@ -17,11 +17,18 @@ import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Words;
 
 /**
- * The words a maker types: {@code mm(29.84)}, {@code inch("1 3/4")}, {@code deg(13)}, {@code length("44.5 mm")}. For
- * static import.
+ * The units a maker types, as functions: {@code mm(29.84)}, {@code inch("1 3/4")}, {@code deg(13)}, {@code length("44.5
+ * mm")}. For static import.
  *
- * <p>Numbers must be finite. Texts have a decimal point, never a comma; fractions and mixed numbers are read as written
- * on a shop drawing; the locale has no say.
+ * <p>Each function takes a finite number, negative or 0 allowed, and returns an {@link Amount} in that unit. Texts have
+ * a decimal point, never a comma. Fractions and mixed numbers are read as on a shop drawing: {@code 25 1/4 in}. The
+ * result does not depend on the locale.
+ *
+ * <p>Errors: a number that is not finite, or a text that is not a quantity of the kind, throws {@link
+ * org.neckgeom.fault.Refusal} (an {@code IllegalArgumentException}) that quotes the value.
+ *
+ * @see Amount
+ * @see LengthStyle
  */
 public final class ShopUnits {
 

@@ -1,6 +1,6 @@
 package org.neckgeom.units;
 
-/** What phones and word processors make of what is typed, in the plain letters it stands for. */
+/** Replaces the characters that phones and word processors insert by the plain ones that were typed. */
 final class Typed {
 
     private Typed() {}

@@ -15,7 +15,7 @@ import javax.measure.quantity.Speed;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
 
-/** What makers write after a number, and the unit it means. */
+/** The unit words that makers write after a number, each with its unit. */
 final class UnitWords {
 
     private static final Map<String, ShopUnit<?>> WORDS = new HashMap<>();

@@ -113,7 +113,7 @@ class VerdictTest {
 
             assertThat(verdict.guardBand().libraryValue()).isCloseTo(0.02 * row[1], within(1e-6));
         }
-        // Once called within at a chance of 70.5 %: e 0.05, u 0.02, one degree of freedom.
+        // Once called within at a probability of 70.5 %: e 0.05, u 0.02, one degree of freedom.
         assertThat(Verdict.of(Estimate.of(mm(0.05), mm(0.02), 1), Limits.within(mm(0.1)))
                         .call())
                 .isEqualTo(Decision.UNDECIDED);
@@ -170,7 +170,7 @@ class VerdictTest {
         assertThat(hopeless.isReachable()).isFalse();
         assertThat(hopeless.call()).isEqualTo(Decision.UNDECIDED);
         assertThat(hopeless.toString())
-                .contains("no value could be called within: the limits are narrower than the guard bands; read better");
+                .contains("the limits are narrower than the guard bands: measure better or widen the limits");
         assertThat(verdict(0, 0.025, Limits.within(mm(0.05))).isReachable()).isTrue();
         assertThat(verdict(0, 0.025, Limits.within(mm(0.05))).call()).isEqualTo(Decision.WITHIN);
         assertThat(verdict(0, 99, Limits.atMost(mm(0.05))).isReachable()).isTrue();
@@ -212,21 +212,21 @@ class VerdictTest {
     }
 
     @Test
-    void toString_saysTheCallAndTheChanceFirst() {
+    void toString_showsTheCallAndTheProbabilityFirst() {
         assertThat(verdict(0.14, 0.02, Limits.within(mm(0.15))))
                 .hasToString(String.join(
                         "\n",
-                        "UNDECIDED: chance of being within 0.15 mm is 69.1 %",
+                        "UNDECIDED: conformance probability 69.1 % (within 0.15 mm)",
                         "  estimate  0.140 mm, u 0.020 mm",
-                        "  allowed   within 0.15 mm",
+                        "  limit     within 0.15 mm",
                         "  guard     2 u on the safe side",
-                        "  read again, or read better"));
+                        "  read again, or use a finer instrument"));
         assertThat(verdict(4, 0.1, Limits.atLeast(mm(3))).toString())
-                .startsWith("WITHIN: chance of being 3 mm or more is more than 99.9999 %");
+                .startsWith("WITHIN: conformance probability more than 99.9999 % (3 mm or more)");
         assertThat(verdict(4, 0.1, Limits.atMost(mm(3))).toString())
-                .startsWith("OUTSIDE: chance of being 3 mm or less is 0.0 %");
+                .startsWith("OUTSIDE: conformance probability 0.0 % (3 mm or less)");
         assertThat(verdict(4, 0.1, Limits.between(mm(3), mm(5))).toString())
-                .startsWith("WITHIN: chance of being within 3 to 5 mm is more than 99.9999 %");
+                .startsWith("WITHIN: conformance probability more than 99.9999 % (3 to 5 mm)");
     }
 
     /** A limit belongs to the zone it bounds: ISO 14253-1 proves conformity where the value with its guard keeps it. */
@@ -256,6 +256,6 @@ class VerdictTest {
     @Test
     void toString_neverCallsWhatIsUncertainCertain() {
         assertThat(verdict(7, 0.01, Limits.between(mm(6), mm(8))).toString())
-                .startsWith("WITHIN: chance of being within 6 to 8 mm is more than 99.9999 %");
+                .startsWith("WITHIN: conformance probability more than 99.9999 % (6 to 8 mm)");
     }
 }

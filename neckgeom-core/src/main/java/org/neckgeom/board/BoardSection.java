@@ -91,7 +91,7 @@ public final class BoardSection extends ValueAnswer {
     /**
      * {@return how far the crown has dropped below the middle; 0 or more}
      *
-     * @param y from the centreline, either way, within the board
+     * @param y from the centreline, either way, inside the board
      */
     public Amount<Length> drop(Quantity<Length> y) {
         double aside = Math.abs(LibraryUnits.mm(y, "distance from the centreline"));

@@ -16,11 +16,13 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * The fingerboard along the neck: width, thickness and crown at any station or fret. Immutable.
+ * The shape of the fingerboard (fretboard) along the neck: width, thickness and crown at any station or fret. Its width
+ * at the nut line is the nut width.
  *
  * <p>Width and thickness run straight from the nut to the board's second place and beyond; so does the radius of a
- * cylinder or a cone. A board with equal edges instead keeps its edge as thick as at the nut: with s the drop left
- * there, {@code R = (w^2/4 + s^2) / (2 s)}, which grows nearly with the square of the width. Exact.
+ * cylinder or a cone (compound radius). A board with equal edges instead keeps its edge as thick as at the nut: with s
+ * the drop left there, {@code R = (w^2/4 + s^2) / (2 s)}, which grows nearly with the square of the width. Exact.
+ * Immutable.
  */
 public final class BoardShape extends ValueAnswer {
 
@@ -63,7 +65,7 @@ public final class BoardShape extends ValueAnswer {
     /**
      * {@return the shape of a design's fingerboard}
      *
-     * @param neck with scale and fingerboard told
+     * @param neck with scale and fingerboard
      */
     public static BoardShape of(Neck neck) {
         Objects.requireNonNull(neck, "neck").fingerboard();

@@ -20,14 +20,14 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * Slanted frets between a longer bass scale and a shorter treble scale, square to the centreline at one fret.
- * Immutable.
+ * Fanned frets (multi-scale): frets between a longer bass scale and a shorter treble scale, perpendicular to the
+ * centreline at one fret, the perpendicular fret (neutral fret).
  *
  * <p>Each outer string has its own scale, measured along that string from its nut point to its saddle point. Fret n
  * cuts both at the share {@code 1 - 2^(-n/d)} and is straight between them, so that every string between, from a point
  * of the nut to the same share across of the saddle, is cut at that share too. Exact. Here x = 0 is where the nut line
  * crosses the centreline; y is positive toward the treble side; a slant is positive when the treble end lies nearer the
- * body.
+ * body. Immutable.
  */
 public final class FannedFrets extends ValueAnswer {
 
@@ -67,7 +67,7 @@ public final class FannedFrets extends ValueAnswer {
         this.bassRun = StrictMath.sqrt((bass - aside) * (bass + aside));
         this.trebleRun = StrictMath.sqrt((treble - aside) * (treble + aside));
         double share = FretKernel.share(straight, divisions);
-        // The square fret has one x on both strings; the nut's two ends lie alike about the origin.
+        // The perpendicular fret has one x on both strings; the nut's two ends lie symmetrically about the origin.
         double lag = share * (bassRun - trebleRun);
         this.bassNutX = -lag / 2;
         this.trebleNutX = lag / 2;
@@ -99,7 +99,7 @@ public final class FannedFrets extends ValueAnswer {
      * @param bass scale along the outermost bass string, with its divisions
      * @param treble scale along the outermost treble string, with the same divisions
      * @param spread of the outer strings' centres at nut and saddle
-     * @param straightFret the fret that stands square to the centreline, 0 (the nut) or more; need not be whole
+     * @param straightFret the fret that is perpendicular to the centreline, 0 (the nut) or more; need not be whole
      */
     public static FannedFrets of(Scale bass, Scale treble, OuterStrings spread, double straightFret) {
         if (Objects.requireNonNull(bass, "bass").divisions()
@@ -134,7 +134,7 @@ public final class FannedFrets extends ValueAnswer {
         return Scale.of(style().amount(treble)).divisions(divisions);
     }
 
-    /** {@return the fret that stands square to the centreline; 0 (the nut) or more, need not be whole} */
+    /** {@return the fret that is perpendicular to the centreline; 0 (the nut) or more, need not be whole} */
     public double squareFret() {
         return straight;
     }
@@ -212,7 +212,7 @@ public final class FannedFrets extends ValueAnswer {
      * {@return where a fret's line meets the board's edge on the bass side; x}
      *
      * @param fret 0 (the nut) or more
-     * @param neck with scale and fingerboard told
+     * @param neck with scale and fingerboard
      */
     public Amount<Length> onBassEdge(double fret, Neck neck) {
         return style().amount(edgeX(fret, neck, -1));
@@ -222,7 +222,7 @@ public final class FannedFrets extends ValueAnswer {
      * {@return where a fret's line meets the board's edge on the treble side; x}
      *
      * @param fret 0 (the nut) or more
-     * @param neck with scale and fingerboard told
+     * @param neck with scale and fingerboard
      */
     public Amount<Length> onTrebleEdge(double fret, Neck neck) {
         return style().amount(edgeX(fret, neck, 1));

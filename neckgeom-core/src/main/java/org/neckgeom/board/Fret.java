@@ -10,7 +10,7 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 
-/** One fret's place, such as fret 12 at {@code 280.000 mm} from the nut. Immutable. */
+/** A fret position, such as fret 12 at {@code 280.000 mm} from the nut. Immutable. */
 public final class Fret extends LeanAnswer {
 
     private final int number;

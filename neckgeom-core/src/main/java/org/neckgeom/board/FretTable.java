@@ -15,10 +15,19 @@ import org.neckgeom.neck.Scale;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * The places of the frets on a scale, each measured from the nut. Immutable.
+ * Fret positions (fret spacing): the distance of each fret from the nut, for a scale length.
  *
- * <p>{@code fret n at L (1 - 2^(-n/d))}, L the scale and d the equal divisions of the octave. Exact (equal
- * temperament). The nut's fingerboard side is 0; compensation moves the saddle, not the frets.
+ * <p>Fret n is at {@code L (1 - 2^(-n/d))} from the nut; L is the scale length, d the equal divisions of the octave
+ * (EDO, TET; 12 by default). Exact for equal temperament, to {@link #ACCURACY} relative. The nut line, the fingerboard
+ * side of the nut, is fret 0 at 0 mm; distances are positive toward the body. Compensation moves the saddle, not the
+ * frets.
+ *
+ * <p>Errors: a number of frets or a fret outside its range throws {@link org.neckgeom.fault.Refusal} (an {@code
+ * IllegalArgumentException}). Immutable.
+ *
+ * <p>{@code FretTable.of(Scale.of(mm(560)), 20).fret(12)} is at 280 mm.
+ *
+ * @see FannedFrets
  */
 public final class FretTable extends LeanAnswer {
 
@@ -62,7 +71,7 @@ public final class FretTable extends LeanAnswer {
     /**
      * {@return the table of a design's scale and frets}
      *
-     * @param neck with its scale told
+     * @param neck with a scale
      */
     public static FretTable of(Neck neck) {
         return of(Objects.requireNonNull(neck, "neck").scale(), neck.frets());

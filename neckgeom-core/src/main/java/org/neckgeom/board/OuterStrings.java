@@ -10,7 +10,7 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * How far apart the centres of the two outermost strings lie, such as 36 mm at the nut and 54 mm at the saddle.
+ * The distance between the centres of the two outermost strings, such as 36 mm at the nut and 54 mm at the saddle.
  * Immutable.
  *
  * <p>Measured square to the centreline, half to each side of it; straight between nut and saddle.

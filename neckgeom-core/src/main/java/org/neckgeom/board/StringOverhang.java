@@ -15,11 +15,11 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * How much of the fingerboard lies outside the outermost strings at any fret. Immutable.
+ * The edge margin (overhang): the fingerboard's width outside the outermost strings at any fret.
  *
- * <p>Strings run straight from their places at the nut to those at the saddle; the overhang is measured across the neck
+ * <p>Strings run straight from their places at the nut to those at the saddle. The margin is measured across the neck
  * from a string's outer edge to the board's edge: {@code half-width(x) - |outer edge(x)|}. Exact. Negative when the
- * string lies beyond the board.
+ * string lies beyond the board. Immutable.
  */
 @SuppressWarnings("exports") // JSpecify is for compilers only
 public final class StringOverhang extends ValueAnswer {
@@ -58,7 +58,7 @@ public final class StringOverhang extends ValueAnswer {
     /**
      * {@return the overhang of a design, the saddle at the end of its scale}
      *
-     * @param neck with scale and fingerboard told
+     * @param neck with scale and fingerboard
      * @param nut the strings' places at the nut
      * @param saddle the strings' places at the saddle, as many
      */
@@ -73,7 +73,7 @@ public final class StringOverhang extends ValueAnswer {
     }
 
     /**
-     * {@return a copy whose saddle stands back}
+     * {@return a copy with compensation: its saddle is set back}
      *
      * @param compensation added to the scale, 0 or more
      */
@@ -146,7 +146,7 @@ public final class StringOverhang extends ValueAnswer {
         return (onTreble ? fan.onTrebleEdge(fret, neck) : fan.onBassEdge(fret, neck)).libraryValue();
     }
 
-    /** How far behind the middle of a slanted line its outermost string stands. */
+    /** Distance of the outermost string behind the middle of a slanted line. */
     private static double slanted(double slantRad, StringPlaces places, boolean onTreble) {
         return StrictMath.tan(slantRad) * places.centreMm(onTreble ? places.count() - 1 : 0);
     }

@@ -14,7 +14,7 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * Where the strings lie across the nut or the saddle, such as six from -18.2 mm to 18.3 mm. Immutable.
+ * The places of the strings across the nut or the saddle, such as six from -18.2 mm to 18.3 mm. Immutable.
  *
  * <p>Each place is that of a string's centre, measured from the centreline, positive toward the treble side; the order
  * is from bass to treble, the strings of a course one after the other.

@@ -18,10 +18,11 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * Strings to be spread over a width, such as six between edges 44.5 mm apart, 3 mm in from each. Immutable.
+ * String spacing: strings or courses (pairs) across a width, such as six between edges 44.5 mm apart, 3 mm in from
+ * each.
  *
  * <p>The span reaches from the bass string's outer edge to the treble string's outer edge, half of it to each side of
- * the centreline. A course of two counts as one string as wide as its pair.
+ * the centreline. A course of two counts as one string as wide as its pair. Immutable.
  */
 public final class StringSpacing extends ValueAnswer {
 
@@ -103,7 +104,7 @@ public final class StringSpacing extends ValueAnswer {
     /**
      * {@return a set's strings; to be given their span}
      *
-     * @param strings with their diameters told
+     * @param strings with their diameters
      * @param inPair centre to centre of the two strings of a course, more than their diameter; without meaning for
      *     single strings
      */

@@ -1,6 +1,6 @@
 /**
- * Where do the frets lie, how is the fingerboard shaped, and where do the strings run across it? Straight and fanned
- * frets, the crown and its fall-away, gaps and overhang of the strings.
+ * Fret positions, the shape of the fingerboard (fretboard) and the strings across it: straight and fanned frets, the
+ * crown and its fall-away, string spacing and edge margins.
  *
  * <p>Axes: x runs along the centreline, 0 at the fingerboard-side face of the nut, positive toward the body; y runs
  * across, positive toward the treble side; z is square to the fingerboard's glue face, 0 on that face, positive toward

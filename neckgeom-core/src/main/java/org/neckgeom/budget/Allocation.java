@@ -17,8 +17,8 @@ import org.neckgeom.text.Numbers;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * How tight each contributor must be for the result to keep its limits often enough, shared out two ways: every spread
- * scaled alike, and with the least effort. Immutable.
+ * A tolerance allocation: how tight each contributor must be for a wanted yield, in two ways: all spreads scaled by one
+ * factor, and with the least effort. Immutable.
  *
  * <p>Least effort: where holding contributor i to the standard deviation t costs {@code k/t}, the sum of the costs is
  * least, for a given root sum of squares, at {@code t_i ~ (k_i / c_i^2)^(1/3)} (Lagrange's rule). The common factor of
@@ -52,7 +52,7 @@ public final class Allocation<Q extends Quantity<Q>> extends ValueAnswer {
                             "by which every spread is scaled in the first way",
                             Allocation::commonFactor),
                     allocation -> allocation.limits)
-            .fact("title", Kind.NAME, "what adds up", allocation -> allocation.title)
+            .fact("title", Kind.NAME, "name of the result", allocation -> allocation.title)
             .fact("probability", Kind.PROBABILITY, "with which the limits are kept", a -> a.probability)
             .fact("saving", Kind.RATIO, "of the effort by the second way, 0 to 1", Allocation::saving)
             .fact(
@@ -61,7 +61,7 @@ public final class Allocation<Q extends Quantity<Q>> extends ValueAnswer {
                     "by one common factor, and with the least effort",
                     Allocation::rows)
             .finds("allocation", "{title}: all {times} times as wide as now keep {kept} {probability} of the time")
-            .line("head", "", "all alike; least effort")
+            .line("head", "", "equal scaling; least effort")
             .each(
                     "contributors",
                     "{name}",

@@ -14,7 +14,7 @@ import org.neckgeom.measure.Limits;
 import org.neckgeom.text.Numbers;
 
 /**
- * How wide one contributor, or all of a step together, may be while the rest stay as they are, such as {@code body joint:
+ * The allowance of one contributor, or of all of a step together, with the others unchanged, such as {@code body joint:
  * up to 1.34 times as wide as now}. Immutable.
  *
  * @param <Q> the kind of the result

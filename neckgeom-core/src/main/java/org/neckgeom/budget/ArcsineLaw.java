@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class ArcsineLaw extends ExactLaw {
 
-    /** Most that a chance may be off; the double exponential rule itself is better. */
+    /** Largest error of a probability; the double exponential rule itself is better. */
     static final double ARCSINE_ACCURACY = 1e-10;
 
     private static final int MOST_BREAKS = 64;

@@ -25,25 +25,50 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * Named errors that add up to one result, each with its sensitivity and spread, such as the slot's offset out of fence,
- * depth gauge and blank. Immutable; every {@code with...} returns another budget.
+ * An uncertainty budget (tolerance stack-up, error budget): named input quantities, each with its error distribution
+ * and sensitivity coefficient, combined to one result {@code y = sum of c_i x_i}.
  *
- * <p>The result is {@code sum of c_i e_i}, the errors e_i independent of each other unless {@link #correlated}. Worst case, root sum of squares,
- * exact distribution and trials answer the same sum, each in its own way.
+ * <p>Four answers to the same sum: {@link #worstCase} (arithmetic stack), {@link #rootSumSquare} (combined standard
+ * uncertainty, GUM 5.1), {@link #distribution} (exact) and {@link #simulate} (Monte Carlo, JCGM 101). The inputs are
+ * independent unless {@link #correlated}. Each input has a unit of its own kind; the result has the unit of the budget,
+ * mm by default.
  *
- * <p>The distribution and the trials take a normal spread as normal, however few degrees of freedom its deviation has;
- * those count in {@link #rootSumSquare} (effective degrees of freedom) and in the uncertainty of {@link #yield}.
+ * <p>The distribution and the trials take a normal input as normal, however few degrees of freedom its deviation has.
+ * The degrees of freedom count in {@link #rootSumSquare} (effective degrees of freedom, GUM G.4) and in the uncertainty
+ * of {@link #yield}.
  *
+ * <p>Errors: two inputs of one name, or a name that is not in the budget, throw {@link org.neckgeom.fault.Refusal} (an
+ * {@code IllegalArgumentException}). Immutable: each {@code with} returns a new budget.
+ *
+ * <pre>{@code
+ * var bridge = Budget.named("string line at the bridge")
+ *     .with("body joint", 2.1, ErrorDistribution.rectangular(mm(0.15)))
+ *     .with("fingerboard", 1.1, ErrorDistribution.normal(mm(0.08)));
+ * println(bridge.rootSumSquare());
+ * println(bridge.shares());
+ * }</pre>
+ *
+ * <p>prints
+ *
+ * <pre>{@code
+ * 0.00 mm, u 0.20 mm
+ * string line at the bridge: shares of the variance
+ *   body joint   81.0 %  (0.18 mm)
+ *   fingerboard  19.0 %  (0.088 mm)
+ * }</pre>
+ *
+ * @see DatumTree
+ * @see Propagation
  * @param <Q> the kind of the result
  */
 public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
 
     static final Form<Budget<?>> FORM = Form.<Budget<?>>of("budget")
-            .fact("title", Kind.NAME, "what adds up", Budget::title)
+            .fact("title", Kind.NAME, "name of the result", Budget::title)
             .factIfAny(
                     "exactly",
                     Kind.NAME,
-                    "what adds up, in full",
+                    "full name of the result",
                     budget -> Optional.of(budget.note).filter(note -> !note.isEmpty()))
             .fact("sum", Kind.ESTIMATE, "of the errors", Budget::rootSumSquare)
             .fact(
@@ -58,7 +83,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
 
     private static final double MOST_DEVIATIONS = 1_000;
 
-    /** Standard deviations at which the worst case takes a normal part, unless told. */
+    /** Default number of standard deviations at which the worst case takes a normal part. */
     public static final double USUAL_NORMAL_FACTOR = 3.0;
 
     private final String title;
@@ -122,7 +147,8 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
      * {@return this budget with one more contributor that moves the result by a factor}
      *
      * @param name a name not yet in the budget
-     * @param sensitivity how much the result moves in its library unit (mm, rad, N, MPa) to one library unit of the error
+     * @param sensitivity how much the result moves in its library unit (mm, rad, N, MPa) to one library unit of the
+     *     error
      * @param spread its spread, of any kind of quantity
      * @throws IllegalArgumentException if the name is taken or the sensitivity is not finite
      */
@@ -152,7 +178,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
                 "\"" + contributor.name() + "\" was given twice in " + title);
     }
 
-    /** The same budget under a shorter title, what it says exactly in a note. */
+    /** The same budget under a shorter title, with its exact title in a note. */
     Budget<Q> titled(String shorter, String exactly) {
         return new Budget<>(shorter, unit, named, exactly);
     }
@@ -207,9 +233,9 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     /**
-     * {@return this budget with some of its contributors correlated, all correlations told at once} Each of them gives
-     * way to an independent one that stands for itself and for what later ones share with it, so that every answer adds
-     * up as {@code u^2 = sum of c_i c_j u_i u_j r_ij} (JCGM 100:2008, 5.2.2). Exact, for normal spreads.
+     * {@return this budget with some of its contributors correlated; give all correlations at once} Each of them is
+     * replaced by an independent one that carries itself and the part that later ones share with it, so that every
+     * answer adds up as {@code u^2 = sum of c_i c_j u_i u_j r_ij} (JCGM 100:2008, 5.2.2). Exact, for normal spreads.
      *
      * <p>One and the same error that enters twice needs no correlation: give it once, with the sum of its sensitivities,
      * signs and all. A {@link DatumTree} does that by itself.
@@ -248,7 +274,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
                             "contributor",
                             "be a contributor",
                             "",
-                            "is a step of \"" + one.name() + "\"; tell all correlations at once");
+                            "is a step of \"" + one.name() + "\"; give all correlations at once");
                 }
                 if (one.spread().law() != ErrorDistribution.Law.NORMAL || one.contribution() == 0.0) {
                     throw Refusal.of(
@@ -280,7 +306,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
             throw Refusal.because(
                     name,
                     "several",
-                    "\"" + name + "\" stands for several contributors: measure one of " + namesOf(find(name)));
+                    "\"" + name + "\" is the name of several contributors: measure one of " + namesOf(find(name)));
         }
         return replaced(name, ErrorDistribution.of(reading));
     }
@@ -385,7 +411,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
      * @param limits what is allowed
      * @param probability how often the limits are to be kept at least
      * @throws IllegalArgumentException if nothing is called so, or it has no spread to widen
-     * @throws ArithmeticException if the rest alone already break the limits too often; the message says by how much
+     * @throws ArithmeticException if the rest alone already break the limits too often; the message states by how much
      */
     public Allowance<Q> allowance(String name, Limits<Q> limits, Quantity<Dimensionless> probability) {
         double p = LibraryUnits.probability(probability, "probability");
@@ -393,8 +419,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     /**
-     * {@return the question to trials by Monte Carlo; the same seed gives the same trials, whatever the threads; yet to
-     * be run}
+     * {@return a simulation by Monte Carlo, not yet run; the same seed gives the same trials on any number of threads}
      *
      * @param seed any number
      */

@@ -12,7 +12,7 @@ import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 
-/** How an uncertainty budget is given: its unit and its components, each with sensitivity and error. */
+/** The keys of an uncertainty budget: its unit and its components, each with sensitivity and error. */
 public final class BudgetKeys {
 
     private static final int MOST = 10_000;
@@ -39,7 +39,7 @@ public final class BudgetKeys {
     private static final Key<UncertaintyComponent, String> STEP =
             CONTRIBUTOR.needed("step", Types.TEXT, "of the work that it comes from");
     private static final Key<UncertaintyComponent, Double> SENSITIVITY = CONTRIBUTOR.needed(
-            "sensitivity", Types.number(-1e300, 1e300), "change of the result by this, in house units");
+            "sensitivity", Types.number(-1e300, 1e300), "change of the result by this, in library units");
     private static final Key<UncertaintyComponent, ErrorDistribution<?>> ERROR =
             CONTRIBUTOR.needed("spread", SPREAD, "how far off it may be");
 

@@ -6,12 +6,12 @@ import org.jspecify.annotations.Nullable;
 /**
  * The exact distribution of a linear chain: {@code F(y) = sum_j w_j G(y + s_j)}.
  *
- * <p>The p largest rectangles of half-widths a are taken out in closed form: each turns a function into the difference of
- * its integral at two knots, {@code (G1(y + a) - G1(y - a)) / (2 a)}. What stays in, R, has the p times integrated
- * distribution function {@code G(u) = E[(u - R)+^p] / p!}. Beyond the reach B of R that is 0 or a polynomial of R's exact
- * moments; within it, R's characteristic function phi at the nodes {@code k pi / B} gives a Fourier series, and the rest
- * of {@code G} is a Bernoulli polynomial averaged over R, again by exact moments (Poisson's summation formula; J.
- * Gil-Pelaez, Biometrika 38, 1951; R. B. Davies, Biometrika 60, 1973). With everything taken out the sum is the
+ * <p>The p largest rectangles of half-widths a are taken out in closed form: each turns a function into the difference
+ * of its integral at two knots, {@code (G1(y + a) - G1(y - a)) / (2 a)}. What stays in, R, has the p times integrated
+ * distribution function {@code G(u) = E[(u - R)+^p] / p!}. Beyond the reach B of R that is 0 or a polynomial of R's
+ * exact moments; inside it, R's characteristic function phi at the nodes {@code k pi / B} gives a Fourier series, and
+ * the rest of {@code G} is a Bernoulli polynomial averaged over R, again by exact moments (Poisson's summation formula;
+ * J. Gil-Pelaez, Biometrika 38, 1951; R. B. Davies, Biometrika 60, 1973). With everything taken out the sum is the
  * piecewise polynomial of a sum of rectangles.
  *
  * <p>Sines and cosines are those of {@code Math}, for speed: the last bits may differ from machine to machine, far inside

@@ -10,9 +10,9 @@ import org.neckgeom.fault.NoAnswer;
  *
  * @param out rectangles taken out, counted from the largest
  * @param samplesOut whether the samples are taken out as well
- * @param reach of what stays in; beyond it lies a chance under 1e-15
+ * @param reach of what stays in; beyond it lies a probability under 1e-15
  * @param nodes of the characteristic function of what stays in
- * @param accuracy most that a chance may be off
+ * @param accuracy largest error of a probability
  */
 record ChainPlan(int out, boolean samplesOut, double reach, int nodes, double accuracy) {
 
@@ -21,7 +21,7 @@ record ChainPlan(int out, boolean samplesOut, double reach, int nodes, double ac
 
     private static final int CHEAP_NODES = 20_000;
 
-    /** Where several arcsines fall too slowly, the inversion stops here and says how far it may be off. */
+    /** Where several arcsines fall too slowly, the inversion stops here and reports its error bound. */
     private static final int MOST_NODES = 50_000;
 
     /** Sines and cosines that samples may cost in all. */

@@ -24,7 +24,7 @@ public final class Comparison<Q extends Quantity<Q>> extends ValueAnswer {
     static final Amount<Dimensionless> COVERAGE = ShopUnits.percent(95);
 
     private static final Form<Comparison<?>> FORM = Form.<Comparison<?>>of("comparison")
-            .fact("title", Kind.NAME, "what is computed", both -> both.title)
+            .fact("title", Kind.NAME, "name of the result", both -> both.title)
             .fact("firstOrder", Kind.ESTIMATE, "result by derivatives", Comparison::firstOrder)
             .fact("trials", Kind.ESTIMATE, "result by trials", both -> both.trials.estimate())
             .fact("firstOrderInterval", Kind.INTERVAL, "of 95 %", both -> both.firstOrder.interval(COVERAGE))

@@ -14,8 +14,8 @@ import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Words;
 
 /**
- * How two contributors of a budget go together, such as {@code "fence" and "stop", coefficient 0.8}: 1 when they always
- * err alike, -1 when always opposite, 0 when neither knows of the other. Immutable.
+ * The correlation coefficient of two contributors of a budget, such as {@code "fence" and "stop", coefficient 0.8}: 1
+ * when their errors always agree, -1 when they are always opposite, 0 when they are independent. Immutable.
  *
  * @param one a contributor with a normal spread
  * @param other another one
@@ -90,7 +90,7 @@ public record Correlation(String one, String other, double coefficient) implemen
         return all;
     }
 
-    /** Names the others where that fits a row, else says how many they are. */
+    /** Names the others where that fits a row, and else counts them. */
     private static String shared(int at, List<UncertaintyComponent> group) {
         String own = group.get(at).name();
         String others = IntStream.range(0, group.size())

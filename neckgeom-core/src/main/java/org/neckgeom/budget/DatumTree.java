@@ -27,15 +27,16 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * Which feature is located on which, and how well: a tree that grows from the blank, such as fingerboard on rod channel on
- * blank. Any two features at any station give a {@link Budget}. Immutable; every step returns another tree.
+ * A datum tree (registration): which feature is located from which, and how well; it grows from the blank, such as
+ * fingerboard on rod channel on blank. Any two features at any station give a {@link Budget}.
  *
- * <p>A feature sits on another at two stations x1 and x2 with independent errors d1 and d2, so at x it is off by
- * {@code d1 (x2 - x)/(x2 - x1) + d2 (x - x1)/(x2 - x1)}, plus its own cutting error. Between two features only the paths
- * from their nearest common ancestor count: what they share cancels. Exact, for errors small against the distances.
+ * <p>A feature is located at two stations x1 and x2 with independent errors d1 and d2, so at x it is off by {@code d1
+ * (x2 - x)/(x2 - x1) + d2 (x - x1)/(x2 - x1)}, plus its own cutting error. Between two features only the paths from
+ * their nearest common ancestor count: what they share cancels. Exact, for errors small against the distances.
  *
- * <p>There are three such trees in one: across the neck (y, positive toward the treble side), in height (z, positive
- * toward the strings), along it (x, positive toward the body). A feature has its own parent in each.
+ * <p>The tree has three directions: across the neck (y, positive toward the treble side), in height (z, positive toward
+ * the strings), along it (x, positive toward the body). A feature has its own parent in each. Immutable; every step
+ * returns another tree.
  */
 public final class DatumTree extends ValueAnswer {
 
@@ -61,8 +62,8 @@ public final class DatumTree extends ValueAnswer {
     private record Placed(Direction direction, String feature, String parent) {
         static final Form<Placed> FORM = Form.<Placed>of("placed-feature")
                 .fact("direction", Kind.code(Direction.class), "in which it is placed", Placed::direction)
-                .fact("feature", Kind.NAME, "what is placed", Placed::feature)
-                .fact("parent", Kind.NAME, "what it sits on", Placed::parent);
+                .fact("feature", Kind.NAME, "the feature placed", Placed::feature)
+                .fact("parent", Kind.NAME, "the feature it is located on", Placed::parent);
     }
 
     private static final Form<DatumTree> FORM = Form.<DatumTree>of("registration")
@@ -242,7 +243,7 @@ public final class DatumTree extends ValueAnswer {
         Place place = place(Direction.ACROSS, feature);
         if (place.terms().size() < 2 || place.terms().get(0).slope() == 0.0) {
             throw Refusal.because(
-                    "feature", "one-station", "\"" + feature + "\" does not sit at two stations: give one reading");
+                    "feature", "one-station", "\"" + feature + "\" is located at one station. Give one reading");
         }
         Term one = place.terms().get(0);
         Term two = place.terms().get(1);
@@ -422,7 +423,7 @@ public final class DatumTree extends ValueAnswer {
         }
 
         /**
-         * Says what the feature is located on.
+         * Gives the datum that the feature is located on.
          *
          * @param parent a feature placed before in the same direction, or the blank
          * @return where the sentence goes on
@@ -448,7 +449,7 @@ public final class DatumTree extends ValueAnswer {
             }
 
             /**
-             * Says at which two stations it is located.
+             * Gives the two stations at which it is located.
              *
              * @param first x of one station
              * @param second x of the other, not the same
@@ -517,7 +518,7 @@ public final class DatumTree extends ValueAnswer {
             }
 
             /**
-             * Places the feature with alike but independent errors at the two stations.
+             * Places the feature with independent errors of one distribution at the two stations.
              *
              * @param error how the error at each station spreads
              * @return the tree with the feature

@@ -6,7 +6,7 @@ import org.neckgeom.numeric.NormalLaw;
  * Draws of one block of trials: xoshiro256++ (D. Blackman and S. Vigna, ACM Transactions on Mathematical Software 47,
  * 2021), seeded from a seed and the block's number, so that a block holds the same trials whichever thread draws it.
  *
- * <p>Each method adds one part to a whole block; the state lives in locals meanwhile, which is what makes it fast.
+ * <p>Each method adds one part to a whole block; the state is held in locals meanwhile, for speed.
  */
 final class Draws {
 
@@ -21,7 +21,7 @@ final class Draws {
             RIGHTMOST * bell(RIGHTMOST) + Math.sqrt(2.0 * Math.PI) * NormalLaw.upperTail(RIGHTMOST);
     private static final double[] EDGE = new double[LAYERS + 1];
     private static final double[] HEIGHT = new double[LAYERS + 1];
-    /** Twice the edges, as the fraction drawn lies within half of 0. */
+    /** Twice the edges, as the fraction drawn is at most half of 1 either side of 0. */
     private static final double[] SCALE = new double[LAYERS];
 
     static {

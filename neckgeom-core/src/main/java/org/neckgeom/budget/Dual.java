@@ -10,7 +10,7 @@ import org.neckgeom.units.LibraryUnits;
 /**
  * A number with its derivatives by up to any number of inputs, carried through arithmetic (forward mode). Immutable.
  *
- * <p>The first eight derivatives lie in fields of their own, which is what makes it fast; more go into an array. Write a
+ * <p>The first eight derivatives are held in fields of their own, for speed; more are held in an array. Write a
  * formula with {@link #plus}, {@link #times}, {@link #sin} and so on, and its value comes with its exact gradient.
  *
  * <p>A value is always finite: a step without one, such as the square root of -1, is refused by an
@@ -170,7 +170,7 @@ public final class Dual {
                 more == NONE ? NONE : times(more, slope));
     }
 
-    /** The same where the slope is infinite: by what it does not depend on the derivative stays 0. */
+    /** The same where the slope is infinite: the derivative by an input without influence stays 0. */
     private Dual steep(double to, double slope) {
         double[] all = new double[more.length];
         for (int i = 0; i < all.length; i++) {

@@ -11,7 +11,7 @@ abstract class ExactLaw {
     /** Most that a probability may be off, in sums of normal and rectangular parts of like size. */
     static final double ACCURACY = 1e-12;
 
-    /** A sum of sub-Gaussian parts passes this many standard deviations with a chance under 1e-15. */
+    /** A sum of sub-Gaussian parts passes this many standard deviations with a probability under 1e-15. */
     static final double FARTHEST_SDS = 8.3;
 
     private static final int MOST_STEPS = 200;
@@ -41,18 +41,18 @@ abstract class ExactLaw {
                 (parts.isSymmetric() ? parts.bounded() : parts.mirrored().bounded()) + normalReach;
     }
 
-    /** Most that a chance may be off. */
+    /** Largest error of a probability. */
     abstract double accuracy();
 
-    /** Chance of a value up to y. */
+    /** Probability of a value up to y. */
     abstract double lower(double y);
 
-    /** Chance of a value above y. */
+    /** Probability of a value above y. */
     abstract double upper(double y);
 
     abstract double density(double y);
 
-    /** Puts into out the chance above y, or up to y, and the density there. */
+    /** Puts into out the probability above y, or up to y, and the density there. */
     void tailAndDensity(double y, boolean above, double[] out) {
         out[0] = above ? upper(y) : lower(y);
         out[1] = density(y);
@@ -73,7 +73,10 @@ abstract class ExactLaw {
         return highest;
     }
 
-    /** Chance of a value from low to high, taken from the two tails so that a small chance outside keeps its digits. */
+    /**
+     * Probability of a value from low to high, taken from the two tails so that a small probability outside keeps its
+     * digits.
+     */
     final double between(double low, double high) {
         return Math.max(0.0, 1.0 - outside(low, high));
     }
@@ -84,12 +87,15 @@ abstract class ExactLaw {
         return Math.min(1.0, below + above);
     }
 
-    /** Chance of a value under y; differs from {@link #lower} where samples put weight on single values. */
+    /** Probability of a value under y; differs from {@link #lower} where samples put weight on single values. */
     double strictlyLower(double y) {
         return lower(y);
     }
 
-    /** The least y that is not exceeded with chance p, 0 &lt; p &lt; 1: Cornish and Fisher's start, then Newton's steps. */
+    /**
+     * The least y that is not exceeded with probability p, 0 &lt; p &lt; 1: Cornish and Fisher's start, then Newton's
+     * steps.
+     */
     final double quantile(double p) {
         if (sd == 0.0) {
             return 0.0;

@@ -117,7 +117,7 @@ final class Named<T> {
         }
     }
 
-    /** True for the same values under the same names, in whatever order they came. */
+    /** True for the same values under the same names, in any order. */
     @Override
     public boolean equals(Object obj) {
         return obj instanceof Named<?> other

@@ -25,8 +25,8 @@ import org.neckgeom.units.LibraryUnits;
  * registering from the channel buys.
  *
  * <p>Stations follow from the design: 5 and 95 percent of the way to the body joint for what is located on channel or
- * edge; the joint's cheeks reach {@value #CHEEK_MM} mm past the body's edge; the bridge stands at the scale length; the
- * heel's face is as high as the heel, {@value #USUAL_HEEL_MM} mm where the design tells none.
+ * edge; the joint's cheeks reach {@value #CHEEK_MM} mm past the body's edge; the bridge lies at the scale length; the
+ * heel's face is as high as the heel, {@value #USUAL_HEEL_MM} mm where the design gives no height.
  */
 public final class NeckTree extends ValueAnswer {
 
@@ -41,7 +41,7 @@ public final class NeckTree extends ValueAnswer {
     /** Reach of the body joint's cheeks along the neck, in mm: an assumption. */
     public static final double CHEEK_MM = 40.0;
 
-    /** Height of the heel's face where the design tells none, in mm: an assumption. */
+    /** Height of the heel's face where the design gives none, in mm: an assumption. */
     public static final double USUAL_HEEL_MM = 90.0;
 
     private static final double NEAR_NUT = 0.05;
@@ -60,13 +60,13 @@ public final class NeckTree extends ValueAnswer {
         this.work = Objects.requireNonNull(work, "workmanship");
         this.edge = edge;
         this.measured = measured;
-        design.scale(); // refused here, where the neck is told, and not when the tree is printed
+        design.scale(); // refused here, where the neck is given, and not when the tree is printed
     }
 
     /**
      * {@return the tree of a neck all of whose steps are located on the channel, with the default workmanship}
      *
-     * @param design with its scale told
+     * @param design with a scale
      */
     public static NeckTree fromTheChannel(Neck design) {
         return new NeckTree(design, Workmanship.withDefaults(), false, Map.of());
@@ -76,7 +76,7 @@ public final class NeckTree extends ValueAnswer {
      * {@return the tree of a neck whose heel and taper are located on an edge of the blank, with the default
      * workmanship}
      *
-     * @param design with its scale told
+     * @param design with a scale
      */
     public static NeckTree fromAnEdge(Neck design) {
         return new NeckTree(design, Workmanship.withDefaults(), true, Map.of());
@@ -95,7 +95,7 @@ public final class NeckTree extends ValueAnswer {
      * {@return the same tree with a feature's place across measured, as {@link DatumTree#measured} takes it}
      *
      * @param feature such as {@code fingerboard}
-     * @param reading its error against what it is located on, positive toward the treble side
+     * @param reading its error against its datum, positive toward the treble side
      * @throws IllegalArgumentException if the tree has no such feature across
      */
     public NeckTree measured(String feature, Estimate<Length> reading) {
@@ -172,7 +172,7 @@ public final class NeckTree extends ValueAnswer {
     }
 
     /**
-     * {@return how far the sides lie off the channel, so how much more wood stands on its treble side than meant, and
+     * {@return how far the sides lie off the channel, so how much more wood than designed is on its treble side, and
      * how much less on its bass side}
      *
      * @param x the station

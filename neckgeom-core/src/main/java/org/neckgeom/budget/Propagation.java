@@ -21,12 +21,12 @@ import org.neckgeom.units.ShopUnit;
 /**
  * Named inputs with their spreads, and any function of them: what becomes of the result? Immutable.
  *
- * <p>Two answers that check each other: first order by derivatives, which is a {@link Budget} and takes every question
- * that one takes; and trials of the function itself. {@link #compared} says whether the first may be trusted.
+ * <p>Two answers that check each other: first order by derivatives, which is a {@link Budget} and answers the same
+ * questions; and trials of the function itself. {@link #compared} shows whether the first may be trusted.
  *
- * <p>Inputs reach the function in library units (mm, rad, N, MPa), in the order they were given. A formula of {@link Dual}
- * numbers gives exact derivatives; one of plain numbers is differenced about the inputs' means, with steps of 6e-6 of an
- * input's size or of its standard deviation, whichever is more (good to about 1e-9 relative).
+ * <p>Inputs reach the function in library units (mm, rad, N, MPa), in the order they were given. A formula of {@link
+ * Dual} numbers gives exact derivatives; one of plain numbers is differenced about the inputs' means, with steps of
+ * 6e-6 of an input's size or of its standard deviation, whichever is more (good to about 1e-9 relative).
  *
  * <p>An input with a normal spread of few degrees of freedom is drawn from Student's law, shifted and scaled (JCGM
  * 101:2008, 6.4.9).
@@ -73,7 +73,7 @@ public final class Propagation<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     private static final Form<Propagation<?>> FORM = Form.<Propagation<?>>of("propagation")
-            .fact("title", Kind.NAME, "what is computed", to -> to.title)
+            .fact("title", Kind.NAME, "name of the result", to -> to.title)
             .fact("count", Kind.WHOLE, "how many inputs", to -> to.inputs.size())
             .factIfAny("firstOrder", Kind.ESTIMATE, "result by derivatives", Propagation::firstOrderIfAny)
             .factIfAny("refusal", Kind.NAME, "why there is no result by derivatives", Propagation::refusal)
@@ -104,7 +104,7 @@ public final class Propagation<Q extends Quantity<Q>> extends ValueAnswer {
      * {@return a propagation without inputs yet}
      *
      * @param <Q> the kind of the result
-     * @param title what comes out, such as {@code neck angle}
+     * @param title the result's name, such as {@code neck angle}
      * @param unit the unit the result is read in
      */
     public static <Q extends Quantity<Q>> Propagation<Q> to(String title, ShopUnit<Q> unit) {
@@ -117,7 +117,7 @@ public final class Propagation<Q extends Quantity<Q>> extends ValueAnswer {
      *
      * @param <E> the kind of the input
      * @param name a name not yet given
-     * @param value what it is meant to be
+     * @param value the nominal value
      * @param spread how its error spreads about that
      * @throws IllegalArgumentException if the name is taken
      */
@@ -164,8 +164,8 @@ public final class Propagation<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     /**
-     * {@return the derivatives of the result by each input, in library units, in the order of the inputs: exact through a
-     * formula of {@link Dual}, otherwise central differences}
+     * {@return the derivatives of the result by each input, in library units, in the order of the inputs: exact through
+     * a formula of {@link Dual}, otherwise central differences}
      */
     public double[] derivatives() {
         double[] x = means();
@@ -266,7 +266,7 @@ public final class Propagation<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     /**
-     * Compares first order with trials as JCGM 101:2008, clause 8, does: the ends of both 95 % intervals must agree within
+     * Compares first order with trials as JCGM 101:2008, clause 8, does: the ends of both 95 % intervals must agree to
      * half a unit of the last of the significant digits of u.
      *
      * @param seed any number

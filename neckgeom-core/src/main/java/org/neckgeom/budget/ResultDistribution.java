@@ -17,8 +17,9 @@ import org.neckgeom.units.ShopUnit;
 /**
  * The exact distribution of a budget's result, computed and not simulated. Immutable, safe to share between threads.
  *
- * <p>Chances are right to {@link #accuracy}, absolute and not relative: 1e-12; 1e-10 where one arcsine part, or nothing but
- * two, stands out; less where several stand out with little to smooth them, as more digits would take seconds.
+ * <p>Probabilities are correct to {@link #accuracy}, absolute and not relative: 1e-12; 1e-10 where one arcsine part, or
+ * nothing but two, dominates; less where several dominate with little to smooth them, as more digits would take
+ * seconds.
  *
  * <p>A normal part is taken as normal, however few degrees of freedom its deviation has. Student's law has no place here:
  * its tails reach so far that no bound of this method holds. Its factor for the effective degrees of freedom (Welch and
@@ -29,7 +30,7 @@ import org.neckgeom.units.ShopUnit;
 public final class ResultDistribution<Q extends Quantity<Q>> extends ValueAnswer {
 
     private static final Form<ResultDistribution<?>> FORM = Form.<ResultDistribution<?>>of("distribution")
-            .fact("title", Kind.NAME, "what adds up", law -> law.title)
+            .fact("title", Kind.NAME, "name of the result", law -> law.title)
             .fact("mean", Kind.AMOUNT, "of the result", ResultDistribution::mean)
             .fact("standardDeviation", Kind.AMOUNT, "of the result", ResultDistribution::standardDeviation)
             .fact(
@@ -41,7 +42,7 @@ public final class ResultDistribution<Q extends Quantity<Q>> extends ValueAnswer
             .finds("distribution", "{title}: exact distribution")
             .line("mean", "mean", "{mean:own fine beside standardDeviation}")
             .line("standardDeviation", "standard deviation", "{standardDeviation:own fine digits 2}")
-            .each("intervals", "{coverage:percent ..2} within", "{interval:own fine}")
+            .each("intervals", "{coverage:percent ..2} interval", "{interval:own fine}")
             .line("ends", "never outside", "{ends:own fine}")
             .fitted();
 
@@ -60,7 +61,7 @@ public final class ResultDistribution<Q extends Quantity<Q>> extends ValueAnswer
         this.unit = unit;
     }
 
-    /** {@return how far a chance may be off at most; more than 0} */
+    /** {@return the largest error of a probability; more than 0} */
     public double accuracy() {
         return law.accuracy();
     }
@@ -86,7 +87,7 @@ public final class ResultDistribution<Q extends Quantity<Q>> extends ValueAnswer
     }
 
     /**
-     * {@return the chance of a result up to a value; in [0, 1]}
+     * {@return the probability of a result up to a value; in [0, 1]}
      *
      * @param value any value
      */
@@ -95,7 +96,7 @@ public final class ResultDistribution<Q extends Quantity<Q>> extends ValueAnswer
     }
 
     /**
-     * {@return the chance of a result above a value; in [0, 1]}
+     * {@return the probability of a result above a value; in [0, 1]}
      *
      * @param value any value
      */
@@ -104,7 +105,7 @@ public final class ResultDistribution<Q extends Quantity<Q>> extends ValueAnswer
     }
 
     /**
-     * {@return the chance of keeping the limits, both ends included; in [0, 1]}
+     * {@return the conformance probability: that the result keeps the limits, both ends included; in [0, 1]}
      *
      * @param limits what is allowed
      */
@@ -123,7 +124,7 @@ public final class ResultDistribution<Q extends Quantity<Q>> extends ValueAnswer
     }
 
     /**
-     * {@return the probabilistically symmetric coverage interval: as much chance below it as above}
+     * {@return the probabilistically symmetric coverage interval: as much probability below it as above}
      *
      * @param coverage more than 0 and less than 100 percent
      */

@@ -2,7 +2,7 @@ package org.neckgeom.budget;
 
 import java.util.function.DoubleUnaryOperator;
 
-/** Finds how far something may be scaled before a growing chance passes what is allowed. */
+/** Finds how far something may be scaled before a growing probability passes its limit. */
 final class Scaling {
 
     private static final double MOST = 1e9;

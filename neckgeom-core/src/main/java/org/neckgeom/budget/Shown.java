@@ -18,7 +18,7 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
-/** What several answers of this package print in the same words. */
+/** Phrases that several answers of this package share. */
 final class Shown {
 
     private static final Set<Law> UNSIZED = EnumSet.of(Law.BIAS, Law.SAMPLES);

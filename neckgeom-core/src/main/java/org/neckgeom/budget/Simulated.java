@@ -20,8 +20,8 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * What trials by Monte Carlo came to: mean, standard deviation, coverage intervals, yield. Immutable. Source: JCGM
- * 101:2008, 7.5 to 7.7.
+ * The result of a Monte Carlo simulation (propagation of distributions): mean, standard deviation, coverage intervals,
+ * yield. Immutable. Source: JCGM 101:2008, 7.5 to 7.7.
  *
  * @param <Q> the kind of the result
  */
@@ -31,7 +31,7 @@ public final class Simulated<Q extends Quantity<Q>> extends ValueAnswer {
     record Settled(int digits, int batches, long batchSize) {}
 
     private static final Form<Simulated<?>> FORM = Shown.withLimits(Form.<Simulated<?>>of("simulated"), s -> s.limits)
-            .fact("title", Kind.NAME, "what is computed", trials -> trials.title)
+            .fact("title", Kind.NAME, "name of the result", trials -> trials.title)
             .fact("trials", Kind.WHOLE, "how many", Simulated::trials)
             .fact("mean", Kind.ESTIMATE, "with how far off the trials may be", Simulated::mean)
             .fact("standardDeviation", Kind.AMOUNT, "of the result", Simulated::standardDeviation)
@@ -55,7 +55,7 @@ public final class Simulated<Q extends Quantity<Q>> extends ValueAnswer {
             .finds("trials", "{title}: {trials:grouped} trials")
             .line("mean", "mean", "{mean:own fine value}")
             .line("standardDeviation", "standard deviation", "{standardDeviation:own fine beside mean}")
-            .each("intervals", "{coverage:percent ..2} within", "{interval:own fine}")
+            .each("intervals", "{coverage:percent ..2} interval", "{interval:own fine}")
             .line("yield", "{kept}", "{yield}")
             .note(
                     "settled",
@@ -144,7 +144,7 @@ public final class Simulated<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     /**
-     * {@return how often the trials kept the limits given beforehand, with the uncertainty of a count}
+     * {@return the yield: the share of trials that kept the limits given beforehand, with the uncertainty of a count}
      *
      * @throws IllegalArgumentException if no limits were given
      */
@@ -159,7 +159,7 @@ public final class Simulated<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     /**
-     * {@return how often the trials kept some limits, with the uncertainty of a count}
+     * {@return the yield: the share of trials that kept some limits, with the uncertainty of a count}
      *
      * @param allowed what is allowed
      * @throws IllegalArgumentException if the values were not kept

@@ -15,7 +15,8 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * Trials by Monte Carlo, yet to be run (JCGM 101:2008). Immutable; every {@code with...} returns another question.
+ * A Monte Carlo simulation (propagation of distributions), not yet run (JCGM 101:2008). Immutable; every {@code
+ * with...} returns another question.
  *
  * <p>The same seed gives the same bits, for any number of threads and on any machine. Defaults: as many threads as the
  * machine has processors, values kept so that quantiles can be read off (8 bytes a trial), no limits counted.
@@ -30,7 +31,7 @@ public final class Simulation<Q extends Quantity<Q>> extends ValueAnswer {
     private static final int MOST_THREADS = 64;
 
     private static final Form<Simulation<?>> FORM = Form.<Simulation<?>>of("simulation")
-            .fact("title", Kind.NAME, "what is computed", trials -> trials.title)
+            .fact("title", Kind.NAME, "name of the result", trials -> trials.title)
             .fact("seed", Kind.WHOLE, "of the trials", trials -> trials.seed)
             .factIfAny("limits", Kind.LIMITS, "to be counted within", t -> Optional.ofNullable(t.limits))
             .phrase("held", ", limits {limits:own fine}")

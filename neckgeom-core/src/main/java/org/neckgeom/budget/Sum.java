@@ -20,7 +20,7 @@ record Sum<Q extends Quantity<Q>>(String title, ShopUnit<Q> unit, List<Uncertain
         return parts.build();
     }
 
-    /** Chance of breaking the limits. */
+    /** Probability of breaking the limits. */
     double outside(Limits<Q> limits, double @Nullable [] factors) {
         Parts parts = parts(factors);
         return ExactLaws.of(parts)

@@ -11,12 +11,13 @@ import org.neckgeom.text.Words;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * One named cause of error in a budget, such as {@code fence, 0.5 times rectangular, half-width 0.05 mm}. Immutable.
+ * An input quantity of an uncertainty budget (contributor, component), such as {@code fence, 0.5 times rectangular,
+ * half-width 0.05 mm}. Immutable.
  *
- * @param name what it is called in the budget; no two in a budget share it
+ * @param name the input's name in the budget; no two in a budget share it
  * @param step the step of work it comes from, which several contributors may share
- * @param sensitivity how much the result moves, in its library unit, when this moves by one library unit of its own
- * @param spread how the error spreads, in its own kind of quantity
+ * @param sensitivity the sensitivity coefficient: change of the result per unit of this input, both in library units
+ * @param spread the distribution of the error, in its own kind of quantity
  */
 public record UncertaintyComponent(String name, String step, double sensitivity, ErrorDistribution<?> spread)
         implements Answer {
@@ -28,7 +29,7 @@ public record UncertaintyComponent(String name, String step, double sensitivity,
             .fact(
                     "sensitivity",
                     Kind.RATIO,
-                    "how much the result moves for one house unit of the error, in its own house unit",
+                    "how much the result moves for one library unit of the error, in its own library unit",
                     UncertaintyComponent::sensitivity)
             .finds("contributor", "{name}, {sensitivity:..4} times {spread}");
 
@@ -38,7 +39,7 @@ public record UncertaintyComponent(String name, String step, double sensitivity,
     /**
      * Checks the parts.
      *
-     * @param name what it is called in the budget
+     * @param name the input's name in the budget
      * @param step the step of work it comes from
      * @param sensitivity how much the result moves for one library unit of this
      * @param spread how the error spreads
@@ -56,9 +57,9 @@ public record UncertaintyComponent(String name, String step, double sensitivity,
         double most = Math.abs(sensitivity) * (Math.abs(spread.libraryMean()) + spread.libraryScale());
         if (!(most <= MOST)) {
             throw Refusal.of(
-                    "what " + name + " brings into the result",
+                    "contribution of " + name + " to the result",
                     "at-most",
-                    "be " + Numbers.plain(MOST) + " or less in the house unit",
+                    "be " + Numbers.plain(MOST) + " or less in the library unit",
                     Numbers.plain(most));
         }
     }

@@ -8,7 +8,8 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * What one contributor has in a budget, such as {@code body joint at 345 mm: 44.9 % of the variance}. Immutable.
+ * The variance share of one contributor in a budget, such as {@code body joint at 345 mm: 44.9 % of the variance}.
+ * Immutable.
  *
  * @param <Q> the kind of the result
  */

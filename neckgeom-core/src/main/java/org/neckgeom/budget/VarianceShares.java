@@ -18,7 +18,7 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * Which contributor matters: the shares of a budget's variance, largest first. Immutable.
+ * The variance shares of a budget's contributors, largest first. Immutable.
  *
  * @param <Q> the kind of the result
  */
@@ -27,7 +27,7 @@ public final class VarianceShares<Q extends Quantity<Q>> extends ValueAnswer {
     private static final int PRINTED = 10;
 
     private static final Form<VarianceShares<?>> FORM = Form.<VarianceShares<?>>of("shares")
-            .fact("title", Kind.NAME, "what adds up", shares -> shares.title)
+            .fact("title", Kind.NAME, "name of the result", shares -> shares.title)
             .fact("shares", Kind.table(VarianceShare.FORM), "largest first", shares -> List.copyOf(shares.list))
             .finds("shares", "{title}: shares of the variance")
             .each(

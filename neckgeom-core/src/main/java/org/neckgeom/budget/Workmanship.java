@@ -14,7 +14,8 @@ import org.neckgeom.table.Values;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * How well each kind of step is done in a shop, as the ready-made registration trees need it. Immutable.
+ * The workmanship of a shop (process capability): the error of each kind of step, as the ready-made registration trees
+ * need it. Immutable.
  *
  * <p>The defaults are examples of careful work by hand and router, not figures of any standard: put your own readings in
  * their place, above all for the steps that turn out to matter.
@@ -75,9 +76,10 @@ public final class Workmanship extends Noun<Workmanship> {
     }
 
     /**
-     * {@return the defaults: centring normal 0.05 mm; each station on an edge rectangular within 0.10 mm; each station
-     * on a channel rectangular within 0.05 mm; cutting normal 0.06 mm; gluing, each station, rectangular within 0.08
-     * mm; fitting, each station, triangular within 0.06 mm; a stop or line along the neck rectangular within 0.15 mm}
+     * {@return the defaults: centring normal, standard uncertainty 0.05 mm; each station on an edge rectangular,
+     * half-width 0.10 mm; each station on a channel rectangular, half-width 0.05 mm; cutting normal, standard
+     * uncertainty 0.06 mm; gluing, each station, rectangular, half-width 0.08 mm; fitting, each station, triangular,
+     * half-width 0.06 mm; a stop or line along the neck rectangular, half-width 0.15 mm}
      */
     public static Workmanship withDefaults() {
         return new Workmanship(TABLE.values());

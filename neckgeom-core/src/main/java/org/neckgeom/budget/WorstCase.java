@@ -11,15 +11,15 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * The worst that a budget can come to, every error at its end at once, such as {@code worst case -1.24 to 1.24 mm}.
- * Immutable.
+ * The worst case of a budget (arithmetic stack): every error at its end at once, such as {@code worst case -1.24 to
+ * 1.24 mm}. Immutable.
  *
  * @param <Q> the kind of the result
  */
 public final class WorstCase<Q extends Quantity<Q>> extends ValueAnswer {
 
     private static final Form<WorstCase<?>> FORM = Form.<WorstCase<?>>of("worst-case")
-            .fact("title", Kind.NAME, "what adds up", worst -> worst.title)
+            .fact("title", Kind.NAME, "name of the result", worst -> worst.title)
             .fact("range", Kind.INTERVAL, "from the lowest to the highest result", WorstCase::range)
             .factIfAny(
                     "normalFactor",

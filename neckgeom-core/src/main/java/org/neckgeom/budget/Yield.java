@@ -12,18 +12,18 @@ import org.neckgeom.measure.Limits;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * How often a result keeps its limits, such as {@code 97.3 % within 1 mm}, with the uncertainty of that figure.
- * Immutable.
+ * The yield: the share of results that keep their limits, such as {@code 97.3 % within 1 mm}, with the uncertainty of
+ * that figure. Immutable.
  *
- * <p>The uncertainty says how far the figure may be off because spreads are known from few readings only, or because it
- * was counted in trials. It is 0 where every spread is taken as known and the distribution is exact.
+ * <p>The uncertainty of the figure comes from spreads known by few readings, or from counting trials. It is 0 where
+ * every spread is taken as known and the distribution is exact.
  *
  * @param <Q> the kind of the result
  */
 public final class Yield<Q extends Quantity<Q>> extends ValueAnswer {
 
     private static final Form<Yield<?>> FORM = Shown.withLimits(Form.<Yield<?>>of("yield"), Yield::limits)
-            .fact("title", Kind.NAME, "what adds up", yield -> yield.title)
+            .fact("title", Kind.NAME, "name of the result", yield -> yield.title)
             .fact("yield", Kind.PROBABILITY, "of keeping the limits", Yield::probability)
             .fact("outside", Kind.PROBABILITY, "of breaking the limits", Yield::probabilityOutside)
             .factIfAny("oneIn", Kind.RATIO, "of how many results one breaks the limits", Yield::oneIn)
@@ -100,12 +100,12 @@ public final class Yield<Q extends Quantity<Q>> extends ValueAnswer {
                 title, limits, (double) (trials - inside) / trials, Math.sqrt(smooth * (1.0 - smooth) / trials), true);
     }
 
-    /** {@return the chance of keeping the limits; in [0, 1]} */
+    /** {@return the probability of keeping the limits; in [0, 1]} */
     public double probability() {
         return 1.0 - outside;
     }
 
-    /** {@return the chance of breaking the limits, with its own digits where it is small; in [0, 1]} */
+    /** {@return the probability of breaking the limits, with its own digits where it is small; in [0, 1]} */
     public double probabilityOutside() {
         return outside;
     }

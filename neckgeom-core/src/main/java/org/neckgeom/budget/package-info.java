@@ -1,11 +1,12 @@
 /**
- * What becomes of many small errors, and which step is worth improving? Budgets of named contributors with their exact
- * distribution, registration trees that make such budgets out of how one feature is located on another, trials by Monte
- * Carlo (JCGM 101:2008), and first-order propagation through any function.
+ * Uncertainty budgets (tolerance stack-up), exact and by Monte Carlo: how do many small errors add up, and which step
+ * is worth improving? Budgets of named contributors with their exact distribution; registration trees (datum trees)
+ * that make budgets from features located on each other; trials (JCGM 101:2008); first-order propagation through any
+ * function.
  *
  * <p>Open {@link org.neckgeom.budget.Budget} first, then {@link org.neckgeom.budget.DatumTree}. Errors count in the
- * library unit of their kind; lateral errors are positive toward the treble side, heights toward the strings, places along
- * the neck toward the body. No argument may be null.
+ * library unit of their kind; lateral errors are positive toward the treble side, heights toward the strings, places
+ * along the neck toward the body. No argument may be null.
  *
  * <h2>Formulas</h2>
  *

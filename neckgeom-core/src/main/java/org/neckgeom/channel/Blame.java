@@ -5,14 +5,15 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Which reading of a trial cut is most likely wrong when they do not close.
+ * Finds the outlier (suspect reading) among the readings of a trial cut that do not close.
  *
- * <p>Each reading in turn is taken to be wrong by an unknown amount, and the misfit (chi-square) of everything else is found.
- * That all readings of one thing are wrong by the same amount (a tilted piece) is possible too, but the rarer the more they
- * are: {@link #SAME_SLIP_AGAIN}. Four single readings show nothing: without any one of them the other three always agree.
- * What shows something are repeated readings: they clear what they agree on, and blame what they disagree on; and what the
- * slot (the cutter) and the piece (the blank) should be. A reading stays suspect while its misfit is within {@link #ODDS} of the
- * least. Single walls are never set apart: both enter with plus.
+ * <p>Each reading in turn is taken to be wrong by an unknown amount, and the misclosure (chi-square) of everything else
+ * is found. That all readings of one thing are wrong by the same amount (a tilted piece) is possible too, but the rarer
+ * the more they are: {@link #SAME_SLIP_AGAIN}. Four single readings cannot identify the outlier: without any one of
+ * them the other three always agree. What shows something are repeated readings: they clear the readings that agree,
+ * and mark those that disagree; and what the slot (the cutter) and the piece (the blank) should be. A reading stays
+ * suspect while its misclosure (chi-square) exceeds the least by at most {@link #ODDS}. Single walls are never set
+ * apart: both enter with plus.
  */
 final class Blame {
 
@@ -78,12 +79,12 @@ final class Blame {
                 .toList();
     }
 
-    /** The least misfit that is left when one part's reading, or all its readings alike, may be wrong. */
+    /** The least misclosure that is left when one part's reading, or all its readings by one amount, may be wrong. */
     double misfitWithout(TrialReading freed) {
         return misfit(part(freed));
     }
 
-    /** Which of a part's readings is the odd one, counted from 0; -1 when all are off alike. */
+    /** Which of a part's readings is the outlier, counted from 0; -1 when all are off by one amount. */
     int oddReading(TrialReading freed) {
         Part part = part(freed);
         int odd = -1;

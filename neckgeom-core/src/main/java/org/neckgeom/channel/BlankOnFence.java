@@ -21,7 +21,7 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * How a neck blank runs along the fence: its edges, the fence, a strip between them, a head that is on already. Immutable.
+ * A neck blank on the fence: its edges, the fence, a strip between them, a head that is on already. Immutable.
  *
  * <p>It places the slot in the blank along the whole channel. With c the distance from the fence to the slot's middle, the
  * offset at a station is {@code e(x) = c - r(x) - t(x) + E(x) - W(x)/2}, positive when the slot lies too far from the fence: W

@@ -21,8 +21,8 @@ public record Caution(String code, String text, String why) implements Answer {
 
     static final Form<Caution> FORM = Form.<Caution>of("caution")
             .fact("code", Kind.NAME, "which caution", Caution::code)
-            .fact("sentence", Kind.NAME, "what to do", caution -> caution.text())
-            .fact("why", Kind.NAME, "what happens otherwise", Caution::why)
+            .fact("sentence", Kind.NAME, "the instruction", caution -> caution.text())
+            .fact("why", Kind.NAME, "the danger", Caution::why)
             .finds("caution", "{sentence} ({why})");
 
     /**

@@ -69,7 +69,7 @@ public final class Cautions extends ValueAnswer {
     static final Caution FLAT_FACE = new Caution(
             "FLAT_FACE",
             "The glue face flat on the table; of a bowed blank the hollow side",
-            "it cuts too shallow where it stands off the table");
+            "it cuts too shallow where it is off the table");
     static final Caution SHORT_FLUTES = new Caution(
             "SHORT_FLUTES",
             "This slot is deeper than the cutter's flutes are long: take another cutter",

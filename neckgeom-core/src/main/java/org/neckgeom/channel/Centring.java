@@ -21,14 +21,34 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * What a trial cut says of the fence: how far the slot is off the middle, what to do about it, and whether it is good
- * enough. Immutable.
+ * Centring of the truss rod channel: the slot offset that a trial cut (test cut) shows, the fence move and the verdict.
  *
- * <p>Walls a on the fence side and b on the far side give the offset {@code e = (a - b)/2}, positive when the slot lies
- * too far from the fence. Exact. Its standard uncertainty is {@code sqrt(u_a^2 + u_b^2 - 2 rho u_a u_b)/2}
- * (JCGM 100, 5.2.2): an instrument's zero error is in both walls and cancels. Degrees of freedom after
- * Welch-Satterthwaite (JCGM 100, G.4). Slot and piece, read as well and as often as the walls, add nothing to this
- * estimate: their closure is not correlated with it. They check it, and they carry it over to another width.
+ * <p>The near wall a is on the fence side, the far wall b on the other side. Offset: {@code e = (a - b)/2}, positive
+ * when the slot is too far from the fence. The fence moves by e, not by a - b. Exact. Standard uncertainty: {@code
+ * sqrt(u_a^2 + u_b^2 - 2 rho u_a u_b)/2} (JCGM 100, 5.2.2); a zero error common to both walls cancels. Degrees of
+ * freedom: Welch-Satterthwaite (JCGM 100, G.4). Slot and piece, if read, add nothing to this estimate: their misclosure
+ * is not correlated with it. They check the walls, and they carry the offset over to another width.
+ *
+ * <p>Errors: when the readings contradict each other, {@link #verdict} throws {@link org.neckgeom.fault.NoAnswer} (an
+ * {@code ArithmeticException}); limits narrower than the guard bands throw {@link org.neckgeom.fault.Refusal} (an
+ * {@code IllegalArgumentException}). Immutable.
+ *
+ * <pre>{@code
+ * var centring = Centring.of(TrialCut.walls(mm(29.84), mm(31.26)).readWithin(mm(0.02)));
+ * println(centring.verdict(Limits.within(mm(0.1))));
+ * }</pre>
+ *
+ * <p>prints
+ *
+ * <pre>{@code
+ * OUTSIDE: conformance probability 0.0 % (within 0.1 mm)
+ *   estimate  -0.710 mm, u 0.014 mm
+ *   limit     within 0.1 mm
+ *   guard     2 u on the safe side
+ * }</pre>
+ *
+ * @see CentringRounds
+ * @see Closure
  */
 public final class Centring implements Answer {
 
@@ -40,7 +60,7 @@ public final class Centring implements Answer {
     private final double uncertaintyMm;
     private final SlotOffset.Background background;
     private final TrialCut trial;
-    /** Whether the trial piece's own edge still says where the slot runs, so that another width can be answered for. */
+    /** Whether the trial piece's own edge still locates the slot, so that another width can be answered for. */
     private final boolean fromTheEdge;
 
     private Centring(
@@ -96,11 +116,11 @@ public final class Centring implements Answer {
     }
 
     /**
-     * {@return whether the slot is within its limits, with a guard band of twice the standard uncertainty}
+     * {@return the verdict on the slot offset, with a guard band of twice the standard uncertainty}
      *
      * @param limits for the offset
-     * @throws IllegalArgumentException if the limits are so close together that no reading of this uncertainty could
-     *     ever be called within them; the message says how often to read instead
+     * @throws IllegalArgumentException if the limits are narrower than the guard bands, so that no verdict could be
+     *     WITHIN; the message states how often to read instead
      * @throws ArithmeticException if the readings contradict each other
      */
     public Verdict<Length> verdict(Limits<Length> limits) {
@@ -115,13 +135,13 @@ public final class Centring implements Answer {
             LengthStyle style = background.style();
             String remedy = room > 0
                     ? "; read each wall " + (int) Math.min(1e6, Math.ceil(guard * guard / (room * room)))
-                            + " times as often, or better"
+                            + " times as often, or use a finer instrument"
                     : "";
             throw Refusal.of(
                     "limit",
                     "at-least",
                     "be " + style.small(guard)
-                            + " or more (twice the standard uncertainty of the offset, else no verdict can ever be within)",
+                            + " or more (the guard band: twice the standard uncertainty of the offset)",
                     style.small(room) + remedy);
         }
         return verdict;
@@ -299,7 +319,7 @@ public final class Centring implements Answer {
         return Objects.hash(offset(), trial, fromTheEdge);
     }
 
-    /** Returns the offset, the move, the check of the readings, and what was assumed of them where nothing was told. */
+    /** Returns the offset, the move, the check of the readings, and the repeatability assumed where none was given. */
     @Override
     public String toString() {
         return text(style());

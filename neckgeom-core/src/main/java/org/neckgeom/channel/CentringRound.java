@@ -18,7 +18,7 @@ import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
 
 /**
- * One round as a maker notes it: how the fence was moved, and the trial cut that was read then. It may be a cut without a
+ * A centring round as a maker notes it: the fence move, and the trial cut read after it. It may be a cut without a
  * move, the same cut read again, or a move after which nothing has been cut yet. Immutable.
  */
 public final class CentringRound extends Noun<CentringRound> {

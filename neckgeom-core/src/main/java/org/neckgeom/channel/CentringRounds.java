@@ -21,15 +21,36 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * Rounds of trial cut and fence move, and what they show together: where the slot would lie in the neck, and the one decision
- * on it. Immutable: every step is a new value.
+ * Centring rounds (iterations): trial cuts and fence moves in the order they were made, and the decision that follows
+ * from all of them.
  *
- * <p>What is known is the setting of the fence, a mean and a variance (scalar Kalman filter, exact for normal errors). Every
- * cut has a scatter of its own besides its readings; the neck's own cut has it once more. A cut that lies too far from where
- * cuts and moves before it put it is not averaged in: see {@link SlotVerdict#contradiction}.
+ * <p>The setting of the fence is estimated with its variance (scalar Kalman filter, exact for normal errors); offsets
+ * are positive when the slot is too far from the fence. Every cut has a scatter of its own besides its readings; the
+ * neck's own cut has it once more. A cut too far from the place that earlier cuts and moves give is not averaged in:
+ * see {@link SlotVerdict#contradiction}.
  *
- * <p>Without {@link #on} the answers are for a piece as wide as the trial pieces. With it they are for the blank, along the
- * whole channel; the width of each trial piece, or its slot, must then be read, or the piece be ripped with the blank.
+ * <p>Without {@link #on} the answers are for a piece as wide as the test pieces. With it they are for the blank, along
+ * the whole channel; then give the width of each test piece or its slot, or rip the piece with the blank.
+ *
+ * <p>{@link #next} gives the decision for a limit: cut the neck, or the next step. Errors: null throws {@code
+ * NullPointerException}; a limit of 0 or less throws {@link org.neckgeom.fault.Refusal} (an {@code
+ * IllegalArgumentException}). Immutable: every step returns a new value.
+ *
+ * <pre>{@code
+ * var first = TrialCut.walls(mm(29.84), mm(31.26)).readWithin(mm(0.02));
+ * var second = TrialCut.walls(mm(30.53), mm(30.59)).readWithin(mm(0.02));
+ * println(CentringRounds.of(first).fenceMoved(FenceMove.away(mm(0.70))).trialCut(second).next(mm(0.1)));
+ * }</pre>
+ *
+ * <p>prints
+ *
+ * <pre>{@code
+ * cut the neck: 98.3 % conformance probability, limit 0.1 mm
+ *   assumes: scatter of cuts 0.020 mm (common practice); ten cuts at one setting would show it
+ * }</pre>
+ *
+ * @see Centring
+ * @see SlotVerdict
  */
 @SuppressWarnings("exports") // JSpecify is for compilers only
 public final class CentringRounds extends LeanAnswer {
@@ -106,7 +127,7 @@ public final class CentringRounds extends LeanAnswer {
     /**
      * {@return the same rounds with another rule for when the neck may be cut}
      *
-     * @param decision the wanted chance and the costs
+     * @param decision the wanted conformance probability and the costs
      */
     public CentringRounds decision(DecisionRule decision) {
         Objects.requireNonNull(decision, "decision rule");

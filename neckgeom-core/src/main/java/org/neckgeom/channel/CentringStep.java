@@ -9,7 +9,7 @@ import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.shop.TrialCut;
 
 /**
- * One step at the machine: a trial cut that was read, the same cut read once more, or a fence move, such as
+ * A step at the machine: a trial cut that was read, the same cut read once more, or a fence move, such as
  * {@code fence moved 0.7 mm toward the cutter}. Immutable.
  */
 @SuppressWarnings("exports") // JSpecify is for compilers only

@@ -25,22 +25,25 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * Whether the readings of a trial cut agree with each other, such as
- * {@code readings close: 0.3 thou short, allowed 4.1}. Immutable.
+ * The closure of a trial cut (sum check): do its readings agree? Its misclosure (misfit) is walls plus slot minus piece
+ * width, such as {@code readings close: 0.3 thou short, limit 4.1}.
  *
- * <p>With slot d and piece W read as well, {@code f = a + d + b - W} must be near zero. Its variance is that of the readings,
- * {@code sum u_i^2}, and of the zeros: one zero z is in all outside readings, of which the piece enters with minus, and the
- * inside jaws of the slot have a zero of their own: {@code z^2 + z_i^2}. Where a trial cut has a correlation rho, the outside zero is
- * in its uncertainties: {@code 2 rho (u_a u_b - u_a u_W - u_b u_W)}. Degrees of freedom after Welch-Satterthwaite (JCGM 100, G.4).
+ * <p>With walls a and b, slot d and piece W: {@code f = a + d + b - W}, which must be near 0. Its variance is that of
+ * the readings, {@code sum u_i^2}, and of the zero errors: one zero error z is in all outside readings, of which the
+ * piece enters with minus, and the inside jaws of the slot have a zero error of their own: {@code z^2 + z_i^2}. Where a
+ * trial cut has a correlation rho, the outside zero error is in its uncertainties: {@code 2 rho (u_a u_b - u_a u_W -
+ * u_b u_W)}. Degrees of freedom after Welch-Satterthwaite (JCGM 100, G.4).
  *
- * <p>Where something was read several times and the instrument's repeatability is given, its readings must agree as well. The
- * two walls alone must leave room for a slot in the piece.
+ * <p>If something was read several times and the instrument's repeatability is given, its readings must agree as well.
+ * The two walls alone must leave room for a slot in the piece.
  *
- * <p>Honest readings of a whole session warn with a chance of at most 1 % and are refused with at most 0.1 %, two-sided: with m
- * cuts each has a share of 1/m, see {@link #inSession}; where readings were repeated, closure and agreement have half of it each.
+ * <p>Honest readings of a whole session are warned of with a probability of at most 1 % and refused with at most 0.1 %,
+ * two-sided: with m cuts each has a share of 1/m, see {@link #inSession}; where readings were repeated, closure and
+ * agreement have half of it each.
  *
- * <p>Which reading is wrong cannot be found from four single readings: any one of them could be. Repeated readings show it,
- * and so does what the slot and the piece should be: {@link #cutBy}, {@link #slotShouldBe}, {@link #pieceShouldBe}.
+ * <p>Four single readings cannot identify the outlier: any one of them could be wrong. Repeated readings can, and so
+ * can the sizes that slot and piece should have: {@link #cutBy}, {@link #slotShouldBe}, {@link #pieceShouldBe}.
+ * Immutable.
  */
 public final class Closure extends LeanAnswer {
 
@@ -65,10 +68,10 @@ public final class Closure extends LeanAnswer {
         }
     }
 
-    /** Chance that honest readings of a session are warned of, two-sided; common practice. */
+    /** Probability that honest readings of a session are warned of, two-sided; common practice. */
     static final double WARNED = 0.01;
 
-    /** Chance that honest readings of a session are refused, two-sided; common practice. */
+    /** Probability that honest readings of a session are refused, two-sided; common practice. */
     static final double REFUSED = 0.001;
 
     /** What a width should be clears or blames a reading from this many standard uncertainties of their difference on. */
@@ -224,7 +227,7 @@ public final class Closure extends LeanAnswer {
     }
 
     /**
-     * {@return the check with the cutter that made the slot: its diameter and runout, within 0.1 mm}
+     * {@return the check with the cutter that made the slot: its diameter and runout, with a half-width of 0.1 mm}
      *
      * @param cutter that made the slot
      */
@@ -259,7 +262,9 @@ public final class Closure extends LeanAnswer {
         return trial.slot().isPresent() && trial.piece().isPresent();
     }
 
-    /** Whether anything was read that honest readings could fail by chance: such cuts share a session's chances. */
+    /**
+     * Whether anything was read that honest readings could fail by chance: such cuts share a session's probabilities.
+     */
     boolean isChecked() {
         return isComplete() || comparedReadings() > 0;
     }
@@ -280,14 +285,14 @@ public final class Closure extends LeanAnswer {
         return isComplete() && Math.abs(misfitMm) > limitMm(chance);
     }
 
-    /** How large a misfit is rarer than a chance that the session's checks share. */
+    /** How large a misclosure is rarer than a probability that the session's checks share. */
     private double limitMm(double chance) {
         return isComplete()
                 ? factor(chance / cuts / (comparedReadings() > 0 ? 2 : 1), degreesOfFreedom) * uncertaintyMm
                 : 0;
     }
 
-    /** How many standard uncertainties are exceeded, either way, with a chance. */
+    /** How many standard uncertainties are exceeded, either way, with a probability. */
     static double factor(double chance, double degreesOfFreedom) {
         return -StudentLaw.quantile(chance / 2, degreesOfFreedom);
     }
@@ -360,7 +365,10 @@ public final class Closure extends LeanAnswer {
         return blame;
     }
 
-    /** Whether the misfit is so large that a width known elsewhere, within so much, clears or blames a reading. */
+    /**
+     * Whether the misclosure is so large that a width known elsewhere with this standard uncertainty clears or marks a
+     * reading.
+     */
     private boolean isShownBy(double withinMm) {
         return Math.abs(misfitMm) > SHOWN_FROM * StrictMath.hypot(uncertaintyMm, withinMm);
     }
@@ -516,7 +524,7 @@ public final class Closure extends LeanAnswer {
                         Closure::warns,
                         "{warning}; read it again, or close a further cut, before the neck is cut")
                 .finds("not-checked", c -> !c.isComplete(), "not checked: read the slot and the piece as well")
-                .finds("close-exactly", Closure::isExact, "readings close exactly, allowed {misfitLimit:text}")
+                .finds("close-exactly", Closure::isExact, "readings agree exactly; limit {misfitLimit:text}")
                 .finds("close", "readings close: {misfitWords}")
                 .note(
                         "suspect",
@@ -526,11 +534,11 @@ public final class Closure extends LeanAnswer {
                 .note(
                         "suspects",
                         c -> c.suspectsOfMisfit() == 4,
-                        "any of the four may be wrong; read each again, or give what slot and piece should be")
+                        "any of the four may be wrong; read each again, or give the sizes that slot and piece should have")
                 .note(
                         "suspects",
                         c -> c.suspectsOfMisfit() > 1 && c.suspectsOfMisfit() < 4,
-                        "wrong may be: {suspects:or}; read each again, or give what slot and piece should be")
+                        "possibly wrong: {suspects:or}; read each again, or give the sizes that slot and piece should have")
                 .note("no-move", c -> c.isMisfitRarer(REFUSED), "no move is advised on these readings");
 
         static final Form<Closure> FORM = assuming(CHECK, closure -> closure, Closure::isComplete);
@@ -554,7 +562,7 @@ public final class Closure extends LeanAnswer {
                     .factIfAny(
                             "disagreeing",
                             Kind.code(TrialReading.class),
-                            "what was read several times with readings that disagree",
+                            "of the repeated readings, the first that disagree",
                             c -> c.disagreeing(REFUSED).or(() -> c.disagreeing(WARNED)))
                     .fact(
                             "suspects",
@@ -564,7 +572,7 @@ public final class Closure extends LeanAnswer {
                     .factIfAny("slip", Kind.answer(SLIP), "that explains the misfit", Closure::slip)
                     .phrase("way", c -> c.misfitMm < 0, "short")
                     .phrase("way", "too long")
-                    .phrase("misfitWords", "{misfit:size text} {way}, allowed {misfitLimit:size text after misfit}")
+                    .phrase("misfitWords", "{misfit:size text} {way}, limit {misfitLimit:size text after misfit}")
                     .phrase("wrong", c -> c.isMisfitRarer(REFUSED), "readings do not close: {misfitWords}")
                     .phrase(
                             "wrong",
@@ -589,7 +597,7 @@ public final class Closure extends LeanAnswer {
                     .note(
                             "assumed-repeatability",
                             when,
-                            "{readings} taken as within {assumedRepeatability:2|1 fine} each (common practice)");
+                            "assumes: repeatability of {readings} {assumedRepeatability:2|1 fine} (common practice)");
         }
     }
 

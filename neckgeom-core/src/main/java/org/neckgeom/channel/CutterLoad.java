@@ -22,7 +22,8 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * What a cutter bears while it cuts a slot as wide as itself: rim speed, chip load, force, bend. Immutable.
+ * Cutting forces (estimate) on a cutter (bit, router bit) in a slot as wide as the cutter: rim speed, chip load (feed
+ * per tooth), force, bend. Immutable.
  *
  * <p>Rim speed {@code pi D n} and chip load {@code f/(n z)} are exact. The rest is an estimate: power {@code k_c a D f},
  * mean tangential force power over rim speed, and that force at the tip of a stepped cantilever, fluted part with 0.8 of
@@ -41,7 +42,11 @@ public final class CutterLoad extends ValueAnswer {
                     Kind.libraryValue(ShopUnit.METRE_PER_SECOND),
                     "of the cutter's rim",
                     x -> x.rimSpeed().libraryValue())
-            .fact("chipLoad", Kind.MM, "what each edge takes", x -> x.chipLoad().libraryValue())
+            .fact(
+                    "chipLoad",
+                    Kind.MM,
+                    "feed per edge and turn",
+                    x -> x.chipLoad().libraryValue())
             .fact(
                     "slotWidth",
                     Kind.MM,
@@ -62,7 +67,7 @@ public final class CutterLoad extends ValueAnswer {
                     Kind.MM,
                     "at the tip; estimate, half to twice",
                     x -> x.bend().libraryValue())
-            .fact("cautions", Kind.table(Caution.FORM), "what is out of the usual", CutterLoad::unusual)
+            .fact("cautions", Kind.table(Caution.FORM), "values outside the usual range", CutterLoad::unusual)
             .finds("cutter-load", "Cutter load, {cutterDiameter:brief} cutter, pass {passDepth:table brief}")
             .line("rimSpeed", "rim speed", "{rimSpeed:1}")
             .line("chipLoad", "chip load", "{chipLoad:small} an edge")
@@ -104,7 +109,7 @@ public final class CutterLoad extends ValueAnswer {
      * @param wood the wood it cuts
      * @param speed of the feed, more than 0
      * @param turning of the cutter, more than 0
-     * @param depth of the pass, more than 0, no more than the cutter stands out
+     * @param depth of the pass, more than 0, no more than the cutter's stick-out
      * @throws IllegalArgumentException if one is out of its range
      */
     public static CutterLoad of(
@@ -118,7 +123,7 @@ public final class CutterLoad extends ValueAnswer {
             throw LibraryUnits.refused(
                     "pass depth",
                     "at-most",
-                    "no more than the cutter stands out, " + cutter.style().brief(cutter.standOutMm()),
+                    "no more than the cutter's stick-out, " + cutter.style().brief(cutter.standOutMm()),
                     depth);
         }
         return new CutterLoad(cutter, FORCE_PER_DENSITY * density, feed, turns, mm, LengthStyle.of(depth));

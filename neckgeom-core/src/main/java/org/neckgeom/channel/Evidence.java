@@ -4,7 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a record of trial cuts and fence moves shows. Lengths in mm. Immutable.
+ * The evidence in a record of trial cuts and fence moves. Lengths in mm. Immutable.
  *
  * @param state of the setting; null where no cut shows it yet
  * @param before the state before the last cut; null where it was the first
@@ -40,7 +40,7 @@ record Evidence(
     /** What was left out, and why. */
     enum LeftOut {
         MISREAD_CUT("a cut is left out until it is read again: its readings do not add up"),
-        STEPS_BEFORE("two cuts agree that the fence is not where the moves put it: what came before them is left out"),
+        STEPS_BEFORE("two cuts agree that the fence is not where the moves put it: earlier steps are left out"),
         ODD_CUT("one cut is left out: the next one, the fence untouched, agrees with those before it");
 
         private final String sentence;

@@ -23,16 +23,15 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * The leaves that come nearest a wanted gap, each used at most once, such as {@code 0.70 leaf, 0.010 mm short}.
- * Immutable.
+ * A stack of feeler gauges (leaves) nearest a wanted gap, each leaf used at most once, such as {@code 0.70 leaf, 0.010
+ * mm short}. Immutable.
  *
- * <p>Exact: no other stack of as many leaves or fewer is nearer, and none as near has fewer leaves. The leaves'
- * tolerances add as the root of the sum of their squares; the standard uncertainty of a leaf is its tolerance over
- * sqrt(3), as nothing is known of it but its limits.
+ * <p>Exact: no other stack of as many leaves or fewer is nearer, and none as near has fewer leaves. Standard
+ * uncertainty of a leaf: half-width / sqrt(3) (uniform, GUM 4.3.7); leaves add as the root of the sum of squares.
  */
 public final class FeelerStack extends ValueAnswer {
 
-    /** The most leaves in a stack unless told: more bind and spring. */
+    /** Default of the most leaves in a stack: more bind and spring. */
     public static final int USUAL_LEAVES = 4;
 
     /** What no fence is set finer than by hand on leaves, common practice: a smaller residual is left alone. */
@@ -46,7 +45,7 @@ public final class FeelerStack extends ValueAnswer {
     private static final double EXACT_MM = 5e-7;
 
     private static final Form<Remedy> REMEDY = left(
-                    Form.<Remedy>of("leaf-remedy"), "what these moves leave undone; positive: short", Remedy::leftMm)
+                    Form.<Remedy>of("leaf-remedy"), "rest after these moves; positive: short", Remedy::leftMm)
             .fact("fullMoves", Kind.WHOLE, "with the first leaves", Remedy::full)
             .fact("moves", Kind.WHOLE, "of the fence", remedy -> remedy.full + 1)
             .factIfAny("first", Leaves.KIND, "of all moves but the last", r -> Optional.ofNullable(r.first))
@@ -75,7 +74,7 @@ public final class FeelerStack extends ValueAnswer {
             .phrase("u", ", u {height:u}")
             .finds("close", FeelerStack::isClose, "{leaves}{left}{u}")
             .finds("not-close", "{leaves}{left}{u}")
-            .factIfAny("remedy", Kind.answer(REMEDY), "what to do instead", FeelerStack::farther)
+            .factIfAny("remedy", Kind.answer(REMEDY), "the alternative", FeelerStack::farther)
             .note("remedy", "{remedy}");
 
     private final FeelerSet set;

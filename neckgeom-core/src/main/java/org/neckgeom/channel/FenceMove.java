@@ -17,10 +17,11 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * How far the fence is to be moved and which way, such as {@code fence away from the cutter by 0.710 mm}. Immutable.
+ * A fence move (adjustment): its distance and its direction, such as {@code fence away from the cutter by 0.710 mm}.
+ * Immutable.
  *
- * <p>A slot too far from the fence (positive offset) wants the fence toward the cutter, by the offset itself. When the
- * readings contradict each other there is no advice: the move prints why, and asking it for a number throws.
+ * <p>A slot too far from the fence (positive offset): move the fence toward the cutter by the offset itself. When the
+ * readings contradict each other there is no advice: the move prints the reason, and its number throws.
  */
 @SuppressWarnings("exports") // JSpecify is for compilers only
 public final class FenceMove extends LeanAnswer {
@@ -97,8 +98,8 @@ public final class FenceMove extends LeanAnswer {
     }
 
     /**
-     * {@return this move with what it was set by, such as feeler gauges, known only so well} How well a fence repeats
-     * by hand is the bench's, and is not counted here.
+     * {@return this move with the standard uncertainty of its setting, such as that of feeler gauges} The repeatability
+     * of the fence by hand belongs to the bench and is not counted here.
      *
      * @param atTheCutter standard uncertainty of the move at the cutter, 0 or more
      */

@@ -11,8 +11,8 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * What a split fence does whose halves are out of line by s: where along the piece the slot shifts, and by how much.
- * Immutable.
+ * The effect of a split fence whose halves are out of line by s: the place along the piece where the slot shifts, and
+ * the shift. Immutable.
  *
  * <p>The edge is pressed home at the cutter, in the middle of the gap 2 h. With the outfeed half standing proud, the slot
  * shifts toward the fence by {@code s M/(M + h)} once the leading end is past the gap, M what is still to come or the infeed

@@ -11,8 +11,8 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * A slot run twice, the second time with the piece turned end for end so that its other edge rides the fence. It
- * tells how far off the slot was without a wall being measured, not to which side. Immutable.
+ * A slot run twice, the second time with the piece turned end for end so that its other edge rides the fence. It shows
+ * the size of the slot offset without a wall being measured, not its side. Immutable.
  *
  * <p>A slot d off the middle by e widens to {@code d + 2 |e|}, so {@code |e| = (second - first)/2}. Exact while the
  * two runs overlap, that is while {@code 2 |e| <= d}. It leaves a widened slot and is a climb cut where the slot was too
@@ -45,8 +45,8 @@ public final class FlippedPass extends ValueAnswer {
     }
 
     /**
-     * {@return a turned pass from the slot's width after each run; read within {@link BenchUncertainty#USUAL_REPEATABILITY_MM}
-     * until {@link #readWithin} says otherwise}
+     * {@return a turned pass from the slot's width after each run; default repeatability {@link
+     * BenchUncertainty#USUAL_REPEATABILITY_MM}, changed by {@link #readWithin}}
      *
      * @param first width after the first run, more than 0
      * @param second width after the turned run, at most twice the first: beyond that the two runs leave two slots
@@ -81,7 +81,7 @@ public final class FlippedPass extends ValueAnswer {
      * standard uncertainty {@code u/sqrt(2)}; a second width smaller by no more than the readings' own error counts as
      * no offset.
      *
-     * @throws ArithmeticException if the slot is said to have narrowed by more than the readings' own error
+     * @throws ArithmeticException if the slot narrowed, by its readings, by more than their own error
      */
     public OffsetMagnitude offset() {
         double u = readWithinMm / Math.sqrt(2);

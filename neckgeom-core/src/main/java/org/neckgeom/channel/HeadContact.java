@@ -3,7 +3,7 @@ package org.neckgeom.channel;
 import org.neckgeom.neck.Head;
 
 /**
- * Where a neck really touches the fence or the table when its head stands in the way. All lengths in
+ * The real contacts of a neck with fence or table when its head is in the way. All lengths in
  * mm, angles in rad; x from the nut, positive toward the body.
  */
 final class HeadContact {
@@ -59,7 +59,7 @@ final class HeadContact {
         return corner(before, head.widthMm() / 2, -Math.abs(head.swingRad()))[0];
     }
 
-    /** How far a veneer's edge on a pitched head stands above the plane of the glue face. */
+    /** Height of a veneer's edge on a pitched head above the plane of the glue face. */
     static double veneerHeight(double thickness, double pitch, double shortOfNut) {
         return Math.max(0, thickness * StrictMath.cos(pitch) - shortOfNut * StrictMath.sin(pitch));
     }
@@ -69,7 +69,7 @@ final class HeadContact {
         return shortOfNut * StrictMath.cos(pitch) + thickness * StrictMath.sin(pitch);
     }
 
-    /** How much too shallow the slot is at x when the neck stands on that edge and on its far end. */
+    /** How much too shallow the slot is at x when the neck rests on that edge and on its far end. */
     static double shallow(double x, double height, double reach, double farContact) {
         return Math.max(0, height * (farContact - x) / (farContact + reach));
     }

@@ -15,8 +15,8 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * What the fence does to the slot when a head's side is proud and rides on it: the shaft lies askew between the head and
- * its own far end. Immutable.
+ * The skew of the slot when a head's side stands proud and rides on the fence: the shaft lies askew between the head
+ * and its own far end. Immutable.
  *
  * <p>Where both contacts are on the fence the corner with the greatest {@code p/(L_s + x_h)} governs, p how far it is proud
  * and x_h how far it lies in front of the nut: skew {@code phi = atan(p/(L_s + x_h))}, and the slot lies nearer the

@@ -8,7 +8,7 @@ import java.util.Objects;
 import java.util.TreeMap;
 
 /**
- * Two stacks whose difference is nearest a wanted move: the stop block is set over the first, the
+ * Two stacks of feeler gauges whose difference is nearest a wanted move: the stop block is set over the first, the
  * first is taken out and the second put in. Reaches moves thinner than the thinnest leaf.
  *
  * <p>Exact over stacks of one or two leaves each; both may use the same leaf, as they are never in the

@@ -9,7 +9,7 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * How far a slot lies from the middle when the side is not known, such as
+ * The size of a slot offset whose side is not known, such as
  * {@code 0.145 mm one way or the other, u 0.014 mm}. Immutable.
  *
  * <p>A slot that is begun is widened about the middle by a cut at its far wall, never by a climb cut: too far from the fence,

@@ -6,7 +6,7 @@ package org.neckgeom.channel;
  */
 final class PairLaw {
 
-    /** Differences from the normal law are under 1e-7 of a chance. */
+    /** Differences from the normal law are under 1e-7 in probability. */
     private static final double AS_GOOD_AS_NORMAL = 1e7;
 
     private static final double LN_2 = StrictMath.log(2);
@@ -21,12 +21,12 @@ final class PairLaw {
         this.power = isNormal ? -1 / (2 * LN_2) : -degreesOfFreedom / 2;
     }
 
-    /** The chance of a pair to lie farther out than a distance whose square is given. */
+    /** The probability of a pair to lie farther out than a distance whose square is given. */
     double beyond(double square) {
         return Powers.exp2(power * (isNormal ? square : Powers.log2(1 + square * perDegree)));
     }
 
-    /** How far out a chance leaves off; may be infinite. */
+    /** The distance at which a probability becomes 0; may be infinite. */
     double reach(double chance) {
         double log = Powers.log2(chance) / power;
         return Math.sqrt(isNormal ? log : (StrictMath.pow(2, log) - 1) / perDegree);

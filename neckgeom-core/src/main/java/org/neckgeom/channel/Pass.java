@@ -8,14 +8,14 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * One pass of a slot: what it takes off and the cutter's height for it, such as {@code pass 2: 2.9 mm, cutter at
+ * One pass of a slot: its depth step and the cutter's height for it, such as {@code pass 2: 2.9 mm, cutter at
  * 5.8 mm}. Immutable.
  */
 public final class Pass extends ValueAnswer {
 
     static final Form<Pass> FORM = Form.<Pass>of("pass")
             .fact("number", Kind.WHOLE, "which pass, from 1", Pass::number)
-            .fact("step", Kind.MM, "what it takes off", pass -> pass.stepMm)
+            .fact("step", Kind.MM, "depth that the pass removes", pass -> pass.stepMm)
             .fact("height", Kind.MM, "of the cutter over the table, the gauge block's step", pass -> pass.heightMm)
             .finds("pass", "pass {number}: {step:table brief}, cutter at {height:table brief}");
 

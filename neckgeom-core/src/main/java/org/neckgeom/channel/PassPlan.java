@@ -13,7 +13,7 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * The passes of a slot in order, each with the gauge-block step that sets the cutter for it, such as
+ * The passes of a slot in order, each with the gauge-block (slip gauge) step that sets the cutter for it, such as
  * {@code 3 x 2.9, 0.5 mm}. Immutable.
  */
 public final class PassPlan extends ValueAnswer {
@@ -28,9 +28,9 @@ public final class PassPlan extends ValueAnswer {
             .fact(
                     "equalStep",
                     Kind.MM,
-                    "what each of them takes off",
+                    "depth of each of them",
                     plan -> plan.passes.get(0).step().libraryValue())
-            .factIfAny("lightStep", Kind.MM, "what a light last pass takes off", PassPlan::lightStepMm)
+            .factIfAny("lightStep", Kind.MM, "depth of a light last pass", PassPlan::lightStepMm)
             .fact("count", Kind.WHOLE, "how many passes", plan -> plan.passes.size())
             .fact("depth", Kind.ESTIMATE, "of the finished slot, by the last setting", PassPlan::depthAsSet)
             .fact("passes", Kind.table(Pass.FORM), "in the order they are run", PassPlan::passes)
@@ -44,7 +44,7 @@ public final class PassPlan extends ValueAnswer {
                     "takes {step:table brief}, gauge-block step {height:table brief}",
                     SHOWN,
                     "and {more} more, down to {depth:table brief}")
-            .note("setting", "each set within u {depth:u}, and so is the finished depth");
+            .note("setting", "standard uncertainty of settings and depth: {depth:u}");
 
     private final List<Pass> passes;
     private final boolean lightLast;

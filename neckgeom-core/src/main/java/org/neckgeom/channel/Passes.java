@@ -14,7 +14,7 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * The rule a slot's passes follow: none deeper than so much, and maybe a light last one, such as
+ * The depth limit of a slot's passes, and a light last pass if wanted, such as
  * {@code no pass deeper than 3 mm, last pass 0.5 mm}. Immutable.
  */
 public final class Passes extends ValueAnswer {

@@ -15,7 +15,8 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * Cutting a channel for a rod: depth, passes, stops, what the blank does to it, and what to beware of. Immutable.
+ * The work on a rod channel (truss rod slot, groove, rout): depth, passes, stops, the effect of the blank, and
+ * cautions. Immutable.
  *
  * <p>The slot is cut from the glue face, a fence against one edge of the blank. Stations are in x from the nut, positive
  * toward the body.
@@ -24,7 +25,7 @@ public final class RodSlot extends ValueAnswer {
 
     private static final Form<RodSlot> FORM = Form.<RodSlot>of("rod-slot")
             .fact("depth", Kind.answer(SlotDepth.FORM), "how deep the slot is", RodSlot::depth)
-            .fact("rod", Kind.ANSWER, "what lies in it", slot -> slot.channel.rod())
+            .fact("rod", Kind.ANSWER, "the rod in it", slot -> slot.channel.rod())
             .fact("start", Kind.MM, "of the channel, from the nut", slot -> slot.channel.startMm())
             .fact("end", Kind.MM, "of the channel, from the nut", slot -> slot.channel.endMm())
             .fact("width", Kind.MM, "of the channel", slot -> slot.channel.widthMm())
@@ -137,9 +138,9 @@ public final class RodSlot extends ValueAnswer {
     }
 
     /**
-     * {@return how much wider than the rod the slot comes out of one run of a cutter: cutter and runout less rod; below
-     * 0 when one run is too narrow for the rod} A cutter that does not run true widens the slot by its runout and does
-     * not move its middle.
+     * {@return the side clearance of the rod after one run of a cutter: cutter and runout less rod; below 0 when one
+     * run is too narrow for the rod} A cutter that does not run true widens the slot by its runout and does not move
+     * its middle.
      *
      * @param cutter the cutter
      */

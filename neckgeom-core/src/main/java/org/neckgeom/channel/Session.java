@@ -11,18 +11,19 @@ import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.TrialCut;
 
 /**
- * What a record of trial cuts and fence moves shows of the setting: its state, and what contradicts what. Lengths in mm.
+ * The setting as a record of trial cuts and fence moves shows it: its state and the contradictions. Lengths in mm.
  *
- * <p>A cut whose readings do not close is left out until it is read again: it is refused by the number of cuts checked when it
- * was read, and more cuts after it do not clear it. A warning goes by the number of cuts checked by now. A cut that lies where it should not (a two-sided
- * chance under a thousandth, shared by all cuts of the record) is kept apart: read again it may come to agree; another cut
- * with the fence untouched shows whether the setting or the odd cut was wrong. Each is done once.
+ * <p>A cut whose readings do not close is left out until it is read again: it is refused by the number of cuts checked
+ * when it was read, and more cuts after it do not clear it. A warning goes by the number of cuts checked by now. A cut
+ * that lies where it should not (a two-sided probability under a thousandth, shared by all cuts of the record) is kept
+ * apart: read again it may come to agree; another cut with the fence untouched shows whether the setting or the odd cut
+ * was wrong. Each is done once.
  */
 final class Session {
 
     private static final double REFUSED = 0.001;
     private static final double DIRECTION_SIGMAS = 3;
-    /** Two cuts at one setting agree within the two-sided 99 % of their difference. */
+    /** Two cuts at one setting agree when their difference is inside its two-sided 99 % interval. */
     private static final double AGREE_SIGMAS = 2.58;
 
     private final BenchUncertainty bench;
@@ -275,7 +276,7 @@ final class Session {
         if (cut.piece().isPresent()) {
             Estimate<Length> piece = cut.piece().get();
             double all = walls + variance(piece) / 4;
-            // Piece and blank by one calliper: its zero cancels, whatever it is.
+            // Piece and blank by one calliper: its zero error cancels.
             biasVariance = bench.blankCalliperZeroMm().isPresent()
                     ? (square(bench.calliperZeroMm()) + square(blankZero())) / 4
                     : 0;

@@ -1,8 +1,8 @@
 package org.neckgeom.channel;
 
 /**
- * What is known of one setting of the fence: the distance c from the fence to the slot's middle, as a mean and the parts of its
- * variance, after trial cuts and moves. Lengths in mm. Immutable.
+ * The state of one setting of the fence: the distance c from the fence to the slot's middle, as a mean and the parts of
+ * its variance, after trial cuts and moves. Lengths in mm. Immutable.
  *
  * <p>The recursion is the scalar Kalman filter, exact for normal errors: a cut read as y with the variance R (its readings and
  * the scatter of cuts) gives {@code K = P/(P + R)}, {@code c += K (y - c)}, {@code P = P R/(P + R)}; a move toward the cutter
@@ -14,7 +14,7 @@ record SettingState(double mean, double fromReadings, double fromCuts, double fr
     /**
      * The first cut.
      *
-     * @param y what it was read as
+     * @param y the value read
      * @param readingVariance of that reading
      * @param cutVariance of one cut at one setting
      * @param degreesOfFreedom of the reading

@@ -5,18 +5,19 @@ import org.neckgeom.numeric.NormalLaw;
 import org.neckgeom.numeric.StudentLaw;
 
 /**
- * How likely a slot keeps a limit along its whole length, from what is known of its two ends.
+ * The conformance probability of a slot along its whole length, from the estimates at its two ends.
  *
  * <p>The offset at the part t of the channel is {@code e(t) = (1 - t) e1 + t e2 - r(t)}: e1 and e2 share what the setting is
  * uncertain by (variance V) and have a part of their own each (the blank's width read there); r is known at knots. That all
  * knots keep {@code |e| <= L} is a polygon in (e1, e2). Lengths in mm.
  *
- * <p>Seen from the best values, in scales of the law (so that its contours are circles), an edge of the polygon lies at a
- * distance d, and what lies past it within an angle of {@code d phi} has the chance {@code S(d/cos(phi)) d phi/(2 pi)}. S is the
- * chance of a pair to lie farther out than so many scales: {@code exp(-r^2/2)}, or for Student's law of nu degrees of freedom
- * {@code (1 + r^2/nu)^(-nu/2)}. With {@code tan(phi) = sinh(x)} the chance of breaking the limit past one edge is the integral of
- * {@code S(d cosh(x))/cosh(x)}, over {@code 2 pi}: smooth for all d, so that few places do (Gauss and Legendre). The edges add
- * up; one that is seen from outside counts the other way. Exact but for the integral, 1e-7.
+ * <p>Seen from the best values, in scales of the law (so that its contours are circles), an edge of the polygon lies at
+ * a distance d, and the part past it in an angle of {@code d phi} has the probability {@code S(d/cos(phi)) d phi/(2
+ * pi)}. S is the probability of a pair to lie farther out than so many scales: {@code exp(-r^2/2)}, or for Student's
+ * law of nu degrees of freedom {@code (1 + r^2/nu)^(-nu/2)}. With {@code tan(phi) = sinh(x)} the probability of
+ * breaking the limit past one edge is the integral of {@code S(d cosh(x))/cosh(x)}, over {@code 2 pi}: smooth for all
+ * d, so that few places do (Gauss and Legendre). The edges add up; one that is seen from outside counts the other way.
+ * Exact but for the integral, 1e-7.
  */
 final class SlotChance {
 
@@ -39,7 +40,7 @@ final class SlotChance {
     /** Half a panel of x, at most: keeps the integral's error under 1e-7 for any law. */
     private static final double HALF_PANEL = 1.5;
 
-    /** A pair farther out than this has a chance that is left out. */
+    /** The probability of a pair farther out than this is left out. */
     private static final double SMALLEST_TAIL = 1e-10;
 
     /** Past so many times its distance along an edge the angle left is nothing. */
@@ -74,7 +75,7 @@ final class SlotChance {
         this.reach = law.reach(SMALLEST_TAIL);
     }
 
-    /** What both ends keep is a square; each knot between them cuts off what it does not. */
+    /** The region that both ends keep is a square; each knot between them cuts off the part that it does not keep. */
     private static double[] corners(double limit, double[] parts, double[] shifts) {
         int last = parts.length - 1;
         double a = shifts[0];
@@ -109,8 +110,9 @@ final class SlotChance {
     }
 
     /**
-     * Whether no best values with this difference of the ends have a greater chance than those in the middle of the band: the
-     * polygon is then a square, and the law the same with the ends changed over (Anderson's inequality, from memory).
+     * Whether no best values with this difference of the ends have a greater probability than those in the middle of
+     * the band: the polygon is then a square, and the law the same with the ends changed over (Anderson's inequality,
+     * from memory).
      */
     boolean isBestInTheMiddle(double u1, double u2) {
         return parts.length == 2 && u1 == u2;
@@ -128,8 +130,7 @@ final class SlotChance {
         return (most + least) / 2;
     }
 
-    /**
-     * The chance.
+    /** The conformance probability.
      *
      * @param e1 best value at the channel's head end, before the fence's shift
      * @param e2 at its heel end
@@ -145,7 +146,7 @@ final class SlotChance {
     }
 
     /**
-     * The chance of breaking the limit, or {@code most} where it is more than that.
+     * The probability of breaking the limit, or {@code most} where it is more than that.
      *
      * @param most in (0, 1]; under a half it is soon found that it is more
      */
@@ -190,7 +191,7 @@ final class SlotChance {
         return isKept;
     }
 
-    /** Chance of what lies past an edge at a distance, from one place along it to another, in scales. */
+    /** Probability of the part past an edge at a distance, from one place along it to another, in scales. */
     private double past(double distance, double from, double to) {
         double d = Math.max(NEAREST, distance);
         if (d >= reach) {
@@ -247,7 +248,7 @@ final class SlotChance {
         return between(low / u, high / u, degreesOfFreedom);
     }
 
-    /** From the nearer tail, so that a small chance keeps its digits. */
+    /** From the nearer tail, so that a small probability keeps its digits. */
     private static double between(double low, double high, double degreesOfFreedom) {
         if (Double.isInfinite(degreesOfFreedom)) {
             return low > 0

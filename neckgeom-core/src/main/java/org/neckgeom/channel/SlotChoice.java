@@ -84,10 +84,11 @@ final class SlotChoice {
      * What was chosen, and the figures that led there.
      *
      * @param step what to do
-     * @param chance of a slot within the limit along the channel if the neck were cut now; NaN before the first cut
+     * @param chance conformance probability of the slot along the channel if the neck were cut now; NaN before the
+     *     first cut
      * @param move best move, toward the cutter; NaN before the first cut
-     * @param afterMove the chance after it
-     * @param reach the chance best placed, after six further trial cuts
+     * @param afterMove the conformance probability after it
+     * @param reach the conformance probability best placed, after six further trial cuts
      */
     record Chosen(SlotStep step, double chance, double move, double afterMove, double reach) {}
 
@@ -246,7 +247,7 @@ final class SlotChoice {
     /**
      * The costs of the steps; with {@code leastOnly} a step that surely costs more than one already found is left out.
      *
-     * @param best the greatest chance that any step leads to
+     * @param best the greatest conformance probability that any step leads to
      */
     private double[] costs(
             SettingState state,
@@ -276,8 +277,8 @@ final class SlotChoice {
                 least = leastOnly ? Math.min(least, costs[1]) : least;
             }
         }
-        // Below the wanted chance a step is offered only if its expected result can reach it: else reading again, the
-        // cheapest step, would be advised for ever where the wanted chance is out of reach.
+        // Below the wanted probability a step is offered only if its expected result can reach it: else reading again,
+        // the cheapest step, would be advised for ever where the wanted probability is out of reach.
         if (Math.abs(move) > NO_MOVE && moveCost + lost < least) {
             double movedAndCut = moved * noise / (moved + noise);
             if (now >= wanted || afterMove >= wanted || chance(m - move, movedAndCut) >= wanted) {
@@ -323,7 +324,7 @@ final class SlotChoice {
         return sum;
     }
 
-    /** The chance of breaking the limit, or {@code most} where it is more than that. */
+    /** The probability of breaking the limit, or {@code most} where it is more than that. */
     private double breaks(double mean, double variance, double most) {
         return law.breaks(
                 mean - facts.w1 / 2,

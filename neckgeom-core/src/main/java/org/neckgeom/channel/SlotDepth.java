@@ -10,7 +10,7 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * How deep a rod slot is, and of what its depth is made, such as {@code 9.2 mm deep: rod 9, clearance 0.2}. Immutable.
+ * The depth of a rod slot and its parts, such as {@code 9.2 mm deep: rod 9, clearance 0.2}. Immutable.
  *
  * <p>Depth is rod height + cover strip + clearance, at the ends; an arched floor adds its sagitta in the middle. Exact:
  * the uncertainty comes with the gauge block and the reading, see {@link CreepCheck}.

@@ -14,7 +14,7 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * A straight slot that does not run along the middle: its offset at two stations and any other, and its skew, such as
+ * A straight slot that is not parallel to the centreline: its slot offset at any station, and its skew, such as
  * {@code skew 0.0027 deg, 0.014 mm from end to end}. Immutable.
  *
  * <p>Offsets are positive where the slot lies too far from the fence. Stations are in mm from the nut, positive toward

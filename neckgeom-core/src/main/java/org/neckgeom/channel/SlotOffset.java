@@ -12,12 +12,12 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * How far a slot's middle lies from the middle of the piece, with its standard uncertainty, such as
- * {@code slot 0.710 mm nearer the fence, u 0.014 mm}. Positive when the slot lies too far from the fence, negative
- * when it lies too near. Immutable.
+ * The slot offset (off-centre): slot centre minus piece centre, with its standard uncertainty, such as {@code slot
+ * 0.710 mm nearer the fence, u 0.014 mm}. Positive when the slot is too far from the fence, negative when it is too
+ * near.
  *
- * <p>{@code centring.offset()} is an {@code SlotOffset}; the quantity in it, for JSR 385 code, is {@link #amount()}, and the
- * value with its uncertainty and degrees of freedom {@link #estimate()}.
+ * <p>{@link #amount()} is the quantity for JSR 385 code; {@link #estimate()} is the value with its uncertainty and
+ * degrees of freedom. Immutable.
  */
 public final class SlotOffset implements Answer {
 

@@ -15,12 +15,11 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * Where the channel's middle runs in the neck blank, against the blank's own middle, at every station: the one place of the
- * channel in the neck. Immutable.
+ * The place of the channel in the neck blank: its slot offset at every station. Immutable.
  *
- * <p>An offset is positive when the slot lies too far from the fence. Between two stations at which it is known, it runs
- * straight. {@link #conformanceProbability} is for the whole length of the channel at once, never the product of two ends' chances: they
- * share the setting of the fence.
+ * <p>An offset is positive when the slot lies too far from the fence. Between two stations at which it is known, it
+ * runs straight. {@link #conformanceProbability} is for the whole length of the channel at once, never the product of two ends'
+ * probabilities: they share the setting of the fence.
  */
 public final class SlotPlace extends LeanAnswer {
 
@@ -200,7 +199,8 @@ public final class SlotPlace extends LeanAnswer {
     }
 
     /**
-     * {@return the chance that the offset is within a limit along the whole channel; a ratio in [0, 1]}
+     * {@return the conformance probability: that the offset is within a limit along the whole channel; a ratio in [0,
+     * 1]}
      *
      * @param limit either side of the middle, more than 0
      * @throws IllegalArgumentException if the limit is not more than 0
@@ -216,7 +216,7 @@ public final class SlotPlace extends LeanAnswer {
                         endUncertainty);
     }
 
-    /** The chance for a limit, from what is known of the two ends without the fence's shift. */
+    /** The probability for a limit, from what is known of the two ends without the fence's shift. */
     SlotChance law(double limitMm) {
         double start = stations[0];
         double length = stations[stations.length - 1] - start;

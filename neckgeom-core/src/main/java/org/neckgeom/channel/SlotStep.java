@@ -1,6 +1,6 @@
 package org.neckgeom.channel;
 
-/** What to do next; the order of the first four breaks ties. */
+/** The next step; the order of the first four breaks ties. */
 public enum SlotStep {
     /** Stop setting and cut the neck. */
     CUT("cut"),
@@ -18,7 +18,7 @@ public enum SlotStep {
     SQUARE_EDGES("square-edges"),
     /** Make a strip that tapers as the blank does. */
     TAPERED_STRIP("tapered-strip"),
-    /** No step of this bench leads to the wanted chance. */
+    /** No step of this bench leads to the wanted conformance probability. */
     CANNOT("cannot");
 
     private final String code;

@@ -12,12 +12,12 @@ import org.neckgeom.text.Names;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * The one decision on the channel: whether the neck may be cut, and else the next step, such as
- * {@code cut the neck: 99.2 % chance of being within 0.1 mm}. Immutable.
+ * The decision on the truss rod channel: cut the neck now, or the next step, such as
+ * {@code cut the neck: 99.2 % conformance probability, limit 0.1 mm}. Immutable.
  *
- * <p>It is judged for the neck's own cut, at the worst place of the channel. The neck may be cut when the chance is as wanted
- * and no step is expected to save more than it costs; else the step with the least expected cost comes next. Verdict, next
- * step and a plan's check all read this one value.
+ * <p>It is judged for the neck's own cut, at the worst place of the channel. The neck may be cut when the conformance
+ * probability is as wanted and no step is expected to save more than it costs; else the step with the least expected
+ * cost comes next. Verdict, next step and a plan's check all read this one value.
  */
 @SuppressWarnings("exports") // JSpecify is for compilers only
 public final class SlotVerdict extends LeanAnswer {
@@ -40,7 +40,7 @@ public final class SlotVerdict extends LeanAnswer {
         CALLIPER_ZERO("the callipers' zeros"),
         WIDTH("the readings of the blank's width"),
         TAPER("the blank's edges, which are not parallel"),
-        FENCE("the step of the fence, or what the blank rides on"),
+        FENCE("the step of the fence, or the surface that the blank rides on"),
         READING("the readings of a cut");
 
         private final String words;
@@ -121,7 +121,7 @@ public final class SlotVerdict extends LeanAnswer {
     }
 
     /**
-     * {@return the chance that the neck's slot is within the limit along the whole channel if it were cut now; a ratio
+     * {@return the conformance probability of the neck's slot along the whole channel if it were cut now; a ratio
      * in [0, 1]; nothing before the first cut and where a contradiction leaves nothing to compute it from}
      */
     public OptionalDouble chance() {
@@ -147,12 +147,18 @@ public final class SlotVerdict extends LeanAnswer {
         return Optional.ofNullable(leaves);
     }
 
-    /** {@return the chance after the move, by the gauges if any, without a cut; nothing where there is none now} */
+    /**
+     * {@return the conformance probability after the move, by the gauges if any, without a cut; nothing where there is
+     * none now}
+     */
     public OptionalDouble probabilityAfterMove() {
         return known(chosen.afterMove());
     }
 
-    /** {@return the chance that this bench reaches, best placed after six further trial cuts; a ratio in [0, 1]} */
+    /**
+     * {@return the conformance probability that this bench reaches, best placed after six further trial cuts; a ratio
+     * in [0, 1]}
+     */
     public double reach() {
         return chosen.reach();
     }
@@ -190,7 +196,7 @@ public final class SlotVerdict extends LeanAnswer {
                         Kind.answer(Closure.Sentences.REASON),
                         "of the last cut, where they are refused or warned of",
                         SlotVerdict::doubted)
-                .phrase("now", "{conformanceProbability} chance of being within {limit:brief}")
+                .phrase("now", "{conformanceProbability} conformance probability, limit {limit:brief}")
                 .phrase("why", v -> v.contradiction == Contradiction.READINGS, "{readings}")
                 .phrase(
                         "why",
@@ -202,7 +208,7 @@ public final class SlotVerdict extends LeanAnswer {
                 .finds(
                         "move-fence",
                         v -> v.step() == SlotStep.MOVE,
-                        "move the {move}: {conformanceProbabilityAfterMove} chance of being within {limit:brief} then, {conformanceProbability} now")
+                        "move the {move}: {conformanceProbabilityAfterMove} conformance probability after it, {conformanceProbability} now, limit {limit:brief}")
                 .finds("read-again", v -> v.step() == SlotStep.READ_AGAIN, "read the same cut again: {why}")
                 .finds(
                         "first-trial-cut",
@@ -223,18 +229,18 @@ public final class SlotVerdict extends LeanAnswer {
                 .finds(
                         "square-edges",
                         v -> v.step() == SlotStep.SQUARE_EDGES,
-                        "plane the blank's edges parallel: no setting of the fence keeps within {limit:brief} along the channel, {bestConformanceProbability} chance at best")
+                        "plane the blank's edges parallel: no setting of the fence keeps within {limit:brief} along the channel; {bestConformanceProbability} conformance probability at best")
                 .finds(
                         "tapered-strip",
                         v -> v.step() == SlotStep.TAPERED_STRIP,
-                        "run the blank on a strip that tapers as the blank does: no setting of the fence keeps within {limit:brief} along the channel, {bestConformanceProbability} chance at best")
+                        "run the blank on a strip that tapers as the blank does: no setting of the fence keeps within {limit:brief} along the channel; {bestConformanceProbability} conformance probability at best")
                 .finds(
                         "fence-lost",
                         v -> v.contradiction == Contradiction.FENCE_LOST,
                         "do not cut: the fence does not stay where it is set")
                 .finds(
                         "cannot",
-                        "do not cut: this bench cannot show that the slot is within {limit:brief}, {bestConformanceProbability} chance at best")
+                        "do not cut: this bench cannot show that the slot is within {limit:brief}; {bestConformanceProbability} conformance probability at best")
                 .factIfAny("gap", Kind.answer(StopGap.FORM), "at the stop block, for the move", SlotVerdict::gap)
                 .line(
                         "gap",
@@ -256,7 +262,7 @@ public final class SlotVerdict extends LeanAnswer {
                 .note(
                         "cut-scatter-default",
                         v -> v.bench.isCutScatterDefault() && v.chance().isPresent(),
-                        "scatter of cuts taken as {cutScatter:small} (common practice): ten cuts at one setting would show it");
+                        "assumes: scatter of cuts {cutScatter:small} (common practice); ten cuts at one setting would show it");
     }
 
     @Override
@@ -271,7 +277,9 @@ public final class SlotVerdict extends LeanAnswer {
         };
     }
 
-    /** {@return step and reason in a line, such as {@code Cut the neck: 99.2 % chance of being within 0.1 mm.}} */
+    /**
+     * {@return step and reason in a line, such as {@code Cut the neck: 99.2 % conformance probability, limit 0.1 mm.}}
+     */
     public String sentence() {
         return Names.capital(Sentences.FORM.render(this, style()).finding()) + ".";
     }

@@ -10,12 +10,12 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * A parallel strip between shaft and fence that keeps the head clear, such as
+ * A spacer (packer): a parallel strip between shaft and fence that keeps the head clear, such as
  * {@code parallel spacer of 8.5 mm or more on the fence side}. Immutable.
  *
- * <p>Its thickness goes into the slot's place whole: a spacer thicker by t puts the slot nearer the fence-side edge by
- * t. Its lack of parallelism delta over a length l skews the slot by {@code atan(delta/l)}. A trial piece run with the
- * same spacer takes both the thickness and its error out again.
+ * <p>Its full thickness shifts the slot: a spacer thicker by t puts the slot nearer the fence-side edge by t. Its lack
+ * of parallelism delta over a length l skews the slot by {@code atan(delta/l)}. A trial piece run with the same spacer
+ * cancels both the thickness and its error.
  */
 public final class Spacer extends ValueAnswer {
 
@@ -34,8 +34,7 @@ public final class Spacer extends ValueAnswer {
             .line("clearance", "clearance", "{clearance:brief}")
             .note(
                     "errors",
-                    "its thickness error goes into the offset whole; what it is out of parallel the slot is skewed by"
-                            + " over {shaftLength:brief}")
+                    "its full thickness error shifts the slot; out of parallel over {shaftLength:brief}, it skews the slot by as much")
             .note("trial-with-spacer", "run the trial piece with the same spacer: then its thickness cancels");
 
     private final double proudMm;
@@ -54,7 +53,7 @@ public final class Spacer extends ValueAnswer {
         return proudMm > 0;
     }
 
-    /** {@return the least thickness: what stands proud and the clearance; 0 when no spacer is needed} */
+    /** {@return the least thickness: how far the head stands proud, plus the clearance; 0 when no spacer is needed} */
     public Amount<Length> leastThickness() {
         return style().amount(isNeeded() ? proudMm + clearanceMm : 0);
     }

@@ -18,19 +18,19 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * Where the stop blocks sit that begin and end a slot: distances along the fence from the cutter's centre and from both
- * its edges. Immutable.
+ * The stop blocks that limit a slot: their distances along the fence from the cutter's centre and from both its edges.
+ * Immutable.
  *
  * <p>The slot ends a cutter radius beyond the cutter's centre. The work starts with its trailing end against the rear
  * stop and is fed until its leading end meets the front stop. For a slot from x_s to x_e in work from x_h to x_b and a
  * cutter of radius r, head end leading: rear stop {@code x_b - (x_s + r)}, front stop {@code (x_e - r) - x_h}. Exact. The
- * ends are the blank's until {@link #headOn}, {@link #headEndAt} or {@link #heelEndAt} says which are really there. Where the
+ * ends are the blank's until {@link #headOn}, {@link #headEndAt} or {@link #heelEndAt} gives the real ones. Where the
  * slot runs out of the work there is no stop.
  */
 @SuppressWarnings("exports") // JSpecify is for compilers only
 public final class StopBlocks extends ValueAnswer {
 
-    /** Less than a tenth of a thou is not said. */
+    /** Less than a tenth of a thou is not printed. */
     private static final double SEEN_MM = 0.00254;
 
     private static final double OPEN_MM = 1e-9;
@@ -48,7 +48,7 @@ public final class StopBlocks extends ValueAnswer {
                     stops -> closed(stops.rear()))
             .line("rear", "rear stop", "{rear}")
             .line("rear", "rear stop", stops -> stops.rear().isOpen(), "none: the slot is open there, feed in")
-            .factIfAny("front", Kind.answer(StopPlace.FORM), "what ends the cut", stops -> closed(stops.front()))
+            .factIfAny("front", Kind.answer(StopPlace.FORM), "the end of the cut", stops -> closed(stops.front()))
             .line("front", "front stop", "{front}")
             .line("front", "front stop", stops -> stops.front().isOpen(), "none: the slot is open there, feed through")
             .fact("cutterRadius", Kind.MM, "also of the slot's ends", stops -> stops.radiusMm)
@@ -61,7 +61,7 @@ public final class StopBlocks extends ValueAnswer {
                             + " {start:mark} and {end:mark} from the nut:\nstart with the first over the mark in front, stop with the second over the mark behind")
             .note(
                     "round-ends",
-                    "the ends come out round, radius {cutterRadius:brief}: chisel them square, or run that much farther")
+                    "the slot ends are round, radius {cutterRadius:brief}: chisel them square, or run {cutterRadius:brief} farther")
             .fact("tipBeforeNut", Kind.MM, "where the stop meets a head that is on", s -> s.ofHead(-s.headEndMm))
             .fact(
                     "tipHeight",
@@ -82,7 +82,7 @@ public final class StopBlocks extends ValueAnswer {
                     "off-the-mark",
                     (stops, style) -> stops.offMarkMm(style) > SEEN_MM,
                     "stops and marks to the nearest 1/64 in: up to {offMark:small} off")
-            .note("setting", "each stop set within u {start:u}, and so is the channel's end")
+            .note("setting", "standard uncertainty of stops and channel ends: {start:u}")
             .fact("firstMove", Kind.MM, "toward the cutter, for two runs", s -> s.ofTwoRuns(s.runApartMm / 2))
             .fact("secondMove", Kind.MM, "away from the cutter, for two runs", s -> s.ofTwoRuns(s.runApartMm))
             .note(

@@ -11,7 +11,7 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * The gap between a fence and its stop block that makes a wanted move at the cutter, such as
+ * The gap at the stop block for a wanted fence move at the cutter, such as
  * {@code 1.065 mm at the stop block for 0.710 mm at the cutter}. Immutable.
  *
  * <p>A fence that pivots at one end moves by {@code m} at the cutter, a distance C from the pivot, and by

@@ -8,8 +8,8 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * Where one stop block sits along the fence, such as {@code 300 mm from the cutter's centre, 297 from its near edge, 303
- * from its far edge}. Immutable.
+ * The place of a stop block along the fence, such as {@code 300 mm from the cutter's centre, 297 from its near edge,
+ * 303 from its far edge}. Immutable.
  */
 public final class StopPlace extends ValueAnswer {
 

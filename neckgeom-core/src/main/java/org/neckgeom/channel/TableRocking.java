@@ -12,7 +12,7 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * What a veneer on the head's face does to the slot's depth: the neck, face down on the table, stands on the veneer's
+ * Depth error of the slot when a head veneer lifts the neck off the table: face down, the neck rests on the veneer's
  * edge and on its own far end. Immutable.
  *
  * <p>A veneer t on a head pitched by alpha, stopping q short of the nut line, stands proud of the glue face by
@@ -34,7 +34,7 @@ public final class TableRocking extends ValueAnswer {
             .fact("proud", Kind.MM, "how far the veneer stands proud of the glue face", rocking -> rocking.heightMm)
             .fact("stations", Kind.table(Station.FORM), "from the nut to the far contact", TableRocking::stations)
             .findsOnly("none", rocking -> !rocking.isRocking(), "no rocking: the veneer stays below the glue face")
-            .finds("rocks", "veneer stands proud of the glue face by {proud:text}: the slot comes out shallow")
+            .finds("rocks", "veneer stands proud of the glue face by {proud:text}: the slot is too shallow")
             .each("stations", "{place}", "by {shallow:text}")
             .note(
                     "raised-table",
@@ -63,7 +63,7 @@ public final class TableRocking extends ValueAnswer {
     }
 
     /**
-     * {@return how much too shallow the slot comes out at a station; 0 or more}
+     * {@return how much too shallow the slot is at a station; 0 or more}
      *
      * @param station from the nut, positive toward the body
      */

@@ -1,5 +1,6 @@
 /**
- * What do I set at the machine, and how sure is that? From the first trial cut to a finished rod channel.
+ * The truss rod channel (slot, groove, rout), from the first trial cut to the finished depth: what do I set at the
+ * machine, and how sure is that?
  *
  * <p>Open {@link org.neckgeom.channel.Centring} first. The fence lies on one side of the cutter; offsets are positive when
  * the slot lies too far from it. Stations run in x from the nut, positive toward the body. Every answer is a value that
@@ -10,7 +11,7 @@
  *
  * <pre>
  * centring       e = (a - b)/2, a wall on the fence side, b on the far side      u(e) = u_r / sqrt(2)
- * closure        a + slot + b - width of the piece = 0, within its uncertainty
+ * misclosure     a + slot + b - width of the piece, 0 but for its uncertainty
  * turned pass    the slot grows by 2 |e|
  * several rounds K = P/(P + u_z^2), e + K (z - e), (1 - K) P; a move m takes m off e and adds u_m^2 to P
  * pivoting fence block's gap = move times (pivot to block) / (pivot to cutter)

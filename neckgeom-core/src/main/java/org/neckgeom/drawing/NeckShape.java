@@ -103,7 +103,7 @@ public final class NeckShape {
         return fan;
     }
 
-    /** The middle of each string from the nut line to the board's end, from bass to treble; none where none are told. */
+    /** The middle of each string from the nut line to the board's end, from bass to treble; empty without strings. */
     public List<List<Point>> strings() {
         return StringSpacing.atNut(design)
                 .flatMap(nut -> StringSpacing.atSaddle(design).map(saddle -> strings(nut, saddle)))

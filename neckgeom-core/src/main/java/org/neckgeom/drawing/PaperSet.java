@@ -1,6 +1,6 @@
 package org.neckgeom.drawing;
 
-/** What sheets of one plan have in common, so that paper can be matched with paper. */
+/** The mark that the sheets of one plan share, so that paper can be matched with paper. */
 public final class PaperSet {
 
     private PaperSet() {}

@@ -1,6 +1,6 @@
 package org.neckgeom.drawing;
 
-/** A point of a drawing's plane, in mm of the neck or in units of the drawing as the place says. */
+/** A point of a drawing's plane, in mm of the neck or in units of the drawing, by context. */
 public record Point(double u, double v) {
 
     public Point plus(double du, double dv) {

@@ -9,12 +9,12 @@ import org.neckgeom.plan.Plan;
 import org.neckgeom.solid.FloorThickness;
 
 /**
- * What has been settled of a neck's shape beyond its design, as drawings need it.
+ * The inputs of a drawing beyond the design.
  *
- * @param saddleMm station of the saddle on the centreline; used where strings are told
+ * @param saddleMm station of the saddle on the centreline; used where the neck has strings
  * @param stockMm width of the blank, of which ears make up what the head is wider; 0 when it is not known
  * @param offHeel what comes off the heel, where height or centreline have been read at the bridge
- * @param woodLeft under the channel, as the plan reckons it
+ * @param woodLeft under the channel, as the plan computes it
  * @param done the operations that are done, in their order
  */
 public record Settled(

@@ -36,7 +36,7 @@ public record Shown(LengthStyle style) {
         return style.unit().symbol();
     }
 
-    /** The unit as a heading says it: {@code inches}. */
+    /** The unit as in a heading: {@code inches}. */
     public String unitInWords() {
         return style == LengthStyle.MILLIMETRES ? unit() : "inches";
     }

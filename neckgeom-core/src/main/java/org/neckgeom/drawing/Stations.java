@@ -11,7 +11,7 @@ import org.neckgeom.solid.FloorThickness;
 import org.neckgeom.solid.WoodAt;
 import org.neckgeom.units.ShopUnits;
 
-/** The stations of a neck that tables list and sections are drawn at, with what a plan's own check says of them. */
+/** The stations of a neck that tables list and sections are drawn at, with the result of the plan's own check. */
 public record Stations(Neck design, Optional<FloorThickness> wood) {
 
     /** Where a jump at the nut is looked at a hair before it, what is printed is the nut. */
@@ -26,14 +26,14 @@ public record Stations(Neck design, Optional<FloorThickness> wood) {
         return of(plan.designed(), Optional.of(plan.floorThickness()));
     }
 
-    /** A station and what it is called. Ahead of the nut the back's depth and the wood left are at least what is told. */
+    /** A station and its name. Ahead of the nut the back's depth and the wood left are at least the values given. */
     public record Station(String name, double x) {
 
         private static Station of(String name, double x) {
             return new Station(x < -HAIR_MM ? name + ", in the head" : name, x);
         }
 
-        /** Where it lies, without what no rule can tell. */
+        /** Its place, rounded to what a rule can show. */
         public double fromNut() {
             return Math.abs(x) < HAIR_MM ? 0 : x;
         }

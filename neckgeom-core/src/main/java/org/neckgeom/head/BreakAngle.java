@@ -15,12 +15,12 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * How a string leaves the nut for its post, such as 13 deg head, post 60 mm out, string 8 mm above the head's face.
- * Immutable.
+ * The break angle (string angle, down-bearing) of a string between nut and tuner post, such as head angle 13 deg, post
+ * 60 mm out, string 8 mm above the head's face. Immutable.
  *
- * <p>The string bears on the nut straight above the break line, h over the fingerboard's glue face. The post stands at
- * d along the head's face from the break line; the string leaves it p above that face and w to one side of its own
- * slot. With a the pitch:
+ * <p>The string bears on the nut straight above the break line, h over the fingerboard's glue face. The post is at d
+ * along the head's face from the break line; the string leaves it p above that face and w to one side of its own slot.
+ * With a the pitch:
  *
  * <pre>
  * x = -d cos a - p sin a,  z = -d sin a + p cos a
@@ -34,7 +34,7 @@ import org.neckgeom.units.ShopUnit;
  */
 public final class BreakAngle extends ValueAnswer {
 
-    /** Angle under which a nut is commonly said to need a retainer, in degrees; common practice. */
+    /** Angle under which a nut commonly needs a retainer, in degrees; common practice. */
     public static final double FEW_DEGREES = 5;
 
     private static final Form<BreakAngle> FORM = Form.<BreakAngle>of("string-break")
@@ -142,7 +142,7 @@ public final class BreakAngle extends ValueAnswer {
     }
 
     /**
-     * {@return a copy whose post stands to one side of the slot; the string's way}
+     * {@return a copy whose post is to one side of the slot; the string's way}
      *
      * @param offset of the string at the post from its slot at the nut, positive toward the treble side
      */

@@ -19,10 +19,10 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * A head with its outline, ears and posts. Immutable.
+ * The layout of a head (headstock): its outline, wings (ears) and tuner posts. Immutable.
  *
  * <p>The outline runs straight from its width at the break line to its width at the tip; unless given it is as wide all
- * along as the head. A swung head carries its posts with it, as they are placed by its own axis. Ears are glued on
+ * along as the head. A swung head carries its posts with it, as they are placed by its own axis. Wings are glued on
  * where the head is wider than the shaft's stock. Distances run along the head's face from the break line. Exact.
  */
 public final class HeadLayout extends ValueAnswer {
@@ -120,8 +120,8 @@ public final class HeadLayout extends ValueAnswer {
     }
 
     /**
-     * {@return the width of each ear, alike on both sides, that widens a shaft's stock to the outline's widest place; 0
-     * when the stock is wide enough}
+     * {@return the width of each wing, equal on both sides, that widens a shaft's stock to the outline's widest place;
+     * 0 when the stock is wide enough}
      *
      * @param stock width of the shaft's stock at the head, more than 0
      */
@@ -197,8 +197,8 @@ public final class HeadLayout extends ValueAnswer {
     }
 
     /**
-     * The same over a slot on the slanted line: the face holds that line and the head's axis, so across the axis it rises
-     * or falls; its post is told anew as it stands to a square nut through the slot.
+     * The same over a slot on the slanted line: the face holds that line and the head's axis, so across the axis it
+     * rises or falls; its post is placed anew relative to a square nut through the slot.
      */
     private BreakAngle overSlantedNut(double along, double aside, double above, double height, double slot) {
         double sin = StrictMath.sin(head.pitchRad());
@@ -234,9 +234,9 @@ public final class HeadLayout extends ValueAnswer {
             throw Refusal.of(
                     "tensions",
                     "as-many",
-                    "be told once for all or once for each of the " + strings.size() + " strings",
+                    "be one value or one per string (" + strings.size() + ")",
                     "were",
-                    "told " + tensions.length + " times");
+                    Integer.toString(tensions.length));
         }
         double[] forces = new double[strings.size()];
         for (int i = 0; i < forces.length; i++) {

@@ -24,7 +24,7 @@ import org.neckgeom.units.LibraryUnits;
  * back at the tip   L cos a - t sin a before the nut line,   L sin a + t cos a deep
  * </pre>
  *
- * <p>The lower of the two is what the blank must be thick, and the farther what it must reach before the nut line. Exact.
+ * <p>The lower of the two is the thickness the blank must have; the farther is its length before the nut line. Exact.
  * Depths are below the glue face. Saw cut, planing and a swing in plan are not counted; veneers come on later.
  */
 public final class OnePieceHead extends ValueAnswer {

@@ -12,13 +12,32 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * A head turned back by a glued slope, such as 13 deg with a 20 mm shaft and a 15 mm head. Immutable.
+ * A scarf joint (splice, spliced head): the head (headstock) is cut from the shaft at an angle and glued back, for
+ * example 13 deg, shaft 20 mm, head 15 mm.
  *
- * <p>The break line is where the head's face meets the fingerboard's glue face; unless a nut ledge is given it lies at
- * x = 0, the fingerboard side of the nut. The pitch is the angle between the two faces, measured along the centreline,
- * positive with the head turned back.
+ * <p>The head angle (pitch, tilt-back) is the angle between head face and glue face, 1 to 45 deg, measured along the
+ * centreline, positive with the head tilted back. The thicknesses are more than 0; kerf, cleaning and nut ledge are 0
+ * or more, and 0 by default. Without a nut ledge the break line, where head face meets glue face, is at x = 0, the
+ * fingerboard side of the nut; with a ledge of length q it is at {@code x = -q}. Exact.
  *
- * <p>{@code Scarf.of(deg(13), mm(20), mm(15)).kerf(mm(1.8))}
+ * <p>Errors: a value outside its range throws {@link org.neckgeom.fault.Refusal} (an {@code IllegalArgumentException})
+ * that names the value and the range. Immutable.
+ *
+ * <pre>{@code
+ * println(Scarf.of(deg(13), mm(20), mm(15)).kerf(mm(1.8)));
+ * }</pre>
+ *
+ * <p>prints
+ *
+ * <pre>{@code
+ * Scarf at 13.00 deg
+ *   shaft, head               20 mm, 15 mm
+ *   run of the shaft's slope  86.630 mm
+ *   saw kerf                  1.8 mm
+ * }</pre>
+ *
+ * @see ScarfJoint
+ * @see ScarfBoard
  */
 public final class Scarf extends LeanAnswer {
 
@@ -80,7 +99,7 @@ public final class Scarf extends LeanAnswer {
     }
 
     /**
-     * {@return a copy whose nut stands on a flat between the fingerboard and the break line}
+     * {@return a copy with a nut ledge: a flat for the nut between the fingerboard and the break line}
      *
      * @param ledge length of that flat along the neck, 0 or more: the break line lies at {@code x = -ledge}
      */
@@ -160,8 +179,8 @@ public final class Scarf extends LeanAnswer {
     }
 
     /**
-     * {@return the length of the flat the nut stands on, in mm; 0 or more; 0 where the break line is at the fingerboard
-     * side of the nut}
+     * {@return the length of the nut ledge, in mm; 0 or more; 0 where the break line is at the fingerboard side of the
+     * nut}
      */
     public double ledgeMm() {
         return ledge;

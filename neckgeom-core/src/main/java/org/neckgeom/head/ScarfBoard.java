@@ -15,8 +15,8 @@ import org.neckgeom.units.LibraryUnits;
  * The board that one saw cut turns into shaft and head piece, with the marks for the cut. Immutable.
  *
  * <p>Lay the board with the future glue face up and measure every mark from the shaft's end. The saw leans so that the
- * cut comes out further from that end on the back than on the face; kerf and cleaning lie on the head's side of the
- * marks. The offcut is then turned over about its length, so that its long face becomes the head's back.
+ * cut is further from that end on the back than on the face; kerf and cleaning lie on the head's side of the marks. The
+ * offcut is then turned over about its length, so that its long face becomes the head's back.
  *
  * <p>With X the shaft from its end to the break line, L the head along its face, B the board's thickness (the larger of
  * shaft T and head t), k the kerf and twice the cleaning, a the pitch; the head piece thinned on its back:

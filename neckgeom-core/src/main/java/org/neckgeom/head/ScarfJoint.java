@@ -15,12 +15,11 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * One of the two scarf joints, with its lines where they lie now: after whatever has been planed off and glued on.
- * Immutable.
+ * A scarf joint in the head or in the shaft, with its lines after planing and gluing. Immutable.
  *
- * <p>Reference: the break line as it now stands, where the head's visible face meets the fingerboard's glue face.
+ * <p>Reference: the break line as it now is, where the head's visible face meets the fingerboard's glue face.
  * Distances are positive toward the body ("behind the break line"); on the head they run along its face toward the tip.
- * {@link #breakLineShift} says how far the break line has moved from where it was laid out. Exact, all of it.
+ * {@link #breakLineShift} is the distance of the break line from where it was laid out. Exact.
  *
  * <p>With T and t the thicknesses as glued, d planed off the head's face, e off the shaft's face, f off the head's
  * back, v a veneer on the face and a the pitch:

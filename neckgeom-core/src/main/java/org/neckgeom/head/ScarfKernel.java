@@ -49,7 +49,7 @@ final class ScarfKernel {
         return (headMm - shaftMm) / StrictMath.sin(pitchRad) + shaftMm * StrictMath.tan(pitchRad / 2);
     }
 
-    /** Slope across the neck of a ramp whose saw line stands g out of square in plan: {@code atan(tan a sin g)}. */
+    /** Slope across the neck of a ramp whose saw line is g out of square in plan: {@code atan(tan a sin g)}. */
     static double roll(double pitchRad, double outOfSquareRad) {
         return StrictMath.atan(StrictMath.tan(pitchRad) * StrictMath.sin(outOfSquareRad));
     }

@@ -12,7 +12,8 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * What a saw line out of square does to a scarf, such as half a degree at 13 deg: a roll of 0.12 deg. Immutable.
+ * The roll of a scarf joint from a saw line out of square, such as half a degree at 13 deg: a roll of 0.12 deg.
+ * Immutable.
  *
  * <p>{@code roll = atan(tan(pitch) sin(out of square))}, the slope of the sawn face across the neck. Exact. Positive
  * for a saw line whose treble end lies nearer the body: the shaft's slope is then low on its treble side. The offcut of

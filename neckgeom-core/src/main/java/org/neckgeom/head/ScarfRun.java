@@ -57,7 +57,7 @@ public final class ScarfRun extends ValueAnswer {
     /**
      * {@return the run the claimed angle would need}
      *
-     * @param claimed the angle the layout is said to have, [1, 45] deg
+     * @param claimed the angle the layout is meant to have, [1, 45] deg
      */
     public Amount<Length> runFor(Quantity<Angle> claimed) {
         return style().amount(ScarfKernel.run(thickness, ScarfKernel.pitchRad(claimed)));
@@ -66,8 +66,8 @@ public final class ScarfRun extends ValueAnswer {
     /**
      * {@return whether the layout is the angle it claims to be; true when it is}
      *
-     * @param claimed the angle the layout is said to have, [1, 45] deg
-     * @param within how far it may be off, 0 or more, inclusive
+     * @param claimed the angle the layout is meant to have, [1, 45] deg
+     * @param within the tolerance, either way; 0 or more, inclusive
      */
     public boolean isPitch(Quantity<Angle> claimed, Quantity<Angle> within) {
         double off = Math.abs(pitchRad() - ScarfKernel.pitchRad(claimed));

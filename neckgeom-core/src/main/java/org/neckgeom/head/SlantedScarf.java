@@ -37,7 +37,11 @@ public final class SlantedScarf extends ValueAnswer {
             .fact("headMitre", Kind.AMOUNT, "on the head piece's face, from square", SlantedScarf::headMitre)
             .fact("bladeOnEdge", Kind.AMOUNT, "board on edge, from square to the table", SlantedScarf::bladeOnEdge)
             .fact("roll", Kind.AMOUNT, "of the head; positive: treble side low", SlantedScarf::roll)
-            .fact("swing", Kind.AMOUNT, "if cut alike; positive: toward the treble side", SlantedScarf::swingIfCutAlike)
+            .fact(
+                    "swing",
+                    Kind.AMOUNT,
+                    "if both pieces are cut at one mitre; positive: toward the treble side",
+                    SlantedScarf::swingIfCutAlike)
             .phrase("low", scarf -> scarf.roll().libraryValue() > 0, ", treble side low")
             .phrase("low", scarf -> scarf.roll().libraryValue() < 0, ", bass side low")
             .phrase("aside", scarf -> scarf.swingIfCutAlike().libraryValue() > 0, " toward the treble side")
@@ -47,7 +51,7 @@ public final class SlantedScarf extends ValueAnswer {
             .line("headPiece", "head piece", "the other hand, mitre {headMitre:2}")
             .line("boardOnEdge", "board on edge", "mitre {pitch:2}, blade {bladeOnEdge:2} from square")
             .line("roll", "head rolls", "{roll:size 2}{low}")
-            .line("swing", "swing if cut alike", "{swing:size 2}{aside}")
+            .line("swing", "swing at one mitre", "{swing:size 2}{aside}")
             .note("two-cuts", "two cuts: the turned-over offcut leans the wrong way");
 
     private static final double MOST_DEGREES = 30;
@@ -90,7 +94,7 @@ public final class SlantedScarf extends ValueAnswer {
     }
 
     /**
-     * {@return the blade's lean from square to the table for a board that stands on its edge, with the pitch set as the
+     * {@return the blade's lean from square to the table for a board on its edge, with the pitch set as the
      * mitre, with the slant's sign}
      */
     public Amount<Angle> bladeOnEdge() {

@@ -1,7 +1,7 @@
 /**
- * How does the head join the shaft, and how do the strings leave the nut for their posts? Both scarf joints, square or
- * slanted, before and after planing and veneering, the board they are cut from, a head in one piece with the shaft, the
- * head's outline, posts and the forces on the nut.
+ * The head (headstock, peghead): how does it join the shaft, and how do the strings leave the nut for their tuner
+ * posts? Both scarf joints, square or slanted, before and after planing and veneering, the board they are cut from, a
+ * head in one piece with the shaft, the head's outline, posts and the forces on the nut.
  *
  * <p>Axes: x runs along the centreline, 0 at the fingerboard-side face of the nut, positive toward the body, so the head
  * has negative x; y runs across, positive toward the treble side; z is square to the fingerboard's glue face, 0 on that

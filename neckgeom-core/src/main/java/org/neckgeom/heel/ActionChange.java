@@ -18,7 +18,7 @@ public final class ActionChange extends ValueAnswer {
 
     private static final Form<ActionChange> FORM = Form.<ActionChange>of("action-change")
             .fact("change", Kind.MM, "at the 12th fret; positive: higher", c -> c.mm)
-            .fact("cause", Kind.NAME, "what changes it, or where", c -> c.cause)
+            .fact("cause", Kind.NAME, "the cause, or its place", c -> c.cause)
             .fact("turn", Kind.RAD, "of the neck that causes it; positive: more head back", c -> c.turn)
             .fact("move", Kind.MM, "that causes it, at the place named", c -> c.perMm)
             .phrase("why", c -> c.turn >= 0, "for {turn:size ..4} more head back")

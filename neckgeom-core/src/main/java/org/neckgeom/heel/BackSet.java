@@ -23,8 +23,8 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnits;
 
 /**
- * How the neck stands to the body, such as 560 mm scale, body at fret 14, 2.0 mm action: 1.02 deg, head back.
- * Immutable.
+ * The neck set: place and angle of the neck on the body, such as 560 mm scale, body at fret 14, 2.0 mm action: 1.02
+ * deg, head back. Immutable.
  *
  * <p>Reference plane: the plane of the body's top at the joint, level through its rim; over a domed top it lies
  * square to the dome's axis through the top at the joint, the saddle's height counts from the top under the bridge, and
@@ -63,7 +63,7 @@ public final class BackSet extends LeanAnswer {
     }
 
     /**
-     * {@return how a neck stands to its body, without the rest of the neck; printed in the unit of the scale}
+     * {@return the set of a neck on its body, without the rest of the neck; printed in the unit of the scale}
      *
      * @param scale without compensation, with its divisions
      * @param bodyAtFret fret at which the neck meets the body, from 1 to 60
@@ -112,7 +112,7 @@ public final class BackSet extends LeanAnswer {
     }
 
     /**
-     * {@return how a design's neck stands to the body: scale, joint and board are the design's own}
+     * {@return the neck set of a design: scale, joint and board are the design's own}
      *
      * @param design with scale, fingerboard and neck set
      * @throws IllegalArgumentException if the design has no neck set, if neither fret plane nor fret height is known, or if
@@ -131,8 +131,8 @@ public final class BackSet extends LeanAnswer {
     }
 
     /**
-     * {@return how high the glue face of a design stands over the body's top at the joint: as given, or what is left of
-     * the fret plane's height under board and fret; 0 or more}
+     * {@return the overstand of a design: height of its glue face over the body's top at the joint; as given, or the
+     * fret plane's height less board and fret; 0 or more}
      *
      * @param design with scale, fingerboard and neck set
      * @throws IllegalArgumentException if the design has no neck set, or the fret plane lies lower than board and fret are

@@ -8,7 +8,7 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * What a straightedge along the neck shows at the bridge, such as 0.587 mm of air over the bridge from the frets.
+ * The readings of a straightedge at the bridge (projection), such as 0.587 mm of air over the bridge from the frets.
  * Immutable.
  *
  * <p>Both are read where the string meets the saddle, square to the body's reference plane: from the frets over the

@@ -11,11 +11,11 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * The height of the heel and the blocks that are stacked for it, such as 94.2 mm from four blocks of 20 mm under a 20
- * mm shaft. Immutable.
+ * Heel blocks (stacked heel, laminated heel): the height of the heel and the blocks glued for it, such as 94.2 mm from
+ * four blocks of 20 mm under a 20 mm shaft. Immutable.
  *
  * <p>The mating face runs from the glue face down to the cap, level with the body's back. With D the body's depth at
- * the joint, o how far the glue face stands over the top there, t the neck's angle (head back positive) and l the lean
+ * the joint, o the overstand: the glue face above the top there, t the neck's angle (head back positive) and l the lean
  * of the body's end from square (positive when it runs in toward the bridge as it goes down):
  *
  * <pre>
@@ -43,7 +43,7 @@ public final class HeelBlocks extends ValueAnswer {
             .line("height", "height", "{height:text} square to the glue face")
             .fact("matingFace", Kind.MM, "from the glue face to the cap", HeelBlocks::matingFaceMm)
             .line("matingFace", "mating face", "{matingFace:text}")
-            .fact("trim", Kind.MM, "what is trimmed off", HeelBlocks::trimMm)
+            .fact("trim", Kind.MM, "wood to trim off", HeelBlocks::trimMm)
             .line("trim", "off the {last}", "{trim:text}");
 
     private static final double HAIR = 1e-9;
@@ -80,7 +80,7 @@ public final class HeelBlocks extends ValueAnswer {
     }
 
     /**
-     * {@return a copy whose glue face stands over the body's top}
+     * {@return a copy with an overstand: its glue face is above the body's top}
      *
      * @param height of the glue face over the top at the joint, 0 or more
      */

@@ -10,8 +10,8 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * What comes off one cheek of the heel to bring the centreline back to the middle of the bridge, such as 0.172 mm off
- * the treble cheek. Immutable.
+ * The wood to take off one cheek (shoulder) of the heel to bring the centreline back to the middle of the bridge, such
+ * as 0.172 mm off the treble cheek. Immutable.
  *
  * <p>{@code cut = heel width |offset| / S} at that cheek, running out to nothing at the other. Wood off a cheek swings
  * the head to that side and the line at the bridge to the other, so a centreline that lies too far to the treble side

@@ -10,13 +10,13 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * What comes off the heel's mating face to raise or lower the fret plane at the bridge, such as 0.310 mm at the top
- * edge for 1 mm lower. Immutable.
+ * The wood to take off the heel's mating face in a neck reset, to raise or lower the fret plane at the bridge, such as
+ * 0.310 mm at the top edge for 1 mm lower. Immutable.
  *
  * <p>{@code cut = heel height |change| / S} at one end of the face, running out to nothing at the other. To raise the
  * projection the wood comes off at the cap and the head tips back about the top edge; to lower it the wood comes off at
  * the top edge and the head tips forward about the cap. Estimate: the lever rule for small turns, with S from the joint
- * to the saddle; within 2 % of the change for neck angles up to 5 deg.
+ * to the saddle; error up to 2 % of the change for neck angles up to 5 deg.
  */
 public final class HeelWedge extends ValueAnswer {
 
@@ -80,7 +80,7 @@ public final class HeelWedge extends ValueAnswer {
     /**
      * {@return how much nearer the bridge the frets come: {@code (heel + fret plane) turn} when the neck tips about the
      * cap, {@code -fret plane turn} when it tips about the top edge; positive when the string's speaking length
-     * shrinks} Move the bridge, or reckon it into the saddle.
+     * shrinks} Move the bridge, or add it to the saddle's place.
      */
     public Amount<Length> shortening() {
         return style().amount(shorteningMm());

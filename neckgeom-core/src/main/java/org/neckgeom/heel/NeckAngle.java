@@ -14,8 +14,8 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * The neck's angle, such as {@code 1.02 deg, head back}, with the heights at which small shops read it at the bridge.
- * Immutable.
+ * The neck angle (back-set, neck pitch), such as {@code 1.02 deg, head back}, with the heights at which small shops
+ * read it at the bridge. Immutable.
  *
  * <p>The angle lies between the fret plane and the body's reference plane, positive with the head tilted back (builders
  * of nylon-strung instruments often count the other way). The heights are read where the string meets the saddle,
@@ -47,7 +47,7 @@ public final class NeckAngle extends LeanAnswer {
             throw NoAnswer.because(
                     "neck angle",
                     "out-of-reach",
-                    "no neck angle brings the strings to the saddle: it stands " + style.brief(rise)
+                    "no neck angle brings the strings to the saddle: it is " + style.brief(rise)
                             + " over the fret plane at the joint and only " + style.brief(reach) + " away");
         }
     }

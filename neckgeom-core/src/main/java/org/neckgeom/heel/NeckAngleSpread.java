@@ -16,7 +16,7 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * How sure the neck's angle is when the measured rise from fret plane to saddle is off by a spread. Immutable.
+ * The uncertainty of the neck angle from the error distribution of the rise from fret plane to saddle. Immutable.
  *
  * <p>The angle grows with the rise, so the ends of an interval of the rise are those of the angle's interval: exact, no
  * slope is taken. Only this one error is counted.

@@ -1,6 +1,6 @@
 /**
- * At which angle does the neck meet the body, and how does the heel hold it there? The neck's angle and its spread, what
- * comes off heel or cheek to correct it, blocks and mating face.
+ * Neck angle and heel: at which angle does the neck meet the body, and how does the heel hold it there? The neck's
+ * angle and its uncertainty, the wood to take off heel or cheek in a neck reset, heel blocks and mating face.
  *
  * <p>Axes: x runs along the centreline, 0 at the fingerboard-side face of the nut, positive toward the body; y runs
  * across, positive toward the treble side; z is square to the fingerboard's glue face, 0 on that face, positive toward

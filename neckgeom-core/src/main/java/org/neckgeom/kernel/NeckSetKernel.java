@@ -4,7 +4,7 @@ package org.neckgeom.kernel;
  * The neck's angle on plain doubles: millimetres and radians.
  *
  * <p>With the body's reference plane level, a point of the fret plane at distance S from the joint toward the bridge
- * stands {@code h_j + S sin t} above it, and the string {@code a_s cos t} higher.
+ * lies {@code h_j + S sin t} above it, and the string {@code a_s cos t} higher.
  */
 public final class NeckSetKernel {
 

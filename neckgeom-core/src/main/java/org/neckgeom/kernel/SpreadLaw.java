@@ -33,7 +33,7 @@ public final class SpreadLaw {
         return shift;
     }
 
-    /** Chance of an error greater than x. */
+    /** Probability of an error greater than x. */
     public double above(double x) {
         double u = x - shift;
         if (scale == 0) {
@@ -59,7 +59,7 @@ public final class SpreadLaw {
         };
     }
 
-    /** Chance of an error less than x, from its own tail: every law but the samples is even about its shift. */
+    /** Probability of an error less than x, from its own tail: every law but the samples is even about its shift. */
     public double below(double x) {
         if (spread.law() == ErrorDistribution.Law.SAMPLES) {
             double[] samples = spread.libraryCentredSamples();
@@ -68,7 +68,7 @@ public final class SpreadLaw {
         return above(2 * shift - x);
     }
 
-    /** The error that is passed with chance p, by halving between the ends; p in (0, 1). */
+    /** The error that is passed with probability p, by halving between the ends; p in (0, 1). */
     public double passedWith(double p) {
         double lo = lowest();
         double hi = highest();

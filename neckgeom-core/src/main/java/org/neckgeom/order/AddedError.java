@@ -12,8 +12,8 @@ import org.neckgeom.text.Names;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * What a remedy adds to the budget, such as {@code spacer's thickness, across: rectangular, half-width 0.05 mm}: a name, a
- * direction and a spread, ready to be one contributor with sensitivity 1. Immutable.
+ * The error that a remedy adds to the budget, such as {@code spacer's thickness, across: rectangular, half-width 0.05
+ * mm}: a name, a direction and a spread, ready to be one contributor with sensitivity 1. Immutable.
  *
  * @param name what the error is of
  * @param way the direction it works in
@@ -23,7 +23,7 @@ import org.neckgeom.units.LengthStyle;
 public record AddedError(String name, Way way, String operation, ErrorDistribution<Length> spread) implements Answer {
 
     static final Form<AddedError> FORM = Form.<AddedError>of("added-error")
-            .fact("name", Kind.NAME, "what the error is of", AddedError::name)
+            .fact("name", Kind.NAME, "name of the error", AddedError::name)
             .fact("direction", Kind.code(Way.class), "it works in", AddedError::way)
             .fact("operation", Kind.NAME, "whose cut takes it up", AddedError::operation)
             .fact("spread", Kind.SPREAD, "of the error", AddedError::spread)

@@ -71,7 +71,7 @@ public final class Condition extends ValueAnswer {
     public static final Condition FRETS = named("frets");
     /** The frets are levelled with the rod at neutral. */
     public static final Condition LEVEL_FRETS = named("level frets");
-    /** The nut stands in its place. */
+    /** The nut is in its place. */
     public static final Condition NUT = named("nut");
 
     private final String name;

@@ -21,14 +21,14 @@ import org.neckgeom.text.Names;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * Two things that do not go together in an order of work, such as {@code cut rod channel with ears on}: which operations,
+ * A conflict of two operations in an order of work, such as {@code cut rod channel with ears on}: which operations,
  * why, the remedy, and what the remedy adds to the budget. Immutable.
  */
 public final class Conflict extends ValueAnswer {
 
     /** How things clash. */
     public enum Kind {
-        /** Something stands in the way of an operation. */
+        /** Something is in the way of an operation. */
         IN_THE_WAY("in the way"),
         /** Something an operation needs has been taken away. */
         GONE("gone"),
@@ -66,7 +66,7 @@ public final class Conflict extends ValueAnswer {
     static final Form<Conflict> FORM = Form.<Conflict>of("clash")
             .fact("kind", code(Kind.class), "how things clash", Conflict::kind)
             .fact("operation", NAME, "that cannot be done as it should", clash -> clash.operations.get(0))
-            .factIfAny("by", NAME, "operation to blame", Conflict::by)
+            .factIfAny("by", NAME, "operation that causes it", Conflict::by)
             .fact("operations", Operation.NAMES, "all that clash", Conflict::operations)
             .factIfAny(
                     "condition",
@@ -79,7 +79,7 @@ public final class Conflict extends ValueAnswer {
             .factIfAny("remedy", NAME, "to take", clash -> clash.remedy().map(Remedy::name))
             .factIfAny(
                     "how", NAME, "the remedy is done", clash -> clash.remedy().flatMap(Remedy::howIfAny))
-            .factIfAny("adds", answer(AddedError.FORM), "what the remedy adds to the budget", Conflict::adds)
+            .factIfAny("adds", answer(AddedError.FORM), "the error that the remedy adds to the budget", Conflict::adds)
             .fact("otherRemedies", Operation.NAMES, "the better first", Conflict::others)
             .phrase("blamed", "{by}")
             .phrase("since", " since \"{by}\"")
@@ -105,7 +105,7 @@ public final class Conflict extends ValueAnswer {
             .line("remedy", "remedy", Conflict::isStuck, "none: {wayOut}")
             .line("how", "how", "{how}")
             .line("adds", "adds", "{adds}")
-            .line("adds", "adds", clash -> !clash.isStuck() && clash.adds().isEmpty(), "no error told")
+            .line("adds", "adds", clash -> !clash.isStuck() && clash.adds().isEmpty(), "error not given")
             .line("otherRemedies", "or", "{otherRemedies}");
 
     private final Kind kind;

@@ -9,7 +9,8 @@ import org.neckgeom.text.Names;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * What clashes in an order of work, such as {@code 1 clash, with a remedy}; empty when nothing does. Immutable.
+ * The conflicts (clashes) in an order of work, such as {@code 1 clash, with a remedy}; empty without a conflict.
+ * Immutable.
  */
 public final class Conflicts extends ValueAnswer implements Iterable<Conflict> {
 

@@ -28,8 +28,8 @@ import org.neckgeom.text.Words;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * One piece of work, such as {@code cut rod channel}: what it needs, what would be in its way, what it takes away, what it
- * leaves behind, and how it can be done despite a need that is not met. Immutable.
+ * An operation (step): one piece of work, such as {@code cut rod channel}, with its needs, its obstacles, the
+ * conditions it ends and the conditions it leaves, and the remedies for a need that is not met. Immutable.
  *
  * <pre>
  * Operation.named("inlay the head").
@@ -141,8 +141,8 @@ public final class Operation extends ValueAnswer {
             .finds("operation", "{name}")
             .row("needs", "needs", CONDITIONS, "when it begins", Operation::needs)
             .row("blockedBy", "blocked by", CONDITIONS, "when it begins", Operation::blockers)
-            .row("takesAway", "takes away", CONDITIONS, "what no longer holds after it", Operation::takesAway)
-            .row("puts", "leaves", CONDITIONS, "what holds after it", Operation::puts);
+            .row("takesAway", "takes away", CONDITIONS, "conditions that end with it", Operation::takesAway)
+            .row("puts", "leaves", CONDITIONS, "conditions that hold after it", Operation::puts);
 
     private static final int LONGEST_CAUTION = 300;
 
@@ -188,7 +188,7 @@ public final class Operation extends ValueAnswer {
     }
 
     /**
-     * {@return an operation that needs nothing and changes nothing until told}
+     * {@return an operation without needs or effects; add them by the other methods}
      *
      * @param name 1 to 50 characters, such as {@code inlay the head}
      */
@@ -331,28 +331,28 @@ public final class Operation extends ValueAnswer {
         return Names.code(name);
     }
 
-    /** {@return what must hold when it begins; the conditions in the order told} */
+    /** {@return what must hold when it begins; the conditions in the order given} */
     public List<Condition> needs() {
         return List.copyOf(needs);
     }
 
-    /** {@return what must not be there when it begins; the conditions in the order told} */
+    /** {@return what must not be there when it begins; the conditions in the order given} */
     public List<Condition> blockers() {
         return List.copyOf(blockers);
     }
 
-    /** {@return what no longer holds after it; the conditions in the order told} */
+    /** {@return what no longer holds after it; the conditions in the order given} */
     public List<Condition> takesAway() {
         return List.copyOf(takes);
     }
 
-    /** {@return what holds after it; the conditions in the order told} */
+    /** {@return what holds after it; the conditions in the order given} */
     public List<Condition> puts() {
         return List.copyOf(puts);
     }
 
     /**
-     * {@return why a condition matters to it; empty if none was told}
+     * {@return why a condition matters to it; empty if no reason was given}
      *
      * @param condition the condition
      */
@@ -369,7 +369,7 @@ public final class Operation extends ValueAnswer {
         return remedies.getOrDefault(condition, List.of());
     }
 
-    /** {@return what to mind; the cautions in the order told} */
+    /** {@return what to mind; the cautions in the order given} */
     public List<String> cautions() {
         return List.copyOf(cautions);
     }

@@ -16,7 +16,7 @@ import org.neckgeom.table.Type;
 import org.neckgeom.table.Types;
 import org.neckgeom.table.Values;
 
-/** How an operation of one's own is given: what it needs, what is in its way, what it leaves. */
+/** The keys of a maker's own operation: its needs, its obstacles and the conditions it leaves. */
 final class OperationKeys {
 
     private static final int MOST = OrderOfWork.MOST_OPERATIONS;

@@ -12,7 +12,10 @@ import org.neckgeom.table.Types;
 import org.neckgeom.table.Values;
 import org.neckgeom.units.LengthStyle;
 
-/** How the order of work of one neck differs from the usual one: what it lacks, what is done, what must be kept. Immutable. */
+/**
+ * The changes of one neck's order of work from the usual one: operations left out, operations done, orders to keep.
+ * Immutable.
+ */
 public final class OrderChanges extends Noun<OrderChanges> {
 
     private static final int MOST = OrderOfWork.MOST_OPERATIONS;

@@ -18,8 +18,8 @@ import org.neckgeom.text.Names;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * The operations of a neck, what is done already, and the orders the maker must keep: a question whose answer is
- * {@link #plan()}. Immutable.
+ * The order of work: the operations of a neck, those already done, and the orders that the maker must keep. {@link
+ * #plan()} answers with the steps in order, or with the conflicts.
  *
  * <pre>
  * OrderOfWork.forNeck().
@@ -27,9 +27,16 @@ import org.neckgeom.units.LengthStyle;
  *     plan()
  * </pre>
  *
- * <p>The usual neck is common practice: a scarfed head with ears and veneer, a stacked heel, a rod under the fingerboard,
- * its channel cut face down with an edge along a fence. The order in which the operations are told is the usual order; the
- * plan keeps to it as far as the needs allow.
+ * <p>The usual neck is common practice: a scarfed head with wings (ears) and veneer, a stacked heel, a truss rod under
+ * the fingerboard, its channel cut face down with an edge along a fence. The order in which the operations are given is
+ * the usual order; the plan keeps to it as far as the needs allow.
+ *
+ * <p>At most {@link #MOST_OPERATIONS} operations. Errors: an unknown or a repeated name, or an order that contradicts
+ * work already done, throws {@link org.neckgeom.fault.Refusal} (an {@code IllegalArgumentException}). An order with
+ * conflicts is an answer, not an exception. Immutable.
+ *
+ * @see OrderPlan
+ * @see Remedy
  */
 public final class OrderOfWork extends ValueAnswer {
 
@@ -62,7 +69,7 @@ public final class OrderOfWork extends ValueAnswer {
         this.operations = List.copyOf(operations);
         this.dropped = List.copyOf(dropped);
         this.done = List.copyOf(done);
-        // By name, so that it does not matter in which order they were told.
+        // By name, so that it does not matter in which order they were given.
         Set<Condition> byName = new TreeSet<>(Comparator.comparing(Condition::name));
         byName.addAll(start);
         this.start = Collections.unmodifiableSet(byName);
@@ -77,7 +84,7 @@ public final class OrderOfWork extends ValueAnswer {
     /**
      * {@return the usual neck's operations without those that a design has no use for: rod and channel where it has no
      * channel, scarf and head piece where its head is not pitched, veneer and back strap where its head has none; the
-     * order of work} A head that has not been told is taken as usual.
+     * order of work} A head that is not given is taken as usual.
      *
      * @param design the neck
      */
@@ -179,9 +186,8 @@ public final class OrderOfWork extends ValueAnswer {
     }
 
     /**
-     * {@return this order of work with an operation done already: it leaves the plan, and what it takes away and leaves
-     * behind is so from the start} Several are told in the order in which they were done. Kept orders are met by it or
-     * refused.
+     * {@return this order of work with an operation done already: it leaves the plan, and its effects hold from the
+     * start} Give several in the order in which they were done. Kept orders are met by it or refused.
      *
      * @param name one of this order of work
      */
@@ -193,7 +199,7 @@ public final class OrderOfWork extends ValueAnswer {
                 throw Refusal.of(
                         "operation done",
                         "kept",
-                        "keep the orders told",
+                        "keep the orders given",
                         "\"" + finished.name() + "\" with \"" + order + "\" kept and \"" + order.first()
                                 + "\" not done");
             }
@@ -225,7 +231,7 @@ public final class OrderOfWork extends ValueAnswer {
     }
 
     /**
-     * Begins to tell an order that must be kept: {@code keep("glue ears").before("cut rod channel")}.
+     * Begins an order that must be kept: {@code keep("glue ears").before("cut rod channel")}.
      *
      * @param name one of this order of work
      * @return the operation, waiting for the other one
@@ -234,7 +240,7 @@ public final class OrderOfWork extends ValueAnswer {
         return new Kept(operation(name).name());
     }
 
-    /** An operation whose place against another is about to be told; made by {@link OrderOfWork#keep}. Immutable. */
+    /** An operation whose place against another is to be given; made by {@link OrderOfWork#keep}. Immutable. */
     public final class Kept {
 
         private final String name;
@@ -281,7 +287,7 @@ public final class OrderOfWork extends ValueAnswer {
      *
      * <p>Exact: of all orders that keep what must be kept it is the one with the fewest clashes without a remedy, then the
      * fewest with one, then the fewest pairs of operations turned round against the usual order, then the first by the
-     * usual order. So it depends on nothing but what was told, and an order kept that it already keeps changes nothing.
+     * usual order. So it depends on nothing but the input, and an order kept that it already keeps changes nothing.
      *
      * @throws ArithmeticException if the operations leave so many orders open that the search would not end
      */
@@ -290,7 +296,7 @@ public final class OrderOfWork extends ValueAnswer {
     }
 
     /**
-     * Judges an order of the maker's own: what clashes in it, whatever the search would have found.
+     * Judges an order of the maker's own: its conflicts, without a search for a better order.
      *
      * @param names every operation left to do, once each, the kept orders kept
      * @return the plan with its steps in this order
@@ -300,14 +306,15 @@ public final class OrderOfWork extends ValueAnswer {
         for (String name : Objects.requireNonNull(names, "names")) {
             Operation next = operation(name);
             if (told.contains(next)) {
-                throw Refusal.of("operations told", "once", "come once each", "", "\"" + next.name() + "\" came twice");
+                throw Refusal.of(
+                        "operations given", "once", "come once each", "", "\"" + next.name() + "\" came twice");
             }
             told.add(next);
         }
         for (Operation operation : operations) {
             if (!told.contains(operation)) {
                 throw Refusal.of(
-                        "operations told",
+                        "operations given",
                         "all",
                         "be all " + operations.size(),
                         "",
@@ -317,7 +324,7 @@ public final class OrderOfWork extends ValueAnswer {
         for (KeptOrder order : kept) {
             if (told.indexOf(operation(order.first())) > told.indexOf(operation(order.then()))) {
                 throw Refusal.of(
-                        "operations told", "kept", "keep the kept orders", "", "\"" + order + "\" was turned round");
+                        "operations given", "kept", "keep the kept orders", "", "\"" + order + "\" was turned round");
             }
         }
         return Planner.judged(
@@ -390,7 +397,7 @@ public final class OrderOfWork extends ValueAnswer {
         return new OrderOfWork(changed, dropped, done, start, kept).lacking(gone);
     }
 
-    /** {@return the orders that must be kept, in the order told} */
+    /** {@return the orders that must be kept, in the order given} */
     public List<KeptOrder> keptOrders() {
         return kept;
     }

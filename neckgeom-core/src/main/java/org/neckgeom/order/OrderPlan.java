@@ -16,10 +16,11 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * The order in which a neck is made, each step with why it stands there, or what clashes: the answer of
+ * The order in which a neck is made, each step with the reason for its place, or the conflicts: the answer of
  * {@link OrderOfWork#plan} and {@link OrderOfWork#inThisOrder}. Immutable.
  *
- * <p>An order with clashes is given only if each has a remedy; otherwise there are no steps, and {@link #clashes} says why.
+ * <p>An order with clashes is given only if each has a remedy; otherwise there are no steps, and {@link #clashes} gives
+ * the reason.
  */
 public final class OrderPlan extends ValueAnswer {
 
@@ -28,15 +29,15 @@ public final class OrderPlan extends ValueAnswer {
      *
      * @param number 1 for the first
      * @param operation what is done
-     * @param why what it builds on and what it must come before or after, by step number
-     * @param remedies what it is done with despite a clash, empty if nothing clashes
+     * @param why its reasons: the steps it builds on and those it must precede or follow, by step number
+     * @param remedies the remedies it is done with despite a conflict, empty without a conflict
      */
     public record Step(int number, Operation operation, String why, List<Remedy> remedies) implements Answer {
 
         private static final Form<Step> FORM = Form.<Step>of("order-step")
                 .fact("number", Kind.WHOLE, "1 for the first", Step::number)
-                .fact("operation", Kind.NAME, "what is done", step -> step.operation.name())
-                .fact("code", Kind.NAME, "of what is done", step -> step.operation.code())
+                .fact("operation", Kind.NAME, "the operation", step -> step.operation.name())
+                .fact("code", Kind.NAME, "of the operation", step -> step.operation.code())
                 .factIfAny(
                         "why",
                         Kind.NAME,
@@ -51,8 +52,8 @@ public final class OrderPlan extends ValueAnswer {
          *
          * @param number 1 for the first
          * @param operation what is done
-         * @param why what it builds on and what it must come before or after, by step number
-         * @param remedies what it is done with despite a clash, empty if nothing clashes
+         * @param why its reasons: the steps it builds on and those it must precede or follow, by step number
+         * @param remedies the remedies it is done with despite a conflict, empty without a conflict
          */
         public Step {
             Objects.requireNonNull(operation, "operation");
@@ -89,9 +90,9 @@ public final class OrderPlan extends ValueAnswer {
                     Kind.WHOLE,
                     "how many clashes",
                     plan -> plan.clashes.list().size())
-            .fact("clashes", Kind.answer(Conflicts.FORM), "what clashes", OrderPlan::clashes)
-            .finds("not-possible", plan -> !plan.works(), "Order of work: NOT POSSIBLE as told")
-            .finds("no-clash", p -> p.clashes.isEmpty(), "Order of work: {count} steps, nothing in the way")
+            .fact("clashes", Kind.answer(Conflicts.FORM), "the conflicts", OrderPlan::clashes)
+            .finds("not-possible", plan -> !plan.works(), "Order of work: NOT POSSIBLE as given")
+            .finds("no-clash", p -> p.clashes.isEmpty(), "Order of work: {count} steps, no conflicts")
             .finds(
                     "remedied",
                     p -> p.clashes.list().size() == 1,
@@ -191,7 +192,7 @@ public final class OrderPlan extends ValueAnswer {
                     MOST_CHARACTERS + MORE.length(),
                     MORE);
         }
-        String hint = "\n  why each step stands there: table()";
+        String hint = "\n  the reason for each step: table()";
         String full = text(style, true, true);
         if (full.length() <= MOST_CHARACTERS) {
             return full;

@@ -12,7 +12,7 @@ import org.neckgeom.fault.Refusal;
  */
 final class OrderProblem {
 
-    /** One operation that must come before another, whatever the plan. */
+    /** One operation that must come before another in every plan. */
     record Edge(int first, int then, String reason) {}
 
     final int count;

@@ -14,10 +14,10 @@ import org.neckgeom.fault.NoAnswer;
  * bound on what is still to come), with a table of states that led nowhere. The state is which operations are done and
  * which conditions hold: with operations that take away what others put, the first does not settle the second.
  *
- * <p>The first search counts clashes only. It cuts the tree by doing at once, without another try, any operation that can
- * be done without trouble and whose doing now can harm nobody later. The second counts pairs turned round against the usual
- * order, under the least trouble found, and tries operations in usual order, so that its first success is the first of the
- * best.
+ * <p>The first search counts clashes only. It cuts the tree by doing at once, without another try, any operation that
+ * can be done without trouble and whose doing now can harm no later operation. The second counts pairs turned round
+ * against the usual order, under the least trouble found, and tries operations in usual order, so that its first
+ * success is the first of the best.
  */
 final class OrderSearch {
 
@@ -200,9 +200,9 @@ final class OrderSearch {
     }
 
     /**
-     * Returns an operation that may be done now without a second thought, or -1. Any order from here can be changed so that
-     * it comes first, at no more trouble: it takes nothing that others need, puts nothing in their way, and nobody undoes
-     * what it leaves in a way that another would feel.
+     * Returns an operation that may be done now without a second thought, or -1. Any order from here can be changed so
+     * that it comes first, at no more trouble: it takes nothing that others need, puts nothing in their way, and no
+     * operation undoes its effects in a way that affects another.
      */
     private int harmless(long done, long held) {
         for (int i = 0; i < count; i++) {
@@ -236,7 +236,7 @@ final class OrderSearch {
 
     /**
      * Returns turns that no order of what is not done can avoid. First the pairs that must come the other way round than
-     * usual. Then, of such a pair j before i, everything that usually stands between them: it is turned round with one of
+     * usual. Then, of such a pair j before i, everything that usually lies between them: it is turned round with one of
      * the two. Stretches from i to j that do not overlap have no pair in common, so these add up.
      */
     private int forcedTurns(long done) {

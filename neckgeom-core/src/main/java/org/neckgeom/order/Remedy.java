@@ -17,7 +17,7 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnits;
 
 /**
- * A way to do an operation although something it needs is gone or something stands in its way, such as a
+ * A way to do an operation although a condition it needs is gone or something is in its way, such as a
  * {@code parallel spacer between shaft and fence}, and the error it adds. Immutable.
  *
  * <p>The ready-made remedies are common practice. Their sizes are Estimates from general trade figures, to be replaced by
@@ -27,14 +27,14 @@ public final class Remedy extends ValueAnswer {
 
     static final Form<Remedy> FORM = Form.<Remedy>of("remedy")
             .fact("name", Kind.NAME, "of the remedy", Remedy::name)
-            .factIfAny("error", Kind.NAME, "what the error it adds is of", r -> r.adds(Adds::errorName))
+            .factIfAny("error", Kind.NAME, "name of the error it adds", r -> r.adds(Adds::errorName))
             .factIfAny("direction", Kind.code(Way.class), "that error works in", r -> r.adds(Adds::way))
             .factIfAny("spread", Kind.SPREAD, "of that error", r -> r.adds(Adds::spread))
             .finds("remedy", "{name}")
             .factIfAny("how", Kind.NAME, "it is done", Remedy::howIfAny)
             .line("how", "how", "{how}")
             .line("adds", "adds", "{error}, {direction}: {spread}")
-            .line("adds", "adds", remedy -> remedy.adds == null, "no error told");
+            .line("adds", "adds", remedy -> remedy.adds == null, "error not given");
 
     private static final double PLANED_MM = 0.05;
     private static final double TABLE_MM = 0.10;
@@ -56,7 +56,7 @@ public final class Remedy extends ValueAnswer {
         this.adds = adds;
     }
 
-    /** The error a remedy adds, whatever the operation. */
+    /** The error a remedy adds, for any operation. */
     private record Adds(String errorName, Way way, ErrorDistribution<Length> spread) {}
 
     private <V> Optional<V> adds(Function<Adds, V> part) {
@@ -64,7 +64,7 @@ public final class Remedy extends ValueAnswer {
     }
 
     /**
-     * {@return a remedy of the maker's own that adds no error until told}
+     * {@return a remedy of the maker's own; the error it adds is not given yet}
      *
      * @param name 1 to 50 characters, such as {@code clamping caul with a notch}
      */
@@ -76,7 +76,7 @@ public final class Remedy extends ValueAnswer {
      * {@return the parallel spacer: ears or a wide head meet the fence before the shaft does, so a strip thicker than
      * they stand proud goes between shaft and fence}
      *
-     * <p>Its thickness error goes into the offset whole. Estimate: within 0.05 mm, as an edge is planed parallel (common
+     * <p>Its full thickness error shifts the slot. Estimate: half-width 0.05 mm, as an edge is planed parallel (common
      * practice).
      */
     public static Remedy parallelSpacer() {
@@ -92,7 +92,7 @@ public final class Remedy extends ValueAnswer {
      * {@return the shim: a veneer under the head tips the blank, so a strip of the same height goes under the other
      * end}
      *
-     * <p>Estimate: its height within 0.05 mm, as a strip is planed (common practice).
+     * <p>Estimate: half-width of its height 0.05 mm, as a strip is planed (common practice).
      */
     public static Remedy shim() {
         return usual(
@@ -107,12 +107,12 @@ public final class Remedy extends ValueAnswer {
      * {@return the raised table: a flat board under the shaft only, thicker than what stands proud, with the head past
      * its end}
      *
-     * <p>Estimate: flat and of one thickness within 0.10 mm (common practice).
+     * <p>Estimate: flat and of one thickness, half-width 0.10 mm (common practice).
      */
     public static Remedy raisedTable() {
         return usual(
                 "raised table under the shaft",
-                "a flat board thicker than what stands proud, the head past its end; set the depth on it",
+                "a flat board, thicker than the head stands proud, the head past its end; set the depth on it",
                 "raised table's thickness",
                 Way.DEPTH,
                 TABLE_MM);
@@ -122,8 +122,8 @@ public final class Remedy extends ValueAnswer {
      * {@return the carrier board: the neck is fixed to a straight board, its centreline laid to the board's own, and
      * the board's edge rides the fence}
      *
-     * <p>Estimate: two lines laid on each other by eye within 0.25 mm (common practice: the margin to which a fingerboard
-     * is centred).
+     * <p>Estimate: two lines laid on each other by eye, half-width 0.25 mm (common practice: the margin to which a
+     * fingerboard is centred).
      */
     public static Remedy carrierBoard() {
         return usual(
@@ -138,7 +138,7 @@ public final class Remedy extends ValueAnswer {
      * {@return the plunge router between rails: the neck stays where it is, heel hanging free, and two rails laid to
      * the centreline guide the router}
      *
-     * <p>Estimate: rails laid by eye within 0.25 mm, as for {@link #carrierBoard}.
+     * <p>Estimate: rails laid by eye, half-width 0.25 mm, as for {@link #carrierBoard}.
      */
     public static Remedy plungeRouterBetweenRails() {
         return usual(
@@ -152,7 +152,7 @@ public final class Remedy extends ValueAnswer {
     /**
      * {@return the cradle: a block hollowed to the back holds a neck that can no longer lie on it}
      *
-     * <p>Estimate: laid in by rule and eye within 0.5 mm (common practice).
+     * <p>Estimate: laid in by rule and eye, half-width 0.5 mm (common practice).
      */
     public static Remedy cradle() {
         return usual(
@@ -212,7 +212,7 @@ public final class Remedy extends ValueAnswer {
         return name;
     }
 
-    /** {@return how it is done; empty if not told} */
+    /** {@return how it is done; empty if not given} */
     public String how() {
         return how;
     }

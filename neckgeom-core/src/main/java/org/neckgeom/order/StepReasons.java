@@ -11,7 +11,10 @@ import org.neckgeom.order.Conflict.Kind;
 import org.neckgeom.order.OrderPlan.Step;
 import org.neckgeom.text.Names;
 
-/** Goes through an order step by step and says of each what it builds on, what it must come before or after, and what clashes. */
+/**
+ * Goes through an order step by step and lists for each the steps it builds on, those it must precede or follow, and
+ * the conflicts.
+ */
 final class StepReasons {
 
     private final WorkLeft work;
@@ -81,7 +84,7 @@ final class StepReasons {
 
     /**
      * Returns the remedies taken at a step: as few as it needs, since two set-ups for one cut seldom go together. Again and
-     * again the one that helps against the most of what is left, of equals the one told first.
+     * again the one that helps against the most of the rest, of equals the one given first.
      */
     private Set<Remedy> taken(int k) {
         List<List<Remedy>> open = new ArrayList<>();
@@ -163,7 +166,7 @@ final class StepReasons {
         }
         needs.forEach((source, what) ->
                 parts.add("needs " + Names.phrase(what) + (source == 0 ? " from the start" : " from step " + source)));
-        // The nearest step bites; those behind it would too, and need not be said.
+        // The nearest step bites; those behind it would too, and need no mention.
         if (!losses.isEmpty()) {
             Map.Entry<Integer, List<String>> loss = losses.firstEntry();
             parts.add("before step " + loss.getKey() + " " + Names.phrase(loss.getValue()));
@@ -175,7 +178,7 @@ final class StepReasons {
         return parts.isEmpty() ? uses(k) : String.join("; ", parts);
     }
 
-    /** Returns what a step that needs nothing is good for. */
+    /** Returns the later steps that use the result of a step without needs. */
     private String uses(int k) {
         Map<Integer, List<String>> uses = new TreeMap<>();
         for (int c = 0; c < problem.conditions.size(); c++) {

@@ -166,7 +166,7 @@ final class UsualNeck {
                 .because(FLAT_FACE, "the lines of the head are laid out from it")
                 .because(SQUARE_EDGES, "the saw line is squared across from them")
                 .because(MARKED_LINES, "the head turns back from the nut line")
-                .caution("Saw clear of the lines: what is cut below the face of the head cannot be put back.")
+                .caution("Saw clear of the lines: wood cut away below the face of the head cannot be put back.")
                 .puts(HEAD);
     }
 

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * What is left to do of an order of work, as search and plan need it.
+ * The operations left to do, as search and plan need them.
  *
  * @param operations in their usual order
  * @param start what holds before the first of them

@@ -1,6 +1,6 @@
 /**
- * In which order do I do the work, and what is in the way? Operations with what they need and leave, orders that must be
- * kept, clashes with their remedies and what each remedy adds to the errors.
+ * The order of work: in which order do I do the operations, and which of them conflict? Operations with their needs and
+ * effects, orders that must be kept, conflicts (clashes) with their remedies and the error each remedy adds.
  *
  * <p>Open first: {@link org.neckgeom.order.OrderOfWork}. No argument may be null. Nothing here replaces the machine's own
  * instructions, which come first, then local rules.
@@ -8,7 +8,7 @@
  * <h2>What is looked for</h2>
  *
  * <pre>
- * Order of work: every step finds what it needs and nothing that blocks it; of all such orders the one nearest the usual.
+ * Order of work: the needs of every step are met and nothing blocks it; of all such orders the one nearest the usual.
  * </pre>
  *
  * <h2>For instance</h2>

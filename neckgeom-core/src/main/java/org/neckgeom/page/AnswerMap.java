@@ -19,7 +19,7 @@ import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnits;
 
-/** What follows from a plan or a budget, as data: it is not read back. */
+/** The results of a plan or a budget as data; they are not read back. */
 final class AnswerMap {
 
     private AnswerMap() {}

@@ -61,27 +61,27 @@ final class BudgetDrawings {
         return name.length() <= most ? name : name.substring(0, most - 3) + "...";
     }
 
-    /** The density of the result with its limits, or where none are told with the interval of 95 of 100 results. */
+    /** The density of the result with its limits, or without limits with its 95 % interval. */
     static Figure curve(BudgetPart part, Shown shown, String id) {
         ResultDistribution<Length> law = part.budget().distribution();
         Interval<Length> usual = part.usual();
         double lower = part.limits().map(Limits::libraryLower).orElse(usual.libraryLow());
         double upper = part.limits().map(Limits::libraryUpper).orElse(usual.libraryHigh());
-        String mark = part.limits().isPresent() ? "limit" : "95 of 100";
-        String within =
-                part.limits().map(limits -> Numbers.percent(law.chance(limits))).orElse("95 %") + " within";
+        String mark = part.limits().isPresent() ? "limit" : "95 %";
+        String within = part.limits()
+                .map(limits -> Numbers.percent(law.chance(limits)) + " within")
+                .orElse("95 % interval");
         double mean = law.mean().libraryValue();
         double reach = 4 * law.standardDeviation().libraryValue();
         double low = Math.min(mean - reach, Double.isFinite(lower) ? lower : mean);
         double high = Math.max(mean + reach, Double.isFinite(upper) ? upper : mean);
         double margin = 0.04 * (high - low);
         Scale scale = new Scale(low - margin, high + margin);
-        String dashed =
-                part.limits().map(limits -> "what is allowed, " + limits).orElse("95 of 100 results, " + usual);
+        String dashed = part.limits().map(limits -> "limits, " + limits).orElse("95 % interval, " + usual);
         String deviation = "Standard deviation "
                 + shown.style().small(law.standardDeviation().libraryValue()) + ".";
         Drawing drawing = new Drawing(
-                part.title() + ": how it spreads",
+                part.title() + ": distribution of the result",
                 "The distribution of the result as a curve over its value. Dashed: " + dashed + ". " + within + ". "
                         + deviation,
                 CURVE_TOP + CURVE_HEIGHT + 46);

@@ -18,29 +18,29 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnits;
 
 /**
- * A budget and the limits it is held against, if it is held against any, as a sheet shows it.
+ * A budget with its limits, if it has limits, as a sheet shows it.
  *
- * @param title what it is about, in a maker's words
+ * @param title the result's name in a maker's words
  * @param budget the errors that add up
- * @param limits what is allowed, if that is told
+ * @param limits the tolerance limits, if given
  */
 record BudgetPart(String title, Budget<Length> budget, Optional<Limits<Length>> limits) implements Answer {
 
     private static final Form<VarianceShare<?>> SHARE = Form.<VarianceShare<?>>of("share-of-a-step")
-            .fact("step", Kind.NAME, "what is done", VarianceShare::name)
+            .fact("step", Kind.NAME, "the step", VarianceShare::name)
             .fact("fraction", Kind.RATIO, "of the variance", VarianceShare::fraction);
 
     private static final Form<BudgetPart> FORM = Form.<BudgetPart>of("budget-of-the-neck")
-            .fact("title", Kind.NAME, "what it is about", BudgetPart::title)
-            .fact("contents", Kind.NAME, "what it adds up", part -> part.budget.title())
-            .factIfAny("limits", Kind.LIMITS, "what is allowed", BudgetPart::limits)
+            .fact("title", Kind.NAME, "the result's name", BudgetPart::title)
+            .fact("contents", Kind.NAME, "the sum of the errors", part -> part.budget.title())
+            .factIfAny("limits", Kind.LIMITS, "tolerance limits", BudgetPart::limits)
             .factIfAny(
                     "yield",
                     Kind.PROBABILITY,
                     "of keeping the limits",
                     part -> part.limits.map(
                             allowed -> part.budget.yield(allowed).probability()))
-            .fact("interval", Kind.INTERVAL, "where 95 of 100 results lie", BudgetPart::usual)
+            .fact("interval", Kind.INTERVAL, "95 % coverage interval of the results", BudgetPart::usual)
             .fact(
                     "worstCase",
                     Kind.INTERVAL,
@@ -57,10 +57,10 @@ record BudgetPart(String title, Budget<Length> budget, Optional<Limits<Length>> 
                     "of each step, the largest first",
                     part -> List.copyOf(part.budget.sharesByStep().list()))
             .finds("budget", "{title}")
-            .line("contents", "what it adds up", part -> !part.title.equals(part.budget.title()), "{contents}")
-            .line("limits", "allowed", "{limits}")
-            .line("yield", "how often kept", "{yield}")
-            .line("interval", "95 of 100", "{interval}")
+            .line("contents", "result", part -> !part.title.equals(part.budget.title()), "{contents}")
+            .line("limits", "limit", "{limits}")
+            .line("yield", "yield", "{yield}")
+            .line("interval", "95 % interval", "{interval}")
             .line("worstCase", "worst case", "{worstCase}");
 
     private static final int MOST_SHARES = 10;
@@ -78,7 +78,7 @@ record BudgetPart(String title, Budget<Length> budget, Optional<Limits<Length>> 
                 code == BudgetCode.STRING_LINE ? Optional.of(Limits.within(job.bridgeLimit())) : Optional.empty());
     }
 
-    /** Where 95 of 100 results lie, as many below as above. */
+    /** The 95 % coverage interval, as many results below as above. */
     Interval<Length> usual() {
         return budget.distribution().interval(ShopUnits.percent(95));
     }

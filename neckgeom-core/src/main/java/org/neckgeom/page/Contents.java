@@ -23,14 +23,14 @@ import org.neckgeom.plan.SectionCode;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * What a sheet shows, in the order it shows it; both the text and the page are written from this.
+ * The contents of a sheet in their order; both the text and the page are written from them.
  *
  * @param design the neck
  * @param settled what of its shape the design does not say
  * @param style how lengths print
  * @param scarf the joint, if the head is pitched
- * @param neckSet neck angle, if it is told
- * @param checks what stands and what does not
+ * @param neckSet neck angle, if given
+ * @param checks the checks with their outcomes
  * @param cautions what can hurt
  * @param sections settings in order of work
  * @param order the order of work, if the plan has one

@@ -26,10 +26,10 @@ import org.neckgeom.text.Words;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * A plan, a design or a budget as JSON for other programs, with a unit beside every figure. Immutable.
+ * A plan, a design or a budget as JSON for other programs, with a unit beside every figure.
  *
- * <p>The JSON is one object (RFC 8259). What was given stands first and reads back as it was, {@link #read}; what follows from it
- * is in {@code answers}, is not read back, and may be left out by a program that writes such a document.
+ * <p>The JSON is one object (RFC 8259). The input comes first and reads back unchanged, {@link #read}; the results are
+ * in {@code answers}, are not read back, and may be left out by a program that writes such a document.
  *
  * <pre>
  * format      "neckgeom plan", "neckgeom design" or "neckgeom budget"
@@ -39,19 +39,23 @@ import org.neckgeom.units.LengthStyle;
  *             of a budget: standardDeviation, low95, high95
  * </pre>
  *
- * <p>A quantity is {@code {"value": 34, "unit": "mm", "ucum": "mm"}}. Where only another unit gives a number back exactly,
- * {@code printedIn} names the unit that answers are printed in. Answers are rounded to twelve digits.
+ * <p>A quantity is {@code {"value": 34, "unit": "mm", "ucum": "mm"}}. Where only another unit gives a number back
+ * exactly, {@code printedIn} names the unit that answers are printed in. Answers are rounded to twelve digits.
  *
- * <p>Of a budget: the {@code sensitivity} of a contributor is in library units (mm, rad, N, MPa, ...). A spread is its {@code law},
- * its size ({@code standardDeviation}, {@code halfWidth}, {@code halfBase} and {@code halfTop}, or samples
- * {@code fromTheirMean}), its {@code shift}, and {@code degreesOfFreedom} where few. A note that a ready-made budget prints
- * under its title is not part of it.
+ * <p>Of a budget: the {@code sensitivity} of a contributor is in library units (mm, rad, N, MPa, ...). A spread is its
+ * {@code law}, its size ({@code standardDeviation}, {@code halfWidth}, {@code halfBase} and {@code halfTop}, or samples
+ * {@code fromTheirMean}), its {@code shift}, and {@code degreesOfFreedom} where few. A note that a ready-made budget
+ * prints under its title is not part of it.
  *
- * @param <T> what is written and read
+ * <p>Errors: {@link #read} throws {@link org.neckgeom.fault.Refusal} (an {@code IllegalArgumentException}) with every
+ * fault and its path. Immutable.
+ *
+ * @see Sheet
+ * @param <T> the type written and read
  */
 public final class Document<T> {
 
-    /** A job, with what its plan answers. */
+    /** A job with the answers of its plan. */
     public static final Document<Job> PLAN = new Document<>("neckgeom plan", Job.TABLE, AnswerMap::of);
 
     /** A design alone. */
@@ -130,7 +134,8 @@ public final class Document<T> {
     }
 
     /**
-     * {@return what a JSON text written by {@link #json} holds; equal to what it was written from, its JSON the same text}
+     * {@return the value that a JSON text written by {@link #json} holds; equal to the value it was written from, its
+     * JSON the same text}
      *
      * <p>An unknown version, a key that is not known, a missing part, another type or unit, a value out of range, a key given twice,
      * nesting deeper than 100 levels, a text of more than 100,000 characters, a number beyond a double or of more than 1,000
@@ -192,7 +197,7 @@ public final class Document<T> {
             list.put("items", Map.of("$ref", "#/$defs/answer"));
             lists.put(name, list);
         }
-        return object("what follows from the rest: written, not read back, may be left out", lists, List.of());
+        return object("results: written, not read back, may be left out", lists, List.of());
     }
 
     private static Map<String, Object> object(

@@ -59,7 +59,7 @@ final class Drawing {
         return this;
     }
 
-    /** Writes a label; the look says where its anchor is: {@code start}, {@code middle} or {@code end}. */
+    /** Writes a label; the look gives its anchor: {@code start}, {@code middle} or {@code end}. */
     Drawing label(String look, String anchor, double u, double v, String text) {
         body.element("text", text, "class", look, "text-anchor", anchor, "x", n(u), "y", n(v));
         return this;

@@ -7,7 +7,7 @@ import org.neckgeom.drawing.Markup;
 /** A drawing with its caption and the key to its letters. Immutable. */
 final class Figure {
 
-    /** A letter of the drawing, or none, and what it means. */
+    /** A letter of the drawing, or none, and its meaning. */
     record Key(String letter, String meaning) {}
 
     private final String id;

@@ -54,12 +54,11 @@ final class Figures {
                 + ". Dashes: the channel under the board"
                 + (room ? ", and the room the head's own outline has" : "")
                 + "."
-                + (ears ? " Thin lines along the head: the seams of its ears." : "");
+                + (ears ? " Thin lines along the head: the seams of its wings." : "");
     }
 
     private static Figure side(Contents contents, NeckShape shape, Shown shown) {
-        String heel =
-                contents.design().heel().isPresent() ? " The heel's curve stands for any heel: carve your own." : "";
+        String heel = contents.design().heel().isPresent() ? " The heel's curve is an example: carve your own." : "";
         return new Figure(
                 "side",
                 SideDrawing.of(shape, shown, contents.scarf()),
@@ -71,18 +70,21 @@ final class Figures {
         return HeelDrawing.of(
                 heel,
                 corners,
-                "What comes off by what was read at the bridge, so that frets and centreline meet it where they belong.",
+                "Wood to take off, by the readings at the bridge, so that frets and centreline meet it in their places.",
                 shown);
     }
 
-    /** What a millimetre, or a round part of an inch, up at the bridge asks off the heel: the rule to reckon any reading by. */
+    /**
+     * The wood to take off the heel for a millimetre, or a round part of an inch, up at the bridge: the rate for any
+     * reading.
+     */
     private static Figure lever(BackSet set, Heel heel, Shown shown) {
         Amount<Length> rise = shown.style().nearMillimetre();
         HeelCorners corners = set.correction(heel, rise, ShopUnits.mm(0));
         return HeelDrawing.of(
                 heel,
                 corners,
-                "What comes off to raise the line of the frets by "
+                "Wood to take off to raise the line of the frets by "
                         + shown.length(rise.libraryValue()) + " at the bridge, "
                         + shown.length(set.reach().libraryValue()) + " away.",
                 shown);

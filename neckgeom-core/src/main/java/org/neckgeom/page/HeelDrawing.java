@@ -53,9 +53,7 @@ final class HeelDrawing {
         drawing.label("words", "end", middle - w - 20, TOP + h / 2, "bass cheek");
         drawing.label("words", "start", middle + w + 20, TOP + h / 2, "treble cheek");
         return new Figure(
-                "heel",
-                drawing,
-                why + " Numbers say what comes off; 0 is where nothing does. Read again " + "after each pass.");
+                "heel", drawing, why + " Numbers: wood to take off; 0 where none is. Read again after each pass.");
     }
 
     /** A corner's cut: its number outside, and a block as high as its share of the largest cut. */

@@ -5,7 +5,7 @@ import java.util.Locale;
 
 /**
  * The colours of the page, by day and by night. Blue against orange-brown stays apart for every common kind of colour
- * blindness, and nothing is said by colour alone: every outcome has its word, every part its outline and label.
+ * blindness, and nothing is shown by colour alone: every outcome has its word, every part its outline and label.
  */
 enum Ink {
     /** What the page is printed on. */

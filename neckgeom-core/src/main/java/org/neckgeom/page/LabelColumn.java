@@ -6,8 +6,8 @@ import java.util.List;
 import org.neckgeom.drawing.Point;
 
 /**
- * A column of labels in the margin of a drawing, each with a leader to what it names. Labels stand as near to their
- * points as they can without touching each other: the least sum of squared shifts, found by pooling neighbours.
+ * A column of labels in the margin of a drawing, each with a leader to its point. Labels are as near to their points as
+ * possible without touching each other: the least sum of squared shifts, found by pooling neighbours.
  */
 final class LabelColumn {
 
@@ -15,7 +15,7 @@ final class LabelColumn {
     private static final double HEIGHT = 2 * LINE + 5;
     private static final double LEADER_FOOT = 6;
 
-    /** A number, what it is, and the point it belongs to. */
+    /** A number, its label, and the point it belongs to. */
     private record Entry(Point target, String number, String words) {}
 
     private final List<Entry> entries = new ArrayList<>();

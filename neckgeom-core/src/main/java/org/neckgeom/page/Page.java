@@ -195,7 +195,7 @@ final class Page {
         }
         page.close();
         if (!order.clashes().isEmpty()) {
-            page.element("h3", "What clashes");
+            page.element("h3", "Conflicts");
             page.open("ul");
             for (Conflict clash : order.clashes()) {
                 page.open("li");

@@ -11,11 +11,15 @@ import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
 
 /**
- * The whole plan of a neck as something to read: plain text for a terminal, or one page with drawings to hang by the
- * machine; and its tables of frets and stations as comma-separated values. Immutable.
+ * A cut sheet (printout): the whole plan of a neck as plain text for a terminal or as one HTML page with drawings, and
+ * its fret positions and stations as comma-separated values.
  *
- * <p>Text and page state first what stands, what to stop for and what to do next; then what can hurt; then the settings in order of
- * work; then drawings and tables.
+ * <p>Text and page begin with the verdict and the next steps; then the cautions; then the settings in order of work;
+ * then drawings and tables. Lengths are printed in the plan's style. Stations are from the nut, positive toward the
+ * body. Every method returns text; nothing is written to a file. Immutable.
+ *
+ * @see Document
+ * @see org.neckgeom.template.Template
  */
 public final class Sheet {
 

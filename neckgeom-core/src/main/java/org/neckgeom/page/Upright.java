@@ -4,8 +4,8 @@ import java.util.List;
 import org.neckgeom.drawing.Point;
 
 /**
- * How a neck stands on the page: head up, the nut at the same height in every upright drawing of one neck, so that they
- * can be read across.
+ * The frame of an upright neck on the page: head up, the nut at the same height in every upright drawing of one neck,
+ * so that they can be read across.
  */
 final class Upright {
 

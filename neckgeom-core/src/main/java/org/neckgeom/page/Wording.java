@@ -6,15 +6,14 @@ final class Wording {
     static final String MACHINE_FIRST =
             "Common practice. The machine's own instructions, local rules and licensed practice come before it.";
 
-    static final String NOT_TO_SCALE =
-            "The drawings show what is meant; do not measure on them. Templates at full size are a file of their own.";
+    static final String NOT_TO_SCALE = "Do not measure on the drawings. Full-size templates are a file of their own.";
 
     static final String FRAME =
             "Stations run along the centreline from the fingerboard side of the nut, positive toward the body. Depths are"
                     + " measured from the face the fingerboard is glued to. Read every setting back on scrap before it is"
                     + " cut in the neck.";
 
-    static final String NO_ORDER = "No order works: see what clashes.";
+    static final String NO_ORDER = "No order works: see the conflicts.";
 
     private Wording() {}
 }

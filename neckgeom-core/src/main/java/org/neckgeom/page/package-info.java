@@ -1,6 +1,6 @@
 /**
- * How do I hang the plan by the machine? The whole plan as plain text or as one page with drawings, and the same figures
- * as data for other programs.
+ * The cut sheet (printout) of a plan: plain text, one page with drawings, and the same figures as data for other
+ * programs.
  *
  * <p>Everything is returned as text; nothing here writes a file. Drawings use the frame of the design: x along the
  * centreline from the nut, positive toward the body, y across, z up from the fingerboard's glue face. What is laid on the
@@ -8,7 +8,7 @@
  *
  * <p>Open first: {@link org.neckgeom.page.Sheet}. No argument may be null.
  *
- * <h2>What it writes</h2>
+ * <h2>Output</h2>
  *
  * <pre>
  * text        one section after another, as wide as a terminal

@@ -18,12 +18,12 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * The neck's back along its whole length: the profile between its two frets, the volute at the head and the turn into
- * the heel. Immutable.
+ * The back (neck profile, neck shape) along the whole neck: the profile between its two frets, the volute at the head
+ * and the turn into the heel. Immutable.
  *
  * <p>The profile's depth runs straight through its two frets and beyond. A volute adds depth about the nut, a heel from
- * its start on. In front of the nut (x under 0), where the head is told, the wood ends at the head's back if that comes
- * first, and is otherwise taken as the neck's back carried straight on: an estimate on the safe side.
+ * its start on. In front of the nut (x under 0), with a head, the wood ends at the head's back if that comes first, and
+ * is otherwise taken as the neck's back carried straight on: an estimate on the safe side.
  */
 public final class BackShape extends LeanAnswer {
 
@@ -72,8 +72,8 @@ public final class BackShape extends LeanAnswer {
     /**
      * {@return the back of a design, with its volute and its turn into the heel}
      *
-     * @param neck with scale, fingerboard and back told; its head is used when told
-     * @throws IllegalArgumentException if a part that is needed has not been told
+     * @param neck with scale, fingerboard and back; its head is used if it has one
+     * @throws IllegalArgumentException if a part that is needed is missing
      */
     public static BackShape of(Neck neck) {
         Objects.requireNonNull(neck, "neck").fingerboard();
@@ -124,7 +124,7 @@ public final class BackShape extends LeanAnswer {
      * {@return the curve across at a station}
      *
      * @param station from the nut, negative in the head
-     * @throws ArithmeticException where width or depth come out as 0 or less
+     * @throws ArithmeticException where width or depth is 0 or less
      */
     public BackCurve at(Quantity<Length> station) {
         double x = LibraryUnits.mm(station, "station");

@@ -9,23 +9,24 @@ import org.neckgeom.stock.Blank;
 import org.neckgeom.units.Amount;
 
 /**
- * The least blank a neck comes out of, such as 802 mm by 66 mm by 22 mm with its allowances. Immutable.
+ * The minimum neck blank (neck stock, plank) for a neck with its allowances, such as 802 mm by 66 mm by 22 mm.
+ * Immutable.
  *
- * <p>Length: what the neck wants and a spare at each end. Width: the widest part cut from the blank and a spare at each
- * edge. Thickness: the shaft's and a planing allowance on each face. Exact sums; the spares are yours to choose, common
+ * <p>Length: the neck and an allowance (spare) at each end. Width: the widest part cut from the blank and an allowance
+ * at each edge. Thickness: the shaft's and a planing allowance on each face. Exact sums; choose the allowances: common
  * practice is 25 to 50 mm at each end and 1 to 3 mm at each edge.
  */
 public final class BlankNeeds extends ValueAnswer {
 
     private static final Form<BlankNeeds> FORM = Form.<BlankNeeds>of("blank-needs")
-            .fact("length", Kind.MM, "of the blank, spare at both ends counted", BlankNeeds::lengthMm)
-            .fact("width", Kind.MM, "of the blank, spare at both edges counted", BlankNeeds::widthMm)
+            .fact("length", Kind.MM, "of the blank, with the allowance at both ends", BlankNeeds::lengthMm)
+            .fact("width", Kind.MM, "of the blank, with the allowance at both edges", BlankNeeds::widthMm)
             .fact("thickness", Kind.MM, "of the blank, planing of both faces counted", BlankNeeds::thicknessMm)
-            .fact("neckLength", Kind.MM, "nothing to spare", n -> n.neck.lengthMm())
+            .fact("neckLength", Kind.MM, "without allowance", n -> n.neck.lengthMm())
             .fact("endSpare", Kind.MM, "at each end", n -> n.neck.endSpareMm())
-            .fact("neckWidth", Kind.MM, "nothing to spare", n -> n.neck.widthMm())
+            .fact("neckWidth", Kind.MM, "without allowance", n -> n.neck.widthMm())
             .fact("edgeSpare", Kind.MM, "at each edge", n -> n.neck.edgeSpareMm())
-            .fact("neckThickness", Kind.MM, "nothing to spare", n -> n.neck.thicknessMm())
+            .fact("neckThickness", Kind.MM, "without allowance", n -> n.neck.thicknessMm())
             .fact("planing", Kind.MM, "of each face", n -> n.neck.planingMm())
             .finds("least-blank", "Least blank: {length:brief} x {width:brief} x {thickness:brief}")
             .line("length", "length", "{neckLength:text} and {endSpare:brief} at each end")
@@ -42,9 +43,9 @@ public final class BlankNeeds extends ValueAnswer {
     /**
      * {@return the needs of a neck}
      *
-     * @param neck the block the neck would just come out of: its length from the head's tip to the shaft's end along the
+     * @param neck the smallest block that holds the neck: its length from the head's tip to the shaft's end along the
      *     blank, or that of the {@link org.neckgeom.head.ScarfBoard board for one saw cut}, its widest and its deepest
-     *     part; with what it shall have to spare
+     *     part; with its allowances
      */
     public static BlankNeeds of(Blank neck) {
         return new BlankNeeds(Objects.requireNonNull(neck, "neck"));

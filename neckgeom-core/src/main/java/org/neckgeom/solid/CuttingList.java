@@ -16,7 +16,8 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * Pieces to be cut one after another from a board, with a saw kerf after each, and what is left over. Immutable.
+ * A cutting list (cut list): pieces cut one after another from a board, with a saw kerf after each, and the rest.
+ * Immutable.
  *
  * <p>Every cut is square across; a scarf's slanted cut is part of its own piece, {@link ScarfBoard}. Kerf and ends are
  * counted: {@code used = trim + sum of (length + kerf)}; a last piece that just reaches the board's end needs no cut.
@@ -91,7 +92,7 @@ public final class CuttingList extends ValueAnswer {
     /**
      * {@return a copy with one more piece}
      *
-     * @param name what it is
+     * @param name the piece's name
      * @param length along the board, more than 0
      */
     public CuttingList piece(String name, Quantity<Length> length) {
@@ -99,7 +100,7 @@ public final class CuttingList extends ValueAnswer {
     }
 
     /**
-     * {@return a copy with several more pieces alike}
+     * {@return a copy with several more equal pieces}
      *
      * @param count 1 to 1,000
      * @param name what they are

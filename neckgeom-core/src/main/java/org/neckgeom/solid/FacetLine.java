@@ -10,7 +10,7 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * One flat planed along a neck's back, tangent to its curve, with the two lines it is planed down to. Immutable.
+ * A facet planed along a neck's back, tangent to its curve, with the two lines it is planed down to. Immutable.
  *
  * <p>Marks are given by y from the middle, positive outward on the side asked about, and by z below the glue face,
  * positive. The slope is the flat's angle from the glue face's plane: 0 for the back itself, 90 deg for the side.

@@ -10,13 +10,13 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * The flats by which a back is carved from its squared blank at one station: one tangent flat to each side first, then
- * one to each side of it, then round. Immutable.
+ * The facets (flats, chamfers) that precede the carving of a back at one station: one tangent flat to each side first,
+ * then one to each side of it, then round. Immutable.
  *
  * <p>A flat whose outward normal lies at phi from the side touches the curve {@code |y/a|^p + |z/b|^p = 1} along
  * {@code y cos phi + z sin phi = h}, {@code h = ((a cos phi)^q + (b sin phi)^q)^(1/q)}, {@code 1/p + 1/q = 1}; where
  * two such lines cross, or cross the blank's back z = b or side y = a, are the marks. Exact. No flat cuts into the
- * finished back. Unless told the first flat runs parallel to the line from the finished edge to the middle of the back.
+ * finished back. By default the first flat runs parallel to the line from the finished edge to the middle of the back.
  */
 public final class Facets extends ValueAnswer {
 

@@ -7,7 +7,10 @@ import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
-/** The chance that less wood is left under the channel than a limit, such as 0.8 % under 4 mm. Immutable. */
+/**
+ * The probability that less wood is left under the channel than a limit, such as 0.8 % under 4 mm: 1 minus the
+ * conformance probability. Immutable.
+ */
 public final class FloorProbability extends ValueAnswer {
 
     private static final Form<FloorProbability> FORM = Form.<FloorProbability>of("wood-chance")
@@ -16,7 +19,7 @@ public final class FloorProbability extends ValueAnswer {
             .phrase("percent", c -> c.probability > 0 && c.probability < 1e-6, "under 0.0001 %")
             .phrase("percent", c -> c.probability > 0 && c.probability < 1e-3, "{probability:percent digits 2}")
             .phrase("percent", "{probability}")
-            .finds("chance", "Chance of less than {limit:brief}: {percent}")
+            .finds("chance", "Probability of less than {limit:brief}: {percent}")
             .row(
                     "least",
                     "thinnest as designed",
@@ -37,7 +40,7 @@ public final class FloorProbability extends ValueAnswer {
         this.least = least;
     }
 
-    /** {@return the chance as a number; in [0, 1]} */
+    /** {@return the probability as a number; in [0, 1]} */
     public double probability() {
         return probability;
     }

@@ -21,15 +21,16 @@ import org.neckgeom.neck.Neck;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * The wood left between the rod's channel and the back of the neck, along the whole channel. Immutable.
+ * The wood under the channel (floor thickness, remaining thickness): the least distance from the truss rod channel to
+ * the neck's back, along the whole channel. Immutable.
  *
  * <p>At each station the section of the wood is {@code |y/a|^p + |z/b|^p = 1} below the glue face, a the half-width, b
  * the depth there; the wood left is the least distance from the channel's floor and its two corners to that curve, in
  * the plane of the section. Exact for the section, as the distance over a flat floor is least at a corner. Taper is
  * slight enough that the distance in space is the same to a hundredth of a millimetre.
  *
- * <p>The channel lies in the middle unless it is told off centre. The back is that of {@link BackShape}: its profile,
- * and what volute and heel leave on; where the channel runs on into the head (x under 0), an estimate on the safe side.
+ * <p>Default: channel centred. The back is that of {@link BackShape}: its profile, with volute and heel; where the
+ * channel runs on into the head (x under 0), an estimate on the safe side.
  */
 public final class FloorThickness extends ValueAnswer {
 
@@ -66,8 +67,8 @@ public final class FloorThickness extends ValueAnswer {
     /**
      * {@return the question for a whole design; the wood left under its channel, the channel in the middle}
      *
-     * @param neck with scale, fingerboard, back and rod told; its head is used when told
-     * @throws IllegalArgumentException if a part that is needed has not been told
+     * @param neck with scale, fingerboard, back and truss rod; its head is used if it has one
+     * @throws IllegalArgumentException if a part that is needed is missing
      */
     public static FloorThickness under(Neck neck) {
         Channel channel = Objects.requireNonNull(neck, "neck")
@@ -147,7 +148,7 @@ public final class FloorThickness extends ValueAnswer {
     /**
      * {@return the wood left at a station; where and how much}
      *
-     * @param station from the nut, within the channel
+     * @param station from the nut, inside the channel
      */
     public WoodAt at(Quantity<Length> station) {
         double x = LibraryUnits.mm(station, "station");
@@ -155,7 +156,7 @@ public final class FloorThickness extends ValueAnswer {
             throw LibraryUnits.refused(
                     "station",
                     "range",
-                    "within the channel, from " + style().brief(channel.startMm()) + " to "
+                    "inside the channel, from " + style().brief(channel.startMm()) + " to "
                             + style().brief(channel.endMm()),
                     station);
         }
@@ -187,8 +188,8 @@ public final class FloorThickness extends ValueAnswer {
     }
 
     /**
-     * {@return the chance that less wood is left at the thinnest place than a limit, when one spread says how far the
-     * wood left there may be off} Exact for that spread.
+     * {@return the probability that less wood is left at the thinnest place than a limit, for one distribution of the
+     * wood left there} Exact for that distribution.
      *
      * @param limit 0 or more
      * @param spread of the wood left, positive more wood
@@ -201,10 +202,10 @@ public final class FloorThickness extends ValueAnswer {
     }
 
     /**
-     * {@return the chance that less wood is left anywhere than a limit, when depth, offset and carving each have a
+     * {@return the probability that less wood is left anywhere than a limit, when depth, offset and carving each have a
      * spread} The real distance is taken at each pair of errors, not its slope: a centred channel loses wood whichever
      * way it wanders. Estimate: integrated at the stations thinnest as designed and at the ends of the spreads, to
-     * about 1e-3 of the chance.
+     * about 1e-3 of the probability.
      *
      * @param limit 0 or more
      * @param spreads of depth, offset and carving

@@ -87,8 +87,8 @@ final class SuperellipseArc {
 
     /**
      * Signed distance to the foot near a point of the grid, for the curve written as {@code y = a t, z(t)}. Newton on
-     * half the derivative of the squared distance, kept between the neighbours. The last step is not taken but reckoned
-     * in: {@code d^2 - g^2 / curvature} is right to its third power, and saves two powers.
+     * half the derivative of the squared distance, kept between the neighbours. The last step is not taken but added in
+     * closed form: {@code d^2 - g^2 / curvature} is right to its third power, and saves two powers.
      */
     private double signed(double[] unit, int i, int up, double share, double u, double v, double a, double b) {
         int next = Math.max(0, Math.min(POINTS - 1, i + up));

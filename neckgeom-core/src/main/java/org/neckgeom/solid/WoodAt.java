@@ -17,7 +17,7 @@ import org.neckgeom.units.LibraryUnits;
  */
 public final class WoodAt extends LeanAnswer {
 
-    /** Nearer the nut than this no rule can tell. */
+    /** A station nearer the nut than this cannot be read on a rule. */
     private static final double AT_THE_NUT_MM = 1e-5;
 
     private final double station;
@@ -34,8 +34,8 @@ public final class WoodAt extends LeanAnswer {
     }
 
     /**
-     * {@return the wood left at a station as it was measured or reckoned elsewhere, thinnest straight down; the wood
-     * left there}
+     * {@return the wood left at a station as measured or computed elsewhere, thinnest straight down; the wood left
+     * there}
      *
      * @param station from the nut
      * @param wood least distance from channel to back, negative where the channel is through

@@ -3,7 +3,7 @@ package org.neckgeom.solid;
 import java.util.function.DoubleBinaryOperator;
 import org.neckgeom.kernel.SpreadLaw;
 
-/** The chance that wood less what is carved off falls under a limit, on plain doubles in mm. */
+/** The probability that wood less the carving error falls under a limit, on plain doubles in mm. */
 final class WoodOdds {
 
     private static final int STEPS = 60;
@@ -35,7 +35,7 @@ final class WoodOdds {
         return chance;
     }
 
-    /** Chance of a depth error that leaves less than a target, by bracketed false position on the falling wood. */
+    /** Probability of a depth error that leaves less than a target, by bracketed false position on the falling wood. */
     private static double deeperThanAllowed(double target, DoubleBinaryOperator wood, double e, SpreadLaw depth) {
         double lo = depth.lowest();
         double hi = depth.highest();

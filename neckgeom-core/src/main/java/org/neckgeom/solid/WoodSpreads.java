@@ -15,10 +15,11 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * How channel and back may come out, each by a spread of its own: the channel's depth (positive deeper), its offset
- * (positive toward the treble side) and the carving (positive where more is taken off, square to the back). Immutable.
+ * The errors of channel and back, each with a distribution of its own: the channel's depth (positive deeper), its
+ * offset (positive toward the treble side) and the carving (positive where more is taken off, square to the back).
+ * Immutable.
  *
- * <p>Whatever is not told is exact. The three are taken as independent, and alike along the whole channel.
+ * <p>An error that is not given is 0. Assumes: the three are independent, and constant along the whole channel.
  */
 public final class WoodSpreads extends ValueAnswer {
 
@@ -61,7 +62,7 @@ public final class WoodSpreads extends ValueAnswer {
     }
 
     /**
-     * {@return spreads of which the channel's depth is told}
+     * {@return the distribution of the channel's depth alone}
      *
      * @param spread of the depth, positive deeper
      */

@@ -1,7 +1,7 @@
 /**
- * Which shape does the whole neck have, how much wood is left under the rod's channel, and which blank holds it? The
- * carved back with its flats, the sections across the shaft, the wood left and the chance of less, the least blank, the
- * cutting list.
+ * The solid neck: which shape does it have, how much wood is left under the truss rod channel, and which neck blank
+ * holds it? The back profile and its facets, sections across the shaft, the wood under the channel and the probability
+ * of less, the minimum blank, the cutting list.
  *
  * <p>Axes: x runs along the centreline, 0 at the fingerboard-side face of the nut, positive toward the body; y runs
  * across, positive toward the treble side; z is square to the fingerboard's glue face, 0 on that face, positive toward

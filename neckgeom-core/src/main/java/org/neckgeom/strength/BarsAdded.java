@@ -8,8 +8,8 @@ import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
 
 /**
- * What a pair of bonded bars does to a neck, such as {@code 1.9 times as stiff, relief 0.55 mm without and 0.29 mm with
- * them}. Immutable.
+ * The effect of a pair of bonded stiffening bars (carbon bars) on a neck, such as {@code 1.9 times as stiff, relief
+ * 0.55 mm without and 0.29 mm with them}. Immutable.
  *
  * <p>Estimate, with the assumptions of {@link Relief}; bars of carbon 130 GPa (110 to 180 occur, from memory), of steel
  * 200 GPa.
@@ -22,7 +22,7 @@ public final class BarsAdded extends ValueAnswer {
             .fact("stifferLower", Kind.RATIO, "lower end of its interval", x -> x.stiffer[1])
             .fact("stifferUpper", Kind.RATIO, "upper end of its interval", x -> x.stiffer[2])
             .finds("stiffer", "Bars in {neck}: {stiffer:2} times as stiff")
-            .line("stiffer", "stiffer by", "{stifferLower:2} to {stifferUpper:2} times for 95 of 100 pairs of woods")
+            .line("stiffer", "stiffer by", "{stifferLower:2} to {stifferUpper:2} times (95 % interval)")
             .row("without", "relief without", Likely.KIND, "under the strings", x -> x.before.likely())
             .row("with", "relief with", Likely.KIND, "under the strings", x -> x.after.likely())
             .row("straightedge", "straightedge", StrungNeck.STRAIGHTEDGE, "where it lies", x -> x.without)
@@ -76,7 +76,7 @@ public final class BarsAdded extends ValueAnswer {
     }
 
     /**
-     * {@return the rod force for a relief with the bars in, which says whether that relief can still be had}
+     * {@return the rod force for a relief with the bars in, which shows whether that relief is still possible}
      *
      * @param wanted relief, positive forward
      */

@@ -19,7 +19,7 @@ import org.neckgeom.fault.NoAnswer;
  */
 record BeamScan(Bend strings, @Nullable Bend rod) {
 
-    /** Panels for a neck unless told: 240 stations. */
+    /** Default number of panels for a neck: 240 stations. */
     static final int USUAL_PANELS = 120;
 
     private static final double ROOT = Math.sqrt(3);
@@ -63,7 +63,7 @@ record BeamScan(Bend strings, @Nullable Bend rod) {
         double left = 1 - byRamp.turn(pull);
         if (!(left > 0)) {
             throw NoAnswer.because(
-                    "bow", "buckles", "the neck would buckle under the pull of the strings: it is too slender");
+                    "bow", "buckles", "the neck would buckle under the tension of the strings: it is too slender");
         }
         Bend ramp = byRamp.bend();
         Bend strings = byStrings.bend().plus(ramp, byStrings.turn(pull) / left);

@@ -11,11 +11,11 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * How a neck bows under its strings and its rod, such as {@code relief 0.55 mm (95 %: 0.37 to 0.86 mm), 187 mm from the
- * nut}. Immutable.
+ * The bow of a neck under its strings and its truss rod: relief (up-bow) when positive, back-bow when negative, such as
+ * {@code relief 0.55 mm (95 %: 0.37 to 0.86 mm), 187 mm from the nut}. Immutable.
  *
  * <p>Relief is the greatest gap under the straightedge; a hump is the greatest rise over the line between its two frets.
- * Estimate, with the assumptions of {@link Relief}; its interval holds for 95 of 100 pairs of woods.
+ * Estimate, with the assumptions of {@link Relief}; its interval is the 95 % interval over pairs of woods.
  */
 public final class Bow extends ValueAnswer {
 
@@ -39,7 +39,7 @@ public final class Bow extends ValueAnswer {
             .row("lift", "nut lifted", Likely.KIND, "of the nut, the neck held at the body", x -> x.lift)
             .row("woods", "woods", StrungNeck.WOODS, "of neck and fingerboard", bow -> bow.question.woods())
             .note("estimate", "Estimate: elastic beam clamped at the body joint, fingerboard bonded, frets, heel and")
-            .note("estimate", "creep left out; interval for 95 of 100 pairs of woods.");
+            .note("estimate", "creep left out; 95 % interval over pairs of woods.");
 
     private final StrungNeck question;
     private final double force;
@@ -64,7 +64,7 @@ public final class Bow extends ValueAnswer {
         return relief.amount();
     }
 
-    /** {@return the interval of the bow; where it lies for 95 of 100 pairs of woods} */
+    /** {@return the 95 % interval of the bow over pairs of woods} */
     public Interval<Length> interval() {
         return relief.interval();
     }
@@ -105,7 +105,7 @@ public final class Bow extends ValueAnswer {
         return lift.amount();
     }
 
-    /** {@return the interval of the nut's lift; where it lies for 95 of 100 pairs of woods} */
+    /** {@return the 95 % interval of the nut's lift over pairs of woods} */
     public Interval<Length> liftInterval() {
         return lift.interval();
     }

@@ -14,7 +14,8 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * The air that wood is kept in, such as {@code 45 % humidity, 21 degC}, and the moisture it comes to there. Immutable.
+ * The air that wood is kept in, such as {@code 45 % humidity, 21 degC}, and the equilibrium moisture content (EMC) of
+ * wood there. Immutable.
  */
 public final class Climate extends Noun<Climate> {
 
@@ -60,8 +61,8 @@ public final class Climate extends Noun<Climate> {
      * {@return the moisture content that wood comes to here after long enough, of its ovendry mass; moisture in
      * percent}
      *
-     * <p>Estimate: Wood Handbook (FPL-GTR-190, 2010) Eq. 4-5, a fit over many woods; one wood can differ by a percent of
-     * moisture, and what it was before by another.
+     * <p>Estimate: Wood Handbook (FPL-GTR-190, 2010) Eq. 4-5, a fit over many woods; one wood can differ by a percent
+     * of moisture, and its history by another.
      */
     public Amount<Dimensionless> moisture() {
         return Amount.of(moisturePercent(), ShopUnit.PERCENT);
@@ -94,7 +95,11 @@ public final class Climate extends Noun<Climate> {
 
     private static Form<Climate> sentences() {
         return TABLE.facts("climate")
-                .fact("moisture", Kind.AMOUNT, "that wood comes to, of its ovendry mass; estimate", Climate::moisture)
+                .fact(
+                        "moisture",
+                        Kind.AMOUNT,
+                        "equilibrium moisture content, of the ovendry mass; estimate",
+                        Climate::moisture)
                 .finds("climate", "{humidity:..1} humidity, {temperature:..1}: wood at {moisture:1} moisture");
     }
 }

@@ -8,8 +8,8 @@ import org.neckgeom.measure.Interval;
 import org.neckgeom.units.Amount;
 
 /**
- * Fret ends against the edges of a fingerboard that moved, such as {@code 0.27 mm proud on each side}: positive when the
- * ends stand out, negative when they sink in. Immutable.
+ * Fret sprout (sharp fret ends): fret ends against the edges of a fingerboard that moved, such as {@code 0.27 mm proud
+ * on each side}: positive when the ends stand proud, negative when they sink in. Immutable.
  *
  * <p>Half the change of the board's width, with the other sign; the metal keeps its length. Estimate, as the change is.
  */
@@ -57,7 +57,7 @@ public final class FretSprout extends ValueAnswer {
         return likely().amount();
     }
 
-    /** {@return the interval of how far the fret ends stand proud; where it lies in 95 of 100 boards} */
+    /** {@return the 95 % interval, over boards, of how far the fret ends stand proud} */
     public Interval<Length> interval() {
         return likely().interval();
     }

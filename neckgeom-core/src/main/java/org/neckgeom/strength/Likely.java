@@ -13,8 +13,8 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * A number with the ends of its 95 % interval, in the library unit of its kind, to be read in a shop unit. An end may be NaN
- * where there is no answer.
+ * A number with the ends of its 95 % interval, in the library unit of its kind, to be read in a shop unit. An end may
+ * be NaN where there is no answer.
  *
  * @param <Q> the kind of quantity
  */
@@ -127,7 +127,7 @@ record Likely<Q extends Quantity<Q>>(double value, double low, double high, Shop
 
     private String text(ShopUnit<?> shown) {
         double quarter = Math.abs(shown.fromLibrary(high) - shown.fromLibrary(low)) / 4;
-        // A hundredth of a millimetre is what a feeler tells apart.
+        // A feeler gauge distinguishes a hundredth of a millimetre.
         int least = shown == ShopUnit.MILLIMETRE ? 2 : 0;
         int decimals = Math.max(least, Numbers.decimalsFor(quarter, 4) - 1);
         return number(shown, value, decimals) + symbol(shown) + " (95 %: " + number(shown, low, decimals) + " to "

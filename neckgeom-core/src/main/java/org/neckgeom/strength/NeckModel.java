@@ -127,17 +127,17 @@ final class NeckModel {
     /** Pull of a single string of each course, N: as given, from mass per length, or as plain steel of its diameter. */
     static double[] tensions(Neck neck) {
         StringSet strings = strings(neck);
-        double[] told = strings.tensionsN();
-        if (told.length > 0) {
-            return told;
+        double[] given = strings.tensionsN();
+        if (given.length > 0) {
+            return given;
         }
         double[] masses = strings.massesGramPerMetre();
         double[] diameters = strings.diametersMm();
         if (masses.length == 0 && diameters.length == 0) {
             throw Refusal.because(
-                    "pull of the strings",
+                    "string tension",
                     "missing",
-                    "\"" + neck.name() + "\" needs its strings' pull for this, but has none: add .tensions(...),"
+                    "\"" + neck.name() + "\" needs its string tensions for this, but has none: add .tensions(...),"
                             + " .massesPerLength(...) or .diameters(...) to the strings");
         }
         double[] hertz = strings.pitchesHz();

@@ -8,7 +8,7 @@ import org.neckgeom.neck.Neck;
 import org.neckgeom.stock.Wood;
 
 /**
- * What a change of weather does to a neck: fret ends, neck against board, rod in its channel. Immutable.
+ * The effect of a change of air on a neck: fret ends, neck against board, rod in its channel. Immutable.
  *
  * <p>Estimate, as {@link Weather}: parts are taken to move freely.
  */

@@ -51,7 +51,7 @@ public final class ReadingDrift extends ValueAnswer {
         return likely().amount();
     }
 
-    /** {@return the interval of where the slot comes to lie; where it lies in 95 of 100 pieces} */
+    /** {@return the 95 % interval of the slot's place over pieces} */
     public Interval<Length> interval() {
         return likely().interval();
     }

@@ -17,14 +17,23 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * Questions about the relief of a neck: {@code Relief.of(neck).underStrings()}, {@code .rodForceFor(mm(0.2))}. Immutable.
+ * Relief (up-bow, forward bow) of a neck under its strings, and the truss rod force for a wanted relief: {@code
+ * Relief.of(neck).underStrings()}, {@code .rodForceFor(mm(0.2))}.
  *
- * <p>Relief is the greatest gap under a straightedge laid on two frets, unless told the 1st and the one at the body.
+ * <p>Relief is the greatest gap under a straightedge laid on two frets, positive forward; back-bow is negative. Default
+ * frets: the 1st and the one at the body.
  *
  * <p>Estimate. The neck is a beam from the nut to the body joint, where it is clamped: fingerboard, wood less channel,
- * strip and bonded bars as one transformed section, plane sections, no shear; frets, head, heel and the rod's own
- * stiffness left out. The strings pull on the bent neck. {@code EI w'' = M}, M from {@link StringLoad} and the rod. Wood
- * that is loaded for months creeps on beyond that. Answers carry the interval that the moduli of the two pieces leave.
+ * fillet (cover strip) and bonded bars as one transformed section, plane sections, no shear; frets, head, heel and the
+ * rod's own stiffness left out. The strings pull on the bent neck: {@code EI w'' = M}, M from {@link StringLoad} and
+ * the rod. Creep under a load of months is not included. Each answer carries the 95 % interval over the moduli of the
+ * two woods.
+ *
+ * <p>Without a string tension or wood under the channel, the answers state what is missing. Errors: a value outside its
+ * range throws {@link org.neckgeom.fault.Refusal} (an {@code IllegalArgumentException}). Immutable.
+ *
+ * @see Bow
+ * @see RodForce
  */
 public final class Relief extends ValueAnswer {
 
@@ -32,7 +41,7 @@ public final class Relief extends ValueAnswer {
             .fact("neck", Kind.NAME, "its name", x -> x.strung.name())
             .factIfAny("relief", Likely.KIND, "under the strings, the rod slack; positive forward", Relief::likely)
             .factIfAny("obstacle", Kind.NAME, "why there is no relief", Relief::obstacle)
-            .findsOnly("incomplete", x -> x.woods().isEmpty(), "Relief of {neck} cannot be told: {obstacle}")
+            .findsOnly("incomplete", x -> x.woods().isEmpty(), "Relief of {neck} cannot be computed: {obstacle}")
             .finds("relief", "Relief of {neck}")
             .line("relief", "under the strings", "{relief}")
             .line("obstacle", "under the strings", "none: {obstacle}")
@@ -47,7 +56,7 @@ public final class Relief extends ValueAnswer {
                     StrungNeck.ROD_LIMIT,
                     "an adjustable rod",
                     x -> Optional.of(x.strung).filter(StrungNeck::hasRod))
-            .line("rodLimit", "rod stands", "{rodLimit}")
+            .line("rodLimit", "rod limit", "{rodLimit}")
             .note("estimate", "Estimate; ask .underStrings(), .rodForceFor(...), .rodTravel(), .stress().");
 
     private final StrungNeck strung;
@@ -106,13 +115,13 @@ public final class Relief extends ValueAnswer {
     }
 
     /**
-     * {@return these questions with the force the rod stands; unless told 300 MPa on the core of its thread, which is
-     * from memory for mild steel} The maker's figure is better.
+     * {@return a copy with the force limit of the rod; default: 300 MPa on the core of its thread, from memory for mild
+     * steel} The maker's figure is better.
      *
      * @param force more than 0
      */
     public Relief rodStands(Quantity<Force> force) {
-        double newton = LibraryUnits.positive(force, ShopUnit.NEWTON, "force the rod stands");
+        double newton = LibraryUnits.positive(force, ShopUnit.NEWTON, "force limit of the rod");
         return with(strung.heights(), strung.fromFret(), strung.toFret(), strung.arm(), newton);
     }
 
@@ -174,7 +183,7 @@ public final class Relief extends ValueAnswer {
         return new Bow(strung, strung.rodNewton(force));
     }
 
-    /** {@return the stress under the strings, the rod slack: whether the neck stands} */
+    /** {@return the stress under the strings with the rod slack: whether the neck bears them} */
     public Stress stress() {
         return new Stress(strung, 0);
     }
@@ -199,7 +208,7 @@ public final class Relief extends ValueAnswer {
     }
 
     /**
-     * {@return how far the rod can take the relief under the strings; the relief at both ends of what the rod stands}
+     * {@return how far the rod can take the relief under the strings; the relief at both ends of the rod's force range}
      *
      * @throws IllegalArgumentException if the neck has no adjustable rod
      */

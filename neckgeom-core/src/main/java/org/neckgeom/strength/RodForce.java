@@ -52,12 +52,12 @@ public final class RodForce extends ValueAnswer {
             .finds(
                     "wrong-side",
                     x -> Double.isNaN(x.force.value()),
-                    "the rod lies on the wrong side of the neutral axis, its pull does not straighten the neck")
+                    "the rod lies on the wrong side of the neutral axis, its tension does not straighten the neck")
             .finds(
                     "only-less-relief",
                     x -> x.force.low() < x.question.leastForce(),
                     "the strings leave {slackRelief}, and a single-action rod can only take relief away")
-            .finds("too-weak", "the rod stands {limit:0}");
+            .finds("too-weak", "the rod's limit is {limit:0}");
 
     private static final Form<RodForce> FORM = Form.<RodForce>of("rod-force")
             .fact("wanted", Kind.MM, "relief, positive forward", x -> x.wanted)
@@ -72,7 +72,7 @@ public final class RodForce extends ValueAnswer {
             .line("moment", "moment", "{moment}")
             .factIfAny(
                     "rodLimit", StrungNeck.ROD_LIMIT, "at most", x -> x.likely().map(f -> x.question))
-            .line("rodLimit", "rod stands", "{rodLimit}")
+            .line("rodLimit", "rod limit", "{rodLimit}")
             .row("slackRelief", "rod slack", Likely.KIND, "under the strings alone", x -> x.slack)
             .fact("hump", Kind.MM, "left beside the relief, 0 or more", x -> x.hump)
             .line("hump", "hump left", x -> x.hump > 0, "{hump:text}: the neck is an S")
@@ -82,7 +82,7 @@ public final class RodForce extends ValueAnswer {
                     x -> x.question.isTwoWay(),
                     "Estimate: bars {rodArm:brief} apart, whole moment passed to the wood;")
             .note("estimate", x -> !x.question.isTwoWay(), "Estimate: rod on the channel's floor, no friction;")
-            .note("estimate", "interval for 95 of 100 pairs of woods.")
+            .note("estimate", "95 % interval over pairs of woods.")
             .note("turn-slowly", x -> x.question.hasRod(), "An eighth of a turn at a time; stop where it turns hard.");
 
     private final StrungNeck question;
@@ -130,12 +130,12 @@ public final class RodForce extends ValueAnswer {
         return reach() == Reach.CAN ? Optional.empty() : Optional.of(this);
     }
 
-    /** {@return the force needed, whether or not the rod stands it; positive straightens; nothing where none does} */
+    /** {@return the force needed, even above the rod's limit; positive straightens; nothing where none does} */
     public Optional<Amount<Force>> force() {
         return Double.isNaN(force.value()) ? Optional.empty() : Optional.of(force.amount());
     }
 
-    /** {@return where the force lies for 95 of 100 pairs of woods; nothing where part of them have no answer} */
+    /** {@return the 95 % interval of the force over pairs of woods; nothing where part of them have no answer} */
     public Optional<Interval<Force>> interval() {
         return force.isWhole() ? Optional.of(force.interval()) : Optional.empty();
     }

@@ -3,7 +3,8 @@ package org.neckgeom.strength;
 import org.neckgeom.neck.Channel;
 
 /**
- * What one newton in the rod does to a section: a moment in N mm for each N, negative when it straightens a forward bow.
+ * The effect of one newton in the rod on a section: a moment in N mm for each N, negative when it straightens a forward
+ * bow.
  */
 interface RodPull {
 
@@ -13,10 +14,10 @@ interface RodPull {
     /** Push along the neck at x for one newton. */
     double push(double x);
 
-    /** Nut end of what it acts on, mm. */
+    /** Nut end of the length it acts on, mm. */
     double start();
 
-    /** Body end of what it acts on, mm. */
+    /** Body end of the length it acts on, mm. */
     double end();
 
     /**

@@ -9,10 +9,10 @@ import org.neckgeom.measure.Interval;
 import org.neckgeom.units.Amount;
 
 /**
- * How far a rod can take the relief under the strings, such as {@code from 1.6 mm to -0.5 mm}. Immutable.
+ * The range of relief that a truss rod reaches under the strings, such as {@code from 1.6 mm to -0.5 mm}. Immutable.
  *
- * <p>Estimate, with the assumptions of {@link Relief}, at the force the rod stands: both ways for a two-way rod, from slack
- * for a single-action rod.
+ * <p>Estimate, with the assumptions of {@link Relief}, at the rod's force limit: both ways for a two-way rod, from
+ * slack for a single-action rod.
  */
 public final class RodTravel extends ValueAnswer {
 
@@ -24,9 +24,9 @@ public final class RodTravel extends ValueAnswer {
             .phrase("loose", "rod slack")
             .line("reliefUpper", "{loose}", "{reliefUpper}")
             .row("reliefLower", "rod tight", Likely.KIND, "relief; negative where the neck is humped", x -> x.least)
-            .row("rodLimit", "rod stands", StrungNeck.ROD_LIMIT, "at most", x -> x.question)
+            .row("rodLimit", "rod limit", StrungNeck.ROD_LIMIT, "at most", x -> x.question)
             .row("straightedge", "straightedge", StrungNeck.STRAIGHTEDGE, "where it lies", x -> x.question)
-            .note("estimate", "Estimate, at the force the rod stands; wood and glue may give out before.");
+            .note("estimate", "Estimate, at the rod's force limit; wood and glue may fail before.");
 
     private final StrungNeck question;
     private final Likely<Length> most;
@@ -48,17 +48,17 @@ public final class RodTravel extends ValueAnswer {
         return most.amount();
     }
 
-    /** {@return the interval of the most relief; where it lies for 95 of 100 pairs of woods} */
+    /** {@return the 95 % interval of the most relief over pairs of woods} */
     public Interval<Length> mostInterval() {
         return most.interval();
     }
 
-    /** {@return the relief with the rod as tight as it stands; negative where it humps the neck} */
+    /** {@return the relief with the rod at its force limit; negative where it humps the neck} */
     public Amount<Length> least() {
         return least.amount();
     }
 
-    /** {@return the interval of the least relief; where it lies for 95 of 100 pairs of woods} */
+    /** {@return the 95 % interval of the least relief over pairs of woods} */
     public Interval<Length> leastInterval() {
         return least.interval();
     }

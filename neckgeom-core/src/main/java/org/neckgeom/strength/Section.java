@@ -11,8 +11,8 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * The neck at one station: where its neutral axis lies and how stiff it is in bending, such as {@code EI 198 N m2 (95 %:
- * 132 to 289)}. Immutable.
+ * The section of the neck at one station: its neutral axis and its bending stiffness (EI), such as {@code EI 198 N m2
+ * (95 %: 132 to 289)}. Immutable.
  *
  * <p>Transformed section of fingerboard, wood less channel, strip and bonded bars: {@code zN = EQ/EA},
  * {@code EI = EJ - EQ^2/EA}. Exact for the moduli given; an estimate with an interval because pieces of wood differ.
@@ -39,7 +39,7 @@ public final class Section extends ValueAnswer {
             .finds("section", "Section {station:0|1} from the nut")
             .row("stiffness", "stiffness EI", STIFFNESS, "in bending", x -> x)
             .line("neutralAxis", "neutral axis", "{neutralAxis} over the glue face")
-            .note("estimate", "Estimate: transformed section; interval for 95 of 100 pairs of woods.");
+            .note("estimate", "Estimate: transformed section; 95 % interval over pairs of woods.");
 
     private final double x;
     private final Likely<Length> axis;
@@ -75,7 +75,7 @@ public final class Section extends ValueAnswer {
         return axis.amount();
     }
 
-    /** {@return the interval of the neutral axis; where it lies for 95 of 100 pairs of woods} */
+    /** {@return the 95 % interval of the neutral axis over pairs of woods} */
     public Interval<Length> neutralAxisInterval() {
         return axis.interval();
     }

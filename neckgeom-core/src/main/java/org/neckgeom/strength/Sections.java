@@ -37,7 +37,7 @@ public final class Sections extends ValueAnswer {
             .finds("sections", "Stiffness EI of {neck}")
             .each("frets", "fret {fret}", "{stiffness}")
             .row("softest", "softest", Section.IN_ROW, "of 241 from nut to body", Sections::softest)
-            .note("estimate", "Estimate: transformed section, rod unbonded; interval for 95 of 100 pairs of woods.");
+            .note("estimate", "Estimate: transformed section, rod unbonded; 95 % interval over pairs of woods.");
 
     private final Neck neck;
     private final NeckBeam beam;
@@ -52,7 +52,7 @@ public final class Sections extends ValueAnswer {
      * {@return the sections of a neck}
      *
      * @param neck with scale, fingerboard and its wood, back and wood
-     * @throws IllegalArgumentException if a part has not been told
+     * @throws IllegalArgumentException if a part is missing
      */
     public static Sections of(Neck neck) {
         return new Sections(Objects.requireNonNull(neck, "neck"), NeckModel.beam(neck));

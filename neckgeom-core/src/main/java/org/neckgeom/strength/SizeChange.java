@@ -14,7 +14,7 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * How much a size across the grain changes with the weather, such as {@code -0.53 mm (-0.90 to -0.22 mm)}: negative when
+ * The change of a size across the grain with the air, such as {@code -0.53 mm (-0.90 to -0.22 mm)}: negative when
  * it gets smaller. Immutable.
  *
  * <p>{@code change = D (f(S) - 1)}, {@code f = (1 - S (30 - M2)/30)/(1 - S (30 - M1)/30)} (Wood Handbook, FPL-GTR-190,
@@ -40,12 +40,12 @@ public final class SizeChange extends ValueAnswer {
     static final Kind<SizeChange> IN_ROW = Kind.answer(Form.<SizeChange>of("change-of-width")
             .fact("change", Likely.KIND, "negative when the width shrinks", SizeChange::likely)
             .fact("before", Kind.MM, "width before", x -> x.size)
-            .fact("wood", Kind.NAME, "what moves", x -> x.wood.name())
+            .fact("wood", Kind.NAME, "the wood", x -> x.wood.name())
             .finds("change", "{change} on {before:brief}, {wood}"));
 
     private static final Form<SizeChange> FORM = Form.<SizeChange>of("size-change")
             .fact("before", Kind.MM, "size before", x -> x.size)
-            .fact("wood", Kind.NAME, "what moves", x -> x.wood.name())
+            .fact("wood", Kind.NAME, "the wood", x -> x.wood.name())
             .phrase("size", "{before:brief} across {wood}")
             .finds("smaller", x -> x.changeMm() < 0, "{size}: smaller")
             .finds("larger", x -> x.changeMm() > 0, "{size}: larger")
@@ -54,7 +54,7 @@ public final class SizeChange extends ValueAnswer {
             .row("moisture", "moisture", Moistures.KIND, "of the wood", x -> x.moistures)
             .row("rings", "rings", RINGS, "how the growth rings lie", x -> x)
             .note("estimate", "Estimate (Wood Handbook 2010, Eq. 4-5 and 13-3): balance before and after, bare wood,")
-            .note("estimate", "shrinkage of a piece within 29 % of its species' at 95 %.");
+            .note("estimate", "shrinkage of a piece: its species' plus or minus 29 % (95 % interval).");
 
     private final Moistures moistures;
     private final double size;
@@ -145,7 +145,7 @@ public final class SizeChange extends ValueAnswer {
         return changeFor(shrinkage);
     }
 
-    /** {@return the interval of the change; where it lies in 95 of 100 pieces} */
+    /** {@return the 95 % interval of the change over pieces} */
     public Interval<Length> interval() {
         return likely().interval();
     }

@@ -8,8 +8,9 @@ import org.neckgeom.measure.Interval;
 import org.neckgeom.units.Amount;
 
 /**
- * The play of a rod in its channel before and after a change of weather, such as {@code 0.11 mm, then 0.05 mm}: negative
- * where the rod is too wide. The channel moves as the wood it was cut from; the metal keeps its size. Immutable.
+ * The side clearance (play) of a rod in its channel before and after a change of air, such as {@code 0.11 mm, then 0.05
+ * mm}: negative where the rod is too wide. The channel moves as the wood it was cut from; the metal keeps its size.
+ * Immutable.
  */
 public final class SlotFit extends ValueAnswer {
 
@@ -67,7 +68,7 @@ public final class SlotFit extends ValueAnswer {
         return slot.style().amount(slot.after().libraryValue() - rod);
     }
 
-    /** {@return the interval of the play after; where it lies in 95 of 100 pieces} */
+    /** {@return the 95 % interval of the play after over pieces} */
     public Interval<Length> interval() {
         return likely().interval();
     }

@@ -13,8 +13,8 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * Whether a neck stands its strings: the greatest stress along the grain in the neck's wood and in the fingerboard, beside
- * what the wood bears, such as {@code 5.2 MPa, 5 % of the bending strength}. Immutable.
+ * The greatest stress along the grain in the neck's wood and in the fingerboard under the strings, beside the wood's
+ * bending strength, such as {@code 5.2 MPa, 5 % of the bending strength}. Immutable.
  *
  * <p>{@code stress = E (N/EA - M (z - zN)/EI)}, tension positive, at the outer faces of 241 sections; N is the pull of the
  * strings and of a single-action rod, M their moment on the bent neck. Estimate: clear straight-grained wood under a
@@ -30,7 +30,7 @@ public final class Stress extends ValueAnswer {
     /** Part of the strength with its interval: that of the stress, and pieces of a species being 16 % apart. */
     private record VarianceShare(String wood, double value, double logSpread) {
         static final Form<VarianceShare> FORM = Form.<VarianceShare>of("share-of-strength")
-                .fact("wood", Kind.NAME, "what bears it", VarianceShare::wood)
+                .fact("wood", Kind.NAME, "the wood under the stress", VarianceShare::wood)
                 .fact("share", Kind.RATIO, "stress over bending strength, where that is known", VarianceShare::value)
                 .fact("lower", Kind.RATIO, "end of the interval", x -> x.value * StrictMath.exp(-x.logSpread))
                 .fact("upper", Kind.RATIO, "end of the interval", x -> x.value * StrictMath.exp(x.logSpread))
@@ -147,7 +147,7 @@ public final class Stress extends ValueAnswer {
         return neck.amount();
     }
 
-    /** {@return the interval of the greatest stress in the neck's wood; where it lies for 95 of 100 pairs of woods} */
+    /** {@return the 95 % interval of the greatest stress in the neck's wood over pairs of woods} */
     public Interval<Pressure> inNeckInterval() {
         return neck.interval();
     }
@@ -162,14 +162,14 @@ public final class Stress extends ValueAnswer {
         return board.amount();
     }
 
-    /** {@return the interval of the greatest stress in the fingerboard; where it lies for 95 of 100 pairs of woods} */
+    /** {@return the 95 % interval of the greatest stress in the fingerboard over pairs of woods} */
     public Interval<Pressure> inFingerboardInterval() {
         return board.interval();
     }
 
     /**
      * {@return what part of its bending strength the neck's wood bears, nothing if the strength is not known; greatest
-     * stress over bending strength, a ratio; the neck stands while it is well below 1}
+     * stress over bending strength, a ratio; the neck bears its strings while the ratio is well below 1}
      */
     public Optional<Double> shareOfStrength() {
         double share = VarianceShare.of(neck, wood()).value();

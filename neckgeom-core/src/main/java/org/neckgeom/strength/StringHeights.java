@@ -10,8 +10,8 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * How high the strings lie, such as {@code frets 1.1 mm, strings 0.4 mm over them at the nut, 2 mm at the 12th fret}: what
- * makes their pull a moment. Immutable.
+ * The heights of the strings, such as {@code frets 1.1 mm, strings 0.4 mm over them at the nut, 2 mm at the 12th fret};
+ * the height at the 12th fret is the action (string height). Immutable.
  *
  * <p>{@link #usual()} is common practice: frets 1.1 mm, 0.4 mm at the nut, 2 mm over the middle of the scale.
  */

@@ -17,12 +17,12 @@ import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.Torque;
 
 /**
- * What the strings of a neck do to it, such as {@code 760 N, 9.1 N.m at fret 7}: the pull of each, of all, and the moment it
- * makes about the neutral axis of each section. Immutable.
+ * String tension (pull) as a load on the neck, such as {@code 760 N, 9.1 N.m at fret 7}: the tension of each string, of
+ * all, and the moment it makes about the neutral axis of each section. Immutable.
  *
- * <p>Pull from pitch by {@code T = mu (2 L f)^2} (Mersenne, Taylor; exact for an ideal string) unless it was told. Moment
- * {@code M(x) = sum T cos s (h(x) - zN(x))}, h the string's height over the glue face and zN the neutral axis, on the
- * straight neck. Estimate through zN, which depends on the moduli of neck and fingerboard.
+ * <p>Tension from pitch by {@code T = mu (2 L f)^2} (Mersenne, Taylor; exact for an ideal string) unless the tension is
+ * given. Moment {@code M(x) = sum T cos s (h(x) - zN(x))}, h the string's height over the glue face and zN the neutral
+ * axis, on the straight neck. Estimate through zN, which depends on the moduli of neck and fingerboard.
  */
 public final class StringLoad extends ValueAnswer {
 
@@ -31,8 +31,11 @@ public final class StringLoad extends ValueAnswer {
     private static final Form<StringLoad> FORM = Form.<StringLoad>of("string-load")
             .fact("neck", Kind.NAME, "its name", load -> load.neck.name())
             .factIfAny("obstacle", Kind.NAME, "why there is no moment", StringLoad::obstacle)
-            .findsOnly("incomplete", x -> x.obstacle().isPresent(), "Strings of {neck} cannot be told: {obstacle}")
-            .fact("total", NEWTON, "pull of all strings together", StringLoad::totalNewton)
+            .findsOnly(
+                    "incomplete",
+                    x -> x.obstacle().isPresent(),
+                    "String tension of {neck} cannot be computed: {obstacle}")
+            .fact("total", NEWTON, "tension of all strings together", StringLoad::totalNewton)
             .finds("string-load", "Strings of {neck}: {total:0}")
             .fact("pulls", Kind.list(NEWTON), "of one string of each course, bass first", StringLoad::newtons)
             .fact("pullLower", NEWTON, "least of them", load -> Collections.min(load.newtons()))
@@ -78,8 +81,9 @@ public final class StringLoad extends ValueAnswer {
     /**
      * {@return the load on a neck, its strings at the usual heights}
      *
-     * @param neck with scale, fingerboard and strings, whose pull is told or follows from mass per length or diameter
-     * @throws IllegalArgumentException if a part has not been told
+     * @param neck with scale, fingerboard and strings, whose tension is given or follows from linear density or
+     *     diameter
+     * @throws IllegalArgumentException if a part is missing
      */
     public static StringLoad of(Neck neck) {
         return new StringLoad(Objects.requireNonNull(neck, "neck"), StringHeights.usual());
@@ -122,7 +126,7 @@ public final class StringLoad extends ValueAnswer {
     }
 
     /**
-     * {@return the interval of the moment at a fret; where the moment lies for 95 of 100 pairs of woods}
+     * {@return the 95 % interval of the moment at a fret over pairs of woods}
      *
      * @param fret 0 (the nut) to the fret at the body
      */

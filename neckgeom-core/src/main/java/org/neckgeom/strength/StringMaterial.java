@@ -10,7 +10,7 @@ import org.neckgeom.units.MassDensity;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * What strings are made of, with its density: {@code StringMaterial.NYLON.plain(mm(0.71))} is the mass per length of such
+ * A string material with its density: {@code StringMaterial.NYLON.plain(mm(0.71))} is the mass per length of such
  * a string. Densities are general handbook values, from memory; a maker's own figure is better.
  */
 public enum StringMaterial {

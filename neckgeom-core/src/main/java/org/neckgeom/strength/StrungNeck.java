@@ -81,7 +81,7 @@ record StrungNeck(
                 0);
     }
 
-    /** What the rod stands unless told: its thread is as thick as one of its bars. */
+    /** Default force limit of the rod: its thread is as thick as one of its bars. */
     private static double usualLimit(Neck neck) {
         TrussRod rod = neck.channel().map(channel -> channel.rod()).orElse(null);
         if (rod == null || !rod.isAdjustable()) {
@@ -176,7 +176,9 @@ record StrungNeck(
             return new Straightedge(scan.strings(), scan.rod(), from, to);
         }
 
-        /** What it shows at the means, then the ends of its interval; for each question, most of them by the same scans. */
+        /**
+         * The result at the means, then the ends of its interval; for each question, most of them by the same scans.
+         */
         List<double[]> intervals(List<ToDoubleFunction<Straightedge>> questions) {
             Map<List<Double>, Straightedge> known = new HashMap<>();
             return questions.stream()

@@ -20,11 +20,20 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * A change of climate and what it does to wood across the grain: {@code Weather.from(percent(45), celsius(21))
- * .to(percent(25), celsius(21)).across(mm(46), Wood.INDIAN_ROSEWOOD)}. Immutable.
+ * A change of air and its effect on wood across the grain: {@code Weather.from(percent(45),
+ * celsius(21)).to(percent(25), celsius(21)).across(mm(46), Wood.INDIAN_ROSEWOOD)} gives -0.21 mm (95 %: -0.38 to -0.09
+ * mm).
  *
- * <p>Estimate: bare wood that has come to balance before and after, swelling and shrinking evenly from 0 to 30 % moisture
- * (Wood Handbook, FPL-GTR-190, 2010, Eq. 13-3). A finish slows it, glue lines and frets hold it back.
+ * <p>A change of size is negative when the wood shrinks; {@link #moistureChange} is negative when it dries. Humidity is
+ * in percent, temperature in any unit; see {@link Climate} for their ranges.
+ *
+ * <p>Estimate: bare wood at its equilibrium moisture content before and after, with linear swelling and shrinkage from
+ * 0 to 30 % moisture (Wood Handbook, FPL-GTR-190, 2010, Eq. 13-3). A finish slows the change; glue lines and frets
+ * restrain it. Errors: a climate outside its range, or a wood without shrinkage, throws {@link
+ * org.neckgeom.fault.Refusal} (an {@code IllegalArgumentException}). Immutable.
+ *
+ * @see SizeChange
+ * @see FretSprout
  */
 public final class Weather extends Noun<Weather> {
 
@@ -92,8 +101,8 @@ public final class Weather extends Noun<Weather> {
     }
 
     /**
-     * {@return what happens to a size across the grain; the change of size} How the growth rings lie is not known until
-     * the answer is told: {@link SizeChange#quartersawn()}, {@link SizeChange#flatsawn()}, {@link
+     * {@return what happens to a size across the grain; the change of size} The direction of the growth rings is not
+     * known until it is given to the answer: {@link SizeChange#quartersawn()}, {@link SizeChange#flatsawn()}, {@link
      * SizeChange#ringsAt(Quantity)}.
      *
      * @param size before, more than 0
@@ -139,7 +148,7 @@ public final class Weather extends Noun<Weather> {
     }
 
     /**
-     * {@return what it does to a neck: fret ends, width, rod in its channel; the neck in this weather}
+     * {@return its effect on a neck: fret ends, width, rod in its channel}
      *
      * @param neck with scale, fingerboard and its wood, and wood
      */

@@ -1,11 +1,12 @@
 /**
- * Will the neck stand? Stiffness of its sections, the load of its strings, the relief they leave and what a rod can do
- * about it, and what dry or damp air does to the wood.
+ * Bending, relief, truss rod force and humidity: will the neck bear its strings? Stiffness of its sections, string
+ * tension, the relief under the strings, the force and range of the truss rod, and the effect of dry or damp air on the
+ * wood.
  *
- * <p>x runs along the centreline from the nut toward the body, z up from the fingerboard's glue face toward the strings.
- * A moment, a curvature or a bow is positive when it lifts the head: relief. A force in a rod is positive when it works
- * against that. Whatever rests on the modulus of wood is an estimate and carries the interval that pieces of a species
- * leave it. No argument may be null.
+ * <p>x runs along the centreline from the nut toward the body, z up from the fingerboard's glue face toward the
+ * strings. A moment, a curvature or a bow is positive when it lifts the head: relief. A force in a rod is positive when
+ * it works against that. Every answer that depends on the modulus of wood is an estimate and carries its 95 % interval
+ * over pieces of a species. No argument may be null.
  *
  * <p>Open first: {@link org.neckgeom.strength.Relief}, then {@link org.neckgeom.strength.Weather}.
  *
@@ -34,7 +35,7 @@
  *   moisture  8.5 % to 5.4 %
  *   rings     not known: any way from along the rays to along the rings
  *   Estimate (Wood Handbook 2010, Eq. 4-5 and 13-3): balance before and after, bare wood,
- *   shrinkage of a piece within 29 % of its species' at 95 %.
+ *   shrinkage of a piece: its species' plus or minus 29 % (95 % interval).
  * }</pre>
  *
  * @since 0.1.0

@@ -19,15 +19,38 @@ import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
 
 /**
- * Many designs and one question: a design and the values some of its quantities shall take, or a list of designs, or both.
- * Immutable; holds no result.
+ * A sweep (parameter study): many designs and one question. The designs are one design with values for some of its
+ * quantities, or a list of designs, or both.
  *
- * <p>The axis named last turns fastest. Each design is made and asked when the stream comes to it, and a stream is split
- * by halves with exact sizes; as the question is a pure function, the results of {@code parallel()} and their order are
- * those of a single thread. A design or a question that is refused (by {@code IllegalArgumentException} or
- * {@code ArithmeticException}) gives a result that says so, and the sweep goes on; any other exception ends it.
+ * <p>The axis given last changes fastest. Each design is made and asked when the stream comes to it; the sweep holds no
+ * result. A stream is split by halves with exact sizes. The question must be a pure function; then the results of
+ * {@code parallel()} and their order are those of a single thread.
  *
- * @param <D> the kind of design: a {@link org.neckgeom.neck.Neck}, a plan, whatever the question takes
+ * <p>Errors: a design or a question that throws {@code IllegalArgumentException} or {@code ArithmeticException} gives a
+ * result with the reason, and the sweep continues; any other exception ends it. Immutable.
+ *
+ * <pre>{@code
+ * var lengths = Sweep.of(Scale.of(mm(560))).over("scale", Axis.steps(mm(560), mm(580), mm(5)), (s, l) -> Scale.of(l));
+ * lengths.results(s -> FretTable.of(s, 12).fret(12)).forEach(result -> println(result));
+ * }</pre>
+ *
+ * <p>prints
+ *
+ * <pre>{@code
+ * design 0: fret 12 at 280.000 mm
+ *   scale  560 mm
+ * design 1: fret 12 at 282.500 mm
+ *   scale  565 mm
+ * design 2: fret 12 at 285.000 mm
+ *   scale  570 mm
+ * design 3: fret 12 at 287.500 mm
+ *   scale  575 mm
+ * design 4: fret 12 at 290.000 mm
+ *   scale  580 mm
+ * }</pre>
+ *
+ * @see SweepResult
+ * @param <D> the kind of design: a {@link org.neckgeom.neck.Neck}, a plan, or any other type the question takes
  */
 public final class Sweep<D> extends ValueAnswer {
 
@@ -137,7 +160,7 @@ public final class Sweep<D> extends ValueAnswer {
 
     /**
      * {@return the results, in the order of the grid; nothing is done before the stream is read; a stream of known
-     * size, in one thread until {@code parallel()} is said}
+     * size, in one thread unless {@code parallel()} is called}
      *
      * @param <R> the kind of answer
      * @param question a pure function that does not give null
@@ -147,7 +170,7 @@ public final class Sweep<D> extends ValueAnswer {
     }
 
     /**
-     * {@return the results, told how far they are; a stream as of {@link #results(Function)}, which ends in a {@code
+     * {@return the results with progress reported; a stream as of {@link #results(Function)}, which ends in a {@code
      * CancellationException} when cancelled}
      *
      * @param <R> the kind of answer

@@ -13,7 +13,7 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
-/** One axis of a sweep: its values, and what a value does to a design. */
+/** An axis of a sweep: its values, and the change of a design by a value. */
 record SweepAxis<D>(String name, int size, IntFunction<?> values, IntFunction<UnaryOperator<D>> changes) {
 
     static final Form<SweepAxis<?>> FORM = Form.<SweepAxis<?>>of("sweep-axis")

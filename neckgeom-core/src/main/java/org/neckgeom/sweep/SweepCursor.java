@@ -17,7 +17,7 @@ final class SweepCursor<D> {
     private final int[] places;
     private int start;
 
-    /** The design after so many axes; the first is as it stands in the list. */
+    /** The design after so many axes; the first is as in the list. */
     private final List<Made<D>> stages = new ArrayList<>();
 
     SweepCursor(List<D> designs, List<SweepAxis<D>> axes, long index) {

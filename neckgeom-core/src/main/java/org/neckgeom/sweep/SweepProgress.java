@@ -1,6 +1,6 @@
 package org.neckgeom.sweep;
 
-/** Is told how far a sweep has come, and says whether it shall go on. */
+/** Receives the progress of a sweep, and can stop it. */
 @FunctionalInterface
 public interface SweepProgress {
 

@@ -11,8 +11,8 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 
 /**
- * What came of one design of a {@link Sweep}: where it stands in the grid, and its answer, or the sentence in which it was
- * refused. Immutable when designs and answers are.
+ * The result of one design of a {@link Sweep}: its place in the grid, and its answer or the reason why it has none.
+ * Immutable when designs and answers are.
  *
  * @param <D> the kind of design
  * @param <R> the kind of answer

@@ -15,7 +15,7 @@ import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
 
 /**
- * How many designs of a sweep will do, and between which values of its axes they lie. Immutable.
+ * The designs of a sweep that conform: their number, and the range of each axis. Immutable.
  *
  * <p>The ranges are those of the axes one by one: not every design inside all of them must do.
  *

@@ -1,6 +1,7 @@
 /**
- * Which of many designs will do, and which is best? One question asked of all of them: a grid of values over a design, or a list of designs, each made, asked and forgotten
- * as the stream goes on, so that a million need no more memory than one.
+ * Parameter study: which of many designs conform, and which is best? One question asked of a grid of values over a
+ * design, or of a list of designs. Each design is made, asked and dropped as the stream is read, so that a million need
+ * no more memory than one.
  *
  * <p>Open first: {@link org.neckgeom.sweep.Sweep}. The question must be a pure function; then the answers and their order
  * are the same however many threads the stream uses. No argument may be null.

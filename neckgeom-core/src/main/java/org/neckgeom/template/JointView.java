@@ -43,7 +43,7 @@ final class JointView {
             throw Refusal.of(
                     "\"" + shape.design().name() + "\"",
                     "missing",
-                    "have its tenon or its dovetail's size told for this",
+                    "have a tenon, or a dovetail with its size, for this",
                     "has",
                     "none");
         }

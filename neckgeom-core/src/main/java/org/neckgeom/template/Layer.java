@@ -2,7 +2,7 @@ package org.neckgeom.template;
 
 import java.util.Arrays;
 
-/** What a line of a template is; a layer in CAD, a group in SVG. */
+/** The kind of a line of a template; a layer in CAD, a group in SVG. */
 enum Layer {
     /** Edges to cut or carve to. */
     OUTLINE(7, "0.25", ""),

@@ -8,7 +8,10 @@ import org.neckgeom.template.Mark.Arc;
 import org.neckgeom.template.Mark.Run;
 import org.neckgeom.template.Mark.Words;
 
-/** The page that says how to print and join the others: each part made small, its pages framed and named, two true bars. */
+/**
+ * The page with the instructions to print and join the others: each part made small, its pages framed and named, two
+ * true bars.
+ */
 final class PageMap {
 
     private static final double WORDS = 3;

@@ -24,12 +24,19 @@ import org.neckgeom.template.Mark.Words;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * The neck at full size, to lay on the wood: plan, side, sections, head and the heel's joint, each with a bar of 100 mm and one of 4 in to
- * measure the print by. Immutable.
+ * A full-size template (1:1 drawing) of the neck, to lay on the wood: plan, side, sections, head and the heel's joint,
+ * each with a bar of 100 mm and one of 4 in to measure the print by.
  *
- * <p>Straight lines and arcs are exact to 1e-4 mm; the curves of the sections are chords that leave the curve by less than
- * 0.005 mm. Strings, posts and the head's outline are drawn where they have
- * been told; a head without outline is the room for the maker's own.
+ * <p>Units are mm on the drawing; x runs along the centreline from the nut, positive toward the body. Straight lines
+ * and arcs are exact to 1e-4 mm; the curves of the sections are chords that leave the curve by less than 0.005 mm.
+ * Strings, posts and the head's outline are drawn where they are given; a head without outline is drawn as the room for
+ * the maker's own. Output: SVG, DXF with layers, or pages.
+ *
+ * <p>Errors: a part that the neck does not have, asked by {@link #only}, throws {@link org.neckgeom.fault.Refusal} (an
+ * {@code IllegalArgumentException}). Immutable.
+ *
+ * @see TemplatePart
+ * @see org.neckgeom.page.Sheet
  */
 public final class Template implements Answer {
 
@@ -90,7 +97,7 @@ public final class Template implements Answer {
      * {@return the templates of a design, without scarf line, its heel face square to the glue face; all parts the neck
      * has}
      *
-     * @param design the neck; it must have its scale, fingerboard and back told
+     * @param design the neck; with scale, fingerboard and back
      */
     public static Template of(Neck design) {
         return new Template(design, Settled.nothing(), null, StrictMath.PI / 2, partsOf(design), "");
@@ -115,7 +122,7 @@ public final class Template implements Answer {
      * {@return these templates with some parts only, in the order given}
      *
      * @param wanted one or more
-     * @throws IllegalArgumentException if there is none, or a head or joint is wanted of a neck that has none told
+     * @throws IllegalArgumentException if there is none, or a head or joint is wanted of a neck without one
      */
     public Template only(TemplatePart... wanted) {
         if (Objects.requireNonNull(wanted, "wanted").length == 0) {

@@ -1,7 +1,7 @@
 package org.neckgeom.template;
 
 /**
- * What a page of templates is drawn on, such as a page of a PDF: full size, in mm from the paper's lower left corner, u
+ * The canvas of a page of templates, such as a page of a PDF: full size, in mm from the paper's lower left corner, u
  * to the right and v up. Lines are black on white.
  */
 public interface TemplateCanvas {

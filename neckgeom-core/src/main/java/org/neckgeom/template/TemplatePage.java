@@ -50,7 +50,7 @@ public final class TemplatePage {
         return paper;
     }
 
-    /** {@return what stands over the page, such as {@code Octave mandolin: plan, page A2 of 4}} */
+    /** {@return the heading of the page, such as {@code Octave mandolin: plan, page A2 of 4}} */
     public String heading() {
         return heading;
     }

@@ -71,7 +71,7 @@ final class TemplateViews {
         line(Layer.CENTRE, -BEYOND, 0, end + BEYOND, 0);
         double joint = shape.bodyJoint();
         line(Layer.CENTRE, joint, -shape.halfWidth(joint) - BEYOND, joint, shape.halfWidth(joint));
-        words(joint, -shape.halfWidth(joint) - BEYOND - SMALL - 1, true, "body joint " + shown.length(joint));
+        words(joint, -shape.halfWidth(joint) - BEYOND - SMALL - 1, true, "Body joint, " + shown.length(joint));
         for (int n = 1; n <= design.frets(); n++) {
             List<Point> fret = shape.fretLine(n);
             run(Layer.FRETS, fret);
@@ -106,10 +106,10 @@ final class TemplateViews {
     }
 
     private void heel(double x) {
-        Optional<Heel> told = design.heel();
-        double high = told.map(Heel::heightMm).orElse(shape.drawnDepth(x));
+        Optional<Heel> heel = design.heel();
+        double high = heel.map(Heel::heightMm).orElse(shape.drawnDepth(x));
         line(Layer.OUTLINE, x, 0, x - high * StrictMath.cos(heelFace), -high * StrictMath.sin(heelFace));
-        if (told.isPresent()) {
+        if (heel.isPresent()) {
             double middle = x - 45;
             words(middle, -high * 0.7, true, "heel face " + shown.length(high));
             words(middle, -high * 0.7 - 1.5 * SMALL, true, Shown.degrees(heelFace) + " to the glue face");
@@ -244,11 +244,7 @@ final class TemplateViews {
     private void head() {
         Head head = design.head()
                 .orElseThrow(() -> Refusal.of(
-                        "\"" + design.name() + "\"",
-                        "missing",
-                        "have its head told for this",
-                        "has",
-                        "none: add .head(...)"));
+                        "\"" + design.name() + "\"", "missing", "have a head for this", "has", "none: add .head(...)"));
         double half = shape.halfWidth(0);
         HeadShape there = shape.headShape().orElseThrow();
         closed(there.hasOutline() ? Layer.OUTLINE : Layer.ENVELOPE, there.outline(1));
@@ -279,7 +275,7 @@ final class TemplateViews {
         run(Layer.ENVELOPE, seam);
         Point end = seam.get(1);
         boolean treble = end.v() > 0;
-        words(end.u() + 3, end.v() + (treble ? 1.5 : -SMALL - 1.5), false, "ear");
+        words(end.u() + 3, end.v() + (treble ? 1.5 : -SMALL - 1.5), false, "wing");
     }
 
     /** Crosses where the strings leave their posts, and the strings down to the nut. */

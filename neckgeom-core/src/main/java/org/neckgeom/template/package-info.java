@@ -1,5 +1,5 @@
 /**
- * How do I lay the plan on the wood? Templates at full size, for paper and for machines.
+ * Full-size templates (1:1 drawings) to lay on the wood, for paper and for machines.
  *
  * <p>Everything is returned as text or drawn on a canvas of yours; nothing here writes a file. Templates use the frame of
  * the design: x along the centreline from the nut, positive toward the body, y across, z up from the fingerboard's glue
@@ -7,7 +7,7 @@
  *
  * <p>Open first: {@link org.neckgeom.template.Template}. No argument may be null.
  *
- * <h2>What it writes</h2>
+ * <h2>Output</h2>
  *
  * <pre>
  * templates   1 mm is 1 mm: SVG, PDF in pages, DXF with layers; a line to measure after printing

@@ -183,8 +183,8 @@ public final class BudgetChecks {
                 .figure(3.87940674134782075642855390575, half(equal), 4e-14)
                 .figure(17.0158140998666749262389612768, half(dominated), 4e-13)
                 .of("ResultDistribution.interval", "ResultDistribution.quantile");
-        Check chance =
-                checks.check("chances of 136 chains of mixed parts", Source.MPMATH, "chains.csv", Status.EXACT, "");
+        Check chance = checks.check(
+                "probabilities of 136 chains of mixed parts", Source.MPMATH, "chains.csv", Status.EXACT, "");
         Check quantile = checks.check(
                 "quantiles of the same, off in probability", Source.MPMATH, "chains.csv", Status.EXACT, "");
         chance.of(

@@ -166,7 +166,7 @@ class BudgetTest {
         assertThatThrownBy(() -> new Correlation("a", "a", 1)).hasMessageContaining("itself");
         Budget<Length> once = three.correlated(new Correlation("a", "b", 0.5));
         assertThatThrownBy(() -> once.correlated(new Correlation("a", "d", 0.5)))
-                .hasMessageContaining("tell all correlations at once");
+                .hasMessageContaining("give all correlations at once");
     }
 
     @Test
@@ -398,7 +398,7 @@ class BudgetTest {
         assertThatThrownBy(() -> SLOT.with("huge", 1e150, ErrorDistribution.rectangular(mm(1))))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage(
-                        "what huge brings into the result must be 1E+100 or less in the house unit, but was 1E+150");
+                        "contribution of huge to the result must be 1E+100 or less in the library unit, but was 1E+150");
         assertThatThrownBy(() -> SLOT.with("odd", Double.NaN, ErrorDistribution.rectangular(mm(1))))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("sensitivity of odd must be a finite number, but was NaN");

@@ -150,7 +150,7 @@ class DatumTreeTest {
         assertThat(read.across("heel", "body joint", mm(560)).rootSumSquare().libraryValue())
                 .isCloseTo(-5.375 * 0.02 - 6.375 * 0.02, within(1e-14));
         assertThatThrownBy(() -> WORK.measured("rod channel", Estimate.of(mm(0), mm(1)), Estimate.of(mm(0), mm(1))))
-                .hasMessageContaining("does not sit at two stations");
+                .hasMessageContaining("is located at one station");
     }
 
     @Test

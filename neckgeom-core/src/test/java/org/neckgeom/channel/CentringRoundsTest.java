@@ -76,7 +76,7 @@ class CentringRoundsTest {
         double z = 0.1 / Math.sqrt(0.001);
         assertThat(guessed.next(mm(0.1)).chance().getAsDouble())
                 .isCloseTo(law.cumulativeProbability(z) * 2 - 1, within(1e-9));
-        assertThat(guessed.next(mm(0.1)).toString()).contains("scatter of cuts taken as 0.020 mm (common practice)");
+        assertThat(guessed.next(mm(0.1)).toString()).contains("scatter of cuts 0.020 mm (common practice)");
         assertThat(first(0).next(mm(0.1)).toString()).doesNotContain("common practice");
     }
 

@@ -242,9 +242,8 @@ class CentringTest {
     void verdict_refusesALimitNoReadingCouldMeet() {
         assertThatThrownBy(() -> Centring.of(FIRST).verdict(Limits.within(mm(0.02))))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessage(
-                        "limit must be 0.028 mm or more (twice the standard uncertainty of the offset, else no verdict"
-                                + " can ever be within), but was 0.020 mm; read each wall 2 times as often, or better");
+                .hasMessage("limit must be 0.028 mm or more (the guard band: twice the standard uncertainty of the"
+                        + " offset), but was 0.020 mm; read each wall 2 times as often, or use a finer instrument");
     }
 
     @Test
@@ -300,7 +299,7 @@ class CentringTest {
 
     @Test
     void toString_saysOnceWhatWasAssumedOfTheReadings() {
-        String note = "readings taken as within 0.05 mm each (common practice)";
+        String note = "assumes: repeatability of readings 0.05 mm (common practice)";
         Centring untold =
                 Centring.of(TrialCut.walls(mm(29.84), mm(31.26)).slot(mm(6)).piece(mm(67.1)));
 
@@ -308,14 +307,14 @@ class CentringTest {
         assertThat(untold.closure().toString()).containsOnlyOnce(note);
         assertThat(Centring.of(FIRST).toString()).doesNotContain("taken as");
         assertThat(Centring.of(TrialCut.walls(inch(1.2030), inch(1.2038))).toString())
-                .contains("readings taken as within 2.0 thou each");
+                .contains("assumes: repeatability of readings 2.0 thou");
         assertThat(Centring.of(TrialCut.walls(List.of(mm(29.84), mm(29.86)), List.of(mm(31.26), mm(31.24))))
                         .toString())
                 .doesNotContain("taken as");
         assertThat(Centring.of(TrialCut.walls(List.of(mm(29.84), mm(29.86)), List.of(mm(31.26), mm(31.24)))
                                 .piece(mm(67.1)))
                         .toString())
-                .contains("single readings taken as");
+                .contains("repeatability of single readings");
     }
 
     @Test

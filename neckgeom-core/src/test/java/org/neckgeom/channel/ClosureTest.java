@@ -35,7 +35,7 @@ class ClosureTest {
         assertThat(closure.misfitMm()).isCloseTo(-0.3 * 0.0254, within(1e-12));
         // 2.575829 standard uncertainties of four readings: the normal law's two-sided 1 %.
         assertThat(closure.allowedMm()).isCloseTo(2.575829 * 1.6 * 0.0254, within(1e-6));
-        assertThat(closure).hasToString("readings close: 0.3 thou short, allowed 4.1");
+        assertThat(closure).hasToString("readings close: 0.3 thou short, limit 4.1");
     }
 
     @Test
@@ -54,7 +54,7 @@ class ClosureTest {
         assertThat(closure.closes()).isFalse();
         assertThat(closure.suspects()).containsExactlyInAnyOrder(TrialReading.values());
         assertThat(closure.toString())
-                .startsWith("readings do not close: 1.000 mm short, allowed 0.103")
+                .startsWith("readings do not close: 1.000 mm short, limit 0.103")
                 .contains("any of the four may be wrong");
     }
 
@@ -194,7 +194,7 @@ class ClosureTest {
         assertThat(warned.suspects()).isEmpty();
         assertThat(warned)
                 .hasToString(
-                        "readings hardly close: 0.120 mm too long, allowed 0.103; read it again, or close a further cut,"
+                        "readings hardly close: 0.120 mm too long, limit 0.103; read it again, or close a further cut,"
                                 + " before the neck is cut");
         assertThat(Closure.of(trial(30, 31.14, 6, 67)).outcome().code()).isEqualTo("does-not-close");
         // Among six cuts each has a sixth of the chance: 3.1440 and 3.7648.
@@ -277,6 +277,6 @@ class ClosureTest {
 
     @Test
     void misfit_thatPrintsAsNothingIsNone() {
-        assertThat(Closure.of(trial(29.84, 31.26, 6, 67.1))).hasToString("readings close exactly, allowed 0.103 mm");
+        assertThat(Closure.of(trial(29.84, 31.26, 6, 67.1))).hasToString("readings agree exactly; limit 0.103 mm");
     }
 }

@@ -125,7 +125,7 @@ class CutterLoadTest {
     @Test
     void pass_refusesMoreThanTheCutterStandsOut() {
         assertThatThrownBy(() -> load(1800, 16000, 31))
-                .hasMessage("pass depth must be no more than the cutter stands out, 30 mm, but was 31 mm");
+                .hasMessage("pass depth must be no more than the cutter's stick-out, 30 mm, but was 31 mm");
         assertThatThrownBy(() -> load(0, 16000, 3)).hasMessage("feed must be more than 0 mm/min, but was 0 mm/min");
     }
 }

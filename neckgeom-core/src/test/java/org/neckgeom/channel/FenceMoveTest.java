@@ -134,7 +134,7 @@ class FenceMoveTest {
         FenceMove refused = Centring.of(
                         TrialCut.walls(mm(30), mm(31)).slot(mm(6)).piece(mm(68)).readWithin(mm(0.02)))
                 .move();
-        String why = "readings do not close: 1.000 mm short, allowed 0.103; read all four again";
+        String why = "readings do not close: 1.000 mm short, limit 0.103; read all four again";
 
         assertThat(refused.isAdvised()).isFalse();
         assertThatThrownBy(refused::isTowardTheCutter)

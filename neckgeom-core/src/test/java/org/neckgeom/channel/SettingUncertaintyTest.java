@@ -31,7 +31,7 @@ class SettingUncertaintyTest {
 
         assertThat(passes.passes()).hasSize(4);
         assertThat(passes.depthAsSet()).isEqualTo(Estimate.of(mm(9.2), mm(0.02)));
-        assertThat(passes.toString()).contains("each set within u 0.020 mm");
+        assertThat(passes.toString()).contains("standard uncertainty of settings and depth: 0.020 mm");
     }
 
     @Test
@@ -50,7 +50,7 @@ class SettingUncertaintyTest {
         assertThat(stops.start()).isEqualTo(Estimate.of(mm(3), mm(0.3)));
         assertThat(stops.end()).isEqualTo(Estimate.of(mm(303), mm(0.3)));
         assertThat(stops.turned().start()).isEqualTo(stops.end());
-        assertThat(stops.turned().toString()).contains("each stop set within u 0.30 mm");
+        assertThat(stops.turned().toString()).contains("standard uncertainty of stops and channel ends: 0.30 mm");
     }
 
     /** 2 thou too thick and known to half a thou: all of both goes into the offset, toward the fence. */

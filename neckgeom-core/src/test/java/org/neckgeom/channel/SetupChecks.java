@@ -158,7 +158,7 @@ public final class SetupChecks {
 
     private static void decision(Checks checks) {
         Check chances = checks.check(
-                "chance that the slot keeps its limit along the channel",
+                "conformance probability: the slot keeps its limit along the channel",
                 Source.SCIPY,
                 "setup/slot/cases.csv",
                 Status.LIBRARY,

@@ -100,7 +100,12 @@ public final class HeadChecks {
                     return new Point(exact, ScarfKernel.roll(a, g));
                 })
                 .of("ScarfRoll.roll");
-        Numerics.worst(checks, "swing of a slanted scarf cut alike", "0.1 to 30 deg, 1e-4 to 20 deg", 1e-9, 10_000)
+        Numerics.worst(
+                        checks,
+                        "swing of a slanted scarf cut at one mitre",
+                        "0.1 to 30 deg, 1e-4 to 20 deg",
+                        1e-9,
+                        10_000)
                 .points(() -> {
                     double d = Math.toRadians(random.nextDouble(0.1, 30));
                     double s = Math.toRadians(Math.pow(10, random.nextDouble(-4, 1.3)));

@@ -60,7 +60,7 @@ final class MutationPage {
                         + LEAST_PERCENT + " %");
             }
         });
-        reasons.unused(survivors()).forEach(line -> faults.add("a reason for nothing that lives: " + line));
+        reasons.unused(survivors()).forEach(line -> faults.add("a reason without an undetected mutant: " + line));
         if (!page.equals(text())) {
             faults.add("MUTATION.md differs: run with -Dneckgeom.approve=true and look at it");
         }
@@ -99,22 +99,22 @@ final class MutationPage {
 
     String text() {
         StringBuilder out = new StringBuilder("""
-                # Mistakes made on purpose
+                # Mutation testing
 
                 Produced by `mvn -B -ntp -Pmutation verify` and checked by it; do not edit it. PIT changes the compiled code in
-                one place (a sign, a comparison, a call left out, a result of nothing) and runs the tests that pass through: a
-                test must fail, or the change loops for ever. A change that no test notices lives; those are listed, with
-                a reason where they were looked at. Each package of core is tried with that package's own tests, or those of its
-                neighbours beside, so what only another package's tests would notice lives here. Left out are the tests tagged `long`: bad input by
+                one place (a mutant: a sign, a comparison, a call left out, a result of nothing) and runs the tests that reach it.
+                A test must fail, or the change must loop for ever. This page lists the mutants that no test detects, with the
+                reason where one was looked for. Each package of core is tried with its own tests and those of its neighbours: a mutant
+                that only another package's tests detect counts as undetected. The tests tagged `long` are left out: bad input by
                 reflection, plans of many seeds read back and broken at random, a sweep of a million, beams by finite
-                differences, plans of all orders. That a change loops is told by a clock, so a busy machine finds one or two more.
+                differences, plans of all orders. An endless loop is detected by a time-out, so a busy machine finds one or two more.
 
                 """);
         out.append(figures());
         modules.forEach((module, mutants) -> {
             out.append("\n## ")
                     .append(module)
-                    .append(": what lives\n\n| class | mistakes | live | where and which | why |\n")
+                    .append(": undetected mutants\n\n| class | mutants | undetected | where and which | why |\n")
                     .append("| --- | --- | --- | --- | --- |\n");
             by(mutants, Mutant::type).forEach((type, all) -> append(out, type, all));
         });
@@ -157,7 +157,7 @@ final class MutationPage {
     /** The table of modules and their packages. */
     String figures() {
         StringBuilder out = new StringBuilder("""
-                | what | mistakes | found | live | of these never run | found of all |
+                | what | mutants | detected | undetected | of these never run | detected of all |
                 | --- | --- | --- | --- | --- | --- |
                 """);
         modules.forEach((module, mutants) -> {

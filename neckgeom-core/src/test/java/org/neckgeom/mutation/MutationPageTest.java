@@ -63,7 +63,7 @@ class MutationPageTest {
         assertThat(page.faults(page.text(), page.summary()))
                 .singleElement()
                 .asString()
-                .contains("a reason for nothing that lives")
+                .contains("a reason without an undetected mutant")
                 .contains("kind=sign");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Reasons.Reason.parse("channel.Stop;at"))

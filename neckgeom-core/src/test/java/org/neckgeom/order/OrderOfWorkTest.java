@@ -285,7 +285,7 @@ class OrderOfWorkTest {
         OrderOfWork work = OrderOfWork.of(Operation.named("plane")).done("plane");
 
         assertThat(work.plan().works()).isTrue();
-        assertThat(work.plan().toString()).isEqualTo("Order of work: 0 steps, nothing in the way");
+        assertThat(work.plan().toString()).isEqualTo("Order of work: 0 steps, no conflicts");
     }
 
     @Test
@@ -307,7 +307,7 @@ class OrderOfWorkTest {
 
         assertThat(plan.clashes().list().get(0).remedy()).contains(own);
         assertThat(plan.addedErrors()).isEmpty();
-        assertThat(plan.clashes().toString()).contains("no error told");
+        assertThat(plan.clashes().toString()).contains("error not given");
     }
 
     @Test
@@ -337,11 +337,11 @@ class OrderOfWorkTest {
                 .before("glue");
 
         assertThatThrownBy(() -> work.inThisOrder("plane"))
-                .hasMessage("operations told must be all 2, but \"glue\" was missing");
+                .hasMessage("operations given must be all 2, but \"glue\" was missing");
         assertThatThrownBy(() -> work.inThisOrder("plane", "glue", "plane"))
-                .hasMessage("operations told must come once each, but \"plane\" came twice");
+                .hasMessage("operations given must come once each, but \"plane\" came twice");
         assertThatThrownBy(() -> work.inThisOrder("glue", "plane"))
-                .hasMessage("operations told must keep the kept orders, but \"plane before glue\" was turned round");
+                .hasMessage("operations given must keep the kept orders, but \"plane before glue\" was turned round");
     }
 
     @Test

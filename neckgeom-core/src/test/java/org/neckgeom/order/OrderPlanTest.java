@@ -238,7 +238,7 @@ class OrderPlanTest {
                 .plan();
 
         assertThat(plan.toString()).isEqualTo("""
-                Order of work: 2 steps, nothing in the way
+                Order of work: 2 steps, no conflicts
                   1 plane  flat face for step 2
                   2 glue   needs flat face from step 1""");
     }

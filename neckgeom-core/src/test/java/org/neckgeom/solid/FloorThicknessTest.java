@@ -313,7 +313,7 @@ class FloorThicknessTest {
         FloorThickness wood = FloorThickness.under(neck().channel(CHANNEL));
 
         assertThatThrownBy(() -> wood.at(mm(303.1)))
-                .hasMessage("station must be within the channel, from 3 mm to 303 mm, but was 303.1 mm");
+                .hasMessage("station must be inside the channel, from 3 mm to 303 mm, but was 303.1 mm");
         assertThatThrownBy(() -> FloorThickness.under(neck()))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("needs its rod for the wood left");
@@ -352,7 +352,7 @@ class FloorThicknessTest {
         assertThat(through.least().woodMm()).isNegative();
         assertThat(wood.probabilityBelow(mm(3), ErrorDistribution.normal(mm(0.3)))
                         .toString())
-                .startsWith("Chance of less than 3 mm: ");
+                .startsWith("Probability of less than 3 mm: ");
     }
 
     @Test

@@ -72,7 +72,7 @@ public final class SolidChecks {
                     2e-5);
         }
         Check chance = checks.check(
-                "chance of under 4 to 7 mm of wood, carved to u 0.3 mm",
+                "probability of under 4 to 7 mm of wood, carved to u 0.3 mm",
                 Source.STATISTICS,
                 "NormalDistribution",
                 Status.LIBRARY,

@@ -224,7 +224,7 @@ class ReliefTest {
         Neck noPull = Necks.mandolin().strings(StringSet.of(pitch("G2"), pitch("D3")));
         assertThatThrownBy(() -> Relief.of(noPull).underStrings())
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("needs its strings' pull for this");
+                .hasMessageContaining("needs its string tensions for this");
     }
 
     @Test

@@ -90,7 +90,7 @@ class RodForceTest {
         RodForce rod = Relief.of(Necks.mandolin()).rodStands(newton(50)).rodForceFor(mm(-0.3));
 
         assertThat(rod.reach()).isEqualTo(Reach.CANNOT);
-        assertThat(rod.obstacle()).contains("the rod stands 50 N");
+        assertThat(rod.obstacle()).contains("the rod's limit is 50 N");
     }
 
     @Test

@@ -424,7 +424,7 @@ class TemplateTest {
                 .back(SampleNecks.octaveMandolin().back()));
         assertEquals(List.of(TemplatePart.PLAN, TemplatePart.SIDE, TemplatePart.SECTIONS), headless.parts());
         assertEquals(
-                "\"stick\" must have its head told for this, but has none: add .head(...)",
+                "\"stick\" must have a head for this, but has none: add .head(...)",
                 assertThrows(IllegalArgumentException.class, () -> headless.only(TemplatePart.HEAD))
                         .getMessage());
     }

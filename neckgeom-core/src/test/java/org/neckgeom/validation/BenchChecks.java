@@ -34,7 +34,7 @@ final class BenchChecks {
 
     static void into(Checks checks) throws Exception {
         units(checks.topic("Units"));
-        laws(checks.topic("Laws of chance"));
+        laws(checks.topic("Probability distributions"));
         readings(checks.topic("Readings, limits, verdicts"));
         woods(checks.topic("Woods"));
         scales(checks.topic("Frets"));
@@ -71,7 +71,7 @@ final class BenchChecks {
                 ruled.figure(exactly, ShopUnits.inch(inches).libraryValue(), 0);
             }
         }
-        Check indriya = checks.check("every shop unit to its house unit", Source.INDRIYA, "", Status.LIBRARY, "");
+        Check indriya = checks.check("every shop unit to its library unit", Source.INDRIYA, "", Status.LIBRARY, "");
         indriya.of("ShopUnit.toLibrary");
         for (ShopUnit<?> unit : shopUnits()) {
             againstIndriya(indriya, unit);

@@ -41,17 +41,17 @@ final class ValidationPage {
     String text() {
         StringBuilder out = new StringBuilder();
         List<Check> all = checks.all();
-        out.append("# What neckgeom was held to\n\n")
+        out.append("# Validation of neckgeom\n\n")
                 .append(
                         "Produced by the tests (`ValidationTest`) and checked by every build; do not edit it. Each line is\n")
                 .append("computed anew: ours by this library, the expected figures read from the tables in\n")
                 .append(
                         "`src/test/resources` of both modules or computed by another library, and the build fails when they\n")
-                .append("differ by more than is allowed. `-Dneckgeom.approve=true` writes the page anew.\n\n")
+                .append("differ by more than the limit. `-Dneckgeom.approve=true` writes the page anew.\n\n")
                 .append(summary())
-                .append(". A check of several figures shows the one that uses most of what is\n")
-                .append("allowed. *Rounding* is a difference under 1e-12 of the figure.\n\n");
-        out.append("| what stands behind a figure | checks | figures | meaning |\n| --- | --- | --- | --- |\n");
+                .append(". A check of several figures shows the one that uses most of its\n")
+                .append("limit. *Rounding* is a difference under 1e-12 of the figure.\n\n");
+        out.append("| evidence class | checks | figures | meaning |\n| --- | --- | --- | --- |\n");
         for (Status status : Status.values()) {
             out.append("| ")
                     .append(status.words())
@@ -67,7 +67,7 @@ final class ValidationPage {
         }
         checks.topics().forEach((topic, list) -> {
             out.append("\n## ").append(topic).append("\n\n");
-            out.append("| what | held to | expected | ours | difference | allowed | status |\n");
+            out.append("| result | compared with | expected | ours | difference | limit | status |\n");
             out.append("| --- | --- | --- | --- | --- | --- | --- |\n");
             list.forEach(check -> out.append(check.row()).append('\n'));
         });
@@ -101,11 +101,11 @@ final class ValidationPage {
                 .append(types)
                 .append(" types are named by a check above. The others\n")
                 .append(
-                        "follow from those, hand back what was told, or are tested against figures worked out apart in our own\n")
+                        "follow from those, return the input, or are tested against figures worked out apart in our own\n")
                 .append(
                         "tests (drawn geometry, rotations, sums by hand, simulations): good, but not from outside. A type's\n")
                 .append("quantity and its double count once.\n\n")
-                .append("| type | held to something outside | checks of our own only | a test that names it |\n")
+                .append("| type | compared with an outside source | checks of our own only | a test that names it |\n")
                 .append("| --- | --- | --- | --- |\n");
         surface.answers().forEach((type, answers) -> {
             Set<String> named = outside.getOrDefault(type, Set.of());

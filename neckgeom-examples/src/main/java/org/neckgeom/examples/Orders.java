@@ -24,7 +24,7 @@ import org.neckgeom.units.LengthStyle;
  * @param outputs what to write of the plan, and where; empty to print it
  * @param set the folder of all that can be written, or the one whose files are looked at
  * @param paper the paper to print on; none to take the one usual with the neck's units
- * @param style how lengths are printed; none to print them as the neck file says
+ * @param style how lengths are printed; none to print them in the neck file's units
  */
 record Orders(
         Task task,
@@ -119,7 +119,7 @@ record Orders(
         return new Orders(task, files.isEmpty() ? ShippedNecks.DEFAULT : files.get(0), outputs, set, paper, style);
     }
 
-    /** Letter for a neck in inches, A4 for one in millimetres, unless told. */
+    /** Default: letter for a neck in inches, A4 for one in millimetres. */
     Paper paperFor(Job plan) {
         return paper.orElse(plan.style() == LengthStyle.MILLIMETRES ? Paper.A4 : Paper.LETTER);
     }

@@ -107,7 +107,7 @@ enum Output {
         return usualName;
     }
 
-    /** What it is, in words. */
+    /** Its name in words. */
     @Override
     public String toString() {
         return what;

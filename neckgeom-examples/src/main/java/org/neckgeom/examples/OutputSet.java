@@ -47,7 +47,7 @@ final class OutputSet {
      * The list of a set.
      *
      * @param neckFile the neck file's name
-     * @param neckText what it holds
+     * @param neckText the neck file's text
      * @param plan what was planned from it
      * @param files the set's files, without their folder
      */

@@ -28,13 +28,13 @@ public final class PlanANeck {
     private static final int NOT_UNDERSTOOD = 2;
 
     private static final String HELP = """
-            Plans a neck: what to set, how deep to cut, where the joints come out, whether it is good enough.
+            Plans a neck: settings, depths of cut, the lines of the joints, and a verdict.
 
               plan-a-neck                        plans the octave mandolin that comes with the examples
               plan-a-neck my-neck.yaml           plans your neck
-              plan-a-neck --check my-neck.yaml   says whether the file can be used, with all that is wrong in it
+              plan-a-neck --check my-neck.yaml   lists every error in the file
               plan-a-neck --all sheets           writes all that follows into a folder, made if it is not there
-              plan-a-neck --check-set sheets     says whether the files of such a folder belong together
+              plan-a-neck --check-set sheets     checks that the files of such a folder belong together
               plan-a-neck --html plan.html       writes the plan with drawings, as a page to look at and print
               plan-a-neck --svg neck.svg         writes templates at full size; also --dxf neck.dxf for CAD,
                                                  --pdf neck.pdf or --pages neck.html cut into pages,
@@ -143,31 +143,31 @@ public final class PlanANeck {
         Optional<Path> list = orders.set().map(folder -> folder.resolve(OutputSet.NAME));
         list.ifPresent(last -> files.put(last, OutputSet.list(orders.file(), text, plan, named(last, files))));
         progress.end();
-        StringBuilder said = new StringBuilder(plan.plan().status().toString()).append('\n');
+        StringBuilder report = new StringBuilder(plan.plan().status().toString()).append('\n');
         OutputFiles.Written written = OutputFiles.write(files);
         written.mended()
-                .forEach(folder -> said.append("an earlier run was broken off in ")
+                .forEach(folder -> report.append("an earlier run was broken off in ")
                         .append(shown(folder))
                         .append(": its files were put back as they were\n"));
         written.made()
                 .forEach(folder ->
-                        said.append("made the folder ").append(shown(folder)).append('\n'));
+                        report.append("made the folder ").append(shown(folder)).append('\n'));
         orders.outputs()
                 .forEach((output, path) ->
-                        said.append(output).append(": ").append(shown(path)).append('\n'));
-        list.ifPresent(last -> said.append("list of set ")
+                        report.append(output).append(": ").append(shown(path)).append('\n'));
+        list.ifPresent(last -> report.append("list of set ")
                 .append(Document.mark(plan))
                 .append(": ")
                 .append(shown(last))
                 .append('\n'));
-        return said.toString();
+        return report.toString();
     }
 
     private static String shown(Path path) {
         return Words.shown(path.toString());
     }
 
-    /** What stands in the list's own folder, by name. */
+    /** The files in the list's own folder, by name. */
     private static Map<String, byte[]> named(Path list, Map<Path, byte[]> files) {
         Map<String, byte[]> named = new LinkedHashMap<>();
         files.forEach((path, bytes) -> {

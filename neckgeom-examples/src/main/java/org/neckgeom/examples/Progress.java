@@ -17,17 +17,17 @@ final class Progress {
         this.terminal = terminal;
     }
 
-    /** Says nothing. */
+    /** Shows nothing. */
     static Progress none() {
         return new Progress(null);
     }
 
-    /** Speaks on a terminal. */
+    /** Shows progress on a terminal. */
     static Progress on(PrintStream terminal) {
         return new Progress(terminal);
     }
 
-    /** Speaks on standard error if someone sees it there: never in a pipe or a file. */
+    /** Shows progress on standard error if that is a terminal: never in a pipe or a file. */
     @SuppressWarnings("SystemConsoleNull") // up to Java 21 there is none in a pipe; later ones are asked below
     static Progress ofThisProcess() {
         Console console = System.console();
@@ -43,7 +43,7 @@ final class Progress {
         }
     }
 
-    /** The console stands for input and output alone; where the system tells, look where errors go. */
+    /** The console covers input and output alone; where the system shows it, look where errors go. */
     private static boolean isErrorSeen() {
         Path errors = Path.of("/proc/self/fd/2");
         try {
@@ -53,7 +53,7 @@ final class Progress {
         }
     }
 
-    /** Says what is being done, in place of what was said before. */
+    /** Shows the present step in place of the one before. */
     void at(String what) {
         if (terminal != null) {
             terminal.print(CLEARED + what);

@@ -29,7 +29,7 @@ public final class FileRefused extends IllegalArgumentException {
     /**
      * {@return a refusal for one reason}
      *
-     * @param place where it stands
+     * @param place its place in the file
      * @param sentence what was found and what is allowed
      */
     public static FileRefused at(Place place, String sentence) {

@@ -5,13 +5,13 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Tree;
 import org.neckgeom.table.Table;
 
-/** A YAML file read by the table of keys of what it describes: the one door from text to values. */
+/** A YAML file read by the table of keys of its noun: the one way from text to values. */
 public final class NounFile {
 
     private NounFile() {}
 
     /**
-     * Reads a text into what it describes, or refuses it with everything that is wrong.
+     * Reads a text into its noun, or refuses it with all its errors.
      *
      * @param <T> what the file describes
      * @param file the file's name, for the places

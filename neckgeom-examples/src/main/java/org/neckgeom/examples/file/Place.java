@@ -3,7 +3,7 @@ package org.neckgeom.examples.file;
 import java.util.Objects;
 
 /**
- * Where something stands in a file, such as {@code my-neck.yaml, line 12, blank.length}. Immutable.
+ * A place in a file, such as {@code my-neck.yaml, line 12, blank.length}. Immutable.
  *
  * @param file the file's name as the reader was given it
  * @param line the line, counted from 1, or 0 for the file as a whole

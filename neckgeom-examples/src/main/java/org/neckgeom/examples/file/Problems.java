@@ -15,7 +15,7 @@ public final class Problems {
     /**
      * Notes a problem.
      *
-     * @param place where it stands
+     * @param place its place in the file
      * @param sentence what was found and what is allowed
      */
     public void add(Place place, String sentence) {

@@ -39,7 +39,7 @@ final class YamlText {
     private final Map<String, Place> places = new HashMap<>();
     private Event now;
 
-    /** Maps, lists and texts, and where each path stands in the file. */
+    /** Maps, lists and texts, and the place of each path in the file. */
     record Document(Object plain, Map<String, Place> places) {
 
         /** The place of a path, or of what is nearest above it. */
@@ -136,7 +136,7 @@ final class YamlText {
             int line = line(now);
             if (!(now instanceof ScalarEvent name)) {
                 throw FileRefused.at(
-                        new Place(place.file(), line, place.path()), "a list or a group stands where a key belongs");
+                        new Place(place.file(), line, place.path()), "a list or a group is where a key belongs");
             }
             String key = name.getValue().strip();
             Place here = place.key(key, line);
@@ -201,7 +201,7 @@ final class YamlText {
         int at = broken.getProblemMark().map(Mark::getLine).orElse(0);
         String line = text.lines().skip(at).findFirst().orElse("");
         if (line.stripTrailing().contains("\t")) {
-            return "a tab stands in this line; indent with blanks";
+            return "this line has a tab; indent with blanks";
         }
         return "is not YAML from here on (" + firstLine(broken.getProblem())
                 + "); write key: value, indent with blanks, and put quotes round a text that holds a colon";

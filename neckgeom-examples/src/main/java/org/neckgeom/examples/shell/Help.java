@@ -9,7 +9,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 
 /**
- * What {@code help()} prints in the shell: the sentences one can say, by question, and each one with its answer.
+ * The text of {@code help()} in the shell: the topics by question, and each one with its answer.
  *
  * <p>A topic is a text file: the question, the sentence in short, and what was typed and answered. The tests type it again
  * and compare.
@@ -45,10 +45,10 @@ public final class Help {
         return TOPICS;
     }
 
-    /** {@return all sentences on one screen; a line a topic} */
+    /** {@return all topics on one screen; a line a topic} */
     public static String screen() {
         String lines = TOPICS.stream().map(Help::line).collect(Collectors.joining("\n"));
-        return "What can be said, in the order of work; help(\"centring\") shows one with its answer, /exit ends.\n\n"
+        return "Topics, in the order of work. help(\"centring\") shows one with its answer, /exit ends.\n\n"
                 + lines
                 + "\n\nEvery answer prints itself. At the prompt end a line with a dot or a comma when the sentence goes on.";
     }

@@ -9,9 +9,9 @@ import org.neckgeom.examples.file.Trouble;
 /**
  * Runs one JShell script with the library on it: {@code RunScript STARTUP SCRIPT}.
  *
- * <p>Ends with 0 when the script ran to its end, with 1 when it does not compile or throws, with 2 when a file can't
- * be read, with 141 as other commands do when nothing reads what it prints any more. What the script prints goes to
- * standard output, what is wrong with it to standard error.
+ * <p>Ends with 0 when the script ran to its end, with 1 when it does not compile or throws, with 2 when a file can't be
+ * read, with 141 as other commands do when nothing reads its output any more. Output is written to standard output,
+ * errors to standard error.
  */
 public final class RunScript {
 

@@ -8,13 +8,13 @@ import org.neckgeom.plan.Job;
 import org.neckgeom.plan.Plan;
 import org.neckgeom.units.LengthStyle;
 
-/** Answers in the style that a shell was told to print in. */
+/** Answers in the style that a shell prints in. */
 public final class Spoken {
 
     private Spoken() {}
 
     /**
-     * {@return an answer in a style; several, one by one; in the style where it says lengths}
+     * {@return an answer in a style; several, one by one; its lengths in the style}
      *
      * @param answer anything
      * @param style how its lengths are printed; null for the answer's own

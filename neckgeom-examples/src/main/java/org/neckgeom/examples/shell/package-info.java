@@ -3,7 +3,7 @@
  *
  * <p>{@link org.neckgeom.examples.shell.ScriptShell} evaluates scripts in this JVM; {@link
  * org.neckgeom.examples.shell.RunScript} is its command line, which {@code neckshell SCRIPT} starts. JShell's own
- * command always ends with status 0, and reads a script line by line, so that a sentence that goes on in the next
- * line with a dot falls apart; this runner does neither.
+ * command always ends with status 0, and reads a script line by line, so that a statement that continues in the next
+ * line with a dot fails; this runner does neither.
  */
 package org.neckgeom.examples.shell;

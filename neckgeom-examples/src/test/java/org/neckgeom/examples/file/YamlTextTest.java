@@ -61,7 +61,7 @@ class YamlTextTest {
         assertRefused("a: *wide\n", 1, "the alias *wide is not allowed; write the value out");
         assertRefused("a: !!java.lang.Runtime x\n", 1, "the tag tag:yaml.org,2002:java.lang.Runtime is not allowed");
         assertRefused("a: 1\nb: !thing {c: 1}\n", 2, "the tag !thing is not allowed");
-        assertRefused("a: 1\n? [b, c]\n: 2\n", 2, "a list or a group stands where a key belongs");
+        assertRefused("a: 1\n? [b, c]\n: 2\n", 2, "a list or a group is where a key belongs");
         assertRefused("a: 1\n---\nb: 2\n", 2, "a second document starts here");
         assertRefused("%TAG ! tag:x.org:\n---\na: !b 1\n", 3, "the tag tag:x.org:b is not allowed");
     }
@@ -69,7 +69,7 @@ class YamlTextTest {
     @Test
     void read_refusesWhatIsNotYaml() {
         assertRefused("name: [a\nb: c\n", 2, "is not YAML from here on");
-        assertRefused("a:\n\tb: 1\n", 2, "a tab stands in this line; indent with blanks");
+        assertRefused("a:\n\tb: 1\n", 2, "this line has a tab; indent with blanks");
         assertRefused("a: b: c\n", 1, "put quotes round a text that holds a colon");
         assertRefused("PK\u0003\u0004", 0, "is not YAML");
     }

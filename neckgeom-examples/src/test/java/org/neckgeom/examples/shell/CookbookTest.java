@@ -82,7 +82,7 @@ class CookbookTest {
         String printed = Printed.by(() -> shell.run("README.md, " + entry.question(), entry.typed()));
 
         assertThat(printed).isNotBlank().doesNotContain("```");
-        assertThat(entry.about()).contains("Rests on: ");
+        assertThat(entry.about()).containsPattern("(?m)^(Formula|Method|Assumes|Source): ");
         String whole = TestShell.read(COOKBOOK);
         String before = entry.typed() + "```\n\nprints\n\n```text\n" + entry.answered() + "```";
         String after = entry.typed() + "```\n\nprints\n\n```text\n" + printed + "```";

@@ -103,6 +103,8 @@ class HelpTest {
     void shell_printsHelp() throws Exception {
         String printed = Printed.by(() -> shell.run("help", "help();\nhelp(\"turned pass\");"));
 
-        assertThat(printed).startsWith("What can be said").contains("How far off, without reading a wall?\n");
+        assertThat(printed)
+                .startsWith("Topics, in the order of work.")
+                .contains("How far off, without reading a wall?\n");
     }
 }
