@@ -19,7 +19,7 @@ import org.neckgeom.units.LengthStyle;
  *
  * @param neck as designed
  * @param blank the piece it is made from
- * @param shop what it is made with
+ * @param shop the machine and gauges it is made with
  * @param style in which the plan prints
  * @param slotLimit greatest offset of the slot, either way
  * @param floorLimit least wood under the channel

@@ -179,7 +179,7 @@ public final class Job {
      *
      * @param neck what is to be made; it must have its channel
      * @param blank the piece it is made from
-     * @param shop what it is made with
+     * @param shop the machine and gauges it is made with
      * @throws IllegalArgumentException if the channel does not fit the blank, the cutter the channel, or the head is too
      *     short for its scarf
      */

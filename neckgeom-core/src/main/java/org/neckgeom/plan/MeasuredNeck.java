@@ -41,7 +41,7 @@ import org.neckgeom.units.ShopUnit;
  *     backDepth(mm(100), Estimate.of(mm(15.2), mm(0.05)))
  * </pre>
  *
- * <p>A reading takes the place of what was assumed, its uncertainty that of the assumption. What it was read on is done.
+ * <p>A reading takes the place of what was assumed, its uncertainty that of the assumption. The operation it was read on is done.
  */
 public final class MeasuredNeck extends Noun<MeasuredNeck> {
 

@@ -24,7 +24,7 @@
  * <p>prints
  *
  * <pre>{@code
- * open  channel centred: not read yet, limit: within 0.1 mm. Make a trial cut in a test piece, and read both walls, the piece and the slot.
+ * open  channel centred: not measured, limit: within 0.1 mm. Make a trial cut in a test piece, and read both walls, the piece and the slot.
  * }</pre>
  *
  * @since 0.1.0

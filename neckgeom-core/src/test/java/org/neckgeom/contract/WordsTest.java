@@ -36,13 +36,11 @@ class WordsTest {
             "neckgeom-api/src/main/java/org/neckgeom/shop/",
             "neckgeom-api/src/main/java/org/neckgeom/stock/",
             "neckgeom-api/src/main/java/org/neckgeom/neck/",
-            "neckgeom-core/src/main/java/org/neckgeom/plan/",
             // The keys of an error, of an operation and of the published schema follow the keys of the nouns.
             "neckgeom-core/src/main/java/org/neckgeom/budget/SpreadKeys.java",
             "neckgeom-core/src/main/resources/META-INF/neckgeom/neckgeom.schema.json",
             "neckgeom-examples/src/main/java/org/neckgeom/examples/neck/",
-            "neckgeom-examples/src/main/necks/",
-            "README.md");
+            "neckgeom-examples/src/main/necks/");
 
     /** A banned word; not after a dot, where it is part of a name. */
     private static final Pattern BANNED = Pattern.compile(

@@ -7,11 +7,12 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.examples.neck.NeckFile;
 import org.neckgeom.examples.neck.ShippedNecks;
-import org.neckgeom.examples.shell.Approved;
 import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.Job;
 import org.neckgeom.plan.Outcome;
 import org.neckgeom.plan.PlanCheck;
+import org.neckgeom.plan.SectionCode;
+import org.neckgeom.examples.shell.Approved;
 
 /**
  * The shipped neck with fanned frets, slanted nut, ears, veneers and a bolted tenon. Figures in the comments were worked out
@@ -41,7 +42,7 @@ class FannedBaritoneTest {
      */
     @Test
     void fannedFrets_meetTheBoardsEdges() {
-        String frets = section("Fanned frets");
+        String frets = section(SectionCode.FANNED_FRETS);
 
         assertThat(frets)
                 .contains("bass -5.095 mm, treble 5.133 mm") // nut: -5.09515, 5.13252
@@ -54,7 +55,7 @@ class FannedBaritoneTest {
     /** d = atan(tan 14 deg / cos s), head mitre asin(cos 14 deg sin s), blade on edge asin(sin d sin s), s the nut's slant. */
     @Test
     void scarf_isSawnCompound() {
-        assertThat(section("Fanned frets"))
+        assertThat(section(SectionCode.FANNED_FRETS))
                 .contains("blade 14.33 deg from the face, mitre 12.54 deg", "the other hand, mitre 12.16 deg")
                 .contains("mitre 14.00 deg, blade 3.08 deg from square");
     }
@@ -62,8 +63,8 @@ class FannedBaritoneTest {
     /** Ears (84 - 70)/2; common practice for a 10 mm barrel: its hole's front 0.8 mm behind the shoulder. */
     @Test
     void earsAndTenon_areAsTold() {
-        assertThat(section("Head and tuner posts")).contains("7.000 mm wide, one glued to each side");
-        assertThat(section("Heel and body joint")).contains("28.500 mm below the glue face", "0.800 mm around a hole");
+        assertThat(section(SectionCode.HEAD)).contains("7.000 mm wide, one glued to each side");
+        assertThat(section(SectionCode.HEEL)).contains("28.500 mm below the glue face", "0.800 mm around a hole");
     }
 
     /** 0.1 mm / sin 3 deg. */
@@ -71,8 +72,7 @@ class FannedBaritoneTest {
     void dovetail_ofTheMandolinSaysWhatAShimDoes() {
         Job mandolin = NeckFile.read("octave-mandolin.yaml");
 
-        assertThat(Sections.whole(mandolin, "Heel and body joint"))
-                .contains("0.1 mm each side  lifts the neck 1.911 mm");
+        assertThat(Sections.whole(mandolin, SectionCode.HEEL)).contains("0.1 mm each side  lifts the neck 1.911 mm");
     }
 
     @Test
@@ -102,7 +102,7 @@ class FannedBaritoneTest {
         throw new AssertionError("the file was taken");
     }
 
-    private String section(String title) {
-        return Sections.whole(plan, title);
+    private String section(SectionCode code) {
+        return Sections.whole(plan, code);
     }
 }

@@ -10,6 +10,7 @@ import org.neckgeom.order.Operation;
 import org.neckgeom.plan.Job;
 import org.neckgeom.plan.Outcome;
 import org.neckgeom.plan.PlanCheck;
+import org.neckgeom.plan.SectionCode;
 import org.neckgeom.units.ShopUnits;
 
 /** The mandolin with a head in one piece with its shaft, and with other joints: the work follows the file. */
@@ -112,10 +113,10 @@ class OnePieceNeckTest {
         String deep = ONE_PIECE.replace("thickness: 60 mm ", "thickness: 80 mm ");
 
         assertThat(plan(ONE_PIECE).plan().sections())
-                .noneMatch(section -> section.title().contains("head is on before"));
+                .noneMatch(section -> section.code().equals(SectionCode.HEAD_AT_THE_FENCE.code()));
         assertThat(plan(TEXT).plan().sections())
-                .anyMatch(section -> section.title().contains("head is on before"));
-        assertThat(Sections.whole(plan(deep), "Heel and body joint"))
+                .anyMatch(section -> section.code().equals(SectionCode.HEAD_AT_THE_FENCE.code()));
+        assertThat(Sections.whole(plan(deep), SectionCode.HEEL))
                 .contains("Heel: no block, the shaft's wood is 80 mm deep", "off the shaft")
                 .doesNotContain("0 blocks", "last block");
     }
@@ -148,9 +149,9 @@ class OnePieceNeckTest {
 
         double with = board(TEXT);
         assertThat(with - board(without)).isCloseTo(15, org.assertj.core.data.Offset.offset(1e-6));
-        assertThat(Sections.whole(plan(TEXT), "Neck blank and cutting list"))
+        assertThat(Sections.whole(plan(TEXT), SectionCode.BLANK_AND_CUTTING_LIST))
                 .contains("to the end of its dovetail, 15 mm past the body joint");
-        assertThat(Sections.whole(plan(without), "Neck blank and cutting list"))
+        assertThat(Sections.whole(plan(without), SectionCode.BLANK_AND_CUTTING_LIST))
                 .contains("the dovetail's length is not told: leave the wood for it");
     }
 

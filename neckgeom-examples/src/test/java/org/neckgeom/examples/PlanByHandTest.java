@@ -8,6 +8,7 @@ import org.neckgeom.examples.neck.ShippedNecks;
 import org.neckgeom.plan.Job;
 import org.neckgeom.plan.Outcome;
 import org.neckgeom.plan.PlanCheck;
+import org.neckgeom.plan.SectionCode;
 
 /**
  * The plans of both shipped necks against hand calculation. The figures in the comments were worked out on paper from the
@@ -21,7 +22,7 @@ class PlanByHandTest {
 
     @Test
     void channel_mandolin() {
-        String channel = section(mandolin, "Truss rod channel");
+        String channel = section(mandolin, SectionCode.CHANNEL);
 
         // 9 rod + 0 strip + 0.2 clearance; 3 + 300 + 0.5 end play
         assertThat(channel).contains("9.2 mm deep").contains("3 mm to 303.5 mm from the nut");
@@ -37,7 +38,7 @@ class PlanByHandTest {
 
     @Test
     void passes_addUpToTheDepth() {
-        String channel = section(mandolin, "Truss rod channel");
+        String channel = section(mandolin, SectionCode.CHANNEL);
 
         // 9.2 - 0.5 last = 8.7 in steps of 1.5 at most: 6 of 1.45
         assertThat(channel).contains("6 x 1.45, 0.5 mm: 7 passes").contains("gauge-block step 9.2 mm");
@@ -45,7 +46,7 @@ class PlanByHandTest {
 
     @Test
     void scarf_mandolin() {
-        String scarf = section(mandolin, "Scarf joint");
+        String scarf = section(mandolin, SectionCode.SCARF);
 
         // sin 13 deg = 0.224951, tan 13 deg = 0.230868: 20/sin = 88.908, 15/sin = 66.681, 66.681 - 20/tan = -19.948
         assertThat(scarf).contains("66.681 mm").contains("88.908 mm along the head's face");
@@ -56,7 +57,7 @@ class PlanByHandTest {
 
     @Test
     void scarf_bass_countsItsVeneers() {
-        String scarf = section(bass, "Scarf joint");
+        String scarf = section(bass, SectionCode.SCARF);
 
         // sin 10 deg = 0.173648, cos 0.984808, tan 0.176327, veneer v = 1/16: break line moves v/sin = 0.3599;
         // front (7/8 - v cos)/sin = 4.6845; back (9/16 + v)/sin - 7/8/tan = 3.5992 - 4.9624 = -1.3631; glue face
@@ -72,8 +73,8 @@ class PlanByHandTest {
     @Test
     void frets_followTheTwelfthRootOfTwo() {
         // 560/2 and 560 (1 - 2^(-14/12)); 30 (1 - 2^(-1/12))
-        assertThat(section(mandolin, "Frets")).contains("280.000 mm").contains("310.548 mm");
-        assertThat(section(bass, "Frets")).contains("1.6838 in").contains("15.0000 in");
+        assertThat(section(mandolin, SectionCode.FRETS)).contains("280.000 mm").contains("310.548 mm");
+        assertThat(section(bass, SectionCode.FRETS)).contains("1.6838 in").contains("15.0000 in");
     }
 
     @Test
@@ -83,14 +84,14 @@ class PlanByHandTest {
         // At x = 3, a = 17.0580, b = 14.2712; from the floor's corner (3.0055, 9.2) to the half ellipse 4.7776 (20
         // digits,
         // root of the derivative of the distance), centred it would be 4.77869: 0.0002 for each 0.001 mm, so 4.7773
-        assertThat(section(mandolin, "Wood left"))
+        assertThat(section(mandolin, SectionCode.WOOD_LEFT))
                 .contains("0.007 mm at its head end")
                 .contains("4.777 mm at 3.0 mm from the nut");
     }
 
     @Test
     void head_mandolin_breaksEachStringOverTheNut() {
-        String head = section(mandolin, "Head and tuner posts");
+        String head = section(mandolin, SectionCode.HEAD);
 
         // (76 - 61)/2 to each side; nut slot 6 + 1.1 + 0.4 = 7.5. First string: run 40 cos 13 deg + 8 sin 13 deg =
         // 40.775, fall 7.5 + 40 sin - 8 cos = 8.703, aside -22 + 13.49 = -8.51: atan(8.703/hypot(40.775, 8.51)) = 11.80
@@ -101,23 +102,25 @@ class PlanByHandTest {
         assertThat(check(mandolin, "strings press on the nut").found()).isEqualTo("least break 11.80 deg");
         assertThat(check(mandolin, "head fits the tuners").outcome()).isEqualTo(Outcome.OK);
         // 1/2 to 3/4 in less veneers of 3/32 in
-        assertThat(section(bass, "Head and tuner posts")).contains("0.40625 to 0.65625 in");
+        assertThat(section(bass, SectionCode.HEAD)).contains("0.40625 to 0.65625 in");
     }
 
     @Test
     void board_crownsDownToItsEdges() {
         // 6 - (400 - sqrt(400^2 - 17^2)); the same with 23; 1/4 - (12 - sqrt(12^2 - 0.875^2)); with 16 in and 1.3125
-        assertThat(section(mandolin, "Fingerboard")).contains("5.639 mm").contains("5.338 mm");
-        assertThat(section(bass, "Fingerboard")).contains("0.2181 in").contains("0.1961 in");
+        assertThat(section(mandolin, SectionCode.FINGERBOARD))
+                .contains("5.639 mm")
+                .contains("5.338 mm");
+        assertThat(section(bass, SectionCode.FINGERBOARD)).contains("0.2181 in").contains("0.1961 in");
         // atan(0.010/(21.5815 - 18.0945)) = 0.164 deg
-        assertThat(section(bass, "Fingerboard"))
+        assertThat(section(bass, SectionCode.FINGERBOARD))
                 .contains("Fall-away: 10.0 thou")
                 .contains("0.16 deg");
     }
 
     @Test
     void stringsAcross_leaveEqualGapsAndStayOverTheBoard() {
-        String across = section(mandolin, "Strings across");
+        String across = section(mandolin, SectionCode.STRINGS_ACROSS);
 
         // nut 34 - 2 x 3 = 28: (28 - 2.44 in diameters - 4 x 2.6)/3 = 5.053; saddle (44 - 12.84)/3 = 10.387; outer
         // strings
@@ -136,7 +139,7 @@ class PlanByHandTest {
     void stringsAcross_bass_growTowardTheBass() {
         // Centres 1.5 - 0.064 - 0.0225 = 1.4135 apart: spaces n + 0.03, n + 0.02, n + 0.01, n with n = 0.338375, so
         // -0.686, -0.686 + 0.368375, ...; the last gap 0.338375 - (0.062 + 0.045)/2
-        assertThat(section(bass, "Strings across"))
+        assertThat(section(bass, SectionCode.STRINGS_ACROSS))
                 .contains("1.4135 in, centre to centre")
                 .contains("-0.6860, -0.3176, 0.0408, ")
                 .contains("0.2849 in");
@@ -147,14 +150,14 @@ class PlanByHandTest {
         // a = 17.6073, b = 14.5, slope atan(14.5/17.6073) = 39.47 deg, phi = 90 deg - slope, h = a cos phi sqrt 2
         // there:
         // inner line at (h - b sin phi)/cos phi, outer line (h - a cos phi)/sin phi deep
-        assertThat(section(mandolin, "Back profile and facets"))
+        assertThat(section(mandolin, SectionCode.BACK))
                 .contains("39.47 deg: 7.293 mm from the middle, 14.500 mm deep to")
                 .contains("17.607 mm, 6.006 mm deep");
     }
 
     @Test
     void heel_mandolin_stacksThreeBlocks() {
-        String heel = section(mandolin, "Heel and body joint");
+        String heel = section(mandolin, SectionCode.HEEL);
 
         // 78 cos 1.0219 deg = 77.988; (77.988 - 20)/20 = 2.9: 3 blocks, 80 - 77.988 off the last
         assertThat(heel).contains("3 blocks of 20 mm").contains("77.988 mm").contains("2.012 mm");
@@ -166,19 +169,21 @@ class PlanByHandTest {
     void stock_countsSparesAndKerfs() {
         // 518.939 + 2 x 3, heel 54 + 2 x 2, depth at fret 12 of 16.5 + 2 x 0.5; the neck ends past the body joint,
         // 200 + 310.548 + 15 from the head end: 640 - 525.548 - 3 x 35 - 4 x 1.8 = 2.252
-        assertThat(section(mandolin, "Neck blank and cutting list"))
+        assertThat(section(mandolin, SectionCode.BLANK_AND_CUTTING_LIST))
                 .contains("Least blank: 524.939 mm x 58 mm x 17.5 mm")
                 .contains("2.252 mm");
         assertThat(check(mandolin, "all pieces from the blank").found()).isEqualTo("2.252 mm left over");
         // 34 - 9 - 18.0945 - 3/32
-        assertThat(section(bass, "Neck blank and cutting list")).contains("6.8118 in");
+        assertThat(section(bass, SectionCode.BLANK_AND_CUTTING_LIST)).contains("6.8118 in");
     }
 
     @Test
     void cutterUnderLoad_followsFeedAndSpeed() {
         // pi x 6 mm x 16000/60 s = 5.03 m/s; 1800/(16000 x 2) = 0.056 mm; pi x 6.35 mm x 16000/60 s; 70/32000 in
-        assertThat(section(mandolin, "Cutter under load")).contains("5.0 m/s").contains("0.056 mm an edge");
-        assertThat(section(bass, "Cutter under load")).contains("5.3 m/s").contains("2.2 thou an edge");
+        assertThat(section(mandolin, SectionCode.CUTTER_LOAD))
+                .contains("5.0 m/s")
+                .contains("0.056 mm an edge");
+        assertThat(section(bass, SectionCode.CUTTER_LOAD)).contains("5.3 m/s").contains("2.2 thou an edge");
     }
 
     @Test
@@ -191,14 +196,14 @@ class PlanByHandTest {
     void neckAngle_mandolin() {
         // S = 560 x 2^(-14/12) + 2.2 = 251.652, H = 8.1, string 3.6126 over the plane at the saddle:
         // asin(8.1/251.678) - atan(3.6126/251.652) = 1.8443 - 0.8225 = 1.0219 deg
-        assertThat(section(mandolin, "Neck angle"))
+        assertThat(section(mandolin, SectionCode.NECK_ANGLE))
                 .contains("1.02 deg, head back")
                 .contains("88.98 deg");
     }
 
     @Test
     void centring_bass_takesAllRoundsTogether() {
-        String centring = section(bass, "Centring");
+        String centring = section(bass, SectionCode.CENTRING);
 
         // means 1.1830 and 1.2218: (1.1830 - 1.2218)/2 = -0.0194; after 0.020 away, read (1.2030 - 1.2022)/2 = +0.0004
         assertThat(centring).contains("19.40 thou nearer the fence").contains("0.40 thou farther from the fence");
@@ -208,7 +213,7 @@ class PlanByHandTest {
     @Test
     void strings_mandolin_pullTogether() {
         // 4 courses of 2 at 95 N
-        assertThat(section(mandolin, "Strings and relief")).contains("760 N");
+        assertThat(section(mandolin, SectionCode.STRINGS_AND_RELIEF)).contains("760 N");
     }
 
     @Test
@@ -225,14 +230,16 @@ class PlanByHandTest {
         Job thinner = NeckFile.parse("thinner.yaml", text);
 
         // 13/sin 13 deg = 57.790, 57.790 - 20/tan 13 deg = -28.839
-        assertThat(section(thinner, "Scarf joint"))
+        assertThat(section(thinner, SectionCode.SCARF))
                 .contains("57.790 mm")
                 .contains("28.839 mm in front of the break line");
-        assertThat(section(mandolin, "Scarf joint")).doesNotContain("57.790 mm").contains("19.948 mm in front");
+        assertThat(section(mandolin, SectionCode.SCARF))
+                .doesNotContain("57.790 mm")
+                .contains("19.948 mm in front");
     }
 
-    private static String section(Job plan, String title) {
-        return Sections.whole(plan, title);
+    private static String section(Job plan, SectionCode code) {
+        return Sections.whole(plan, code);
     }
 
     private static PlanCheck check(Job plan, String name) {

@@ -19,6 +19,7 @@ import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.Job;
 import org.neckgeom.plan.Outcome;
 import org.neckgeom.plan.PlanCheck;
+import org.neckgeom.plan.SectionCode;
 
 /** Each check of a plan on the mandolin with one thing changed: how it then stands, and that its words say why. */
 class PlanChecksTest {
@@ -134,7 +135,7 @@ class PlanChecksTest {
 
         assertThat(wood.outcome()).isEqualTo(Outcome.STOP);
         assertThat(wood.found()).startsWith("none, the channel is through by ").endsWith(" mm at 3 mm from the nut");
-        assertThat(Sections.whole(plan, "String tension and relief (estimate)"))
+        assertThat(Sections.whole(plan, SectionCode.STRINGS_AND_RELIEF))
                 .contains("the channel is through the back 3 mm from the nut");
         assertThat(found(plan, "relief")).isEmpty();
 
@@ -224,7 +225,7 @@ class PlanChecksTest {
         Job bass = NeckFile.parse("bass.yaml", ShippedNecks.text("short-scale-bass.yaml"));
 
         // (0.383 - 0.015625)/6 = 0.0612 in; the pocket's (0.4375 - 0.015625)/7 = 0.0603 in.
-        assertThat(Sections.whole(bass, "Cutting forces (estimate)")).contains("pass 0.0612 in");
+        assertThat(Sections.whole(bass, SectionCode.CUTTER_LOAD)).contains("pass 0.0612 in");
         assertThat(check(bass, "depth of a pass").found()).isEqualTo("0.0612 in");
     }
 
@@ -233,7 +234,7 @@ class PlanChecksTest {
     void stopsAndPasses_inFractions_readAsTheirToolsDo() {
         Job plan = NeckFile.parse("own.yaml", TEXT.replace("# print in: fractions ", "print in: fractions # "));
 
-        String channel = Sections.whole(plan, "Truss rod channel");
+        String channel = Sections.whole(plan, SectionCode.CHANNEL);
 
         assertThat(channel.lines().filter(line -> line.contains("from the cutter's centre")))
                 .isNotEmpty()

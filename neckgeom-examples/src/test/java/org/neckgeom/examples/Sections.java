@@ -1,24 +1,18 @@
 package org.neckgeom.examples;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
-import java.util.List;
 import java.util.stream.Collectors;
 import org.neckgeom.form.Statement;
 import org.neckgeom.plan.Job;
 import org.neckgeom.plan.PlanSection;
+import org.neckgeom.plan.SectionCode;
 
 /** A section of a plan with all its rows and notes, where its own {@code toString} ends at what JShell prints. */
 final class Sections {
 
     private Sections() {}
 
-    static String whole(Job plan, String title) {
-        List<PlanSection> found = plan.plan().sections().stream()
-                .filter(section -> section.title().startsWith(title))
-                .toList();
-        assertThat(found).as("sections titled " + title).hasSize(1);
-        PlanSection section = found.get(0);
+    static String whole(Job job, SectionCode code) {
+        PlanSection section = job.plan().section(code).orElseThrow();
         int width = section.rows().stream()
                 .mapToInt(row -> row.label().length())
                 .max()
