@@ -15,13 +15,13 @@ public final class HeelTurn extends Noun<HeelTurn> {
 
     /** Its keys. */
     public static final Table<HeelTurn> TABLE = Table.of(
-                    "heel turn", "the turn of the back into the heel", HeelTurn::new)
+                    "heel transition", "the transition from the back to the heel", HeelTurn::new)
             .printedBy(HeelTurn::sentences);
 
     private static final Key<HeelTurn, Amount<Length>> START =
-            TABLE.needed("starts at", Types.SIZE, "from the nut to where the back begins to turn down");
+            TABLE.needed("starts at", Types.SIZE, "distance from the nut to the start of the transition");
     private static final Key<HeelTurn, Amount<Length>> RADIUS =
-            TABLE.needed("turn radius", Types.SIZE, "of the quarter circle into the heel");
+            TABLE.needed("turn radius", Types.SIZE, "radius of the quarter circle into the heel");
 
     private HeelTurn(Values<HeelTurn> values) {
         super(values);

@@ -464,7 +464,11 @@ public final class Table<T> {
     }
 
     static String missing(String where, Key<?, ?> key) {
-        return where + " is missing; give " + key.type.allowed() + " (" + key.about() + ")";
+        return where + " is missing; give " + key.type.allowed() + key.table.orInstead(key) + " (" + key.about() + ")";
+    }
+
+    private String orInstead(Key<?, ?> key) {
+        return instead.containsKey(key) ? ", or " + instead.get(key).name() + " instead" : "";
     }
 
     /** Tests first, for every step comes by here: what is wrong is named only where something is. */

@@ -66,10 +66,8 @@ class HouseUnitsTest {
 
     @Test
     void refusals_areOneSentenceInTheUnitGiven() {
-        refused(() -> HouseUnits.mmPositive(mm(-3), "fence wall"), "fence wall must be more than 0 mm, but was -3 mm");
-        refused(
-                () -> HouseUnits.mmPositive(inch(0.0), "fence wall"),
-                "fence wall must be more than 0 in, but was 0 in");
+        refused(() -> HouseUnits.mmPositive(mm(-3), "near wall"), "near wall must be more than 0 mm, but was -3 mm");
+        refused(() -> HouseUnits.mmPositive(inch(0.0), "near wall"), "near wall must be more than 0 in, but was 0 in");
         refused(() -> HouseUnits.mmNotNegative(mm(-3), "clearance"), "clearance must be 0 mm or more, but was -3 mm");
         refused(
                 () -> HouseUnits.probability(percent(100), "coverage"),

@@ -58,7 +58,7 @@ public final class Centring implements Answer {
      * @param trial the readings
      */
     public static Centring of(TrialCut trial) {
-        Estimate<Length> a = Objects.requireNonNull(trial, "trial").fenceWall();
+        Estimate<Length> a = Objects.requireNonNull(trial, "trial").nearWall();
         Estimate<Length> b = trial.farWall();
         double ua = a.uncertaintyHouse();
         double ub = b.uncertaintyHouse();
@@ -239,7 +239,7 @@ public final class Centring implements Answer {
             return known(
                     seen.offsetMm + w.valueHouse() / 2, StrictMath.hypot(seen.uncertaintyMm, w.uncertaintyHouse() / 2));
         }
-        Estimate<Length> a = trial.fenceWall();
+        Estimate<Length> a = trial.nearWall();
         Estimate<Length> d = trial.slot().orElseThrow();
         return known(
                 a.valueHouse() + d.valueHouse() / 2, StrictMath.hypot(a.uncertaintyHouse(), d.uncertaintyHouse() / 2));

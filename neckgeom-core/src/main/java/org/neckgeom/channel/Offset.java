@@ -83,7 +83,7 @@ public final class Offset implements Answer {
      *
      * @param eachReading u_r, standard uncertainty of one reading, 0 or more
      */
-    public Offset readWithin(Quantity<Length> eachReading) {
+    public Offset repeatability(Quantity<Length> eachReading) {
         return new Offset(mm, HouseUnits.mmNotNegative(eachReading, "repeatability") / SQRT_2, background);
     }
 

@@ -24,7 +24,7 @@ public final class RodSlot extends ValueAnswer {
 
     private static final Form<RodSlot> FORM = Form.<RodSlot>of("rod-slot")
             .fact("depth", Kind.answer(SlotDepth.FORM), "how deep the slot is", RodSlot::depth)
-            .fact("rod", Kind.ANSWER, "what lies in it", slot -> slot.channel.rod())
+            .fact("rod", Kind.ANSWER, "what lies in it", slot -> slot.channel.reinforcement())
             .fact("start", Kind.MM, "of the channel, from the nut", slot -> slot.channel.startMm())
             .fact("end", Kind.MM, "of the channel, from the nut", slot -> slot.channel.endMm())
             .fact("width", Kind.MM, "of the channel", slot -> slot.channel.widthMm())
@@ -90,7 +90,7 @@ public final class RodSlot extends ValueAnswer {
      */
     public PassPlan pocketPasses(Passes rule) {
         requirePocket();
-        return rule.to(style().amount(channel.pocketDepthMm()));
+        return rule.to(style().amount(channel.adjusterPocketDepthMm()));
     }
 
     /**
@@ -115,7 +115,7 @@ public final class RodSlot extends ValueAnswer {
      */
     public SlotStops pocketStops(Cutter cutter, Blank blank) {
         requirePocket();
-        double narrowest = Math.min(channel.pocketWidthMm(), channel.pocketLengthMm());
+        double narrowest = Math.min(channel.adjusterPocketWidthMm(), channel.adjusterPocketLengthMm());
         if (!(cutter.diameterMm() <= narrowest)) {
             throw HouseUnits.refused(
                     "cutter diameter",
@@ -124,13 +124,13 @@ public final class RodSlot extends ValueAnswer {
                     cutter.diameter());
         }
         requireFits(blank);
-        double start = channel.pocketStartMm();
-        double end = start + channel.pocketLengthMm();
-        return SlotStops.headLeading(start, end, channel.pocketWidthMm(), cutter, blank, style());
+        double start = channel.adjusterPocketStartMm();
+        double end = start + channel.adjusterPocketLengthMm();
+        return SlotStops.headLeading(start, end, channel.adjusterPocketWidthMm(), cutter, blank, style());
     }
 
     private void requirePocket() {
-        if (!channel.hasPocket()) {
+        if (!channel.hasAdjusterPocket()) {
             throw NoAnswer.because(
                     "pocket", "no-pocket", "this channel has no pocket: give it one, by pocket(length, width, depth)");
         }
@@ -143,10 +143,10 @@ public final class RodSlot extends ValueAnswer {
      *
      * @param cutter the cutter
      */
-    public Amount<Length> sidePlay(Cutter cutter) {
+    public Amount<Length> sideClearance(Cutter cutter) {
         return style().amount(Objects.requireNonNull(cutter, "cutter").diameterMm()
                 + cutter.runoutMm()
-                - channel.rod().widthMm());
+                - channel.reinforcement().widthMm());
     }
 
     /**
@@ -189,7 +189,7 @@ public final class RodSlot extends ValueAnswer {
     }
 
     void requireFits(Blank blank) {
-        double deepest = Math.max(depth().deepestMm(), channel.pocketDepthMm());
+        double deepest = Math.max(depth().deepestMm(), channel.adjusterPocketDepthMm());
         if (!(deepest < Objects.requireNonNull(blank, "blank").thicknessMm())) {
             throw HouseUnits.refused(
                     "channel depth",
@@ -197,7 +197,7 @@ public final class RodSlot extends ValueAnswer {
                     "less than the blank's thickness of " + blank.thickness(),
                     style().amount(deepest));
         }
-        double widest = Math.max(channel.widthMm(), channel.pocketWidthMm());
+        double widest = Math.max(channel.widthMm(), channel.adjusterPocketWidthMm());
         if (!(widest < blank.widthMm())) {
             throw HouseUnits.refused(
                     "channel width",

@@ -245,7 +245,7 @@ public final class SlotStops extends ValueAnswer {
      *
      * @param standardUncertainty of one stop, 0 or more
      */
-    public SlotStops setWithin(Quantity<Length> standardUncertainty) {
+    public SlotStops settingUncertainty(Quantity<Length> standardUncertainty) {
         double u = HouseUnits.mmNotNegative(standardUncertainty, "uncertainty of setting");
         return new SlotStops(leading, startMm, endMm, headEndMm, heelEndMm, radiusMm, runApartMm, u, head, style());
     }

@@ -46,7 +46,7 @@ public final class TurnedPass extends ValueAnswer {
 
     /**
      * {@return a turned pass from the slot's width after each run; read within {@link BenchUncertainty#USUAL_REPEATABILITY_MM}
-     * until {@link #readWithin} says otherwise}
+     * until {@link #repeatability} says otherwise}
      *
      * @param first width after the first run, more than 0
      * @param second width after the turned run, at most twice the first: beyond that the two runs leave two slots
@@ -72,7 +72,7 @@ public final class TurnedPass extends ValueAnswer {
      * @param uncertainty standard uncertainty of one reading, more than 0
      * @throws IllegalArgumentException if it is not more than 0
      */
-    public TurnedPass readWithin(Quantity<Length> uncertainty) {
+    public TurnedPass repeatability(Quantity<Length> uncertainty) {
         return new TurnedPass(firstMm, secondMm, HouseUnits.mmPositive(uncertainty, "repeatability"), style());
     }
 

@@ -24,9 +24,9 @@ final class Answerable {
         refuseNothing(
                 design,
                 Math.min(0, channelStart),
-                "back.first depth",
+                "back.depths[1].depth",
                 design.back().firstDepthMm());
-        refuseNothing(design, last, "back.second depth", design.back().secondDepthMm());
+        refuseNothing(design, last, "back.depths[2].depth", design.back().secondDepthMm());
     }
 
     private static void refuseNothing(NeckDesign design, double x, String path, double depth) {

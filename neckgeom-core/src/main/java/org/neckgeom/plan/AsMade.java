@@ -98,7 +98,7 @@ final class AsMade {
     }
 
     private Head head(Head drawn) {
-        Head made = read.scarfAngle().map(angle -> drawn.pitch(angle.value())).orElse(drawn);
+        Head made = read.scarfAngle().map(angle -> drawn.angle(angle.value())).orElse(drawn);
         return read.has(HEAD_THICKNESS) ? made.thickness(value(HEAD_THICKNESS)) : made;
     }
 
@@ -192,7 +192,7 @@ final class AsMade {
         return plan.scarf()
                 .map(joint -> read.scarfAngle()
                         .map(angle ->
-                                ScarfJoint.of(plan.design().head().orElseThrow().pitch(angle.value()), plan.blank()))
+                                ScarfJoint.of(plan.design().head().orElseThrow().angle(angle.value()), plan.blank()))
                         .orElse(joint));
     }
 

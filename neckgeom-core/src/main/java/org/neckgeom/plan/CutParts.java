@@ -153,7 +153,7 @@ final class CutParts {
                         "channel-deep-enough",
                         "channel deep enough for the rod",
                         depth,
-                        cut.rod().heightMm() + cut.coverMm(),
+                        cut.reinforcement().heightMm() + cut.filletMm(),
                         "deeper")));
         read.of(NeckFeature.CHANNEL_WIDTH)
                 .ifPresent(width -> checks.add(fits(
@@ -161,7 +161,7 @@ final class CutParts {
                         "channel-wide-enough",
                         "channel wide enough for the rod",
                         width,
-                        cut.rod().widthMm(),
+                        cut.reinforcement().widthMm(),
                         WIDER)));
         if (read.has(NeckFeature.CHANNEL_START) || read.has(NeckFeature.CHANNEL_END)) {
             Estimate<Length> length = Estimate.ofHouse(
@@ -174,7 +174,7 @@ final class CutParts {
                     "channel-long-enough",
                     "channel long enough for the rod",
                     length,
-                    cut.rod().lengthMm(),
+                    cut.reinforcement().lengthMm(),
                     "longer"));
         }
         if (checks.isEmpty()) {

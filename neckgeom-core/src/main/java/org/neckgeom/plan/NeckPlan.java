@@ -76,7 +76,7 @@ public final class NeckPlan {
     /** Its keys: those of a neck file. */
     public static final Table<NeckPlan> TABLE = Table.of(
             "",
-            "A neck, the shop that makes it, what has been read so far, and the limits to keep",
+            "A neck, the shop that makes it, the readings so far, and the limits",
             values -> new NeckPlan(values).checked(),
             plan -> plan.given);
 
@@ -84,49 +84,48 @@ public final class NeckPlan {
     private static final Key<NeckPlan, LengthStyle> PRINT_IN = TABLE.optional(
             "print in",
             Types.words(LengthStyle.class, LengthStyle::word),
-            "how lengths are printed: mm, inch (decimals and thou), fractions (to 1/64 in); as the scale when left out");
+            "style of printed lengths: mm, inch (decimals and thou) or fractions (to 1/64 in). Default: as the scale");
     private static final Key<NeckPlan, Amount<Length>> RELIEF = TABLE.optional(
-                    "relief", Types.SIZE_OR_NOTHING, "the bow wanted under the strings; 0.2 mm or 8 thou when left out")
+                    "relief", Types.SIZE_OR_NOTHING, "relief wanted under the strings. Default: 0.2 mm or 8 thou")
             .called("relief");
     private static final Key<NeckPlan, Weather> WEATHER = TABLE.usual(
             "weather",
             Types.group(Weather.TABLE),
             Weather.from(ShopUnits.percent(45), ShopUnits.celsius(21)).to(ShopUnits.percent(25), ShopUnits.celsius(21)),
-            "the change of weather to be ready for; 45 % to 25 % humidity at 21 degC when left out");
-    private static final Key<NeckPlan, Blank> BLANK =
-            TABLE.needed("blank", Types.group(Blank.TABLE), "the squared piece the neck is made from");
+            "change of air to plan for. Default: 45 % to 25 % relative humidity at 21 degC");
+    private static final Key<NeckPlan, Blank> BLANK = TABLE.needed("blank", Types.group(Blank.TABLE), "neck blank");
     private static final Key<NeckPlan, Shop> SHOP =
-            TABLE.needed("shop", Types.group(Shop.TABLE), "what the shop has for cutting the channel");
+            TABLE.needed("shop", Types.group(Shop.TABLE), "equipment of the shop for the channel");
     private static final Key<NeckPlan, List<CentringRound>> ROUNDS = TABLE.optional(
-            "readings",
+            "trial cuts",
             Types.list(Types.group(CentringRound.TABLE), 1, MOST_ROUNDS),
-            "rounds of trial cuts, in the order in which they were made; none so far");
+            "trial cuts and fence moves, in the order made. Default: none");
     private static final Key<NeckPlan, NeckReadings> AS_MADE = TABLE.usual(
-            "as made",
+            "measured",
             Types.group(NeckReadings.TABLE),
             NeckReadings.none(),
-            "what has been read on the neck itself; nothing so far when left out");
+            "measurements of the neck itself. Default: none");
     private static final Key<NeckPlan, OrderChanges> ORDER = TABLE.usual(
             "order of work",
             Types.group(OrderChanges.TABLE),
             OrderChanges.none(),
-            "what is done and which orders must be kept; the usual order when left out");
+            "changes of the order of work. Default: the usual order");
     private static final Key<NeckPlan, Workmanship> WORKMANSHIP = TABLE.usual(
             "workmanship",
             Types.group(Workmanship.TABLE),
             Workmanship.withDefaults(),
-            "how well each kind of step is done in this shop; common practice when left out");
+            "error distribution of each kind of step in this shop. Default: common practice");
     private static final Key<NeckPlan, NeckLimits> LIMITS = TABLE.usual(
             "limits",
             Types.group(NeckLimits.TABLE),
             NeckLimits.withDefaults(),
-            "the limits to keep; slot offset 0.1 mm or 4 thou, wood left 3 mm or 1/8 in, strings 1 mm or 40 thou");
+            "limits of the neck. Default: slot offset 0.1 mm or 4 thou, floor thickness 3 mm or 1/8 in, bridge offset 1 mm or 40 thou");
 
     private static final Amount<Length> USUAL_RELIEF = ShopUnits.mm(0.2);
     private static final Amount<Length> USUAL_RELIEF_IN = ShopUnits.thou(8);
 
     static {
-        TABLE.moved(Moves.none().and("scarf", "head.scarf"));
+        TABLE.moved(Moves.none().and("readings", "trial cuts").and("as made", "measured"));
     }
 
     /** As given, for data; and the same in one style, for answers. */
@@ -159,14 +158,14 @@ public final class NeckPlan {
                     "workmanship.centring must be left out of a plan, which knows it from trial cuts and readings");
         }
         if (given.has(ROUNDS)) {
-            placed("readings", this::rounds);
+            placed("trial cuts", this::rounds);
         }
         if (given.has(ORDER)) {
             placed("order of work", this::order);
         }
         if (given.has(AS_MADE)) {
             // What no neck can look like is refused here, not when it is printed.
-            placed("as made", asMade()::design);
+            placed("measured", asMade()::design);
         }
     }
 
@@ -242,7 +241,7 @@ public final class NeckPlan {
     /**
      * {@return this plan with the limits to keep}
      *
-     * @param keep slot offset, wood left, strings at the bridge
+     * @param keep slot offset, floor thickness, bridge offset
      */
     public NeckPlan limits(NeckLimits keep) {
         return with(LIMITS, keep);
@@ -333,7 +332,7 @@ public final class NeckPlan {
     /** A head turned back in one piece with the shaft: the blank must be thick enough to hold it. */
     boolean isHeadSawnFromTheBlank() {
         return isHeadInOnePiece()
-                && design().head().filter(head -> head.pitchRad() > 0).isPresent();
+                && design().head().filter(head -> head.angleRad() > 0).isPresent();
     }
 
     /**
@@ -372,12 +371,12 @@ public final class NeckPlan {
 
     /** {@return the least wood wanted under the channel; more than 0} */
     public Amount<Length> woodLeftAtLeast() {
-        return limits().woodLeft(designed).in(style());
+        return limits().floorThickness(designed).in(style());
     }
 
     /** {@return the limit on the string line at the bridge; more than 0} */
     public Amount<Length> bridgeWithin() {
-        return limits().stringsAtBridge(designed).in(style());
+        return limits().bridgeOffset(designed).in(style());
     }
 
     /** {@return the relief wanted under the strings; 0 or more} */
@@ -524,7 +523,7 @@ public final class NeckPlan {
         CentringRounds rounds = CentringRounds.on(SetUpParts.atTheFence(this))
                 .bench(shop().uncertainty())
                 .decision(shop().decision())
-                .leaves(shop().leaves());
+                .leaves(shop().feelerGauges());
         for (CentringStep step : steps()) {
             rounds = rounds.then(step);
         }

@@ -178,7 +178,7 @@ final class ReadParts {
     private static Optional<Statement> scarfElsewhere(NeckPlan plan) {
         double most = Math.toRadians(5);
         return plan.readings().scarfAngle().flatMap(read -> {
-            double drawn = plan.design().head().map(Head::pitchRad).orElse(read.valueHouse());
+            double drawn = plan.design().head().map(Head::angleRad).orElse(read.valueHouse());
             double off = read.valueHouse() - drawn;
             return Math.abs(off) > most
                     ? Optional.of(plan.words(

@@ -159,14 +159,14 @@ final class SetUpParts {
     static PassPlan passes(NeckPlan plan) {
         return RodSlot.of(plan.design().channel().orElseThrow())
                 .passes(passes(plan.shop()))
-                .setWithin(plan.shop().repeatability());
+                .settingUncertainty(plan.shop().repeatability());
     }
 
     /** Where the stops are clamped. */
     static SlotStops stops(NeckPlan plan) {
         SlotStops stops = RodSlot.of(plan.design().channel().orElseThrow())
                 .stops(plan.shop().cutter(), plan.blank());
-        return atItsEnds(plan, stops).setWithin(RULE_AND_EYE);
+        return atItsEnds(plan, stops).settingUncertainty(RULE_AND_EYE);
     }
 
     private static Passes passes(Shop shop) {
@@ -194,8 +194,8 @@ final class SetUpParts {
                                 .with("creep", Kind.MM, 2 * shop.repeatability().house()))
                 .row("stops", "stops", stops);
         beyondTheFence(plan, stops).ifPresent(draft::note);
-        if (channel.hasPocket()) {
-            draft.row("pocket", "pocket", whole(slot.pocketPasses(rule).setWithin(shop.repeatability())));
+        if (channel.hasAdjusterPocket()) {
+            draft.row("pocket", "pocket", whole(slot.pocketPasses(rule).settingUncertainty(shop.repeatability())));
         }
         if (plan.blank().outOfParallelMm() != 0) {
             draft.row("edges", "edges", plan.rounds().place());
@@ -321,8 +321,8 @@ final class SetUpParts {
         Channel channel = plan.design().channel().orElseThrow();
         RodSlot slot = RodSlot.of(channel);
         Passes rule = passes(shop);
-        double deepest =
-                Math.max(deepest(slot.passes(rule)), channel.hasPocket() ? deepest(slot.pocketPasses(rule)) : 0);
+        double deepest = Math.max(
+                deepest(slot.passes(rule)), channel.hasAdjusterPocket() ? deepest(slot.pocketPasses(rule)) : 0);
         CutterLoad load = CutterLoad.of(
                 shop.cutter(),
                 wood.get(),

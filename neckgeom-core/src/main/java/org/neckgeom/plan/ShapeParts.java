@@ -95,7 +95,7 @@ final class ShapeParts {
                         .with(
                                 "drawn",
                                 Kind.AMOUNT,
-                                plan.design().head().orElseThrow().pitch()))
+                                plan.design().head().orElseThrow().angle()))
                 .orElse(plan.words("sawn", "sawn; its angle has not been read and is taken as drawn"));
     }
 
@@ -183,7 +183,7 @@ final class ShapeParts {
                         "scarf",
                         "scarf",
                         SlantedScarf.of(
-                                Amount.ofHouse(head.pitchRad(), ShopUnit.DEGREE),
+                                Amount.ofHouse(head.angleRad(), ShopUnit.DEGREE),
                                 Amount.ofHouse(slant, ShopUnit.DEGREE))));
         return PlanPart.of(draft.note(
                 "along-the-centreline",

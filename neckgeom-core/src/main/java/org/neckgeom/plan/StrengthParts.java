@@ -71,7 +71,7 @@ final class StrengthParts {
         PlanSection.Draft draft = draft(plan)
                 .row("load", "load", StringLoad.of(plan.design()).heights(heights))
                 .row("rodSlack", "rod slack", relief.underStrings());
-        if (!plan.design().channel().orElseThrow().rod().isAdjustable()) {
+        if (plan.design().channel().orElseThrow().rod().isEmpty()) {
             return PlanPart.of(draft, noRodToSet(plan, relief.underStrings()));
         }
         RodForce force = relief.rodForceFor(plan.relief());
@@ -99,7 +99,7 @@ final class StrengthParts {
      * the machine can be set to is no task for it.
      */
     private static PlanPart weather(NeckPlan plan) {
-        boolean moves = plan.design().channel().orElseThrow().rod().isAdjustable();
+        boolean moves = plan.design().channel().orElseThrow().rod().isPresent();
         double settable = plan.shop().uncertainty().moveScatterMm();
         NeckWeather then = plan.weather().on(plan.asMade().design());
         PlanSection.Draft draft = PlanSection.titled("weather", "Weather, estimated", plan.style())

@@ -32,8 +32,8 @@ record BackTransitions(
         return new BackTransitions(
                 back.volute().map(Volute::extraDepthMm).orElse(0.0),
                 back.volute().map(Volute::lengthMm).orElse(1.0),
-                back.heelTurn().map(HeelTurn::startMm).orElse(Double.POSITIVE_INFINITY),
-                back.heelTurn().map(HeelTurn::radiusMm).orElse(1.0),
+                back.heelTransition().map(HeelTurn::startMm).orElse(Double.POSITIVE_INFINITY),
+                back.heelTransition().map(HeelTurn::radiusMm).orElse(1.0),
                 carved);
     }
 

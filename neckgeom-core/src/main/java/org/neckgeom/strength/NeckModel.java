@@ -3,16 +3,16 @@ package org.neckgeom.strength;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Length;
 import org.neckgeom.board.FannedFrets;
 import org.neckgeom.board.StringSpacing;
 import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.Bar;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.Rod;
+import org.neckgeom.design.Reinforcement;
 import org.neckgeom.design.StringSet;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.stock.Wood;
@@ -79,7 +79,7 @@ final class NeckModel {
                         boardWood(neck).modulusMPa()),
                 new NeckBeam.Back(halfWidth, depth, bass, treble, wood(neck).modulusMPa()),
                 channel,
-                channel == null ? 0 : modulus(channel.rod()),
+                channel == null ? 0 : modulus(channel.reinforcement()),
                 List.of());
     }
 
@@ -102,21 +102,21 @@ final class NeckModel {
         return y * y / (radius + Math.sqrt(radius * radius - y * y));
     }
 
-    /** Modulus of a bonded bar, 0 for a rod that is not bonded. */
-    static double modulus(Rod rod) {
-        return switch (Objects.requireNonNull(rod, "rod").kind()) {
-            case STEEL_BAR -> STEEL_MPA;
-            case CARBON_BAR -> CARBON_MPA;
-            case TWO_WAY, SINGLE_ACTION -> 0;
+    /** Modulus of a bonded bar, 0 for a rod, which is not bonded. */
+    static double modulus(Reinforcement reinforcement) {
+        return reinforcement instanceof Bar bar ? modulus(bar) : 0;
+    }
+
+    private static double modulus(Bar bar) {
+        return switch (bar.material()) {
+            case STEEL -> STEEL_MPA;
+            case CARBON -> CARBON_MPA;
         };
     }
 
     /** A bar on each side of the centreline, its top at the glue face, from the nut on. */
-    static List<BondedBar> pair(Rod bar, double offCentre) {
+    static List<BondedBar> pair(Bar bar, double offCentre) {
         double modulus = modulus(bar);
-        if (modulus == 0) {
-            throw Refusal.of("bars", "bar", "be a steel bar or a carbon bar", "were", "a " + bar.kind());
-        }
         List<BondedBar> bars = new ArrayList<>();
         for (int side = -1; side <= 1; side += 2) {
             bars.add(new BondedBar(side * offCentre, 0, bar.lengthMm(), bar.widthMm(), 0, bar.heightMm(), modulus));
@@ -131,14 +131,14 @@ final class NeckModel {
         if (told.length > 0) {
             return told;
         }
-        double[] masses = strings.massesGramPerMetre();
+        double[] masses = strings.linearDensitiesGramPerMetre();
         double[] diameters = strings.diametersMm();
         if (masses.length == 0 && diameters.length == 0) {
             throw Refusal.because(
                     "pull of the strings",
                     "missing",
                     "\"" + neck.name() + "\" needs its strings' pull for this, but has none: add .tensions(...),"
-                            + " .massesPerLength(...) or .diameters(...) to the strings");
+                            + " .linearDensities(...) or .diameters(...) to the strings");
         }
         double[] hertz = strings.pitchesHz();
         double[] scales = scales(neck);

@@ -6,8 +6,8 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
+import org.neckgeom.design.Bar;
 import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.Rod;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
@@ -127,7 +127,7 @@ public final class Relief extends ValueAnswer {
      * @param pairOf a steel bar or a carbon bar
      * @param offCentre from the centreline to the middle of each bar, more than half its width
      */
-    public Relief withBars(Rod pairOf, Quantity<Length> offCentre) {
+    public Relief withBars(Bar pairOf, Quantity<Length> offCentre) {
         double mm = HouseUnits.mmPositive(offCentre, "distance of the bars from the centreline");
         NeckModel.pair(pairOf, mm);
         double channel = strung.neck().channel().map(c -> c.widthMm() / 2).orElse(0.0);
@@ -155,7 +155,7 @@ public final class Relief extends ValueAnswer {
      * @param pairOf a steel bar or a carbon bar, one on each side
      * @param offCentre from the centreline to the middle of each bar
      */
-    public BarsAdded addingBars(Rod pairOf, Quantity<Length> offCentre) {
+    public BarsAdded addingBars(Bar pairOf, Quantity<Length> offCentre) {
         return new BarsAdded(strung, withBars(pairOf, offCentre).strung);
     }
 

@@ -9,6 +9,8 @@ import java.util.function.ToDoubleFunction;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.design.Bar;
+import org.neckgeom.design.Channel;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
 import org.neckgeom.form.Form;
@@ -37,7 +39,7 @@ record StrungNeck(
         int toFret,
         double arm,
         double limit,
-        @Nullable Rod bar,
+        @Nullable Bar bar,
         double barOffCentre) {
 
     /** Between which frets the straightedge lies. */
@@ -74,7 +76,9 @@ record StrungNeck(
                 StringHeights.usual(),
                 Objects.requireNonNull(neck, "neck").bodyAtFret() > 1 ? 1 : 0,
                 neck.bodyAtFret(),
-                neck.channel().map(channel -> channel.rod().heightMm() / 2).orElse(0.0),
+                neck.channel()
+                        .map(channel -> channel.reinforcement().heightMm() / 2)
+                        .orElse(0.0),
                 usualLimit(neck),
                 null,
                 0);
@@ -82,8 +86,8 @@ record StrungNeck(
 
     /** What the rod stands unless told: its thread is as thick as one of its bars. */
     private static double usualLimit(NeckDesign neck) {
-        Rod rod = neck.channel().map(channel -> channel.rod()).orElse(null);
-        if (rod == null || !rod.isAdjustable()) {
+        Rod rod = neck.channel().flatMap(Channel::rod).orElse(null);
+        if (rod == null) {
             return 0;
         }
         double thread = rod.kind() == Rod.Kind.TWO_WAY ? Math.min(rod.widthMm(), rod.heightMm() / 2) : rod.heightMm();
@@ -107,13 +111,14 @@ record StrungNeck(
     }
 
     boolean hasRod() {
-        return neck.channel().map(channel -> channel.rod().isAdjustable()).orElse(false);
+        return neck.channel().flatMap(Channel::rod).isPresent();
     }
 
     boolean isTwoWay() {
         return neck.channel()
-                .map(channel -> channel.rod().kind() == Rod.Kind.TWO_WAY)
-                .orElse(false);
+                .flatMap(Channel::rod)
+                .filter(rod -> rod.kind() == Rod.Kind.TWO_WAY)
+                .isPresent();
     }
 
     /** The least force of this rod: a two-way rod works both ways. */
@@ -130,7 +135,7 @@ record StrungNeck(
                 .map(channel -> isTwoWay()
                         ? new RodPull.Couple(
                                 channel.startMm(),
-                                channel.startMm() + channel.rod().lengthMm(),
+                                channel.startMm() + channel.reinforcement().lengthMm(),
                                 arm)
                         : new RodPull.Tendon(channel))
                 .orElse(null);

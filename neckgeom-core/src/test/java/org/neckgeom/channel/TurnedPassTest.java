@@ -14,7 +14,7 @@ class TurnedPassTest {
     @Test
     void offset_isHalfOfWhatTheSlotWidened() {
         UnsidedOffset offset =
-                TurnedPass.widened(mm(6.02), mm(6.31)).readWithin(mm(0.02)).offset();
+                TurnedPass.widened(mm(6.02), mm(6.31)).repeatability(mm(0.02)).offset();
 
         assertThat(offset.size().house()).isCloseTo(0.145, within(1e-12));
         assertThat(offset.uncertainty().house()).isCloseTo(0.02 / Math.sqrt(2), within(1e-15));
@@ -66,7 +66,7 @@ class TurnedPassTest {
     @Test
     void offset_ofASlotThatDidNotWidenIsNothing() {
         assertThat(TurnedPass.widened(mm(6.02), mm(6.01))
-                        .readWithin(mm(0.02))
+                        .repeatability(mm(0.02))
                         .offset()
                         .size()
                         .house())
@@ -76,7 +76,7 @@ class TurnedPassTest {
     @Test
     void offset_ofASlotThatNarrowedHasNoAnswer() {
         assertThatThrownBy(() -> TurnedPass.widened(mm(6.02), mm(5.8))
-                        .readWithin(mm(0.02))
+                        .repeatability(mm(0.02))
                         .offset())
                 .isInstanceOf(ArithmeticException.class)
                 .hasMessage("a turned pass can only widen a slot, but 6.020 mm became 5.800 mm: read both again");

@@ -57,11 +57,8 @@ import org.neckgeom.units.LengthStyle;
  */
 class NeckReadingsTest {
 
-    private static final Head HEAD = Head.pitched(deg(12))
-            .length(mm(170))
-            .width(mm(58))
-            .thickness(mm(15))
-            .scarfed(ScarfCut.inTheHead());
+    private static final Head HEAD =
+            Head.angled(deg(12)).length(mm(170)).width(mm(58)).thickness(mm(15)).scarfed(ScarfCut.inTheHead());
 
     private static final NeckDesign NECK = NeckDesign.named("Read on")
             .scale(mm(600))
@@ -71,7 +68,7 @@ class NeckReadingsTest {
             .bodyAtFret(12)
             .channel(Channel.forRod(Rod.twoWay(mm(280)).section(mm(6), mm(9)))
                     .startingAt(mm(5))
-                    .clearance(mm(0.3)))
+                    .depthClearance(mm(0.3)))
             .strings(StringSet.of(pitch("D3"), pitch("A3")).tensions(newton(80)))
             .wood(Wood.BLACK_WALNUT)
             .head(HEAD)
@@ -81,7 +78,7 @@ class NeckReadingsTest {
     private static final NeckPlan PLAN = NeckPlan.of(
             NECK,
             Blank.ofLength(mm(640)).section(mm(58), mm(20)).nutAt(mm(200)),
-            Shop.with(Cutter.straight(mm(6))).readsWithin(mm(0.02)));
+            Shop.with(Cutter.straight(mm(6))).repeatability(mm(0.02)));
 
     private static Estimate<Length> read(double value, double u) {
         return Estimate.of(mm(value), mm(u));
@@ -237,7 +234,7 @@ class NeckReadingsTest {
     @Test
     void chanceOfLess_isThatOfTheReadings() {
         double limit = 4.6;
-        NeckPlan carved = PLAN.limits(NeckLimits.withDefaults().woodLeft(mm(limit)))
+        NeckPlan carved = PLAN.limits(NeckLimits.withDefaults().floorThickness(mm(limit)))
                 .readings(NeckReadings.none()
                         .read(CHANNEL_DEPTH, read(9.3, 0.2))
                         .backDepth(mm(0), read(15.5, 0.15))
@@ -421,7 +418,7 @@ class NeckReadingsTest {
 
     @Test
     void slotRead_farFromItsTrialCut_getsASentence() {
-        NeckPlan tried = PLAN.trialCut(TrialCut.walls(mm(26), mm(26)).readWithin(mm(0.02)));
+        NeckPlan tried = PLAN.trialCut(TrialCut.walls(mm(26), mm(26)).repeatability(mm(0.02)));
 
         assertThat(check(tried.readings(NeckReadings.none().read(SLOT_OFFSET, read(0.05, 0.02))), "readings agree")
                         .outcome())
@@ -473,10 +470,10 @@ class NeckReadingsTest {
                 .withMessage("station must be 0 mm or more, but was -80 mm");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> PLAN.readings(none.backDepth(mm(480), read(15, 0.1))))
-                .withMessageStartingWith("as made.back must have its stations on the neck, from the nut to ");
+                .withMessageStartingWith("measured.back must have its stations on the neck, from the nut to ");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> PLAN.readings(none.read(CHANNEL_START, read(400, 0.1))))
-                .withMessage("as made: channel end must be more than its start at 400 mm, but was 285 mm");
+                .withMessage("measured: channel end must be more than its start at 400 mm, but was 285 mm");
     }
 
     @Test

@@ -130,7 +130,7 @@ class BackShapeTest {
     private static NeckDesign turned(double volute, double radius) {
         return neck().back(neck().back()
                 .volute(Volute.of(mm(volute), mm(30)))
-                .heelTurn(HeelTurn.from(mm(270), mm(radius))));
+                .heelTransition(HeelTurn.from(mm(270), mm(radius))));
     }
 
     @Test

@@ -30,7 +30,7 @@ class WoodLeftTest {
     private static final long SEED = 20;
     private static final Scale SCALE = Scale.of(mm(560));
     private static final Rod ROD = Rod.twoWay(mm(300)).section(mm(6), mm(9));
-    private static final Channel CHANNEL = Channel.forRod(ROD).startingAt(mm(3)).clearance(mm(0.2));
+    private static final Channel CHANNEL = Channel.forRod(ROD).startingAt(mm(3)).depthClearance(mm(0.2));
     private static final BackProfile EVEN = BackProfile.between(mm(20), mm(20)).rounded();
 
     @Test
@@ -80,15 +80,15 @@ class WoodLeftTest {
 
     @Test
     void least_seesThePocket() {
-        NeckDesign neck = neck().channel(CHANNEL.pocket(mm(20)).section(mm(10), mm(10.5)));
+        NeckDesign neck = neck().channel(CHANNEL.adjusterPocket(mm(20)).section(mm(10), mm(10.5)));
 
         WoodAt least = WoodLeft.under(neck).least();
 
         assertThat(least.stationMm()).isBetween(3.0, 23.0);
         assertThat(least.woodMm())
                 .isLessThan(WoodLeft.under(neck().channel(CHANNEL)).least().woodMm() - 1);
-        assertThat(WoodLeft.under(neck().channel(Channel.forRod(ROD.adjustedAt(End.HEEL))
-                                .pocket(mm(20))
+        assertThat(WoodLeft.under(neck().channel(Channel.forRod(ROD.adjuster(End.HEEL))
+                                .adjusterPocket(mm(20))
                                 .section(mm(10), mm(12))))
                         .least()
                         .stationMm())
@@ -97,7 +97,7 @@ class WoodLeftTest {
 
     @Test
     void least_ofAnArchedChannelLiesUnderItsDeepMiddle() {
-        NeckDesign neck = neck().channel(CHANNEL.arched(mm(4)));
+        NeckDesign neck = neck().channel(CHANNEL.arch(mm(4)));
 
         assertThat(WoodLeft.under(neck).least().stationMm()).isBetween(100.0, 160.0);
     }
@@ -129,8 +129,8 @@ class WoodLeftTest {
     @Test
     void roundedFloor_leavesMoreWoodAtTheCornersButNotInThePocket() {
         WoodLeft square = WoodLeft.under(CHANNEL, BackShape.of(EVEN, SCALE, x -> 20));
-        WoodLeft pocketed =
-                WoodLeft.under(CHANNEL.pocket(mm(20)).section(mm(10), mm(10.5)), BackShape.of(EVEN, SCALE, x -> 20));
+        WoodLeft pocketed = WoodLeft.under(
+                CHANNEL.adjusterPocket(mm(20)).section(mm(10), mm(10.5)), BackShape.of(EVEN, SCALE, x -> 20));
 
         // Half circle: from the rounding's centre at 1 and 7.2, less its radius of 2.
         assertThat(square.roundedFloor(mm(2)).least().woodMm()).isCloseTo(20 - Math.hypot(1, 7.2) - 2, offset(1e-12));
@@ -152,7 +152,7 @@ class WoodLeftTest {
         NeckDesign neck = neck().channel(CHANNEL);
         WoodLeft plain = WoodLeft.under(neck);
         WoodLeft whole = WoodLeft.under(
-                neck.back(neck.back().volute(Volute.of(mm(3), mm(30))).heelTurn(HeelTurn.from(mm(270), mm(40)))));
+                neck.back(neck.back().volute(Volute.of(mm(3), mm(30))).heelTransition(HeelTurn.from(mm(270), mm(40)))));
 
         assertThat(whole.at(mm(3)).straightDown().house()
                         - plain.at(mm(3)).straightDown().house())
@@ -166,7 +166,7 @@ class WoodLeftTest {
     @Test
     void at_inTheHeadEndsAtTheHeadsBack() {
         Channel intoHead = Channel.forRod(ROD).startingAt(mm(-30));
-        NeckDesign neck = neck().channel(intoHead).head(Head.pitched(deg(13)).thickness(mm(9.5)));
+        NeckDesign neck = neck().channel(intoHead).head(Head.angled(deg(13)).thickness(mm(9.5)));
         double a = Math.toRadians(13);
         // The head's back plane by vectors: 9.5 below the face, along the face's normal, seen at x = -2.
         Vec normal = Vec.Z.turned(Vec.Y, -a);

@@ -15,6 +15,7 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.Bar;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
@@ -206,7 +207,7 @@ class ReliefTest {
     void withRodAt_refusesWhatTheRodCannot() {
         assertThatThrownBy(() -> Relief.of(SampleNecks.guitar()).withRodAt(newton(-10)))
                 .hasMessage("rod force must be 0 N or more in a single-action rod, but was -10 N");
-        NeckDesign barred = Necks.mandolin().rod(Rod.carbonBar(mm(300)).section(mm(6), mm(9)));
+        NeckDesign barred = Necks.mandolin().bar(Bar.carbon(mm(300)).section(mm(6), mm(9)));
         assertThatThrownBy(() -> Relief.of(barred).withRodAt(newton(10)))
                 .hasMessage("rod force must be 0 N in a neck without an adjustable rod, but was 10 N");
         assertThat(Relief.of(barred).withRodAt(newton(0)).relief().house())
@@ -227,7 +228,7 @@ class ReliefTest {
 
     @Test
     void of_saysWhereTheChannelBreaksThrough() {
-        NeckDesign deep = Necks.mandolin().rod(Rod.twoWay(mm(300)).section(mm(6), mm(14.5)));
+        NeckDesign deep = Necks.mandolin().trussRod(Rod.twoWay(mm(300)).section(mm(6), mm(14.5)));
 
         assertThatThrownBy(() -> Relief.of(deep).underStrings())
                 .isInstanceOf(ArithmeticException.class)

@@ -12,6 +12,7 @@ import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.Bar;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
 import org.neckgeom.fixture.SampleNecks;
@@ -105,7 +106,7 @@ class RodForceTest {
 
     @Test
     void reach_isCannotWithoutARod() {
-        NeckDesign barred = Necks.mandolin().rod(Rod.steelBar(mm(300)).section(mm(3.2), mm(9)));
+        NeckDesign barred = Necks.mandolin().bar(Bar.steel(mm(300)).section(mm(3.2), mm(9)));
         RodForce rod = Relief.of(barred).rodForceFor(mm(0.1));
 
         assertThat(rod.reach()).isEqualTo(Reach.CANNOT);
@@ -120,7 +121,7 @@ class RodForceTest {
         // A shallow channel under a deep back: the rod's pull bows the neck forward.
         NeckDesign shallow = Necks.mandolin()
                 .back(BackProfile.between(mm(24), mm(26)).full())
-                .rod(Rod.singleAction(mm(300), mm(4)));
+                .trussRod(Rod.singleAction(mm(300), mm(4)));
         RodForce rod = Relief.of(shallow).rodForceFor(mm(0.01));
 
         assertThat(rod.reach()).isEqualTo(Reach.CANNOT);

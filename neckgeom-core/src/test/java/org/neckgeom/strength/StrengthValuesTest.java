@@ -12,8 +12,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.neckgeom.design.Bar;
 import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.Rod;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.testing.Approved;
@@ -28,7 +28,7 @@ class StrengthValuesTest {
     }
 
     private static Stream<Supplier<Object>> about(NeckDesign neck) {
-        Rod bar = Rod.carbonBar(mm(250)).section(mm(3), mm(6));
+        Bar bar = Bar.carbon(mm(250)).section(mm(3), mm(6));
         Relief relief = Relief.of(neck);
         Weather dry = weather(25);
         return Stream.of(

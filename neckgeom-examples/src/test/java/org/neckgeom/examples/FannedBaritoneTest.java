@@ -87,7 +87,7 @@ class FannedBaritoneTest {
         String text = ShippedNecks.text("fanned-baritone.yaml");
 
         assertThat(refusal(text.replaceAll("(?s)  across:.*?\n\n", "\n")))
-                .contains("fanned frets are given, but not how the strings are spread");
+                .contains("fanned frets are given, but not the string spacing");
         assertThat(refusal(text.replace("  tenon:  ", "  dovetail:\n    taper: 3 deg\n  tenon:  ")))
                 .contains("heel: tenon is given, and dovetail too; keep one of them");
     }
