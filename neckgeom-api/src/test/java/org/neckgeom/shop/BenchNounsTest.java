@@ -146,9 +146,9 @@ class BenchNounsTest {
         assertThat(set.thicknessesMm()).containsExactly(0.1, 0.3);
         assertThat(set).hasToString("2 gauges, 0.1 mm to 0.3 mm");
         assertThat(FeelerSet.of(List.of(inch(0.01)))).hasToString("1 gauge, 10 thou");
-        assertThat(FeelerSet.inch26()).hasToString("26 leaves, 1.5 thou to 25 thou");
+        assertThat(FeelerSet.inch26()).hasToString("26 gauges, 1.5 thou to 25 thou");
         assertThat(FeelerSet.metric20().halfWidth(mm(0.005)))
-                .hasToString("20 leaves, 0.05 mm to 1 mm, half-width 0.005 mm");
+                .hasToString("20 gauges, 0.05 mm to 1 mm, half-width 0.005 mm");
     }
 
     @Test

@@ -3,6 +3,7 @@ package org.neckgeom.strength;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Length;
 import org.neckgeom.board.FannedFrets;
@@ -108,7 +109,7 @@ final class NeckModel {
     }
 
     private static double modulus(Bar bar) {
-        return switch (bar.material()) {
+        return switch (Objects.requireNonNull(bar, "bar").material()) {
             case STEEL -> STEEL_MPA;
             case CARBON -> CARBON_MPA;
         };

@@ -84,7 +84,7 @@ class ClosureTest {
 
         assertThat(closure.closes()).isFalse();
         assertThat(closure.suspects()).containsExactly(TrialReading.FENCE_WALL);
-        assertThat(closure.toString()).contains("near wall disagree");
+        assertThat(closure.toString()).contains("fence wall disagree");
     }
 
     @Test
@@ -145,7 +145,7 @@ class ClosureTest {
 
         assertThat(repeated(most - 1e-4).closes()).isTrue();
         assertThat(repeated(most - 1e-4).warns()).isTrue();
-        assertThat(repeated(most - 1e-4).toString()).startsWith("readings of the near wall hardly agree");
+        assertThat(repeated(most - 1e-4).toString()).startsWith("readings of the fence wall hardly agree");
         assertThat(repeated(most + 1e-4).closes()).isFalse();
         assertThat(repeated(-most - 1e-4).suspects()).containsExactly(TrialReading.FAR_WALL);
     }
