@@ -7,7 +7,7 @@ module org.neckgeom.api {
     requires tech.units.indriya;
     requires static org.jspecify;
 
-    exports org.neckgeom.design;
+    exports org.neckgeom.neck;
     exports org.neckgeom.fault;
     exports org.neckgeom.fixture;
     exports org.neckgeom.form;

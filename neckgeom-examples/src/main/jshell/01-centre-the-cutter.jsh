@@ -23,7 +23,7 @@ println(rounds.next(mm(0.1)));
 
 // In the neck blank itself, along its whole channel: here 67.2 mm wide and a little out of parallel.
 var blank = Blank.ofLength(mm(640)).section(mm(67.2), mm(20)).nutAt(mm(200)).outOfParallel(mm(0.06));
-var channel = Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9))).startingAt(mm(3));
+var channel = Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9))).startingAt(mm(3));
 var inBlank = rounds.inBlank(BlankOnFence.of(blank, channel, Fence.onePiece(mm(600))));
 println(inBlank.next(mm(0.1)));
 println(inBlank.place());
@@ -34,4 +34,4 @@ println(Centring.of(slip).move());
 println(Centring.of(slip).closure().cutBy(Cutter.straight(mm(6))).pieceShouldBe(mm(66.1), mm(0.1)));
 
 // Turned pass: no walls measured at all.
-println(TurnedPass.widened(mm(6.02), mm(6.31)).repeatability(mm(0.02)).offset());
+println(FlippedPass.widened(mm(6.02), mm(6.31)).repeatability(mm(0.02)).offset());

@@ -1,5 +1,5 @@
 var blank  = Blank.ofLength(mm(640)).section(mm(61), mm(20)).outOfParallel(mm(0.06));
-var rod    = Rod.twoWay(mm(300)).section(mm(6), mm(9)).adjuster(End.HEAD);
+var rod    = TrussRod.twoWay(mm(300)).section(mm(6), mm(9)).adjuster(End.HEAD);
 var cutter = Cutter.straight(mm(6)).flutes(2, mm(22)).shank(mm(12.7)).stickOut(mm(30)).carbide();
 var fence  = Fence.onePiece(mm(600));
 
@@ -18,12 +18,12 @@ println(slot.cautions(cutter));
 println(passes.creepCheck(mm(0.03)).read(mm(2.91)).read(mm(5.82)).read(mm(8.86)));
 
 // A single-action rod laid from the front lies in an arched channel, deepest in the middle.
-var arched = RodSlot.of(Channel.forRod(Rod.singleAction(mm(380), mm(5))).depthClearance(mm(4)).arch(mm(5)));
+var arched = RodSlot.of(Channel.forRod(TrussRod.singleAction(mm(380), mm(5))).depthClearance(mm(4)).arch(mm(5)));
 println(arched.depth());
 println(arched.floor());
 
 // A head wider than the shaft, ears already on: what must stand between shaft and fence?
 var head = Head.angled(deg(13)).length(mm(185)).width(mm(76));
-println(HeadAtFence.of(head, blank, fence).spacer(mm(1)));
-println(HeadAtFence.of(head.swung(deg(0.6)), blank, fence).skew());
-println(HeadAtFence.of(head.veneer(mm(2), mm(3)), blank, fence).rocking());
+println(HeadInterference.of(head, blank, fence).spacer(mm(1)));
+println(HeadInterference.of(head.swung(deg(0.6)), blank, fence).skew());
+println(HeadInterference.of(head.veneer(mm(2), mm(3)), blank, fence).rocking());

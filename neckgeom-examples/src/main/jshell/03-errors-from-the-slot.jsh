@@ -1,9 +1,9 @@
 // Everything after the slot is located on the slot. What does the string line see at the bridge?
-var work = Registration.from("rod channel", Spread.normal(mm(0.05))).           // how well the channel sits on the blank's centreline
-    place("heel").on("rod channel").at(mm(30), mm(290)).each(Spread.rectangular(mm(0.05))).cut(Spread.normal(mm(0.08))).
-    place("side taper").on("rod channel").at(mm(20), mm(300)).each(Spread.rectangular(mm(0.05))).cut(Spread.normal(mm(0.06))).
-    place("fingerboard").on("rod channel").at(mm(10), mm(280)).each(Spread.rectangular(mm(0.08))).
-    place("body joint").on("heel").at(mm(305), mm(345)).each(Spread.triangular(mm(0.06)));
+var work = DatumTree.from("rod channel", ErrorDistribution.normal(mm(0.05))).           // how well the channel sits on the blank's centreline
+    place("heel").on("rod channel").at(mm(30), mm(290)).each(ErrorDistribution.rectangular(mm(0.05))).cut(ErrorDistribution.normal(mm(0.08))).
+    place("side taper").on("rod channel").at(mm(20), mm(300)).each(ErrorDistribution.rectangular(mm(0.05))).cut(ErrorDistribution.normal(mm(0.06))).
+    place("fingerboard").on("rod channel").at(mm(10), mm(280)).each(ErrorDistribution.rectangular(mm(0.08))).
+    place("body joint").on("heel").at(mm(305), mm(345)).each(ErrorDistribution.triangular(mm(0.06)));
 
 var bridge = work.across("fingerboard", "body joint", mm(560));   // a budget: where the body's line lies as seen from the board's
 println(bridge.worstCase());

@@ -4,7 +4,7 @@ println(ScarfJoint.inTheHead(scarf));            // glue face, joint lines
 println(ScarfJoint.inTheShaft(scarf));
 println(ScarfRoll.of(scarf.pitch(), deg(0.5)));  // saw line out of square
 println(ScarfJoint.inTheShaft(scarf).board(mm(560), mm(185)));
-println(StringBreak.over(scarf.pitch(), mm(7.5)).post(mm(60), mm(8)));
+println(BreakAngle.over(scarf.pitch(), mm(7.5)).post(mm(60), mm(8)));
 
 // The head's face is planed by 0.6 mm and a 2 mm veneer goes on: the break line moves.
 println(ScarfJoint.inTheHead(scarf).planingHeadFace(mm(0.6)).veneered(HeadSide.FACE, mm(2)));
@@ -18,8 +18,8 @@ println(SlantedScarf.of(scarf.pitch(), deg(6)));
 // Each string at its own post, and what they press on the nut together.
 var nut = StringSpacing.diameters(mm(1.1), mm(0.8), mm(0.5), mm(0.35)).inside(mm(34), mm(3)).equalGaps();
 var head = HeadLayout.of(Head.angled(deg(13)).length(mm(185)).width(mm(76)).thickness(mm(15))
-    .posts(HeadPost.at(mm(60)).aside(mm(-26)).above(mm(8)), HeadPost.at(mm(105)).aside(mm(-25)).above(mm(8)),
-           HeadPost.at(mm(105)).aside(mm(25)).above(mm(8)), HeadPost.at(mm(60)).aside(mm(26)).above(mm(8))));
+    .posts(TunerPost.at(mm(60)).aside(mm(-26)).above(mm(8)), TunerPost.at(mm(105)).aside(mm(-25)).above(mm(8)),
+           TunerPost.at(mm(105)).aside(mm(25)).above(mm(8)), TunerPost.at(mm(60)).aside(mm(26)).above(mm(8))));
 println(nut);
 for (var string : head.breaks(nut, mm(7.5))) println(string);
 println(head.nutForces(nut, mm(7.5), newton(95)));

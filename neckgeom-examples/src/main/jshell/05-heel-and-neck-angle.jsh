@@ -6,7 +6,7 @@ println(set.actionPer(deg(0.1)));                // sensitivity
 println(set.heelFace());                         // wood angle at the mating face
 println(set.wedge(mm(78), mm(-1.0)));            // bridge end must drop 1 mm: what comes off the heel, and where
 println(set.cheek(mm(54), mm(0.8)));             // centreline 0.8 mm off at the bridge
-println(set.angleWith(Spread.normal(mm(0.15))).interval(percent(95)));
+println(set.angleWith(ErrorDistribution.normal(mm(0.15))).interval(percent(95)));
 
 // Both corrections from one plane, as what comes off at four corners.
 println(set.correction(Heel.of(mm(78), mm(54)).capWidth(mm(20)), mm(-1.0), mm(0.8)));

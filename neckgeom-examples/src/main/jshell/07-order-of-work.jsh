@@ -11,7 +11,7 @@ println(order.clashes());                              // ears meet the fence: p
 println(order.addedErrors());                          // named spreads, each with its contributor() to a budget
 
 // My spacer is planed to two hundredths; and I set stiffening bars beside the rod, and inlay the head.
-var mine = Remedy.parallelSpacer().adding(Spread.rectangular(mm(0.02)));
+var mine = Remedy.parallelSpacer().adding(ErrorDistribution.rectangular(mm(0.02)));
 var bars = Operation.alongFence("cut bar slots").
     despite(Condition.EARS, mine).
     puts(Condition.named("bar slots"));

@@ -4,7 +4,7 @@ var sweep = Sweep.of(file.design()).
     over("depth at the nut", Axis.steps(mm(11), mm(16), mm(0.5)), (neck, depth) ->
         neck.back(BackProfile.between(depth, depth.plus(mm(2))))).
     over("height of the rod", Axis.steps(mm(7), mm(11), mm(1)), (neck, height) ->
-        neck.channel(Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), height)).startingAt(mm(3))));
+        neck.channel(Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), height)).startingAt(mm(3))));
 println(sweep);
 
 // No check may stop the work; what is not known yet may still be open.
@@ -12,5 +12,5 @@ println(sweep.keeping(neck -> NeckPlan.of(neck, file.blank(), file.shop()).check
     noneMatch(check -> check.outcome() == PlanCheck.Outcome.STOP)));
 
 // The three with the most wood left under the channel.
-for (var one : sweep.results(neck -> WoodLeft.under(neck).least()).collect(Best.greatest(3, wood -> wood.woodMm())))
+for (var one : sweep.results(neck -> FloorThickness.under(neck).least()).collect(Best.greatest(3, wood -> wood.woodMm())))
     println(one);

@@ -3,7 +3,7 @@
 import org.neckgeom.board.*;
 import org.neckgeom.budget.*;
 import org.neckgeom.channel.*;
-import org.neckgeom.design.*;
+import org.neckgeom.neck.*;
 import org.neckgeom.fault.*;
 import org.neckgeom.fixture.*;
 import org.neckgeom.form.*;

@@ -21,7 +21,7 @@ boolean centred = near("slot off the middle, mm", -0.71, offset.amountMm());
 boolean scarfed = near("glue face, mm", 66.68117223878702, ScarfJoint.inTheHead(Scarf.of(deg(13), mm(20), mm(15))).glueFaceMm());
 
 // Two equal rectangles add up to a triangle; by hand, its middle half holds three quarters.
-var budget = Budget.named("slot").with("fence", Spread.rectangular(mm(0.05))).with("blank", Spread.rectangular(mm(0.05)));
+var budget = Budget.named("slot").with("fence", ErrorDistribution.rectangular(mm(0.05))).with("blank", ErrorDistribution.rectangular(mm(0.05)));
 boolean added = near("yield", 0.75, budget.yield(Limits.within(mm(0.05))).probability());
 
 /exit centred && scarfed && added ? 0 : 1

@@ -23,26 +23,26 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.neckgeom.board.StringSpacing;
 import org.neckgeom.budget.Budget;
+import org.neckgeom.budget.DatumTree;
 import org.neckgeom.budget.Propagation;
-import org.neckgeom.budget.Registration;
-import org.neckgeom.channel.TurnedPass;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.Bar;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.End;
-import org.neckgeom.design.Fingerboard;
-import org.neckgeom.design.Head;
-import org.neckgeom.design.HeadPost;
-import org.neckgeom.design.Heel;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.NeckSet;
-import org.neckgeom.design.Rod;
-import org.neckgeom.design.Scale;
-import org.neckgeom.design.StringSet;
+import org.neckgeom.channel.FlippedPass;
 import org.neckgeom.head.HeadLayout;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.measure.Spread;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Bar;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.End;
+import org.neckgeom.neck.Fingerboard;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Heel;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.NeckSet;
+import org.neckgeom.neck.Scale;
+import org.neckgeom.neck.StringSet;
+import org.neckgeom.neck.TrussRod;
+import org.neckgeom.neck.TunerPost;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.page.Document;
 import org.neckgeom.plan.NeckPlan;
@@ -81,13 +81,13 @@ class BadInputTest {
 
     /** What a maker has, from which the rest grows. */
     private static List<Object> seeds() {
-        Rod rod = Rod.twoWay(mm(300)).section(mm(6), mm(9));
+        TrussRod rod = TrussRod.twoWay(mm(300)).section(mm(6), mm(9));
         StringSet strings = StringSet.of(pitch("G2"), pitch("D3"), pitch("A3"), pitch("E4"))
                 .doubled()
                 .tensions(newton(95), newton(95), newton(90), newton(90));
         Heel heel = Heel.of(mm(78), mm(54)).capWidth(mm(20));
         NeckSet heights = NeckSet.saddle(mm(15.2)).atNut(mm(0.4)).action(mm(2)).fretPlane(mm(7.1));
-        NeckDesign neck = NeckDesign.named("bench")
+        Neck neck = Neck.named("bench")
                 .scale(mm(560))
                 .fingerboard(Fingerboard.tapered(mm(34), mm(46))
                         .radius(mm(400))
@@ -101,11 +101,11 @@ class BadInputTest {
                 .heel(heel)
                 .neckSet(heights)
                 .strings(strings);
-        NeckDesign bare = NeckDesign.named("bare")
+        Neck bare = Neck.named("bare")
                 .scale(mm(560))
                 .fingerboard(Fingerboard.tapered(mm(34), mm(46)))
                 .back(BackProfile.between(mm(14.5), mm(16.5)));
-        Sweep<NeckDesign> depths = Sweep.of(neck)
+        Sweep<Neck> depths = Sweep.of(neck)
                 .over(
                         "depth",
                         Axis.steps(mm(13), mm(16), mm(1)),
@@ -115,8 +115,8 @@ class BadInputTest {
                 HeadLayout.of(neck.head()
                                 .orElseThrow()
                                 .posts(
-                                        HeadPost.at(mm(60)).aside(mm(-20)),
-                                        HeadPost.at(mm(60)).aside(mm(20))))
+                                        TunerPost.at(mm(60)).aside(mm(-20)),
+                                        TunerPost.at(mm(60)).aside(mm(20))))
                         .nutForces(
                                 StringSpacing.diameters(mm(0.7), mm(0.4))
                                         .across(mm(29))
@@ -125,7 +125,7 @@ class BadInputTest {
                                 newton(95)),
                 depths,
                 depths.result(1, design -> design.back().toString()),
-                Sweep.of(bare).result(0, NeckDesign::back),
+                Sweep.of(bare).result(0, Neck::back),
                 depths.keeping(design -> design.back().depthAtMm(0, design.scale()) > 14),
                 bare,
                 OrderOfWork.forNeck().keep("glue ears"),
@@ -156,22 +156,22 @@ class BadInputTest {
                 Estimate.of(deg(1), deg(0.03)),
                 Limits.within(mm(0.1)),
                 Limits.within(deg(0.1)),
-                Spread.normal(mm(0.1)),
-                Spread.rectangular(deg(0.1)),
+                ErrorDistribution.normal(mm(0.1)),
+                ErrorDistribution.rectangular(deg(0.1)),
                 LengthStyle.MILLIMETRES,
                 Document.DESIGN,
                 ShopUnit.MILLIMETRE,
                 ShopUnit.DEGREE,
                 Budget.named("slot")
-                        .with("fence", Spread.rectangular(mm(0.05)))
-                        .with("reading", Spread.normal(mm(0.02))),
+                        .with("fence", ErrorDistribution.rectangular(mm(0.05)))
+                        .with("reading", ErrorDistribution.normal(mm(0.02))),
                 Budget.named("slot")
-                        .with("fence", Spread.rectangular(mm(0.05)))
+                        .with("fence", ErrorDistribution.rectangular(mm(0.05)))
                         .allowance("fence", Limits.within(mm(0.2)), percent(95)),
-                TurnedPass.widened(mm(6), mm(6.1)).offset(),
-                Registration.from("channel", Spread.normal(mm(0.05))),
+                FlippedPass.widened(mm(6), mm(6.1)).offset(),
+                DatumTree.from("channel", ErrorDistribution.normal(mm(0.05))),
                 Propagation.to("sum", ShopUnit.MILLIMETRE)
-                        .input("one", mm(1), Spread.normal(mm(0.1)))
+                        .input("one", mm(1), ErrorDistribution.normal(mm(0.1)))
                         .through(x -> 2 * x[0]));
     }
 

@@ -13,25 +13,25 @@ import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.Correlation;
+import org.neckgeom.budget.DatumTree;
 import org.neckgeom.budget.Propagation;
-import org.neckgeom.budget.Registration;
 import org.neckgeom.channel.Centring;
 import org.neckgeom.channel.RodSlot;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.Fingerboard;
-import org.neckgeom.design.Heel;
-import org.neckgeom.design.HeelTurn;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.head.Scarf;
 import org.neckgeom.head.ScarfJoint;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
-import org.neckgeom.measure.Spread;
-import org.neckgeom.order.Clashes;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Fingerboard;
+import org.neckgeom.neck.Heel;
+import org.neckgeom.neck.HeelTransition;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.order.Conflicts;
 import org.neckgeom.order.Operation;
+import org.neckgeom.plan.MeasuredNeck;
 import org.neckgeom.plan.NeckFeature;
-import org.neckgeom.plan.NeckReadings;
 import org.neckgeom.plan.PlanSection;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.solid.BackCurve;
@@ -80,28 +80,28 @@ class FoundByBadInputTest {
     @Test
     void registration_refusesAFeatureThatWouldStandOnItself() {
         refused(
-                () -> Registration.from("blank", Spread.normal(mm(0.1))),
+                () -> DatumTree.from("blank", ErrorDistribution.normal(mm(0.1))),
                 "features must have different names, but \"blank\" was placed twice across");
     }
 
     @Test
     void missingArguments_areNamed() {
-        Budget<?> budget = Budget.named("slot").with("fence", Spread.normal(mm(0.1)));
+        Budget<?> budget = Budget.named("slot").with("fence", ErrorDistribution.normal(mm(0.1)));
 
         missing(() -> Centring.of(null), "trial");
         missing(() -> RodSlot.of(null), "channel");
-        missing(() -> Template.of((NeckDesign) null), "design");
+        missing(() -> Template.of((Neck) null), "design");
         missing(() -> Operation.named(null), "an operation's name");
-        missing(() -> Clashes.of(java.util.Collections.singletonList(null)), "clash");
+        missing(() -> Conflicts.of(java.util.Collections.singletonList(null)), "clash");
         missing(() -> PlanSection.of("frets", "frets", null, List.of(), LengthStyle.MILLIMETRES), "row");
         missing(() -> budget.yield(null), "limits");
         missing(() -> budget.with(null), "contributor");
         missing(() -> budget.correlated((Correlation[]) null), "correlations");
         missing(() -> budget.correlated((Correlation) null), "correlation");
-        missing(() -> NeckReadings.none().read(null, Estimate.of(mm(9), mm(0.1))), "feature");
-        missing(() -> NeckReadings.none().read(NeckFeature.CHANNEL_DEPTH, null), "channel depth");
-        missing(() -> NeckReadings.none().scarfAngle(null), "scarf angle");
-        missing(() -> NeckReadings.none().backDepth(mm(20), null), "back depth");
+        missing(() -> MeasuredNeck.none().read(null, Estimate.of(mm(9), mm(0.1))), "feature");
+        missing(() -> MeasuredNeck.none().read(NeckFeature.CHANNEL_DEPTH, null), "channel depth");
+        missing(() -> MeasuredNeck.none().scarfAngle(null), "scarf angle");
+        missing(() -> MeasuredNeck.none().backDepth(mm(20), null), "back depth");
     }
 
     @Test
@@ -124,11 +124,11 @@ class FoundByBadInputTest {
 
     @Test
     void whatHasNotBeenTold_isNoNumber() {
-        NeckDesign neck = NeckDesign.named("bench")
+        Neck neck = Neck.named("bench")
                 .scale(mm(560))
                 .fingerboard(Fingerboard.tapered(mm(34), mm(46)))
                 .back(BackProfile.between(mm(14.5), mm(16.5)));
-        NeckDesign turned = neck.back(neck.back().heelTransition(HeelTurn.from(mm(300), mm(25))));
+        Neck turned = neck.back(neck.back().heelTransition(HeelTransition.from(mm(300), mm(25))));
 
         assertThat(BackShape.of(neck).heelStartMm()).isEmpty();
         assertThat(BackShape.of(turned).heelStartMm()).hasValue(300);
@@ -146,8 +146,9 @@ class FoundByBadInputTest {
     void correlations_areOfNamesThatFitARow() {
         String fence = "how far the fence creeps while it is clamped, both screws";
         String stop = "how far the stop creeps while it is clamped, both screws";
-        Budget<?> budget =
-                Budget.named("slot").with(fence, Spread.normal(mm(0.1))).with(stop, Spread.normal(mm(0.1)));
+        Budget<?> budget = Budget.named("slot")
+                .with(fence, ErrorDistribution.normal(mm(0.1)))
+                .with(stop, ErrorDistribution.normal(mm(0.1)));
 
         refused(
                 () -> new Correlation("x".repeat(101), "stop", 0.5),
@@ -157,13 +158,13 @@ class FoundByBadInputTest {
                 "a contributor's name must be 1 to 100 characters on one line, but was \" \"");
         // u^2 = 0.1^2 + 0.1^2 + 2 * 0.5 * 0.1 * 0.1, JCGM 100:2008, 5.2.2
         Budget<?> correlated = budget.correlated(new Correlation(fence, stop, 0.5));
-        assertThat(correlated.rootSumSquare().uncertaintyHouse()).isCloseTo(Math.sqrt(0.03), within(1e-12));
+        assertThat(correlated.rootSumSquare().libraryUncertainty()).isCloseTo(Math.sqrt(0.03), within(1e-12));
         assertThat(correlated.contributors().get(0).name()).isEqualTo(fence + ", correlated with 1 other");
     }
 
     @Test
     void textsOfWhatDoesNotGoTogether_sayWhy() {
-        NeckDesign bare = NeckDesign.named("bare")
+        Neck bare = Neck.named("bare")
                 .scale(mm(560))
                 .fingerboard(Fingerboard.tapered(mm(34), mm(46)))
                 .back(BackProfile.between(mm(14.5), mm(16.5)));
@@ -172,7 +173,7 @@ class FoundByBadInputTest {
                         "Relief of bare cannot be told: \"bare\" needs its fingerboard's wood for this, but has none:"
                                 + " add .wood(...) to the fingerboard");
         assertThat(Propagation.to("sum", ShopUnit.MILLIMETRE)
-                        .input("one", mm(1), Spread.normal(mm(0.1)))
+                        .input("one", mm(1), ErrorDistribution.normal(mm(0.1)))
                         .through(x -> Double.NaN)
                         .toString())
                 .contains("first order  none: sum must be a finite number, but was NaN mm");
@@ -187,7 +188,7 @@ class FoundByBadInputTest {
 
     @Test
     void simulations_refuseInTheKindsThatAreMeant() {
-        Budget<?> budget = Budget.named("slot").with("fence", Spread.normal(mm(0.1)));
+        Budget<?> budget = Budget.named("slot").with("fence", ErrorDistribution.normal(mm(0.1)));
 
         refused(
                 () -> budget.simulate(7).trials(100).yield(),
@@ -213,7 +214,7 @@ class FoundByBadInputTest {
                 () -> Budget.named("x".repeat(101)),
                 "a title must be 1 to 100 characters on one line, but was \"" + "x".repeat(100) + "...\"");
         refused(
-                () -> Budget.named("slot").with("two\nlines", Spread.normal(mm(0.1))),
+                () -> Budget.named("slot").with("two\nlines", ErrorDistribution.normal(mm(0.1))),
                 "a contributor's name must be 1 to 100 characters on one line, but was \"two\\u000alines\"");
         refused(
                 () -> Sweep.of("neck").over("x".repeat(101), Axis.of(List.of(mm(1))), (design, size) -> design),

@@ -25,35 +25,35 @@ import org.neckgeom.board.FretTable;
 import org.neckgeom.board.OuterStrings;
 import org.neckgeom.budget.Allocation;
 import org.neckgeom.budget.Budget;
-import org.neckgeom.budget.Distribution;
 import org.neckgeom.budget.NeckTree;
 import org.neckgeom.budget.Propagation;
+import org.neckgeom.budget.ResultDistribution;
 import org.neckgeom.budget.Simulated;
 import org.neckgeom.channel.Centring;
 import org.neckgeom.channel.CentringRounds;
 import org.neckgeom.channel.FenceMove;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.Dome;
-import org.neckgeom.design.Fingerboard;
-import org.neckgeom.design.Head;
-import org.neckgeom.design.Heel;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.NeckSet;
-import org.neckgeom.design.Rod;
-import org.neckgeom.design.Scale;
-import org.neckgeom.design.StringSet;
 import org.neckgeom.head.Scarf;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.head.SlantedScarf;
 import org.neckgeom.heel.BackSet;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.measure.Spread;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Dome;
+import org.neckgeom.neck.Fingerboard;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Heel;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.NeckSet;
+import org.neckgeom.neck.Scale;
+import org.neckgeom.neck.StringSet;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.numeric.NormalLaw;
 import org.neckgeom.numeric.StudentLaw;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.solid.BackCurve;
-import org.neckgeom.solid.WoodLeft;
+import org.neckgeom.solid.FloorThickness;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.strength.Relief;
 import org.neckgeom.strength.Sections;
@@ -109,14 +109,14 @@ class SameBitsTest {
         assertThat(rows).isEqualTo(table);
     }
 
-    private static NeckDesign neck() {
-        return NeckDesign.named("bench")
+    private static Neck neck() {
+        return Neck.named("bench")
                 .scale(mm(560))
                 .fingerboard(Fingerboard.tapered(mm(34), mm(46)).radius(mm(400)).wood(Wood.INDIAN_ROSEWOOD))
                 .back(BackProfile.between(mm(14.5), mm(16.5)).asymmetric(2.2, 1.9))
                 .bodyAtFret(14)
                 .wood(Wood.BLACK_WALNUT)
-                .channel(Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9)))
+                .channel(Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)))
                         .startingAt(mm(3)))
                 .head(Head.angled(deg(13)).width(mm(76)).length(mm(180)).thickness(mm(15)))
                 .strings(StringSet.of(pitch("G2"), pitch("D3"), pitch("A3"), pitch("E4"))
@@ -153,9 +153,11 @@ class SameBitsTest {
         for (double[] point : BackCurve.of(mm(40), mm(15)).powers(2.5, 1.5).templateMm(12)) {
             add("back curve " + rows.size(), point);
         }
-        add("wood", WoodLeft.under(neck()).alongMm(60));
-        walk("least wood", WoodLeft.under(neck()).least());
-        walk("chance of wood", WoodLeft.under(neck()).chanceBelow(mm(4.5), Spread.normal(mm(0.3))));
+        add("wood", FloorThickness.under(neck()).alongMm(60));
+        walk("least wood", FloorThickness.under(neck()).least());
+        walk(
+                "chance of wood",
+                FloorThickness.under(neck()).probabilityBelow(mm(4.5), ErrorDistribution.normal(mm(0.3))));
     }
 
     private void strength() {
@@ -190,28 +192,28 @@ class SameBitsTest {
 
     private static Budget<javax.measure.quantity.Length> budget() {
         return Budget.named("slot")
-                .with("fence", Spread.rectangular(mm(0.05)))
-                .with("edge", Spread.triangular(mm(0.07)))
-                .with("stop", Spread.trapezoidal(mm(0.1), mm(0.03)))
-                .with("creep", Spread.arcsine(mm(0.02)))
-                .with("reading", Spread.normal(mm(0.02)))
-                .with("shift", Spread.bias(mm(0.01)));
+                .with("fence", ErrorDistribution.rectangular(mm(0.05)))
+                .with("edge", ErrorDistribution.triangular(mm(0.07)))
+                .with("stop", ErrorDistribution.trapezoidal(mm(0.1), mm(0.03)))
+                .with("creep", ErrorDistribution.arcsine(mm(0.02)))
+                .with("reading", ErrorDistribution.normal(mm(0.02)))
+                .with("shift", ErrorDistribution.bias(mm(0.01)));
     }
 
     private static Budget<javax.measure.quantity.Length> arcsines() {
         return Budget.named("turning")
-                .with("one", Spread.arcsine(mm(0.05)))
-                .with("two", Spread.normal(mm(0.02)))
-                .with("readings", Spread.samples(List.of(mm(-0.02), mm(0), mm(0.01), mm(0.03))));
+                .with("one", ErrorDistribution.arcsine(mm(0.05)))
+                .with("two", ErrorDistribution.normal(mm(0.02)))
+                .with("readings", ErrorDistribution.samples(List.of(mm(-0.02), mm(0), mm(0.01), mm(0.03))));
     }
 
-    private void law(String name, Distribution<javax.measure.quantity.Length> law) {
+    private void law(String name, ResultDistribution<javax.measure.quantity.Length> law) {
         for (int p = 1; p < 100; p += 7) {
-            add(name + " quantile " + p, law.quantile(percent(p)).house());
+            add(name + " quantile " + p, law.quantile(percent(p)).libraryValue());
         }
         for (double y = -0.2; y <= 0.2; y += 0.025) {
             Amount<javax.measure.quantity.Length> at = mm(y);
-            add(name + " at " + at, law.chanceUpTo(at), law.chanceAbove(at), law.densityPerHouseUnit(at));
+            add(name + " at " + at, law.probabilityUpTo(at), law.probabilityAbove(at), law.densityPerLibraryUnit(at));
         }
         walk(name + " interval", law.shortestInterval(percent(95)));
     }
@@ -226,8 +228,8 @@ class SameBitsTest {
         }
         walk("settled", arcsines().simulate(7).adaptive(percent(95), 1));
         Propagation<?> angle = Propagation.to("angle", ShopUnit.DEGREE)
-                .input("rise", mm(12), Spread.normal(mm(0.1)))
-                .input("run", mm(200), Spread.rectangular(mm(1)))
+                .input("rise", mm(12), ErrorDistribution.normal(mm(0.1)))
+                .input("run", mm(200), ErrorDistribution.rectangular(mm(1)))
                 .throughDual(x -> x[0].atan2(x[1]));
         add("derivatives", angle.derivatives());
         add("differences", angle.differences());
@@ -266,7 +268,7 @@ class SameBitsTest {
         } else if (value instanceof double[] numbers) {
             add(name, numbers);
         } else if (value instanceof Amount<?> amount) {
-            add(name, amount.house());
+            add(name, amount.libraryValue());
         } else if (value instanceof Optional<?> optional) {
             optional.ifPresent(there -> walk(name, there, depth));
         } else if (value instanceof Collection<?> list) {

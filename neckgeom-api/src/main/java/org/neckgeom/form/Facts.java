@@ -87,7 +87,7 @@ final class Facts<T> {
         return value == null ? null : form.facts().get(index).kind().write(value, ref.way(), style, beside(ref));
     }
 
-    /** The uncertainty that rounds a fact, in the house unit; 0 where there is none. */
+    /** The uncertainty that rounds a fact, in the library unit; 0 where there is none. */
     private double beside(Template.Ref ref) {
         String key = ref.way().beside();
         if (key == null) {
@@ -101,7 +101,7 @@ final class Facts<T> {
                         .get(index)
                         .kind()
                         .amountOf(value)
-                        .map(Amount::house)
+                        .map(Amount::libraryValue)
                         .orElse(0.0);
     }
 }

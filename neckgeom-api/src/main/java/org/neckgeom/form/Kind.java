@@ -17,12 +17,12 @@ import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Way.Mode;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.GlobalRisk;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Reading;
-import org.neckgeom.measure.Spread;
 import org.neckgeom.measure.Verdict;
 import org.neckgeom.text.Names;
 import org.neckgeom.text.Numbers;
@@ -33,7 +33,7 @@ import org.neckgeom.units.ShopUnit;
 /**
  * The kind of a fact: how it is written as text, as data, and what a schema states of it. Immutable.
  *
- * <p>Fast answers keep doubles: {@link #MM}, {@link #RAD} and {@link #house} take a double in the house unit. A number that
+ * <p>Fast answers keep doubles: {@link #MM}, {@link #RAD} and {@link #libraryValue} take a double in the library unit. A number that
  * is not finite is a fact that is not there.
  *
  * @param <V> the type of the value
@@ -56,10 +56,10 @@ public final class Kind<V> {
             EnumSet.of(Mode.PLAIN, Mode.FIXED, Mode.TRIMMED, Mode.DIGITS, Mode.GIVEN, Mode.BESIDE);
 
     /** A length as a double in mm. */
-    public static final Kind<Double> MM = house(ShopUnit.MILLIMETRE);
+    public static final Kind<Double> MM = libraryValue(ShopUnit.MILLIMETRE);
 
     /** An angle as a double in rad, printed in degrees. */
-    public static final Kind<Double> RAD = house(ShopUnit.DEGREE);
+    public static final Kind<Double> RAD = libraryValue(ShopUnit.DEGREE);
 
     /** Any quantity as an amount, a length among them. */
     public static final Kind<Amount<?>> AMOUNT =
@@ -79,8 +79,8 @@ public final class Kind<V> {
             "limits",
             (limits, way, style) -> shown(limits, way, style),
             (limits, style) -> ends(
-                    limits.lowerHouse(),
-                    limits.upperHouse(),
+                    limits.libraryLower(),
+                    limits.libraryUpper(),
                     limits.in(style.inTables()).unit(),
                     style));
 
@@ -89,10 +89,13 @@ public final class Kind<V> {
             "limits",
             (interval, way, style) -> shown(interval, way, style),
             (interval, style) -> ends(
-                    interval.lowHouse(), interval.highHouse(), interval.low().unit(), style));
+                    interval.libraryLow(),
+                    interval.libraryHigh(),
+                    interval.low().unit(),
+                    style));
 
     /** How a value scatters, in words and by its standard deviation. */
-    public static final Kind<Spread<?>> SPREAD =
+    public static final Kind<ErrorDistribution<?>> SPREAD =
             styled("spread", (spread, way, style) -> spread.in(style), Kind::spreadData);
 
     /** An estimate held against limits. */
@@ -153,7 +156,7 @@ public final class Kind<V> {
     /** Writes text. */
     private interface Text<V> {
         @Nullable
-        String of(V value, Way way, LengthStyle style, double besideHouse);
+        String of(V value, Way way, LengthStyle style, double libraryBeside);
     }
 
     /** Puts a value in the unit that a way asks for. */
@@ -255,19 +258,19 @@ public final class Kind<V> {
     }
 
     /**
-     * {@return the kind of a quantity that is kept as a double in the house unit}
+     * {@return the kind of a quantity that is kept as a double in the library unit}
      *
      * @param <Q> the kind of quantity
      * @param shown the unit it is printed in; for a length and a feed the style's own
      */
-    public static <Q extends Quantity<Q>> Kind<Double> house(ShopUnit<Q> shown) {
+    public static <Q extends Quantity<Q>> Kind<Double> libraryValue(ShopUnit<Q> shown) {
         boolean length = Objects.requireNonNull(shown, "unit").kind() == (Class<?>) Length.class;
         return new Kind<Double>(
                         "quantity",
                         length ? LENGTHS : QUANTITIES,
-                        (value, way, style, beside) -> amountText(Amount.ofHouse(value, shown), way, style, beside),
-                        (value, style) -> amountData(Amount.ofHouse(value, shown), style))
-                .amount(value -> Optional.of(Amount.ofHouse(value, shown)));
+                        (value, way, style, beside) -> amountText(Amount.ofLibrary(value, shown), way, style, beside),
+                        (value, style) -> amountData(Amount.ofLibrary(value, shown), style))
+                .amount(value -> Optional.of(Amount.ofLibrary(value, shown)));
     }
 
     /**
@@ -431,8 +434,8 @@ public final class Kind<V> {
     /** Writes a value that the form has from its answer, and so is of this kind; null where there is nothing to write. */
     @SuppressWarnings("unchecked")
     @Nullable
-    String write(Object value, Way way, LengthStyle style, double besideHouse) {
-        return text.of((V) value, way, style, besideHouse);
+    String write(Object value, Way way, LengthStyle style, double libraryBeside) {
+        return text.of((V) value, way, style, libraryBeside);
     }
 
     /** Renders a value, as above, that is one whole answer; null where it is none or only its first line is asked for. */
@@ -460,16 +463,16 @@ public final class Kind<V> {
         return inside;
     }
 
-    private static String amountText(Amount<?> amount, Way way, LengthStyle style, double besideHouse) {
-        return quantityText(amount, way, way.table() ? style.inTables() : style, besideHouse);
+    private static String amountText(Amount<?> amount, Way way, LengthStyle style, double libraryBeside) {
+        return quantityText(amount, way, way.table() ? style.inTables() : style, libraryBeside);
     }
 
     private static <Q extends Quantity<Q>> String quantityText(
-            Amount<Q> given, Way way, LengthStyle style, double besideHouse) {
+            Amount<Q> given, Way way, LengthStyle style, double libraryBeside) {
         Amount<Q> amount = way.size() ? given.abs() : given;
         ShopUnit<Q> unit = unit(amount.unit(), way, style);
         double value = amount.valueIn(unit);
-        double mm = amount.house();
+        double mm = amount.libraryValue();
         return switch (way.mode()) {
             case TEXT -> style.text(mm);
             case BRIEF -> style.brief(mm);
@@ -478,8 +481,8 @@ public final class Kind<V> {
             case GIVEN -> itself(amount, way);
             case BESIDE ->
                 isLength(amount.unit()) && !way.fine() && !way.own()
-                        ? style.text(mm, besideHouse)
-                        : Numbers.fixed(value, Numbers.decimalsFor(unit.fromHouse(besideHouse), 3)) + symbol(unit);
+                        ? style.text(mm, libraryBeside)
+                        : Numbers.fixed(value, Numbers.decimalsFor(unit.fromLibrary(libraryBeside), 3)) + symbol(unit);
             case FIXED, TRIMMED, DIGITS ->
                 digits(value, way, style != LengthStyle.MILLIMETRES) + (way.bare() ? "" : symbol(unit));
             default -> itself(amount.in(unit), way);
@@ -509,16 +512,17 @@ public final class Kind<V> {
 
     private static <Q extends Quantity<Q>> Interval<Q> shown(Interval<Q> interval, Way way, LengthStyle style) {
         ShopUnit<Q> unit = unit(interval.low().unit(), way, style);
-        return Interval.ofHouse(interval.lowHouse(), interval.highHouse(), unit);
+        return Interval.ofLibrary(interval.libraryLow(), interval.libraryHigh(), unit);
     }
 
     private static <Q extends Quantity<Q>> Estimate<Q> shown(Estimate<Q> estimate, Way way, LengthStyle style) {
         return estimate.in(unit(estimate.unit(), way, style));
     }
 
-    private static @Nullable String estimateText(Estimate<?> estimate, Way way, LengthStyle style, double besideHouse) {
+    private static @Nullable String estimateText(
+            Estimate<?> estimate, Way way, LengthStyle style, double libraryBeside) {
         LengthStyle shown = way.table() ? style.inTables() : style;
-        double u = estimate.uncertaintyHouse();
+        double u = estimate.libraryUncertainty();
         Amount<?> deviation = estimate.standardUncertainty();
         return switch (way.mode()) {
             case PLAIN -> shown(estimate, way, shown).toString();
@@ -573,16 +577,16 @@ public final class Kind<V> {
     }
 
     /** The same for equal amounts, in whichever digits each was given in: to twelve of them where those give it back. */
-    private static double valueOf(double house, ShopUnit<?> unit) {
-        double value = unit.fromHouse(house);
+    private static double valueOf(double libraryValue, ShopUnit<?> unit) {
+        double value = unit.fromLibrary(libraryValue);
         double rounded = Double.parseDouble(Numbers.plain(value));
-        return unit.toHouse(rounded) == house ? rounded : value;
+        return unit.toLibrary(rounded) == libraryValue ? rounded : value;
     }
 
     private static Map<String, Object> amountData(Amount<?> amount, LengthStyle style) {
         Amount<?> shown = amount.in(style.inTables());
         Map<String, Object> data = new LinkedHashMap<>();
-        data.put("value", Json.number(valueOf(shown.house(), shown.unit())));
+        data.put("value", Json.number(valueOf(shown.libraryValue(), shown.unit())));
         return unit(data, shown.unit());
     }
 
@@ -599,12 +603,12 @@ public final class Kind<V> {
     private static Map<String, Object> estimateMap(Estimate<?> shown) {
         ShopUnit<?> unit = shown.unit();
         Map<String, Object> data = new LinkedHashMap<>();
-        data.put("value", Json.number(unit.fromHouse(shown.valueHouse())));
-        double u = unit.fromHouse(shown.uncertaintyHouse());
+        data.put("value", Json.number(unit.fromLibrary(shown.libraryValue())));
+        double u = unit.fromLibrary(shown.libraryUncertainty());
         // A difference of temperatures has no zero elsewhere, and taking it off costs the last digits.
         data.put(
                 "standardUncertainty",
-                unit.hasOffset() ? new Json.Figure(Numbers.plain(u - unit.fromHouse(0))) : Json.number(u));
+                unit.hasOffset() ? new Json.Figure(Numbers.plain(u - unit.fromLibrary(0))) : Json.number(u));
         unit(data, unit);
         if (Double.isFinite(shown.degreesOfFreedom())) {
             data.put("degreesOfFreedom", Json.number(shown.degreesOfFreedom()));
@@ -638,7 +642,7 @@ public final class Kind<V> {
         if (value instanceof Interval<?> interval) {
             return interval.in(style);
         }
-        if (value instanceof Spread<?> spread) {
+        if (value instanceof ErrorDistribution<?> spread) {
             return spread.in(style);
         }
         if (value instanceof Reading<?> reading) {
@@ -669,10 +673,10 @@ public final class Kind<V> {
         ShopUnit<Q> shown = style.inTables().unitFor(unit);
         Map<String, Object> data = new LinkedHashMap<>();
         if (Double.isFinite(lower)) {
-            data.put("lower", Json.number(shown.fromHouse(lower)));
+            data.put("lower", Json.number(shown.fromLibrary(lower)));
         }
         if (Double.isFinite(upper)) {
-            data.put("upper", Json.number(shown.fromHouse(upper)));
+            data.put("upper", Json.number(shown.fromLibrary(upper)));
         }
         return unit(data, shown);
     }
@@ -686,13 +690,13 @@ public final class Kind<V> {
         return data;
     }
 
-    private static Object spreadData(Spread<?> spread, LengthStyle style) {
-        Spread<?> shown = spread.in(style.inTables());
+    private static Object spreadData(ErrorDistribution<?> spread, LengthStyle style) {
+        ErrorDistribution<?> shown = spread.in(style.inTables());
         ShopUnit<?> unit = shown.unit();
         Map<String, Object> data = new LinkedHashMap<>();
         data.put("law", codeOf(shown.law()));
-        data.put("shift", Json.number(unit.fromHouse(shown.meanHouse())));
-        data.put("standardDeviation", Json.number(unit.fromHouse(Math.sqrt(shown.varianceHouse()))));
+        data.put("shift", Json.number(unit.fromLibrary(shown.libraryMean())));
+        data.put("standardDeviation", Json.number(unit.fromLibrary(Math.sqrt(shown.libraryVariance()))));
         return unit(data, unit);
     }
 

@@ -8,8 +8,8 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.numeric.StudentLaw;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -29,16 +29,16 @@ public final class Estimate<Q extends Quantity<Q>> {
     private final ShopUnit<Q> unit;
 
     private Estimate(double value, double uncertainty, double degreesOfFreedom, ShopUnit<Q> unit) {
-        this.value = HouseUnits.finite(value, "value", unit.symbol());
-        this.uncertainty = HouseUnits.finite(uncertainty, "standard uncertainty", unit.symbol());
-        HouseUnits.finite(unit.fromHouse(value), "value", unit.symbol());
-        HouseUnits.finite(unit.fromHouse(uncertainty), "standard uncertainty", unit.symbol());
+        this.value = LibraryUnits.finite(value, "value", unit.symbol());
+        this.uncertainty = LibraryUnits.finite(uncertainty, "standard uncertainty", unit.symbol());
+        LibraryUnits.finite(unit.fromLibrary(value), "value", unit.symbol());
+        LibraryUnits.finite(unit.fromLibrary(uncertainty), "standard uncertainty", unit.symbol());
         if (!(uncertainty >= 0)) {
             throw Refusal.of(
                     "standard uncertainty",
                     "at-least",
                     "be 0 " + unit.forDifferences().symbol() + " or more",
-                    Amount.ofHouse(uncertainty, unit.forDifferences()));
+                    Amount.ofLibrary(uncertainty, unit.forDifferences()));
         }
         if (!(degreesOfFreedom > 0)) {
             throw Refusal.of(
@@ -72,19 +72,19 @@ public final class Estimate<Q extends Quantity<Q>> {
             Quantity<Q> value, Quantity<Q> standardUncertainty, double degreesOfFreedom) {
         Amount<Q> best = Amount.from(value, "value");
         double u = size(standardUncertainty, best.unit(), "standard uncertainty");
-        return new Estimate<>(best.house(), u, degreesOfFreedom, best.unit());
+        return new Estimate<>(best.libraryValue(), u, degreesOfFreedom, best.unit());
     }
 
     /**
-     * {@return an estimate from numbers in the house unit}
+     * {@return an estimate from numbers in the library unit}
      *
      * @param <Q> the kind of quantity
-     * @param value in the house unit, finite
-     * @param standardUncertainty in the house unit, 0 or more
+     * @param value in the library unit, finite
+     * @param standardUncertainty in the library unit, 0 or more
      * @param degreesOfFreedom more than 0, infinity allowed
      * @param unit the unit the estimate is read in
      */
-    public static <Q extends Quantity<Q>> Estimate<Q> ofHouse(
+    public static <Q extends Quantity<Q>> Estimate<Q> ofLibrary(
             double value, double standardUncertainty, double degreesOfFreedom, ShopUnit<Q> unit) {
         return new Estimate<>(value, standardUncertainty, degreesOfFreedom, Objects.requireNonNull(unit, "unit"));
     }
@@ -104,11 +104,11 @@ public final class Estimate<Q extends Quantity<Q>> {
         }
         ShopUnit<Q> unit = Amount.from(readings.get(0), "reading").unit();
         double[] values = new double[n];
-        double first = Amount.from(readings.get(0), "reading").house();
+        double first = Amount.from(readings.get(0), "reading").libraryValue();
         double sum = 0;
         for (int i = 0; i < n; i++) {
             // From the first reading on, so that large readings close together lose no digits.
-            values[i] = HouseUnits.of(readings.get(i), unit, "reading") - first;
+            values[i] = LibraryUnits.of(readings.get(i), unit, "reading") - first;
             sum += values[i];
         }
         double mean = sum / n;
@@ -133,20 +133,20 @@ public final class Estimate<Q extends Quantity<Q>> {
     public static <Q extends Quantity<Q>> Estimate<Q> withinHalfWidth(Quantity<Q> value, Quantity<Q> halfWidth) {
         Amount<Q> best = Amount.from(value, "value");
         double a = size(halfWidth, best.unit(), "half-width");
-        return new Estimate<>(best.house(), a / Math.sqrt(3), Double.POSITIVE_INFINITY, best.unit());
+        return new Estimate<>(best.libraryValue(), a / Math.sqrt(3), Double.POSITIVE_INFINITY, best.unit());
     }
 
     private static <Q extends Quantity<Q>> double size(Quantity<Q> size, ShopUnit<Q> like, String name) {
         Amount<Q> amount = Amount.from(size, like, name);
-        if (!(amount.differenceHouse() >= 0)) {
-            throw HouseUnits.refused(name, "at-least", "0 " + amount.unit().symbol() + " or more", amount);
+        if (!(amount.libraryDifference() >= 0)) {
+            throw LibraryUnits.refused(name, "at-least", "0 " + amount.unit().symbol() + " or more", amount);
         }
-        return amount.differenceHouse();
+        return amount.libraryDifference();
     }
 
     /** {@return the best value} */
     public Amount<Q> value() {
-        return Amount.ofHouse(value, unit);
+        return Amount.ofLibrary(value, unit);
     }
 
     /**
@@ -154,7 +154,7 @@ public final class Estimate<Q extends Quantity<Q>> {
      * Celsius}
      */
     public Amount<Q> standardUncertainty() {
-        return Amount.ofHouse(uncertainty, unit.forDifferences());
+        return Amount.ofLibrary(uncertainty, unit.forDifferences());
     }
 
     /** {@return the degrees of freedom of the standard uncertainty; more than 0, infinite when u is taken as known} */
@@ -162,13 +162,13 @@ public final class Estimate<Q extends Quantity<Q>> {
         return degreesOfFreedom;
     }
 
-    /** {@return the value as a number in the house unit} */
-    public double valueHouse() {
+    /** {@return the value as a number in the library unit} */
+    public double libraryValue() {
         return value;
     }
 
-    /** {@return the standard uncertainty as a number in the house unit; u, 0 or more} */
-    public double uncertaintyHouse() {
+    /** {@return the standard uncertainty as a number in the library unit; u, 0 or more} */
+    public double libraryUncertainty() {
         return uncertainty;
     }
 
@@ -193,9 +193,9 @@ public final class Estimate<Q extends Quantity<Q>> {
      * @param coverage more than 0 and less than 100 percent
      */
     public Amount<Q> expanded(Quantity<Dimensionless> coverage) {
-        double p = HouseUnits.probability(coverage, "coverage");
+        double p = LibraryUnits.probability(coverage, "coverage");
         double factor = StudentLaw.coverageFactor(p, degreesOfFreedom);
-        return Amount.ofHouse(factor * uncertainty, unit.forDifferences());
+        return Amount.ofLibrary(factor * uncertainty, unit.forDifferences());
     }
 
     /**
@@ -204,8 +204,8 @@ public final class Estimate<Q extends Quantity<Q>> {
      * @param coverage more than 0 and less than 100 percent
      */
     public Interval<Q> interval(Quantity<Dimensionless> coverage) {
-        double half = expanded(coverage).house();
-        return Interval.ofHouse(value - half, value + half, unit);
+        double half = expanded(coverage).libraryValue();
+        return Interval.ofLibrary(value - half, value + half, unit);
     }
 
     /**
@@ -242,10 +242,10 @@ public final class Estimate<Q extends Quantity<Q>> {
         if (uncertainty == 0) {
             return value() + ", u 0" + symbol;
         }
-        double u = unit.fromHouse(uncertainty) - unit.fromHouse(0);
+        double u = unit.fromLibrary(uncertainty) - unit.fromLibrary(0);
         int places = Numbers.decimalsFor(u, 0);
         String text =
-                Numbers.fixed(unit.fromHouse(value), places) + symbol + ", u " + Numbers.fixed(u, places) + symbol;
+                Numbers.fixed(unit.fromLibrary(value), places) + symbol + ", u " + Numbers.fixed(u, places) + symbol;
         return withDegrees(text);
     }
 

@@ -73,14 +73,14 @@ public final class GlobalRisk<Q extends Quantity<Q>> {
 
     /** {@return the global consumer's risk: the chance that a piece breaks the limits and is accepted; in [0, 1]} */
     public double consumers() {
-        double u = reading.uncertaintyHouse();
-        double high = limits.upperHouse();
-        double low = limits.lowerHouse();
+        double u = reading.libraryUncertainty();
+        double high = limits.libraryUpper();
+        double low = limits.libraryLower();
         if (u == 0) {
             return 0;
         }
-        if (process.uncertaintyHouse() == 0) {
-            return isWithin() ? 0 : accepted(process.valueHouse(), u);
+        if (process.libraryUncertainty() == 0) {
+            return isWithin() ? 0 : accepted(process.libraryValue(), u);
         }
         return pieces(high, high + FARTHEST * u, x -> accepted(x, u))
                 + pieces(low - FARTHEST * u, low, x -> accepted(x, u));
@@ -88,14 +88,14 @@ public final class GlobalRisk<Q extends Quantity<Q>> {
 
     /** {@return the global producer's risk: the chance that a piece keeps the limits and is rejected; in [0, 1]} */
     public double producers() {
-        double u = reading.uncertaintyHouse();
-        double high = limits.upperHouse();
-        double low = limits.lowerHouse();
+        double u = reading.libraryUncertainty();
+        double high = limits.libraryUpper();
+        double low = limits.libraryLower();
         if (u == 0) {
             return 0;
         }
-        if (process.uncertaintyHouse() == 0) {
-            return isWithin() ? 1 - accepted(process.valueHouse(), u) : 0;
+        if (process.libraryUncertainty() == 0) {
+            return isWithin() ? 1 - accepted(process.libraryValue(), u) : 0;
         }
         if (!(lowest() < highest())) {
             return pieces(low, high, x -> 1);
@@ -105,16 +105,16 @@ public final class GlobalRisk<Q extends Quantity<Q>> {
     }
 
     private boolean isWithin() {
-        return limits.allowHouse(process.valueHouse());
+        return limits.allowLibrary(process.libraryValue());
     }
 
-    /** The least reading that is accepted, in the house unit. */
+    /** The least reading that is accepted, in the library unit. */
     private double lowest() {
-        return limits.lowerHouse() + guardFactor * reading.uncertaintyHouse();
+        return limits.libraryLower() + guardFactor * reading.libraryUncertainty();
     }
 
     private double highest() {
-        return limits.upperHouse() - guardFactor * reading.uncertaintyHouse();
+        return limits.libraryUpper() - guardFactor * reading.libraryUncertainty();
     }
 
     private double accepted(double x, double u) {
@@ -123,14 +123,14 @@ public final class GlobalRisk<Q extends Quantity<Q>> {
 
     /** Chance of what happens to a piece between two values, over all pieces. */
     private double pieces(double from, double to, DoubleUnaryOperator happens) {
-        double sd = process.uncertaintyHouse();
-        double mean = process.valueHouse();
+        double sd = process.libraryUncertainty();
+        double mean = process.libraryValue();
         double start = Math.max(from, mean - FARTHEST * sd);
         double end = Math.min(to, mean + FARTHEST * sd);
         if (!(start < end)) {
             return 0;
         }
-        int panels = (int) Math.ceil((end - start) / Math.min(sd, reading.uncertaintyHouse()));
+        int panels = (int) Math.ceil((end - start) / Math.min(sd, reading.libraryUncertainty()));
         double half = (end - start) / (2 * panels);
         double sum = 0;
         for (int panel = 0; panel < panels; panel++) {
@@ -178,8 +178,8 @@ public final class GlobalRisk<Q extends Quantity<Q>> {
                 .row(
                         "reading",
                         "u "
-                                + Amount.ofHouse(
-                                        reading.uncertaintyHouse(),
+                                + Amount.ofLibrary(
+                                        reading.libraryUncertainty(),
                                         reading.unit().forDifferences()))
                 .row("allowed", limits)
                 .row("guard", Numbers.trimmed(guardFactor, 2) + " u on the safe side")

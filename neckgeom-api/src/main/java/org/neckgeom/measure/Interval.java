@@ -4,8 +4,8 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -39,14 +39,14 @@ public final class Interval<Q extends Quantity<Q>> {
     public static <Q extends Quantity<Q>> Interval<Q> of(Quantity<Q> low, Quantity<Q> high) {
         Amount<Q> from = Amount.from(low, "low");
         Amount<Q> to = Amount.from(high, from.unit(), "high");
-        if (!(from.house() <= to.house())) {
-            throw HouseUnits.refused("high", "range", from + " or more", to);
+        if (!(from.libraryValue() <= to.libraryValue())) {
+            throw LibraryUnits.refused("high", "range", from + " or more", to);
         }
-        return new Interval<>(from.house(), to.house(), from.unit());
+        return new Interval<>(from.libraryValue(), to.libraryValue(), from.unit());
     }
 
     /**
-     * {@return the interval between two numbers in the house unit}
+     * {@return the interval between two numbers in the library unit}
      *
      * @param <Q> the kind of quantity
      * @param low the lower end, finite
@@ -54,27 +54,27 @@ public final class Interval<Q extends Quantity<Q>> {
      * @param unit the unit the interval is read in
      * @throws IllegalArgumentException if an end is not finite, or the upper end lies under the lower
      */
-    public static <Q extends Quantity<Q>> Interval<Q> ofHouse(double low, double high, ShopUnit<Q> unit) {
-        return of(Amount.ofHouse(low, unit), Amount.ofHouse(high, unit));
+    public static <Q extends Quantity<Q>> Interval<Q> ofLibrary(double low, double high, ShopUnit<Q> unit) {
+        return of(Amount.ofLibrary(low, unit), Amount.ofLibrary(high, unit));
     }
 
     /** {@return the lower end; included} */
     public Amount<Q> low() {
-        return Amount.ofHouse(low, unit);
+        return Amount.ofLibrary(low, unit);
     }
 
     /** {@return the upper end; included} */
     public Amount<Q> high() {
-        return Amount.ofHouse(high, unit);
+        return Amount.ofLibrary(high, unit);
     }
 
-    /** {@return the lower end as a number in the house unit} */
-    public double lowHouse() {
+    /** {@return the lower end as a number in the library unit} */
+    public double libraryLow() {
         return low;
     }
 
-    /** {@return the upper end as a number in the house unit} */
-    public double highHouse() {
+    /** {@return the upper end as a number in the library unit} */
+    public double libraryHigh() {
         return high;
     }
 
@@ -84,7 +84,7 @@ public final class Interval<Q extends Quantity<Q>> {
      * @param quantity the quantity
      */
     public boolean contains(Quantity<Q> quantity) {
-        double value = HouseUnits.of(quantity, unit, "quantity");
+        double value = LibraryUnits.of(quantity, unit, "quantity");
         return low <= value && value <= high;
     }
 
@@ -114,8 +114,8 @@ public final class Interval<Q extends Quantity<Q>> {
     @Override
     public String toString() {
         ShopUnit<Q> shown = unit.sideBySide(Math.max(Math.abs(low), Math.abs(high)));
-        double from = shown.fromHouse(low);
-        double to = shown.fromHouse(high);
+        double from = shown.fromLibrary(low);
+        double to = shown.fromLibrary(high);
         int places = Numbers.decimalsFor((to - from) / 2, DIGITS_OF_WIDTH) + 1;
         String text = Numbers.fixed(from, places) + " to " + Numbers.fixed(to, places);
         return shown.symbol().isEmpty() ? text : text + " " + shown.symbol();

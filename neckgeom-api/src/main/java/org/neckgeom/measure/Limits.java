@@ -4,8 +4,8 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -34,11 +34,11 @@ public final class Limits<Q extends Quantity<Q>> {
      */
     public static <Q extends Quantity<Q>> Limits<Q> within(Quantity<Q> limit) {
         Amount<Q> size = Amount.from(limit, "limit");
-        if (!(size.house() > 0)) {
-            throw HouseUnits.refused(
+        if (!(size.libraryValue() > 0)) {
+            throw LibraryUnits.refused(
                     "limit", "more-than", "more than 0 " + size.unit().symbol(), size);
         }
-        return new Limits<>(-size.house(), size.house(), size.unit());
+        return new Limits<>(-size.libraryValue(), size.libraryValue(), size.unit());
     }
 
     /**
@@ -51,14 +51,14 @@ public final class Limits<Q extends Quantity<Q>> {
     public static <Q extends Quantity<Q>> Limits<Q> between(Quantity<Q> lower, Quantity<Q> upper) {
         Amount<Q> low = Amount.from(lower, "lower limit");
         Amount<Q> high = Amount.from(upper, low.unit(), "upper limit");
-        if (!(low.house() < high.house())) {
+        if (!(low.libraryValue() < high.libraryValue())) {
             Refusal refused =
-                    HouseUnits.refused("upper limit", "more-than", "more than " + low + ", the lower one", high);
-            throw high.house() < low.house()
+                    LibraryUnits.refused("upper limit", "more-than", "more than " + low + ", the lower one", high);
+            throw high.libraryValue() < low.libraryValue()
                     ? Refusal.because("upper limit", "swapped", refused.getMessage() + ": are the two swapped?")
                     : refused;
         }
-        return new Limits<>(low.house(), high.house(), low.unit());
+        return new Limits<>(low.libraryValue(), high.libraryValue(), low.unit());
     }
 
     /**
@@ -69,7 +69,7 @@ public final class Limits<Q extends Quantity<Q>> {
      */
     public static <Q extends Quantity<Q>> Limits<Q> atMost(Quantity<Q> upper) {
         Amount<Q> high = Amount.from(upper, "upper limit");
-        return new Limits<>(Double.NEGATIVE_INFINITY, high.house(), high.unit());
+        return new Limits<>(Double.NEGATIVE_INFINITY, high.libraryValue(), high.unit());
     }
 
     /**
@@ -80,16 +80,16 @@ public final class Limits<Q extends Quantity<Q>> {
      */
     public static <Q extends Quantity<Q>> Limits<Q> atLeast(Quantity<Q> lower) {
         Amount<Q> low = Amount.from(lower, "lower limit");
-        return new Limits<>(low.house(), Double.POSITIVE_INFINITY, low.unit());
+        return new Limits<>(low.libraryValue(), Double.POSITIVE_INFINITY, low.unit());
     }
 
-    /** {@return the lower limit in the house unit; negative infinity where there is none} */
-    public double lowerHouse() {
+    /** {@return the lower limit in the library unit; negative infinity where there is none} */
+    public double libraryLower() {
         return lower;
     }
 
-    /** {@return the upper limit in the house unit; infinity where there is none} */
-    public double upperHouse() {
+    /** {@return the upper limit in the library unit; infinity where there is none} */
+    public double libraryUpper() {
         return upper;
     }
 
@@ -104,16 +104,16 @@ public final class Limits<Q extends Quantity<Q>> {
      * @param value the value
      */
     public boolean allow(Quantity<Q> value) {
-        return allowHouse(HouseUnits.of(value, unit, "value"));
+        return allowLibrary(LibraryUnits.of(value, unit, "value"));
     }
 
     /**
-     * {@return whether a value in the house unit keeps the limits; true when it does; false for NaN}
+     * {@return whether a value in the library unit keeps the limits; true when it does; false for NaN}
      *
-     * @param house the value
+     * @param libraryValue the value
      */
-    public boolean allowHouse(double house) {
-        return lower <= house && house <= upper;
+    public boolean allowLibrary(double libraryValue) {
+        return lower <= libraryValue && libraryValue <= upper;
     }
 
     /**
@@ -169,8 +169,8 @@ public final class Limits<Q extends Quantity<Q>> {
         return lower == -upper;
     }
 
-    private String text(double house) {
-        return Amount.ofHouse(house, shownUnit()).toString();
+    private String text(double libraryValue) {
+        return Amount.ofLibrary(libraryValue, shownUnit()).toString();
     }
 
     private ShopUnit<Q> shownUnit() {

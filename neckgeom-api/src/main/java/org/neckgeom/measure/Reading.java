@@ -8,8 +8,8 @@ import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * What was read of one size: one indication of an instrument or several (VIM 4.1), or an estimate made elsewhere. Immutable.
@@ -79,10 +79,10 @@ public final class Reading<Q extends Quantity<Q>> {
             return known;
         }
         Amount<Q> first = indications.get(0);
-        double one = HouseUnits.notNegative(repeatability, first.unit(), "repeatability");
-        double sum = indications.stream().mapToDouble(Amount::house).sum();
+        double one = LibraryUnits.notNegative(repeatability, first.unit(), "repeatability");
+        double sum = indications.stream().mapToDouble(Amount::libraryValue).sum();
         int n = indications.size();
-        return Estimate.ofHouse(sum / n, one / Math.sqrt(n), Double.POSITIVE_INFINITY, first.unit());
+        return Estimate.ofLibrary(sum / n, one / Math.sqrt(n), Double.POSITIVE_INFINITY, first.unit());
     }
 
     /**

@@ -72,26 +72,26 @@ public final class Verdict<Q extends Quantity<Q>> {
     }
 
     /** {@return the call; WITHIN, OUTSIDE or UNDECIDED} */
-    public Call call() {
-        double guard = guardHouse();
-        double value = estimate.valueHouse();
-        if (value - guard >= limits.lowerHouse() && value + guard <= limits.upperHouse()) {
-            return Call.WITHIN;
+    public Decision call() {
+        double guard = libraryGuard();
+        double value = estimate.libraryValue();
+        if (value - guard >= limits.libraryLower() && value + guard <= limits.libraryUpper()) {
+            return Decision.WITHIN;
         }
-        boolean below = value + guard < limits.lowerHouse();
-        boolean above = value - guard > limits.upperHouse();
-        return below || above ? Call.OUTSIDE : Call.UNDECIDED;
+        boolean below = value + guard < limits.libraryLower();
+        boolean above = value - guard > limits.libraryUpper();
+        return below || above ? Decision.OUTSIDE : Decision.UNDECIDED;
     }
 
     /** {@return the chance that the true value keeps the limits, given the estimate; in [0, 1]} */
     public double probability() {
-        double u = estimate.uncertaintyHouse();
-        double value = estimate.valueHouse();
+        double u = estimate.libraryUncertainty();
+        double value = estimate.libraryValue();
         if (u == 0) {
-            return limits.allowHouse(value) ? 1 : 0;
+            return limits.allowLibrary(value) ? 1 : 0;
         }
-        double low = (limits.lowerHouse() - value) / u;
-        double high = (limits.upperHouse() - value) / u;
+        double low = (limits.libraryLower() - value) / u;
+        double high = (limits.libraryUpper() - value) / u;
         double nu = estimate.degreesOfFreedom();
         // From the nearer tail, so that a small chance keeps its digits.
         return low > 0
@@ -104,7 +104,7 @@ public final class Verdict<Q extends Quantity<Q>> {
      * does}
      */
     public boolean acceptedSimply() {
-        return limits.allowHouse(estimate.valueHouse());
+        return limits.allowLibrary(estimate.libraryValue());
     }
 
     /**
@@ -112,7 +112,7 @@ public final class Verdict<Q extends Quantity<Q>> {
      * the call is OUTSIDE}
      */
     public boolean acceptedUnlessProvenOutside() {
-        return call() != Call.OUTSIDE;
+        return call() != Decision.OUTSIDE;
     }
 
     /**
@@ -120,7 +120,7 @@ public final class Verdict<Q extends Quantity<Q>> {
      * false when the limits are narrower than the two guard bands; read better then}
      */
     public boolean isReachable() {
-        return limits.upperHouse() - limits.lowerHouse() >= 2 * guardHouse();
+        return limits.libraryUpper() - limits.libraryLower() >= 2 * libraryGuard();
     }
 
     /** {@return what was judged} */
@@ -135,11 +135,11 @@ public final class Verdict<Q extends Quantity<Q>> {
 
     /** {@return the guard band on the safe side of each limit; k u, 0 or more; wider for few degrees of freedom} */
     public Amount<Q> guardBand() {
-        return Amount.ofHouse(guardHouse(), estimate.unit().forDifferences());
+        return Amount.ofLibrary(libraryGuard(), estimate.unit().forDifferences());
     }
 
-    private double guardHouse() {
-        return factor() * estimate.uncertaintyHouse();
+    private double libraryGuard() {
+        return factor() * estimate.libraryUncertainty();
     }
 
     private double factor() {
@@ -174,7 +174,7 @@ public final class Verdict<Q extends Quantity<Q>> {
     /** Returns the call with the chance first, then what it rests on. */
     @Override
     public String toString() {
-        Call call = call();
+        Decision call = call();
         Report report = Report.titled(
                         call + ": chance of being " + chanceWords() + " is " + Numbers.percent(probability()))
                 .row("estimate", estimate)
@@ -182,7 +182,7 @@ public final class Verdict<Q extends Quantity<Q>> {
                 .row("guard", Numbers.trimmed(factor(), 2) + " u on the safe side" + fewDegrees());
         if (!isReachable()) {
             report.note("no value could be called within: the limits are narrower than the guard bands; read better");
-        } else if (call == Call.UNDECIDED) {
+        } else if (call == Decision.UNDECIDED) {
             report.note("read again, or read better");
         }
         return report.toString();
@@ -197,7 +197,7 @@ public final class Verdict<Q extends Quantity<Q>> {
     }
 
     private String chanceWords() {
-        boolean twoEnds = Double.isFinite(limits.lowerHouse()) && Double.isFinite(limits.upperHouse());
+        boolean twoEnds = Double.isFinite(limits.libraryLower()) && Double.isFinite(limits.libraryUpper());
         return (twoEnds && !limits.isEven() ? "within " : "") + limits;
     }
 }

@@ -186,17 +186,17 @@ public final class BenchUncertainty extends Noun<BenchUncertainty> {
 
     /** {@return the repeatability of one reading in mm; one standard deviation, more than 0} */
     public double repeatabilityMm() {
-        return values().house(REPEATABILITY);
+        return values().libraryValue(REPEATABILITY);
     }
 
     /** {@return the resolution of the instrument in mm; 0 where it is contained in the repeatability} */
     public double resolutionMm() {
-        return values().house(RESOLUTION);
+        return values().libraryValue(RESOLUTION);
     }
 
     /** {@return the standard uncertainty of the calliper's zero in mm; 0 or more} */
     public double calliperZeroMm() {
-        return values().house(CALLIPER_ZERO);
+        return values().libraryValue(CALLIPER_ZERO);
     }
 
     /**
@@ -204,12 +204,12 @@ public final class BenchUncertainty extends Noun<BenchUncertainty> {
      * nothing where it is the calliper of the trial pieces}
      */
     public OptionalDouble blankCalliperZeroMm() {
-        return values().has(BLANK_ZERO) ? OptionalDouble.of(values().house(BLANK_ZERO)) : OptionalDouble.empty();
+        return values().has(BLANK_ZERO) ? OptionalDouble.of(values().libraryValue(BLANK_ZERO)) : OptionalDouble.empty();
     }
 
     /** {@return the scatter of cuts at one setting in mm; one standard deviation, 0 or more} */
     public double cutScatterMm() {
-        return values().house(CUT_SCATTER, DEFAULT_CUT_SCATTER_MM);
+        return values().libraryValue(CUT_SCATTER, DEFAULT_CUT_SCATTER_MM);
     }
 
     /** {@return the degrees of freedom of the cut scatter; infinite where it is well known} */
@@ -236,7 +236,7 @@ public final class BenchUncertainty extends Noun<BenchUncertainty> {
      * more}
      */
     public double moveScatterMm() {
-        return values().house(MOVE_SCATTER);
+        return values().libraryValue(MOVE_SCATTER);
     }
 
     private static Form<BenchUncertainty> sentences() {

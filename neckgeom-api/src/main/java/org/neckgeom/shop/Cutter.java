@@ -163,7 +163,7 @@ public final class Cutter extends Noun<Cutter> {
 
     /** {@return the diameter in mm; more than 0} */
     public double diameterMm() {
-        return values().house(DIAMETER);
+        return values().libraryValue(DIAMETER);
     }
 
     /** {@return the number of flutes; 1 to 8} */
@@ -173,18 +173,19 @@ public final class Cutter extends Noun<Cutter> {
 
     /** {@return the fluted length in mm; more than 0} */
     public double fluteLengthMm() {
-        return values().house(FLUTE_LENGTH, USUAL_FLUTED_DIAMETERS * diameterMm());
+        return values().libraryValue(FLUTE_LENGTH, USUAL_FLUTED_DIAMETERS * diameterMm());
     }
 
     /** {@return the shank's diameter in mm; more than 0} */
     public double shankMm() {
-        return values().house(SHANK, diameterMm());
+        return values().libraryValue(SHANK, diameterMm());
     }
 
     /** {@return the stick-out from collet to tip in mm; the fluted length or more} */
     public double stickOutMm() {
         double diameter = diameterMm();
-        return values().house(STICK_OUT, Math.max(USUAL_FLUTED_DIAMETERS * diameter + diameter, fluteLengthMm()));
+        return values().libraryValue(
+                        STICK_OUT, Math.max(USUAL_FLUTED_DIAMETERS * diameter + diameter, fluteLengthMm()));
     }
 
     /** {@return the material} */
@@ -194,7 +195,7 @@ public final class Cutter extends Noun<Cutter> {
 
     /** {@return the runout as a total indicator reading in mm; 0 or more} */
     public double runoutMm() {
-        return values().house(RUNOUT);
+        return values().libraryValue(RUNOUT);
     }
 
     private static Form<Cutter> sentences() {

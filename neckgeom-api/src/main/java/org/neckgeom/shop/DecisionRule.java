@@ -120,7 +120,7 @@ public final class DecisionRule extends Noun<DecisionRule> {
 
     /** {@return the least conformance probability; more than 0.5 and less than 1} */
     public double conformanceProbability() {
-        return values().house(LEAST);
+        return values().libraryValue(LEAST);
     }
 
     /** {@return the cost of a spoiled neck; more than 0} */

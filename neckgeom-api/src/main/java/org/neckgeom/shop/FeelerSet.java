@@ -78,7 +78,7 @@ public final class FeelerSet extends Noun<FeelerSet> {
                     DoubleStream.concat(
                                     DoubleStream.of(1.5, 2, 2.5),
                                     IntStream.rangeClosed(3, 25).asDoubleStream())
-                            .map(ShopUnit.THOU::toHouse)
+                            .map(ShopUnit.THOU::toLibrary)
                             .toArray();
             };
         }
@@ -95,10 +95,10 @@ public final class FeelerSet extends Noun<FeelerSet> {
         List<Amount<Length>> own = values().find(GAUGES).orElse(List.of());
         this.thicknesses = values.find(SET)
                 .map(Common::mm)
-                .orElseGet(() -> own.stream().mapToDouble(Amount::house).toArray());
+                .orElseGet(() -> own.stream().mapToDouble(Amount::libraryValue).toArray());
         this.stamped = values.find(SET).map(set -> set.stamped).orElseGet(() -> LengthStyle.of(own.get(0)));
         if (!(halfWidthMm() < thicknesses[0])) {
-            Amount<Length> thinnest = Amount.ofHouse(thicknesses[0], style().fineUnit());
+            Amount<Length> thinnest = Amount.ofLibrary(thicknesses[0], style().fineUnit());
             throw values.refused(
                     HALF_WIDTH,
                     "less-than",
@@ -112,7 +112,7 @@ public final class FeelerSet extends Noun<FeelerSet> {
                 .map(own -> values.with(
                         GAUGES,
                         own.stream()
-                                .sorted(Comparator.comparingDouble(Amount::house))
+                                .sorted(Comparator.comparingDouble(Amount::libraryValue))
                                 .toList()))
                 .orElse(values);
     }
@@ -168,7 +168,7 @@ public final class FeelerSet extends Noun<FeelerSet> {
 
     /** {@return the half-width of a gauge's thickness error (uniform) in mm; 0 or more} */
     public double halfWidthMm() {
-        return values().house(HALF_WIDTH);
+        return values().libraryValue(HALF_WIDTH);
     }
 
     /**

@@ -100,8 +100,8 @@ public final class Fence extends Noun<Fence> {
             return values;
         }
         LengthStyle style = values.style();
-        double usual = style == LengthStyle.MILLIMETRES ? USUAL_GAP_MM : ShopUnit.INCH.toHouse(USUAL_GAP_IN);
-        return values.with(GAP, style.amount(Math.min(usual, values.house(LENGTH) / 2)));
+        double usual = style == LengthStyle.MILLIMETRES ? USUAL_GAP_MM : ShopUnit.INCH.toLibrary(USUAL_GAP_IN);
+        return values.with(GAP, style.amount(Math.min(usual, values.libraryValue(LENGTH) / 2)));
     }
 
     private void only(String what, List<Key<Fence, ?>> needed, List<Key<Fence, ?>> foreign) {
@@ -181,7 +181,7 @@ public final class Fence extends Noun<Fence> {
 
     /** {@return the gap between the halves of a split fence in mm; 0 unless the fence is split} */
     public double gapMm() {
-        return values().house(GAP, 0);
+        return values().libraryValue(GAP, 0);
     }
 
     /** {@return how the fence is built} */
@@ -191,7 +191,7 @@ public final class Fence extends Noun<Fence> {
 
     /** {@return the fence's length in mm; more than 0} */
     public double lengthMm() {
-        return values().house(LENGTH);
+        return values().libraryValue(LENGTH);
     }
 
     /**
@@ -199,7 +199,7 @@ public final class Fence extends Noun<Fence> {
      * split}
      */
     public double outOfLineMm() {
-        return values().house(OUT_OF_LINE, 0);
+        return values().libraryValue(OUT_OF_LINE, 0);
     }
 
     /**
@@ -212,12 +212,12 @@ public final class Fence extends Noun<Fence> {
 
     /** {@return the cutter's distance from the pivot in mm; the fence's length where nothing pivots} */
     public double cutterFromPivotMm() {
-        return values().house(CUTTER_FROM_PIVOT, lengthMm());
+        return values().libraryValue(CUTTER_FROM_PIVOT, lengthMm());
     }
 
     /** {@return the stop block's distance from the pivot in mm; the fence's length where nothing pivots} */
     public double stopFromPivotMm() {
-        return values().house(STOP_FROM_PIVOT, lengthMm());
+        return values().libraryValue(STOP_FROM_PIVOT, lengthMm());
     }
 
     private static Form<Fence> sentences() {

@@ -79,7 +79,7 @@ public final class Shop extends Noun<Shop> {
 
     private Shop(Values<Shop> values) {
         super(withGauges(values));
-        if (!(lastPass().house() <= deepestPass().house())) {
+        if (!(lastPass().libraryValue() <= deepestPass().libraryValue())) {
             throw values.refused(
                     LAST_PASS, "at-most", "be " + deepestPass() + " or less, the deepest pass", values.at(LAST_PASS));
         }
@@ -200,23 +200,23 @@ public final class Shop extends Noun<Shop> {
 
     /** {@return the deepest pass allowed; more than 0} */
     public Amount<Length> deepestPass() {
-        return style().amount(values().house(DEEPEST_PASS, DEEPEST_PASS_IN_DIAMETERS * cutter().diameterMm()));
+        return style().amount(values().libraryValue(DEEPEST_PASS, DEEPEST_PASS_IN_DIAMETERS * cutter().diameterMm()));
     }
 
     /** {@return the depth of a light last pass; 0 for none} */
     public Amount<Length> lastPass() {
-        return style().amount(values().house(LAST_PASS));
+        return style().amount(values().libraryValue(LAST_PASS));
     }
 
     /** {@return the feed, if it was given; more than 0, or nothing} */
     public Optional<Amount<Speed>> feed() {
         ShopUnit<Speed> shown = style().unitFor(ShopUnit.MM_PER_MINUTE);
-        return values().find(FEED).map(feed -> Amount.ofHouse(feed.house(), shown));
+        return values().find(FEED).map(feed -> Amount.ofLibrary(feed.libraryValue(), shown));
     }
 
     /** {@return the cutter's speed of rotation, if it was given; more than 0, or nothing} */
     public Optional<Amount<Frequency>> turning() {
-        return values().find(TURNING).map(turns -> Amount.ofHouse(turns.house(), ShopUnit.RPM));
+        return values().find(TURNING).map(turns -> Amount.ofLibrary(turns.libraryValue(), ShopUnit.RPM));
     }
 
     private static Form<Shop> sentences() {
@@ -238,7 +238,7 @@ public final class Shop extends Noun<Shop> {
                         "at one setting",
                         shop -> shop.uncertainty())
                 .row("deepest", "deepest pass", Kind.AMOUNT, "no pass is deeper", shop -> shop.deepestPass())
-                .line("lastPass", "last pass", shop -> shop.lastPass().house() > 0, "{lastPass}")
+                .line("lastPass", "last pass", shop -> shop.lastPass().libraryValue() > 0, "{lastPass}")
                 .factIfAny("fed", Kind.AMOUNT, "of the blank past the cutter, in a minute", shop -> shop.feed())
                 .line("feed", "feed", "{fed} at {turning}");
     }

@@ -9,8 +9,8 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -35,7 +35,7 @@ public final class TestPiece extends ValueAnswer {
     private TestPiece(double width, double uncertainty, double degreesOfFreedom, ShopUnit<Length> unit) {
         super(FORM, LengthStyle.ofUnit(unit));
         this.width = width;
-        this.uncertainty = HouseUnits.finite(uncertainty, "standard uncertainty", unit.symbol());
+        this.uncertainty = LibraryUnits.finite(uncertainty, "standard uncertainty", unit.symbol());
         this.degreesOfFreedom = degreesOfFreedom;
         this.unit = unit;
     }
@@ -46,10 +46,10 @@ public final class TestPiece extends ValueAnswer {
      * @param width its width with its standard uncertainty, more than 0
      */
     public static TestPiece measured(Estimate<Length> width) {
-        if (!(Objects.requireNonNull(width, "width").valueHouse() > 0)) {
-            throw HouseUnits.refused("piece width", "more-than", "more than 0 " + width.unit(), width.value());
+        if (!(Objects.requireNonNull(width, "width").libraryValue() > 0)) {
+            throw LibraryUnits.refused("piece width", "more-than", "more than 0 " + width.unit(), width.value());
         }
-        return new TestPiece(width.valueHouse(), width.uncertaintyHouse(), width.degreesOfFreedom(), width.unit());
+        return new TestPiece(width.libraryValue(), width.libraryUncertainty(), width.degreesOfFreedom(), width.unit());
     }
 
     /**
@@ -59,7 +59,7 @@ public final class TestPiece extends ValueAnswer {
      * @param ripRepeatability r, how far single rips at one setting scatter, one standard deviation, 0 or more
      */
     public static TestPiece copied(Quantity<Length> ripRepeatability) {
-        double r = HouseUnits.mmNotNegative(ripRepeatability, "rip repeatability");
+        double r = LibraryUnits.mmNotNegative(ripRepeatability, "rip repeatability");
         ShopUnit<Length> unit = LengthStyle.of(ripRepeatability).unit();
         return new TestPiece(Double.NaN, Math.sqrt(2) * r, Double.POSITIVE_INFINITY, unit);
     }
@@ -79,24 +79,25 @@ public final class TestPiece extends ValueAnswer {
     public Estimate<Length> widerThan(Estimate<Length> neck) {
         Objects.requireNonNull(neck, "neck");
         if (isCopied()) {
-            return Estimate.ofHouse(0, uncertainty, Double.POSITIVE_INFINITY, unit);
+            return Estimate.ofLibrary(0, uncertainty, Double.POSITIVE_INFINITY, unit);
         }
-        double u = StrictMath.hypot(uncertainty, neck.uncertaintyHouse());
+        double u = StrictMath.hypot(uncertainty, neck.libraryUncertainty());
         // Shares of the variance, so that no fourth power under- or overflows.
         double share = u > 0 ? uncertainty / u : 0;
-        double rest = u > 0 ? neck.uncertaintyHouse() / u : 0;
+        double rest = u > 0 ? neck.libraryUncertainty() / u : 0;
         double doubt = StrictMath.pow(share, 4) / degreesOfFreedom + StrictMath.pow(rest, 4) / neck.degreesOfFreedom();
-        return Estimate.ofHouse(width - neck.valueHouse(), u, doubt > 0 ? 1 / doubt : Double.POSITIVE_INFINITY, unit);
+        return Estimate.ofLibrary(
+                width - neck.libraryValue(), u, doubt > 0 ? 1 / doubt : Double.POSITIVE_INFINITY, unit);
     }
 
     private Optional<Estimate<Length>> width() {
         return isCopied()
                 ? Optional.empty()
-                : Optional.of(Estimate.ofHouse(width, uncertainty, degreesOfFreedom, unit));
+                : Optional.of(Estimate.ofLibrary(width, uncertainty, degreesOfFreedom, unit));
     }
 
     private Optional<Estimate<Length>> copy() {
-        return isCopied() ? Optional.of(Estimate.ofHouse(0, uncertainty, degreesOfFreedom, unit)) : Optional.empty();
+        return isCopied() ? Optional.of(Estimate.ofLibrary(0, uncertainty, degreesOfFreedom, unit)) : Optional.empty();
     }
 
     @Override

@@ -21,8 +21,8 @@ import org.neckgeom.table.Types;
 import org.neckgeom.table.Values;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -152,8 +152,8 @@ public final class TrialCut extends LeanAnswer {
      * @param farSide the wall on the other side, more than 0
      */
     public static TrialCut walls(Quantity<Length> fenceSide, Quantity<Length> farSide) {
-        double a = Types.SIZE.checked(fenceSide, "near wall").house();
-        double b = Types.SIZE.checked(farSide, "far wall").house();
+        double a = Types.SIZE.checked(fenceSide, "near wall").libraryValue();
+        double b = Types.SIZE.checked(farSide, "far wall").libraryValue();
         return new TrialCut(a, b, NOT_READ, NOT_READ, ALL_READ_ONCE, NOT_GIVEN, 0, NOT_READ, LengthStyle.of(fenceSide));
     }
 
@@ -182,7 +182,7 @@ public final class TrialCut extends LeanAnswer {
      * @throws IllegalArgumentException if it is impossible beside the other readings
      */
     public TrialCut slot(Quantity<Length> width) {
-        return with(SLOT_READ, Types.SIZE.checked(width, "slot width").house(), READ_ONCE);
+        return with(SLOT_READ, Types.SIZE.checked(width, "slot width").libraryValue(), READ_ONCE);
     }
 
     /**
@@ -205,7 +205,7 @@ public final class TrialCut extends LeanAnswer {
      * @throws IllegalArgumentException if it is impossible beside the other readings
      */
     public TrialCut piece(Quantity<Length> width) {
-        return with(PIECE_READ, Types.SIZE.checked(width, "piece width").house(), READ_ONCE);
+        return with(PIECE_READ, Types.SIZE.checked(width, "piece width").libraryValue(), READ_ONCE);
     }
 
     /**
@@ -274,7 +274,7 @@ public final class TrialCut extends LeanAnswer {
      * @param scatter of single rips at one setting, one standard deviation, 0 or more
      */
     public TrialCut rippedWithBlank(Quantity<Length> scatter) {
-        double r = Types.SIZE_OR_NOTHING.checked(scatter, "rip scatter").house();
+        double r = Types.SIZE_OR_NOTHING.checked(scatter, "rip scatter").libraryValue();
         return new TrialCut(nearMm, farMm, slotMm, pieceMm, several, repeatability, correlation, r, style());
     }
 
@@ -293,7 +293,7 @@ public final class TrialCut extends LeanAnswer {
      * @param standardDeviation of one reading, more than 0
      */
     public TrialCut repeatability(Quantity<Length> standardDeviation) {
-        double u = Types.SIZE.checked(standardDeviation, "repeatability").house();
+        double u = Types.SIZE.checked(standardDeviation, "repeatability").libraryValue();
         return new TrialCut(nearMm, farMm, slotMm, pieceMm, several, u, correlation, ripScatter, style());
     }
 
@@ -378,7 +378,7 @@ public final class TrialCut extends LeanAnswer {
      * @param blankWidth more than 0
      */
     public Optional<Statement> question(Quantity<Length> blankWidth) {
-        double blank = HouseUnits.mmPositive(blankWidth, "blank width");
+        double blank = LibraryUnits.mmPositive(blankWidth, "blank width");
         boolean isRead = !Double.isNaN(pieceMm);
         double width = isRead ? pieceMm : nearMm + slotMm + farMm;
         if (!(Math.abs(width - blank) > LARGEST_MISFIT * blank)) {
@@ -403,29 +403,30 @@ public final class TrialCut extends LeanAnswer {
     }
 
     private Estimate<Length> readOnce(double mm) {
-        return Estimate.ofHouse(mm, single(), Double.POSITIVE_INFINITY, style().unit());
+        return Estimate.ofLibrary(mm, single(), Double.POSITIVE_INFINITY, style().unit());
     }
 
     private Estimate<Length> readSeveralTimes(double mean, double[] readings) {
         if (Double.isNaN(repeatability)) {
             Estimate<Length> own = Estimate.repeated(
                     Arrays.stream(readings).mapToObj(ShopUnit.MILLIMETRE::of).toList());
-            if (own.uncertaintyHouse() > 0) {
+            if (own.libraryUncertainty() > 0) {
                 return withStep(own);
             }
         }
         // Readings that all agree show more of the instrument's steps than of its scatter.
-        return Estimate.ofHouse(mean, single() / Math.sqrt(readings.length), Double.POSITIVE_INFINITY, style().unit());
+        return Estimate.ofLibrary(
+                mean, single() / Math.sqrt(readings.length), Double.POSITIVE_INFINITY, style().unit());
     }
 
     /** Readings rounded to the instrument's steps are uncertain by that rounding, however well they agree. */
     private Estimate<Length> withStep(Estimate<Length> own) {
-        double u = own.uncertaintyHouse();
+        double u = own.libraryUncertainty();
         double step = DEFAULT_RESOLUTION_MM * DEFAULT_RESOLUTION_MM / 12;
         double all = Math.sqrt(u * u + step);
         double share = all / u;
-        return Estimate.ofHouse(
-                own.valueHouse(), all, own.degreesOfFreedom() * share * share * share * share, style().unit());
+        return Estimate.ofLibrary(
+                own.libraryValue(), all, own.degreesOfFreedom() * share * share * share * share, style().unit());
     }
 
     private double single() {
@@ -450,7 +451,7 @@ public final class TrialCut extends LeanAnswer {
         }
         double[] mm = new double[lengths.size()];
         for (int i = 0; i < mm.length; i++) {
-            mm[i] = Types.SIZE.checked(lengths.get(i), name).house();
+            mm[i] = Types.SIZE.checked(lengths.get(i), name).libraryValue();
         }
         return mm;
     }

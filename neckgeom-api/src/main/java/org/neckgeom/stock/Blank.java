@@ -11,7 +11,7 @@ import org.neckgeom.table.Types;
 import org.neckgeom.table.Unfinished;
 import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnits;
 
 /**
@@ -177,17 +177,17 @@ public final class Blank extends Noun<Blank> {
 
     /** {@return the length in mm; more than 0} */
     public double lengthMm() {
-        return values().house(LENGTH);
+        return values().libraryValue(LENGTH);
     }
 
     /** {@return the width at the middle of the length in mm; more than 0} */
     public double widthMm() {
-        return values().house(WIDTH);
+        return values().libraryValue(WIDTH);
     }
 
     /** {@return the thickness in mm; more than 0} */
     public double thicknessMm() {
-        return values().house(THICKNESS);
+        return values().libraryValue(THICKNESS);
     }
 
     /**
@@ -195,12 +195,12 @@ public final class Blank extends Noun<Blank> {
      * edges}
      */
     public double outOfParallelMm() {
-        return values().house(OUT_OF_PARALLEL);
+        return values().libraryValue(OUT_OF_PARALLEL);
     }
 
     /** {@return the distance from the blank's head end to the nut line, in mm; 0 or more} */
     public double nutFromHeadEndMm() {
-        return values().house(NUT);
+        return values().libraryValue(NUT);
     }
 
     /**
@@ -210,7 +210,7 @@ public final class Blank extends Noun<Blank> {
      * @param xMm station along the neck in mm, 0 at the nut line, positive toward the body
      */
     public double widthAtMm(double xMm) {
-        return widthMm() + outOfParallelMm() * ((HouseUnits.stationMm(xMm) + nutFromHeadEndMm()) / lengthMm() - 0.5);
+        return widthMm() + outOfParallelMm() * ((LibraryUnits.stationMm(xMm) + nutFromHeadEndMm()) / lengthMm() - 0.5);
     }
 
     /**
@@ -223,22 +223,22 @@ public final class Blank extends Noun<Blank> {
 
     /** {@return what the blank shall have to spare at each end, in mm; 0 unless given} */
     public double endAllowanceMm() {
-        return values().house(END_ALLOWANCE, 0);
+        return values().libraryValue(END_ALLOWANCE, 0);
     }
 
     /** {@return what the blank shall have to spare at each edge, in mm; 0 unless given} */
     public double edgeAllowanceMm() {
-        return values().house(EDGE_ALLOWANCE, 0);
+        return values().libraryValue(EDGE_ALLOWANCE, 0);
     }
 
     /** {@return what is planed off each face, in mm; 0 unless given} */
     public double planingMm() {
-        return values().house(PLANING, 0);
+        return values().libraryValue(PLANING, 0);
     }
 
     /** {@return what a saw cut square across takes, in mm; 0 unless given} */
     public double sawKerfMm() {
-        return values().house(SAW_KERF);
+        return values().libraryValue(SAW_KERF);
     }
 
     private static Form<Blank> sentences() {

@@ -28,8 +28,8 @@ import org.neckgeom.text.Nearest;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.MassDensity;
 import org.neckgeom.units.ShopUnit;
 
@@ -280,8 +280,8 @@ public final class Wood extends LeanAnswer {
                 ? few.with(
                         SHRINKAGE,
                         List.of(
-                                Amount.ofHouse(radialShrinkage(), ShopUnit.PERCENT),
-                                Amount.ofHouse(tangentialShrinkage(), ShopUnit.PERCENT)))
+                                Amount.ofLibrary(radialShrinkage(), ShopUnit.PERCENT),
+                                Amount.ofLibrary(tangentialShrinkage(), ShopUnit.PERCENT)))
                 : few;
     }
 
@@ -318,7 +318,7 @@ public final class Wood extends LeanAnswer {
      * @param density at 12 % moisture, more than 0, no more than 2000 kg/m3
      */
     public Wood density(Quantity<MassDensity> density) {
-        return withOwn(Kind.DENSITY, USUAL_DENSITY.checked(density, "density").house());
+        return withOwn(Kind.DENSITY, USUAL_DENSITY.checked(density, "density").libraryValue());
     }
 
     /**
@@ -330,7 +330,7 @@ public final class Wood extends LeanAnswer {
     public Wood modulus(Quantity<Pressure> modulus) {
         return withOwn(
                 Kind.MODULUS,
-                USUAL_MODULUS.checked(modulus, "modulus along the grain").house());
+                USUAL_MODULUS.checked(modulus, "modulus along the grain").libraryValue());
     }
 
     /**
@@ -339,7 +339,7 @@ public final class Wood extends LeanAnswer {
      * @param strength modulus of rupture at 12 % moisture, more than 0
      */
     public Wood bendingStrength(Quantity<Pressure> strength) {
-        return withOwn(Kind.BENDING_STRENGTH, HouseUnits.positive(strength, ShopUnit.MEGAPASCAL, "bending strength"));
+        return withOwn(Kind.BENDING_STRENGTH, LibraryUnits.positive(strength, ShopUnit.MEGAPASCAL, "bending strength"));
     }
 
     /**
@@ -368,9 +368,9 @@ public final class Wood extends LeanAnswer {
     }
 
     private static double percentBelow(Quantity<Dimensionless> ratio, double limit, String name) {
-        double percent = 100 * HouseUnits.ratio(ratio, name);
+        double percent = 100 * LibraryUnits.ratio(ratio, name);
         if (!(percent > 0 && percent < limit)) {
-            throw HouseUnits.refused(name, "range", "above 0 % and below " + Numbers.plain(limit) + " %", ratio);
+            throw LibraryUnits.refused(name, "range", "above 0 % and below " + Numbers.plain(limit) + " %", ratio);
         }
         return percent;
     }
@@ -396,7 +396,7 @@ public final class Wood extends LeanAnswer {
      * @throws IllegalArgumentException if this wood has none
      */
     public Amount<MassDensity> density() {
-        return Amount.ofHouse(densityKgPerM3(), ShopUnit.KG_PER_M3);
+        return Amount.ofLibrary(densityKgPerM3(), ShopUnit.KG_PER_M3);
     }
 
     /**
@@ -414,7 +414,7 @@ public final class Wood extends LeanAnswer {
      * @throws IllegalArgumentException if this wood has none
      */
     public Amount<Pressure> modulus() {
-        return Amount.ofHouse(modulusMPa(), ShopUnit.GIGAPASCAL);
+        return Amount.ofLibrary(modulusMPa(), ShopUnit.GIGAPASCAL);
     }
 
     /**
@@ -432,7 +432,7 @@ public final class Wood extends LeanAnswer {
      * @throws IllegalArgumentException if this wood has none
      */
     public Amount<Pressure> bendingStrength() {
-        return Amount.ofHouse(value(Kind.BENDING_STRENGTH), ShopUnit.MEGAPASCAL);
+        return Amount.ofLibrary(value(Kind.BENDING_STRENGTH), ShopUnit.MEGAPASCAL);
     }
 
     /**

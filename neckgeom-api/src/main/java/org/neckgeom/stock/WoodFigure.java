@@ -12,7 +12,7 @@ import org.neckgeom.table.Types;
 import org.neckgeom.table.Values;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Words;
-import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * One figure of a wood with the place it comes from, such as {@code modulus along the grain 11600 MPa, Wood Handbook
@@ -35,7 +35,7 @@ public record WoodFigure(Kind kind, double value, String source, Standing standi
     private static final Key<WoodFigure, Kind> KIND =
             TABLE.needed("kind", Types.words(Kind.class, WoodFigure::word), "kind of figure");
     private static final Key<WoodFigure, Double> VALUE_IN_UNIT =
-            TABLE.needed("value", Types.number(0, HouseUnits.MOST), "value in the unit of its kind, more than 0");
+            TABLE.needed("value", Types.number(0, LibraryUnits.MOST), "value in the unit of its kind, more than 0");
     private static final Key<WoodFigure, String> UNIT = TABLE.needed("unit", Types.TEXT, "unit of its kind");
     private static final Key<WoodFigure, String> SOURCE = TABLE.needed(
             "source",
@@ -126,11 +126,11 @@ public record WoodFigure(Kind kind, double value, String source, Standing standi
         Objects.requireNonNull(kind, "kind");
         Objects.requireNonNull(source, "source");
         Objects.requireNonNull(standing, "standing");
-        if (!(value > 0 && value <= HouseUnits.MOST)) {
+        if (!(value > 0 && value <= LibraryUnits.MOST)) {
             throw Refusal.of(
                     kind.label(),
                     "range",
-                    "be more than 0 and no more than " + Numbers.plain(HouseUnits.MOST) + " " + kind.unit(),
+                    "be more than 0 and no more than " + Numbers.plain(LibraryUnits.MOST) + " " + kind.unit(),
                     Numbers.plain(value) + " " + kind.unit());
         }
         Words.line(source, "the source of " + kind.label(), LONGEST_SOURCE);

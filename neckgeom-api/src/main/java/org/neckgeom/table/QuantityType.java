@@ -15,8 +15,8 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Json;
 import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.ShopUnits;
 
@@ -147,7 +147,7 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
     /** A size of the same kind: 0 or more. */
     QuantityType<Q> size() {
         return new QuantityType<>(
-                like, noun, examples, unitWords, new Bound<>(Amount.ofHouse(0, like), false), null, isStamped);
+                like, noun, examples, unitWords, new Bound<>(Amount.ofLibrary(0, like), false), null, isStamped);
     }
 
     /**
@@ -217,7 +217,7 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
         ShopUnit<Q> unit = unit(map.get(map.containsKey(UNIT) ? UNIT : UCUM), path + ".unit");
         Amount<Q> amount = Amount.of(number, unit);
         return map.containsKey(PRINTED_IN)
-                ? Amount.ofHouse(amount.house(), unit(map.get(PRINTED_IN), path + ".printedIn"))
+                ? Amount.ofLibrary(amount.libraryValue(), unit(map.get(PRINTED_IN), path + ".printedIn"))
                 : amount;
     }
 
@@ -248,12 +248,16 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
      * @throws IllegalArgumentException if it is not allowed
      */
     public Amount<Q> checked(Quantity<Q> quantity, String name) {
-        double house = HouseUnits.of(quantity, like, name);
+        double libraryValue = LibraryUnits.of(quantity, like, name);
         Amount<Q> amount = Amount.from(quantity, name);
-        if (low != null && !(low.isExcluded ? house > low.at.house() : house >= low.at.house())) {
+        if (low != null
+                && !(low.isExcluded ? libraryValue > low.at.libraryValue() : libraryValue >= low.at.libraryValue())) {
             throw refused(name, true, amount);
         }
-        if (high != null && !(high.isExcluded ? house < high.at.house() : house <= high.at.house())) {
+        if (high != null
+                && !(high.isExcluded
+                        ? libraryValue < high.at.libraryValue()
+                        : libraryValue <= high.at.libraryValue())) {
             throw refused(name, false, amount);
         }
         return amount;
@@ -263,16 +267,16 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
     private Refusal refused(String name, boolean isLow, Amount<Q> amount) {
         String symbol = amount.unit().symbol();
         boolean isOver = low != null && low.isExcluded;
-        if (low != null && low.at.house() == 0 && isLow) {
+        if (low != null && low.at.libraryValue() == 0 && isLow) {
             return isOver
-                    ? HouseUnits.refused(name, "more-than", "more than 0 " + symbol, amount)
-                    : HouseUnits.refused(name, "at-least", "0 " + symbol + " or more", amount);
+                    ? LibraryUnits.refused(name, "more-than", "more than 0 " + symbol, amount)
+                    : LibraryUnits.refused(name, "at-least", "0 " + symbol + " or more", amount);
         }
         String from = low == null ? "" : isOver ? "more than " + low.at : low.at + " or more";
         String to = high == null ? "" : high.isExcluded ? "less than " + high.at : high.at + " or less";
         boolean both = !from.isEmpty() && !to.isEmpty();
         String rule = both ? "range" : isLow ? isOver ? "more-than" : "at-least" : "at-most";
-        return HouseUnits.refused(name, rule, from + (both ? " and " : "") + to, amount);
+        return LibraryUnits.refused(name, rule, from + (both ? " and " : "") + to, amount);
     }
 
     @Override
@@ -284,7 +288,9 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
     private String inWords(Amount<Q> amount) {
         String printed = amount.toString();
         try {
-            return ShopUnits.parse(printed, like.kind()).house() == amount.house() ? printed : amount.lossless();
+            return ShopUnits.parse(printed, like.kind()).libraryValue() == amount.libraryValue()
+                    ? printed
+                    : amount.lossless();
         } catch (Refusal notRead) {
             return amount.lossless();
         }
@@ -315,7 +321,7 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
     Kind<Amount<Q>> kind() {
         Kind<Amount<Q>> shown = like.kind() == (Class<?>) Temperature.class
                 ? Kind.AMOUNT.of(amount -> amount)
-                : Kind.house(like).of(Amount::house);
+                : Kind.libraryValue(like).of(Amount::libraryValue);
         return shown.written((amount, style) -> data(amount.in(style.inTables())));
     }
 

@@ -68,24 +68,24 @@ public final class Values<T> {
     }
 
     /**
-     * {@return a quantity in its house unit; mm, rad, N and so on}
+     * {@return a quantity in its library unit; mm, rad, N and so on}
      *
      * @param <Q> the kind of quantity
      * @param key of this table, needed or with a default
      */
-    public <Q extends Quantity<Q>> double house(Key<T, Amount<Q>> key) {
-        return at(key).house();
+    public <Q extends Quantity<Q>> double libraryValue(Key<T, Amount<Q>> key) {
+        return at(key).libraryValue();
     }
 
     /**
-     * {@return a quantity in its house unit, or another number where it was not given; mm, rad, N and so on}
+     * {@return a quantity in its library unit, or another number where it was not given; mm, rad, N and so on}
      *
      * @param <Q> the kind of quantity
      * @param key of this table
      * @param otherwise the number where there is none
      */
-    public <Q extends Quantity<Q>> double house(Key<T, Amount<Q>> key, double otherwise) {
-        return has(key) || key.usual != null ? at(key).house() : otherwise;
+    public <Q extends Quantity<Q>> double libraryValue(Key<T, Amount<Q>> key, double otherwise) {
+        return has(key) || key.usual != null ? at(key).libraryValue() : otherwise;
     }
 
     /**

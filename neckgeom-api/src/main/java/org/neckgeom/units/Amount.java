@@ -11,7 +11,7 @@ import tech.units.indriya.quantity.Quantities;
 /**
  * A quantity that remembers the unit it was made in, such as {@code 1.75 in}. Immutable, safe to share.
  *
- * <p>It holds the number as it was given and the same in the house unit of its kind, so that a length entered in one
+ * <p>It holds the number as it was given and the same in the library unit of its kind, so that a length entered in one
  * unit and read in the other shows no rounding noise. Two amounts are equal when their house values are the same
  * double: {@code inch(1)} equals {@code mm(25.4)}. Quantities of other JSR 385 providers are never equal to it (their
  * own {@code equals} could not agree); {@link #isEquivalentTo} compares with any provider's, and nearness is another
@@ -24,12 +24,12 @@ import tech.units.indriya.quantity.Quantities;
 public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Comparable<Amount<Q>> {
 
     private final double value;
-    private final double house;
+    private final double libraryValue;
     private final ShopUnit<Q> unit;
 
-    private Amount(double value, double house, ShopUnit<Q> unit) {
+    private Amount(double value, double libraryValue, ShopUnit<Q> unit) {
         this.value = value;
-        this.house = house;
+        this.libraryValue = libraryValue;
         this.unit = unit;
     }
 
@@ -39,40 +39,40 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
      * @param <Q> the kind of quantity
      * @param value in the unit, finite
      * @param unit its unit
-     * @throws IllegalArgumentException if the value is NaN, infinite, or too large for the house unit
+     * @throws IllegalArgumentException if the value is NaN, infinite, or too large for the library unit
      */
     public static <Q extends Quantity<Q>> Amount<Q> of(double value, ShopUnit<Q> unit) {
-        double house = Objects.requireNonNull(unit, "unit").toHouse(value);
-        if (!Double.isFinite(house)) {
+        double libraryValue = Objects.requireNonNull(unit, "unit").toLibrary(value);
+        if (!Double.isFinite(libraryValue)) {
             throw Refusal.of("an amount", "finite", "be a finite number", Numbers.plain(value) + " " + unit);
         }
-        return new Amount<>(value + 0.0, house + 0.0, unit);
+        return new Amount<>(value + 0.0, libraryValue + 0.0, unit);
     }
 
     /**
-     * {@return an amount given in the house unit of its kind, to be read in another unit}
+     * {@return an amount given in the library unit of its kind, to be read in another unit}
      *
      * @param <Q> the kind of quantity
-     * @param house in the house unit, finite
+     * @param libraryValue in the library unit, finite
      * @param unit the unit to read it in
      * @throws IllegalArgumentException if the value is NaN or infinite
      */
-    public static <Q extends Quantity<Q>> Amount<Q> ofHouse(double house, ShopUnit<Q> unit) {
-        double value = Objects.requireNonNull(unit, "unit").fromHouse(house);
+    public static <Q extends Quantity<Q>> Amount<Q> ofLibrary(double libraryValue, ShopUnit<Q> unit) {
+        double value = Objects.requireNonNull(unit, "unit").fromLibrary(libraryValue);
         // A house value that is not finite has no finite value in any unit.
         if (!Double.isFinite(value)) {
             throw Refusal.of(
                     "an amount",
                     "finite",
                     "be a finite number",
-                    Numbers.plain(house) + " in the house unit of " + unit);
+                    Numbers.plain(libraryValue) + " in the house unit of " + unit);
         }
-        return new Amount<>(value + 0.0, house + 0.0, unit);
+        return new Amount<>(value + 0.0, libraryValue + 0.0, unit);
     }
 
     /**
      * {@return any provider's quantity as an amount: itself when it is one, otherwise in the shop unit that is the
-     * same, or else in the house unit of its kind}
+     * same, or else in the library unit of its kind}
      *
      * @param <Q> the kind of quantity
      * @param quantity of any JSR 385 provider
@@ -100,7 +100,7 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
         if (quantity instanceof Amount<Q> own && own.unit.isLike(Objects.requireNonNull(like, "unit"))) {
             return own;
         }
-        HouseUnits.of(quantity, like, name);
+        LibraryUnits.of(quantity, like, name);
         return from(quantity, name);
     }
 
@@ -114,17 +114,17 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
         return unit;
     }
 
-    /** {@return the number in the house unit of its kind: mm, rad, N, MPa, degrees Celsius, Hz, mm/s, W; finite} */
-    public double house() {
-        return house;
+    /** {@return the number in the library unit of its kind: mm, rad, N, MPa, degrees Celsius, Hz, mm/s, W; finite} */
+    public double libraryValue() {
+        return libraryValue;
     }
 
     /**
-     * {@return the number in the house unit, taken as a difference: 1.8 degF are 1 degree Celsius wide, wherever their
-     * scale begins; finite; that of {@link #house} but for temperature scales with a zero of their own}
+     * {@return the number in the library unit, taken as a difference: 1.8 degF are 1 degree Celsius wide, wherever their
+     * scale begins; finite; that of {@link #libraryValue} but for temperature scales with a zero of their own}
      */
-    public double differenceHouse() {
-        return unit.hasOffset() ? house - unit.toHouse(0) : house;
+    public double libraryDifference() {
+        return unit.hasOffset() ? libraryValue - unit.toLibrary(0) : libraryValue;
     }
 
     /**
@@ -133,7 +133,7 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
      * @param other the unit
      */
     public Amount<Q> in(ShopUnit<Q> other) {
-        return other == unit ? this : ofHouse(house, other);
+        return other == unit ? this : ofLibrary(libraryValue, other);
     }
 
     /**
@@ -152,7 +152,7 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
      * @param other the unit
      */
     public double valueIn(ShopUnit<Q> other) {
-        return other == unit ? value : Objects.requireNonNull(other, "unit").fromHouse(house);
+        return other == unit ? value : Objects.requireNonNull(other, "unit").fromLibrary(libraryValue);
     }
 
     /**
@@ -182,7 +182,9 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
         }
         Amount<Q> right = sameKind(other, "other");
         requireProportional(sign > 0 ? "added" : "subtracted");
-        return right.unit == unit ? of(value + sign * right.value, unit) : ofHouse(house + sign * right.house, unit);
+        return right.unit == unit
+                ? of(value + sign * right.value, unit)
+                : ofLibrary(libraryValue + sign * right.libraryValue, unit);
     }
 
     /**
@@ -218,11 +220,11 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
      */
     public double ratioTo(Quantity<Q> other) {
         requireProportional("divided");
-        double divisor = sameKind(other, "other").house;
+        double divisor = sameKind(other, "other").libraryValue;
         if (divisor == 0) {
             throw dividedByZero();
         }
-        double ratio = house / divisor;
+        double ratio = libraryValue / divisor;
         if (!Double.isFinite(ratio)) {
             throw NoAnswer.because(
                     "ratio", "too-large", "the ratio of " + this + " to " + other + " is too large for a number");
@@ -256,8 +258,8 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
      * @throws IllegalArgumentException if the tolerance is under 0
      */
     public boolean isCloseTo(Quantity<Q> other, Quantity<Q> tolerance) {
-        double most = HouseUnits.notNegative(tolerance, unit, "tolerance");
-        return Math.abs(house - sameKind(other, "other").house) <= most;
+        double most = LibraryUnits.notNegative(tolerance, unit, "tolerance");
+        return Math.abs(libraryValue - sameKind(other, "other").libraryValue) <= most;
     }
 
     private Amount<Q> sameKind(Quantity<Q> other, String name) {
@@ -394,13 +396,13 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     /** {@inheritDoc} Compares the exact house values, whichever provider the other comes from; symmetric among amounts. */
     @Override
     public boolean isEquivalentTo(Quantity<Q> that) {
-        return Double.compare(house, sameKind(that, "that").house) == 0;
+        return Double.compare(libraryValue, sameKind(that, "that").libraryValue) == 0;
     }
 
     /** Orders by the house value, consistent with equals. */
     @Override
     public int compareTo(Amount<Q> other) {
-        return Double.compare(house, other.house);
+        return Double.compare(libraryValue, other.libraryValue);
     }
 
     /** True for an amount of the same kind whose house value is the same double. */
@@ -408,12 +410,12 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     public boolean equals(Object other) {
         return other instanceof Amount<?> that
                 && unit.kind() == (Class<?>) that.unit.kind()
-                && Double.compare(house, that.house) == 0;
+                && Double.compare(libraryValue, that.libraryValue) == 0;
     }
 
     @Override
     public int hashCode() {
-        return 31 * unit.kind().hashCode() + Double.hashCode(house);
+        return 31 * unit.kind().hashCode() + Double.hashCode(libraryValue);
     }
 
     /**
@@ -427,11 +429,11 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
 
     /**
      * {@return the shortest text that {@link ShopUnits#parse} reads back as an amount equal to this, bit by bit: in its
-     * own unit where a number of it gives the house value back, and else in the house unit, where one always does; such
+     * own unit where a number of it gives the house value back, and else in the library unit, where one always does; such
      * as {@code 1.75 in}, at most 17 digits} The same on every JDK.
      */
     public String lossless() {
-        return Lossless.text(house, unit);
+        return Lossless.text(libraryValue, unit);
     }
 
     /**
@@ -442,6 +444,6 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
      */
     @Override
     public String toString() {
-        return AmountText.of(value, house, unit);
+        return AmountText.of(value, libraryValue, unit);
     }
 }

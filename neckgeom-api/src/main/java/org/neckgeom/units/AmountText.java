@@ -21,9 +21,9 @@ final class AmountText {
 
     private AmountText() {}
 
-    static String of(double value, double house, ShopUnit<?> unit) {
+    static String of(double value, double libraryValue, ShopUnit<?> unit) {
         if ((ShopUnit<?>) unit == ShopUnit.INCH_FRACTION) {
-            return LengthStyle.INCH_FRACTIONS.brief(house);
+            return LengthStyle.INCH_FRACTIONS.brief(libraryValue);
         }
         String number = number(value, unit);
         return unit.symbol().isEmpty() ? number : number + " " + unit.symbol();
@@ -42,14 +42,14 @@ final class AmountText {
             boolean certain = unit.kind() == (Class<?>) Dimensionless.class && rounded.matches("0|100");
             return certain ? exact : rounded;
         }
-        int places = Math.max(0, (int) Math.round(StrictMath.log10(unit.toHouse(1) / finest)));
+        int places = Math.max(0, (int) Math.round(StrictMath.log10(unit.toLibrary(1) / finest)));
         // A binary part of an inch such as 1/128 takes 7 decimals; of a millimetre, only a small one is typed with 4.
         int typed = (ShopUnit<?>) unit == ShopUnit.INCH ? places + 3 : Math.abs(value) < 1 ? places + 1 : places;
         boolean whole = exact.contains("E") ? digits(exact) <= TYPED_DIGITS : decimals(exact) <= typed;
         return whole ? exact : rounded(value, Math.max(places, 2 - digitsBeforePoint), exact);
     }
 
-    /** The least that is read of a kind, in its house unit; NaN where digits count instead. */
+    /** The least that is read of a kind, in its library unit; NaN where digits count instead. */
     private static double finest(ShopUnit<?> unit) {
         if (unit.kind() == (Class<?>) Length.class) {
             boolean inches = LengthStyle.ofUnit(ShopUnit.sameKind(unit, Length.class)) != LengthStyle.MILLIMETRES;

@@ -41,7 +41,7 @@ final class Border {
 
     private record Entry(
             Unit<?> unit,
-            ShopUnit<?> house,
+            ShopUnit<?> libraryValue,
             Factor factor,
             @Nullable ShopUnit<?> same) {}
 
@@ -62,15 +62,15 @@ final class Border {
         }
     }
 
-    /** House value of a foreign quantity that must be of the given house unit's kind. */
-    static double house(Quantity<?> quantity, ShopUnit<?> house, String name) {
+    /** Library value of a foreign quantity that must be of the given library unit's kind. */
+    static double libraryValue(Quantity<?> quantity, ShopUnit<?> libraryValue, String name) {
         Given given = Given.of(quantity, name);
-        Entry entry = asked(() -> entry(given.unit, house), name);
+        Entry entry = asked(() -> entry(given.unit, libraryValue), name);
         if (entry == null) {
-            throw Refusal.of(name, "kind", "be " + house.kindInWords(), asked(given::inWords, name));
+            throw Refusal.of(name, "kind", "be " + libraryValue.kindInWords(), asked(given::inWords, name));
         }
         requireReading(given, entry, name);
-        return entry.factor.toHouse(given.number);
+        return entry.factor.toLibrary(given.number);
     }
 
     static <Q extends Quantity<Q>> Amount<Q> amount(Quantity<Q> quantity, String name) {
@@ -85,10 +85,12 @@ final class Border {
         }
         requireReading(given, entry, name);
         double number = given.number;
-        HouseUnits.finite(number, name, asked(() -> symbol(entry), name));
+        LibraryUnits.finite(number, name, asked(() -> symbol(entry), name));
         @SuppressWarnings("unchecked") // the unit is convertible, so the kind is Q
-        ShopUnit<Q> target = (ShopUnit<Q>) (entry.same == null ? entry.house : entry.same);
-        return entry.same == null ? Amount.ofHouse(entry.factor.toHouse(number), target) : Amount.of(number, target);
+        ShopUnit<Q> target = (ShopUnit<Q>) (entry.same == null ? entry.libraryValue : entry.same);
+        return entry.same == null
+                ? Amount.ofLibrary(entry.factor.toLibrary(number), target)
+                : Amount.of(number, target);
     }
 
     /** A foreign quantity as text, in the shop's symbol where it has one. */
@@ -121,7 +123,7 @@ final class Border {
 
     /** A difference of 5 K is no thermometer's reading of 5 K, but -268.15 degrees Celsius is what it would become. */
     private static void requireReading(Given given, Entry entry, String name) {
-        if (given.isDifference && entry.house.kind() == (Class<?>) Temperature.class) {
+        if (given.isDifference && entry.libraryValue.kind() == (Class<?>) Temperature.class) {
             throw Refusal.of(
                     name, "kind", "be a temperature, not a difference of temperatures", asked(given::inWords, name));
         }
@@ -129,30 +131,30 @@ final class Border {
 
     /** A value of a shop unit in a unit of any provider, or NaN where that is no plain factor. */
     static <Q extends Quantity<Q>> double valueIn(double value, ShopUnit<Q> unit, Unit<Q> other) {
-        Entry entry = entry(other, unit.house());
+        Entry entry = entry(other, unit.libraryValue());
         return entry == null ? Double.NaN : unit.factor().valueIn(value, entry.factor);
     }
 
     /** The shop unit that equals a unit of any provider, or null. */
     static <Q extends Quantity<Q>> @Nullable ShopUnit<Q> shopUnit(Unit<Q> unit, Class<Q> kind) {
-        for (ShopUnit<?> house : ShopUnit.HOUSE) {
-            if (house.kind() == kind) {
-                Entry entry = entry(unit, house);
+        for (ShopUnit<?> libraryValue : ShopUnit.HOUSE) {
+            if (libraryValue.kind() == kind) {
+                Entry entry = entry(unit, libraryValue);
                 return entry == null || entry.same == null ? null : ShopUnit.sameKind(entry.same, kind);
             }
         }
         return null;
     }
 
-    /** The entry of whichever kind the unit is of, or null; a unit converts into the house unit of one kind at most. */
+    /** The entry of whichever kind the unit is of, or null; a unit converts into the library unit of one kind at most. */
     private static @Nullable Entry entry(Unit<?> unit) {
         for (Entry entry : known) {
             if (isSame(entry.unit, unit)) {
                 return entry;
             }
         }
-        for (ShopUnit<?> house : ShopUnit.HOUSE) {
-            Entry entry = entry(unit, house);
+        for (ShopUnit<?> libraryValue : ShopUnit.HOUSE) {
+            Entry entry = entry(unit, libraryValue);
             if (entry != null) {
                 return entry;
             }
@@ -161,19 +163,19 @@ final class Border {
     }
 
     @SuppressWarnings("ReferenceEquality") // the same unit is the usual case, and found without asking its equals
-    private static @Nullable Entry entry(Unit<?> unit, ShopUnit<?> house) {
+    private static @Nullable Entry entry(Unit<?> unit, ShopUnit<?> libraryValue) {
         Entry[] list = known;
         for (Entry entry : list) {
-            if (entry.unit == unit && entry.house == house) {
+            if (entry.unit == unit && entry.libraryValue == libraryValue) {
                 return entry;
             }
         }
         for (Entry entry : list) {
-            if (entry.house == house && isSame(entry.unit, unit)) {
+            if (entry.libraryValue == libraryValue && isSame(entry.unit, unit)) {
                 return entry;
             }
         }
-        Entry made = make(unit, house);
+        Entry made = make(unit, libraryValue);
         if (made != null) {
             remember(made);
         }
@@ -193,8 +195,8 @@ final class Border {
         }
     }
 
-    private static @Nullable Entry make(Unit<?> unit, ShopUnit<?> house) {
-        Unit<?> target = house.jsr385();
+    private static @Nullable Entry make(Unit<?> unit, ShopUnit<?> libraryValue) {
+        Unit<?> target = libraryValue.jsr385();
         if (!unit.isCompatible(target) || isPlainRatio(unit) != isPlainRatio(target)) {
             return null;
         }
@@ -205,10 +207,10 @@ final class Border {
             return null;
         }
         if (converter.isIdentity()) {
-            return new Entry(unit, house, Factor.IDENTITY, house);
+            return new Entry(unit, libraryValue, Factor.IDENTITY, libraryValue);
         }
         Factor factor = factor(converter);
-        return factor == null ? null : new Entry(unit, house, factor, sameUnit(unit, house));
+        return factor == null ? null : new Entry(unit, libraryValue, factor, sameUnit(unit, libraryValue));
     }
 
     /** The conversion as a zero and a factor, or null where it is no straight line, as for decibels. */
@@ -227,9 +229,9 @@ final class Border {
         }
     }
 
-    private static @Nullable ShopUnit<?> sameUnit(Unit<?> unit, ShopUnit<?> house) {
+    private static @Nullable ShopUnit<?> sameUnit(Unit<?> unit, ShopUnit<?> libraryValue) {
         for (ShopUnit<?> candidate : ShopUnit.ALL) {
-            if (candidate.kind() == (Class<?>) house.kind()
+            if (candidate.kind() == (Class<?>) libraryValue.kind()
                     && candidate.jsr385().equals(unit)) {
                 return candidate;
             }

@@ -61,7 +61,7 @@ final class Factor {
         return new BigDecimal(high).add(new BigDecimal(low));
     }
 
-    double toHouse(double x) {
+    double toLibrary(double x) {
         if (identity) {
             return x;
         }
@@ -69,7 +69,7 @@ final class Factor {
         return Math.fma(from, high, from * low);
     }
 
-    double fromHouse(double y) {
+    double fromLibrary(double y) {
         if (identity) {
             return y;
         }

@@ -137,7 +137,7 @@ public enum LengthStyle {
      * @param mm in mm, finite
      */
     public Amount<Length> amount(double mm) {
-        return Amount.ofHouse(mm, unit);
+        return Amount.ofLibrary(mm, unit);
     }
 
     /** {@return a round length near a millimetre, to quote rates by: 1 mm, 0.04 in, or 1/32 in} */
@@ -164,7 +164,7 @@ public enum LengthStyle {
         if (isSmall(mm)) {
             return thou(mm, 1);
         }
-        return Numbers.fixed(unit.fromHouse(mm), decimals) + " " + unit.symbol();
+        return Numbers.fixed(unit.fromLibrary(mm), decimals) + " " + unit.symbol();
     }
 
     /**
@@ -176,7 +176,7 @@ public enum LengthStyle {
         if (this == INCH_FRACTIONS) {
             return fraction(mm);
         }
-        return Numbers.trimmed(unit.fromHouse(mm), decimals) + " " + unit.symbol();
+        return Numbers.trimmed(unit.fromLibrary(mm), decimals) + " " + unit.symbol();
     }
 
     /**
@@ -198,11 +198,11 @@ public enum LengthStyle {
      * @param mm in mm
      */
     public double offMarkMm(double mm) {
-        if (this != INCH_FRACTIONS || !(Math.abs(mm) < ShopUnit.INCH.toHouse(MOST_MARKED_IN))) {
+        if (this != INCH_FRACTIONS || !(Math.abs(mm) < ShopUnit.INCH.toLibrary(MOST_MARKED_IN))) {
             return 0;
         }
-        double marks = Math.rint(ShopUnit.INCH.fromHouse(mm) * FINEST);
-        return marks == 0 ? 0 : mm - ShopUnit.INCH.toHouse(marks / FINEST);
+        double marks = Math.rint(ShopUnit.INCH.fromLibrary(mm) * FINEST);
+        return marks == 0 ? 0 : mm - ShopUnit.INCH.toLibrary(marks / FINEST);
     }
 
     /**
@@ -216,8 +216,8 @@ public enum LengthStyle {
             return text(mm);
         }
         ShopUnit<Length> shown = isSmall(mm) ? ShopUnit.THOU : unit;
-        int places = Numbers.decimalsFor(shown.fromHouse(standardUncertaintyMm), decimals);
-        return Numbers.fixed(shown.fromHouse(mm), places) + " " + shown.symbol();
+        int places = Numbers.decimalsFor(shown.fromLibrary(standardUncertaintyMm), decimals);
+        return Numbers.fixed(shown.fromLibrary(mm), places) + " " + shown.symbol();
     }
 
     /**
@@ -231,8 +231,8 @@ public enum LengthStyle {
         ShopUnit<Length> shown = isSmall(mm) ? ShopUnit.THOU : unit;
         int usual = isSmall(mm) ? 1 : decimals;
         boolean plain = !(standardUncertaintyMm > 0) || this == INCH_FRACTIONS && !isSmall(mm);
-        int places = plain ? usual : Numbers.decimalsFor(shown.fromHouse(standardUncertaintyMm), decimals);
-        return Numbers.isNothing(shown.fromHouse(mm), places);
+        int places = plain ? usual : Numbers.decimalsFor(shown.fromLibrary(standardUncertaintyMm), decimals);
+        return Numbers.isNothing(shown.fromLibrary(mm), places);
     }
 
     /**
@@ -243,7 +243,7 @@ public enum LengthStyle {
      */
     public String small(double mm) {
         ShopUnit<Length> shown = Math.abs(mm) < SMALL_MM ? fineUnit() : unit;
-        double value = shown.fromHouse(mm);
+        double value = shown.fromLibrary(mm);
         return Numbers.fixed(value, Numbers.decimalsFor(Math.abs(value), 0)) + " " + shown.symbol();
     }
 
@@ -252,13 +252,13 @@ public enum LengthStyle {
     }
 
     private static String thou(double mm, int decimals) {
-        return Numbers.fixed(ShopUnit.THOU.fromHouse(mm), decimals) + " thou";
+        return Numbers.fixed(ShopUnit.THOU.fromLibrary(mm), decimals) + " thou";
     }
 
     private static String fraction(double mm) {
-        double inches = ShopUnit.INCH.fromHouse(Math.abs(mm));
+        double inches = ShopUnit.INCH.fromLibrary(Math.abs(mm));
         if (!(inches < 1e9)) {
-            return Numbers.plain(ShopUnit.INCH.fromHouse(mm)) + " in";
+            return Numbers.plain(ShopUnit.INCH.fromLibrary(mm)) + " in";
         }
         long parts = Math.round(inches * FINEST);
         String remainder = remainder((inches - (double) parts / FINEST) * MM_PER_INCH);

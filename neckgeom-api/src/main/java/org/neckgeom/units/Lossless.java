@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.neckgeom.text.Numbers;
 
 /**
- * Numbers with their unit that read back as the same double in the house unit. Digits are tried from few to many, because
+ * Numbers with their unit that read back as the same double in the library unit. Digits are tried from few to many, because
  * {@code Double.toString} has not the fewest on every JDK.
  */
 final class Lossless {
@@ -17,22 +17,22 @@ final class Lossless {
 
     private Lossless() {}
 
-    static String text(double house, ShopUnit<?> unit) {
-        String own = digits(house, unit);
-        ShopUnit<?> shown = own == null ? unit.house() : unit;
-        // In the house unit seventeen digits are always enough.
-        String number = own == null ? String.valueOf(digits(house, shown)) : own;
+    static String text(double libraryValue, ShopUnit<?> unit) {
+        String own = digits(libraryValue, unit);
+        ShopUnit<?> shown = own == null ? unit.libraryValue() : unit;
+        // In the library unit seventeen digits are always enough.
+        String number = own == null ? String.valueOf(digits(libraryValue, shown)) : own;
         return shown.symbol().isEmpty() ? number : number + " " + shown.symbol();
     }
 
     /** The fewest digits from twelve on, of the value in a unit or of its neighbours, that give the house value back. */
-    private static @Nullable String digits(double house, ShopUnit<?> unit) {
-        double value = unit.fromHouse(house);
+    private static @Nullable String digits(double libraryValue, ShopUnit<?> unit) {
+        double value = unit.fromLibrary(libraryValue);
         if (!Double.isFinite(value)) {
             return null;
         }
         String plain = Numbers.plain(value);
-        if (unit.toHouse(Double.parseDouble(plain)) == house) {
+        if (unit.toLibrary(Double.parseDouble(plain)) == libraryValue) {
             return plain;
         }
         for (int count = Numbers.PLAIN_DIGITS + 1; count <= MOST_DIGITS; count++) {
@@ -42,7 +42,7 @@ final class Lossless {
                 }
                 BigDecimal rounded =
                         new BigDecimal(near).round(new MathContext(count)).stripTrailingZeros();
-                if (unit.toHouse(rounded.doubleValue()) == house) {
+                if (unit.toLibrary(rounded.doubleValue()) == libraryValue) {
                     return written(rounded);
                 }
             }

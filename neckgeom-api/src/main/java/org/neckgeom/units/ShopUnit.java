@@ -20,7 +20,7 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Words;
 
 /**
- * A unit used in the shop, such as {@code in}: its symbol, its exact factor to the house unit of its kind, and the
+ * A unit used in the shop, such as {@code in}: its symbol, its exact factor to the library unit of its kind, and the
  * JSR 385 unit it stands for. Immutable; the constants are the only instances, so they may be compared by identity.
  *
  * <p>Factors are the exact ones of the international inch (25.4 mm, 1959) and pound (0.45359237 kg) and of standard
@@ -34,8 +34,9 @@ public final class ShopUnit<Q extends Quantity<Q>> {
     private static final BigDecimal POUND_IN_NEWTON = new BigDecimal("0.45359237").multiply(new BigDecimal("9.80665"));
     private static final BigDecimal SQUARE_INCH_IN_MM2 = new BigDecimal("645.16");
 
-    /** Millimetre, the house unit of length. */
-    public static final ShopUnit<Length> MILLIMETRE = house(Length.class, "mm", "a length", () -> Jsr385.MILLIMETRE);
+    /** Millimetre, the library unit of length. */
+    public static final ShopUnit<Length> MILLIMETRE =
+            libraryValue(Length.class, "mm", "a length", () -> Jsr385.MILLIMETRE);
 
     /** Centimetre, 10 mm. */
     public static final ShopUnit<Length> CENTIMETRE =
@@ -61,8 +62,8 @@ public final class ShopUnit<Q extends Quantity<Q>> {
     public static final ShopUnit<Length> FOOT =
             unit(Length.class, "ft", "a length", Factor.ratio(3048, 10), () -> Jsr385.FOOT);
 
-    /** Radian, the house unit of angle. */
-    public static final ShopUnit<Angle> RADIAN = house(Angle.class, "rad", "an angle", () -> Jsr385.RADIAN);
+    /** Radian, the library unit of angle. */
+    public static final ShopUnit<Angle> RADIAN = libraryValue(Angle.class, "rad", "an angle", () -> Jsr385.RADIAN);
 
     /** Degree of arc, pi/180 rad. */
     public static final ShopUnit<Angle> DEGREE = unit(
@@ -72,8 +73,8 @@ public final class ShopUnit<Q extends Quantity<Q>> {
             Factor.of(PI.divide(BigDecimal.valueOf(180), MathContext.DECIMAL128)),
             () -> Jsr385.DEGREE);
 
-    /** Newton, the house unit of force. */
-    public static final ShopUnit<Force> NEWTON = house(Force.class, "N", "a force", () -> Jsr385.NEWTON);
+    /** Newton, the library unit of force. */
+    public static final ShopUnit<Force> NEWTON = libraryValue(Force.class, "N", "a force", () -> Jsr385.NEWTON);
 
     /** Pound-force, 4.4482216152605 N exactly. */
     public static final ShopUnit<Force> POUND_FORCE =
@@ -91,9 +92,9 @@ public final class ShopUnit<Q extends Quantity<Q>> {
             Factor.of(POUND_IN_NEWTON.divide(BigDecimal.valueOf(16))),
             () -> Jsr385.OUNCE_FORCE);
 
-    /** Megapascal, the house unit of pressure, stress and elastic modulus: 1 N/mm2. */
+    /** Megapascal, the library unit of pressure, stress and elastic modulus: 1 N/mm2. */
     public static final ShopUnit<Pressure> MEGAPASCAL =
-            house(Pressure.class, "MPa", "a pressure", () -> Jsr385.MEGAPASCAL);
+            libraryValue(Pressure.class, "MPa", "a pressure", () -> Jsr385.MEGAPASCAL);
 
     /** Gigapascal, 1,000 MPa. */
     public static final ShopUnit<Pressure> GIGAPASCAL =
@@ -107,16 +108,17 @@ public final class ShopUnit<Q extends Quantity<Q>> {
             Factor.of(POUND_IN_NEWTON.divide(SQUARE_INCH_IN_MM2, MathContext.DECIMAL128)),
             () -> Jsr385.PSI);
 
-    /** The number one, the house unit of ratios. */
-    public static final ShopUnit<Dimensionless> ONE = house(Dimensionless.class, "", "a ratio", () -> Jsr385.ONE);
+    /** The number one, the library unit of ratios. */
+    public static final ShopUnit<Dimensionless> ONE =
+            libraryValue(Dimensionless.class, "", "a ratio", () -> Jsr385.ONE);
 
     /** Percent, one hundredth. */
     public static final ShopUnit<Dimensionless> PERCENT =
             unit(Dimensionless.class, "%", "a ratio", Factor.ratio(1, 100), () -> Jsr385.PERCENT);
 
-    /** Degree Celsius, the house unit of temperature. */
+    /** Degree Celsius, the library unit of temperature. */
     public static final ShopUnit<Temperature> CELSIUS =
-            house(Temperature.class, "degC", "a temperature", () -> Jsr385.CELSIUS);
+            libraryValue(Temperature.class, "degC", "a temperature", () -> Jsr385.CELSIUS);
 
     /** Degree Fahrenheit, {@code C = (F - 32) * 5/9}. */
     public static final ShopUnit<Temperature> FAHRENHEIT = unit(
@@ -134,16 +136,17 @@ public final class ShopUnit<Q extends Quantity<Q>> {
             Factor.from(new BigDecimal("273.15"), BigDecimal.ONE),
             () -> Jsr385.KELVIN);
 
-    /** Hertz, the house unit of frequency. */
-    public static final ShopUnit<Frequency> HERTZ = house(Frequency.class, "Hz", "a frequency", () -> Jsr385.HERTZ);
+    /** Hertz, the library unit of frequency. */
+    public static final ShopUnit<Frequency> HERTZ =
+            libraryValue(Frequency.class, "Hz", "a frequency", () -> Jsr385.HERTZ);
 
     /** Revolution per minute, 1/60 Hz. */
     public static final ShopUnit<Frequency> RPM =
             unit(Frequency.class, "rpm", "a speed of rotation", Factor.ratio(1, 60), () -> Jsr385.RPM);
 
-    /** Millimetre per second, the house unit of speed. */
+    /** Millimetre per second, the library unit of speed. */
     public static final ShopUnit<Speed> MM_PER_SECOND =
-            house(Speed.class, "mm/s", "a speed", () -> Jsr385.MM_PER_SECOND);
+            libraryValue(Speed.class, "mm/s", "a speed", () -> Jsr385.MM_PER_SECOND);
 
     /** Millimetre per minute, the usual unit of feed. */
     public static final ShopUnit<Speed> MM_PER_MINUTE =
@@ -157,23 +160,24 @@ public final class ShopUnit<Q extends Quantity<Q>> {
     public static final ShopUnit<Speed> METRE_PER_SECOND =
             unit(Speed.class, "m/s", "a speed", Factor.ratio(1000, 1), () -> Jsr385.METRE_PER_SECOND);
 
-    /** Watt, the house unit of power. */
-    public static final ShopUnit<Power> WATT = house(Power.class, "W", "a power", () -> Jsr385.WATT);
+    /** Watt, the library unit of power. */
+    public static final ShopUnit<Power> WATT = libraryValue(Power.class, "W", "a power", () -> Jsr385.WATT);
 
-    /** Newton metre, the unit of a moment. The house unit is its thousandth, N mm. */
+    /** Newton metre, the unit of a moment. The library unit is its thousandth, N mm. */
     public static final ShopUnit<Torque> NEWTON_METRE =
             unit(Torque.class, "N.m", "a moment", Factor.ratio(1000, 1), () -> Jsr385.NEWTON_METRE);
 
-    /** Newton millimetre, the house unit of a moment. */
-    public static final ShopUnit<Torque> NEWTON_MM = house(Torque.class, "N.mm", "a moment", () -> Jsr385.NEWTON_MM);
+    /** Newton millimetre, the library unit of a moment. */
+    public static final ShopUnit<Torque> NEWTON_MM =
+            libraryValue(Torque.class, "N.mm", "a moment", () -> Jsr385.NEWTON_MM);
 
-    /** Kilogram per cubic metre, the house unit of density. */
+    /** Kilogram per cubic metre, the library unit of density. */
     public static final ShopUnit<MassDensity> KG_PER_M3 =
-            house(MassDensity.class, "kg/m3", "a density", () -> Jsr385.KG_PER_M3);
+            libraryValue(MassDensity.class, "kg/m3", "a density", () -> Jsr385.KG_PER_M3);
 
-    /** Gram per metre, the house unit of a string's mass per length. */
+    /** Gram per metre, the library unit of a string's mass per length. */
     public static final ShopUnit<LinearDensity> GRAM_PER_METRE =
-            house(LinearDensity.class, "g/m", "a mass per length", () -> Jsr385.GRAM_PER_METRE);
+            libraryValue(LinearDensity.class, "g/m", "a mass per length", () -> Jsr385.GRAM_PER_METRE);
 
     /** Pound per inch, the other unit in which strings are weighed: 17,857.967... g/m. */
     public static final ShopUnit<LinearDensity> POUND_PER_INCH = unit(
@@ -183,7 +187,7 @@ public final class ShopUnit<Q extends Quantity<Q>> {
             Factor.of(new BigDecimal("453.59237").divide(new BigDecimal("0.0254"), MathContext.DECIMAL128)),
             () -> Jsr385.POUND_PER_INCH);
 
-    /** The house unit of each kind; the place of a kind's first match when a foreign quantity comes in. */
+    /** The library unit of each kind; the place of a kind's first match when a foreign quantity comes in. */
     static final List<ShopUnit<?>> HOUSE = List.of(
             MILLIMETRE,
             RADIAN,
@@ -247,7 +251,7 @@ public final class ShopUnit<Q extends Quantity<Q>> {
         this.jsr385 = jsr385;
     }
 
-    private static <Q extends Quantity<Q>> ShopUnit<Q> house(
+    private static <Q extends Quantity<Q>> ShopUnit<Q> libraryValue(
             Class<Q> kind, String symbol, String kindInWords, Supplier<Unit<Q>> jsr385) {
         return new ShopUnit<>(kind, symbol, kindInWords, Factor.IDENTITY, jsr385);
     }
@@ -314,27 +318,27 @@ public final class ShopUnit<Q extends Quantity<Q>> {
     }
 
     /**
-     * {@return a value of this unit in the house unit of its kind; the same in the house unit} Exact: correctly
+     * {@return a value of this unit in the library unit of its kind; the same in the library unit} Exact: correctly
      * rounded, but for temperature scales, whose zero is taken off in a rounding of its own.
      *
      * @param value in this unit
      */
-    public double toHouse(double value) {
-        return factor.toHouse(value);
+    public double toLibrary(double value) {
+        return factor.toLibrary(value);
     }
 
     /**
      * {@return a house value in this unit, rounded once; the same in this unit} Exact to half a unit in the last place,
      * or next to it.
      *
-     * @param house in the house unit of this kind
+     * @param libraryValue in the library unit of this kind
      */
-    public double fromHouse(double house) {
-        return factor.fromHouse(house);
+    public double fromLibrary(double libraryValue) {
+        return factor.fromLibrary(libraryValue);
     }
 
     /**
-     * {@return whether zero of this unit lies elsewhere than zero of the house unit, as in degrees Fahrenheit; true for
+     * {@return whether zero of this unit lies elsewhere than zero of the library unit, as in degrees Fahrenheit; true for
      * such a temperature scale}
      */
     public boolean hasOffset() {
@@ -344,14 +348,14 @@ public final class ShopUnit<Q extends Quantity<Q>> {
     /**
      * {@return the unit that differences of this unit are read in, such as uncertainties: a difference of temperatures
      * has no zero elsewhere, so degrees Fahrenheit and kelvins give way to degrees Celsius; and a fraction of an inch
-     * gives way to thou; this unit, or the house unit of its kind where {@link #hasOffset}, or thou for {@link
+     * gives way to thou; this unit, or the library unit of its kind where {@link #hasOffset}, or thou for {@link
      * #INCH_FRACTION}}
      */
     public ShopUnit<Q> forDifferences() {
         if ((ShopUnit<?>) this == INCH_FRACTION) {
             return sameKind(THOU, kind);
         }
-        return hasOffset() ? house() : this;
+        return hasOffset() ? libraryValue() : this;
     }
 
     /**
@@ -359,7 +363,7 @@ public final class ShopUnit<Q extends Quantity<Q>> {
      * hard to compare: for {@link #INCH_FRACTION} thou while they are under a tenth of an inch and decimal inches from
      * there on, for any other unit itself; the unit to say them in}
      *
-     * @param largest the largest of them in the house unit
+     * @param largest the largest of them in the library unit
      */
     public ShopUnit<Q> sideBySide(double largest) {
         if ((ShopUnit<?>) this != INCH_FRACTION) {
@@ -394,8 +398,8 @@ public final class ShopUnit<Q extends Quantity<Q>> {
         return jsr385.get();
     }
 
-    /** {@return the house unit of this unit's kind; this unit where it is the house unit itself} */
-    ShopUnit<Q> house() {
+    /** {@return the library unit of this unit's kind; this unit where it is the library unit itself} */
+    ShopUnit<Q> libraryValue() {
         if (factor == Factor.IDENTITY) {
             return this;
         }

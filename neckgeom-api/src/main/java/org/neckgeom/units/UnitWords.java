@@ -26,7 +26,7 @@ final class UnitWords {
     /** Is no unit here, and no megapascal. */
     private static final String MILLIPASCAL = "mPa";
 
-    /** Where the house unit is not what a maker writes, and where makers have other words for a unit. */
+    /** Where the library unit is not what a maker writes, and where makers have other words for a unit. */
     private static final Map<Class<?>, List<String>> OFFERED = Map.of(
             Angle.class, List.of("deg", "rad"),
             Force.class, List.of("N", "kgf", "kg", "lbf", "lb", "ozf", "oz"),
@@ -81,7 +81,7 @@ final class UnitWords {
         return word.equals(MILLIPASCAL) ? null : ANY_CASE.get(word.toLowerCase(Locale.ROOT));
     }
 
-    /** The symbols of a kind, the house unit first. */
+    /** The symbols of a kind, the library unit first. */
     static List<String> symbols(Class<?> kind) {
         List<String> symbols = new ArrayList<>();
         for (ShopUnit<?> unit : ShopUnit.ALL) {

@@ -4,7 +4,7 @@
  *
  * <p>Everything public in the library takes any JSR 385 {@code Quantity} and gives back an {@link
  * org.neckgeom.units.Amount}. Inside, lengths are doubles in mm, angles in rad, forces in N, pressures in MPa,
- * temperatures in degrees Celsius, times in s: the <em>house units</em>. {@link org.neckgeom.units.HouseUnits} is the
+ * temperatures in degrees Celsius, times in s: the <em>library units</em>. {@link org.neckgeom.units.LibraryUnits} is the
  * only place where one turns into the other. Nothing here depends on the locale.
  *
  * <p>Open first: {@link org.neckgeom.units.ShopUnits}, the words a maker types. No argument may be null.

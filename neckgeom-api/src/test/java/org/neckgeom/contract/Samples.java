@@ -15,30 +15,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
-import org.neckgeom.design.Across;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.Bar;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.Dome;
-import org.neckgeom.design.Dovetail;
-import org.neckgeom.design.End;
-import org.neckgeom.design.FaceVeneer;
-import org.neckgeom.design.Fan;
-import org.neckgeom.design.Fingerboard;
-import org.neckgeom.design.Head;
-import org.neckgeom.design.HeadPost;
-import org.neckgeom.design.Heel;
-import org.neckgeom.design.HeelJoint;
-import org.neckgeom.design.HeelTurn;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.NeckSet;
-import org.neckgeom.design.Posts;
-import org.neckgeom.design.Rod;
-import org.neckgeom.design.Scale;
-import org.neckgeom.design.ScarfCut;
-import org.neckgeom.design.StringSet;
-import org.neckgeom.design.Tenon;
-import org.neckgeom.design.Volute;
 import org.neckgeom.fault.Fault;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Json;
@@ -46,13 +22,37 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.form.RenderedAnswer;
 import org.neckgeom.form.Statement;
 import org.neckgeom.form.Tree;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.GlobalRisk;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Reading;
-import org.neckgeom.measure.Spread;
 import org.neckgeom.measure.Verdict;
+import org.neckgeom.neck.Across;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Bar;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Dome;
+import org.neckgeom.neck.Dovetail;
+import org.neckgeom.neck.End;
+import org.neckgeom.neck.FaceVeneer;
+import org.neckgeom.neck.Fan;
+import org.neckgeom.neck.Fingerboard;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Heel;
+import org.neckgeom.neck.HeelJoint;
+import org.neckgeom.neck.HeelTransition;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.NeckSet;
+import org.neckgeom.neck.Posts;
+import org.neckgeom.neck.Scale;
+import org.neckgeom.neck.ScarfCut;
+import org.neckgeom.neck.StringSet;
+import org.neckgeom.neck.Tenon;
+import org.neckgeom.neck.TrussRod;
+import org.neckgeom.neck.TunerPost;
+import org.neckgeom.neck.Volute;
 import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.DecisionRule;
@@ -141,19 +141,21 @@ public final class Samples {
                 group(() -> risk(0.02).guardedBy(1)),
                 group(() -> risk(0.03)));
         groups(
-                Spread.class,
+                ErrorDistribution.class,
                 group(
-                        () -> Spread.normal(mm(25.4)),
-                        () -> Spread.normal(inch(1)).shifted(mm(0))),
-                group(() -> Spread.normal(mm(25.4)).shifted(mm(1))),
-                group(() -> Spread.rectangular(mm(25.4))),
-                group(() -> Spread.triangular(mm(25.4))),
-                group(() -> Spread.arcsine(mm(25.4))),
-                group(() -> Spread.trapezoidal(mm(25.4), mm(1))),
-                group(() -> Spread.bias(mm(25.4))),
-                group(() -> Spread.normal(mm(25.4)).degreesOfFreedom(4)),
-                group(() -> Spread.samples(List.of(mm(1), mm(2))), () -> Spread.samples(List.of(mm(2), mm(1)))),
-                group(() -> Spread.samples(List.of(mm(1), mm(3)))));
+                        () -> ErrorDistribution.normal(mm(25.4)),
+                        () -> ErrorDistribution.normal(inch(1)).shifted(mm(0))),
+                group(() -> ErrorDistribution.normal(mm(25.4)).shifted(mm(1))),
+                group(() -> ErrorDistribution.rectangular(mm(25.4))),
+                group(() -> ErrorDistribution.triangular(mm(25.4))),
+                group(() -> ErrorDistribution.arcsine(mm(25.4))),
+                group(() -> ErrorDistribution.trapezoidal(mm(25.4), mm(1))),
+                group(() -> ErrorDistribution.bias(mm(25.4))),
+                group(() -> ErrorDistribution.normal(mm(25.4)).degreesOfFreedom(4)),
+                group(
+                        () -> ErrorDistribution.samples(List.of(mm(1), mm(2))),
+                        () -> ErrorDistribution.samples(List.of(mm(2), mm(1)))),
+                group(() -> ErrorDistribution.samples(List.of(mm(1), mm(3)))));
         groups(
                 Fault.class,
                 group(() -> new Fault("frets", "range", "be between 1 and 60", "0")),
@@ -294,7 +296,7 @@ public final class Samples {
                 group(() -> Head.angled(deg(13)).backVeneer(mm(1))),
                 group(() -> Head.angled(deg(13)).tapered(mm(60), mm(75))),
                 group(() -> Head.angled(deg(13)).tuners(mm(13), mm(17))),
-                group(() -> Head.angled(deg(13)).posts(HeadPost.at(mm(60)))),
+                group(() -> Head.angled(deg(13)).posts(TunerPost.at(mm(60)))),
                 group(() -> Head.angled(deg(13)).scarfed(ScarfCut.inTheHead())));
         groups(
                 FaceVeneer.class,
@@ -302,20 +304,20 @@ public final class Samples {
                 group(() -> FaceVeneer.of(inch(0.08))),
                 group(() -> FaceVeneer.of(mm(2)).shortOfNut(mm(1))));
         groups(
-                HeadPost.class,
-                group(() -> HeadPost.at(mm(60)), () -> HeadPost.at(mm(60)).aside(mm(0))),
-                group(() -> HeadPost.at(inch(2.5))),
-                group(() -> HeadPost.at(mm(60)).aside(mm(-20))),
-                group(() -> HeadPost.at(mm(60)).above(mm(8))));
+                TunerPost.class,
+                group(() -> TunerPost.at(mm(60)), () -> TunerPost.at(mm(60)).aside(mm(0))),
+                group(() -> TunerPost.at(inch(2.5))),
+                group(() -> TunerPost.at(mm(60)).aside(mm(-20))),
+                group(() -> TunerPost.at(mm(60)).above(mm(8))));
         groups(
                 Posts.class,
                 group(
-                        () -> Posts.of(HeadPost.at(mm(60)), HeadPost.at(mm(90))),
-                        () -> Posts.of(HeadPost.at(mm(60)).aside(mm(0)), HeadPost.at(mm(90)))),
-                group(() -> Posts.of(HeadPost.at(inch(2.5)))),
-                group(() -> Posts.of(HeadPost.at(mm(60)).aside(mm(-20)), HeadPost.at(mm(90)))),
+                        () -> Posts.of(TunerPost.at(mm(60)), TunerPost.at(mm(90))),
+                        () -> Posts.of(TunerPost.at(mm(60)).aside(mm(0)), TunerPost.at(mm(90)))),
+                group(() -> Posts.of(TunerPost.at(inch(2.5)))),
+                group(() -> Posts.of(TunerPost.at(mm(60)).aside(mm(-20)), TunerPost.at(mm(90)))),
                 group(() -> Posts.of(
-                        HeadPost.at(mm(60)).above(mm(8)), HeadPost.at(mm(90)).above(mm(8)))));
+                        TunerPost.at(mm(60)).above(mm(8)), TunerPost.at(mm(90)).above(mm(8)))));
         groups(
                 ScarfCut.class,
                 group(ScarfCut::inTheHead, () -> ScarfCut.inTheHead().kerf(mm(0))),
@@ -389,10 +391,10 @@ public final class Samples {
                 group(() -> board().thickness(mm(6), mm(5))),
                 group(() -> board().wood(Wood.AFRICAN_EBONY)));
         groups(
-                Rod.class,
+                TrussRod.class,
                 group(() -> rod(), () -> rod().adjuster(End.HEAD)),
                 group(() -> rod().adjuster(End.HEEL)),
-                group(() -> Rod.singleAction(mm(300), mm(6))));
+                group(() -> TrussRod.singleAction(mm(300), mm(6))));
         groups(
                 Bar.class,
                 group(() -> Bar.steel(mm(300)).section(mm(6), mm(9))),
@@ -431,10 +433,10 @@ public final class Samples {
                 group(() -> Volute.of(mm(2), mm(30))),
                 group(() -> Volute.of(mm(3), mm(40))));
         groups(
-                HeelTurn.class,
-                group(() -> HeelTurn.from(mm(300), mm(25))),
-                group(() -> HeelTurn.from(mm(290), mm(25))),
-                group(() -> HeelTurn.from(mm(300), mm(30))));
+                HeelTransition.class,
+                group(() -> HeelTransition.from(mm(300), mm(25))),
+                group(() -> HeelTransition.from(mm(290), mm(25))),
+                group(() -> HeelTransition.from(mm(300), mm(30))));
         groups(
                 Across.class,
                 group(
@@ -453,14 +455,17 @@ public final class Samples {
                 Fan.NeedsSquareFret.class,
                 group(() -> Fan.between(mm(699), mm(673))),
                 group(() -> Fan.between(mm(699), mm(670))));
-        groups(Rod.NeedsSection.class, group(() -> Rod.twoWay(mm(300))), group(() -> Rod.twoWay(mm(301))));
+        groups(
+                TrussRod.NeedsSection.class,
+                group(() -> TrussRod.twoWay(mm(300))),
+                group(() -> TrussRod.twoWay(mm(301))));
         groups(Bar.NeedsSection.class, group(() -> Bar.carbon(mm(300))), group(() -> Bar.steel(mm(300))));
         groups(
                 Channel.NeedsPocketSection.class,
                 group(() -> Channel.forRod(rod()).adjusterPocket(mm(20))),
                 group(() -> Channel.forRod(rod()).adjusterPocket(mm(21))));
         groups(
-                NeckDesign.class,
+                Neck.class,
                 group(Samples::neck, () -> neck().bodyAtFret(12), () -> neck().frets(20)),
                 group(() -> neck().frets(18)),
                 group(() -> neck().bodyAtFret(14)),
@@ -496,8 +501,8 @@ public final class Samples {
         return Fingerboard.tapered(mm(34), mm(46));
     }
 
-    private static Rod rod() {
-        return Rod.twoWay(mm(300)).section(mm(6), mm(9));
+    private static TrussRod rod() {
+        return TrussRod.twoWay(mm(300)).section(mm(6), mm(9));
     }
 
     private static Across across() {
@@ -509,9 +514,9 @@ public final class Samples {
     }
 
     /** A neck of which everything has been told, in inches, so that its text is about as long as texts get. */
-    static NeckDesign neck() {
-        Rod rod = Rod.twoWay(inch(15.37)).section(inch(0.247), inch(0.358));
-        return NeckDesign.named("A neck for the bench by the window")
+    static Neck neck() {
+        TrussRod rod = TrussRod.twoWay(inch(15.37)).section(inch(0.247), inch(0.358));
+        return Neck.named("A neck for the bench by the window")
                 .scale(inch(25.375))
                 .fingerboard(Fingerboard.tapered(inch("1 11/16"), inch("2 3/16"))
                         .radius(inch(9.5), inch(14))

@@ -22,11 +22,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.neckgeom.measure.Call;
+import org.neckgeom.measure.Decision;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.measure.Spread;
 import org.neckgeom.measure.Verdict;
 import org.neckgeom.text.Names;
 import org.neckgeom.text.Report;
@@ -66,7 +66,7 @@ class FormTest {
                 .factIfAny("chamfer", Kind.MM, "of the edge", Board::chamferMm)
                 .fact("allowed", Kind.LIMITS, "of the width", b -> Limits.within(mm(70)))
                 .fact("verdict", Kind.VERDICT, "on the width", b -> Verdict.of(b.measured(), Limits.within(mm(70))))
-                .fact("spread", Kind.SPREAD, "of the width", b -> Spread.rectangular(mm(b.uMm + 1)))
+                .fact("spread", Kind.SPREAD, "of the width", b -> ErrorDistribution.rectangular(mm(b.uMm + 1)))
                 .fact("share", Kind.RATIO, "of the whole", b -> 0.4567)
                 .fact("chance", Kind.PROBABILITY, "of a fit", b -> 0.9998)
                 .fact("force", Kind.AMOUNT, "to bend it", b -> newton(12.5))
@@ -318,7 +318,7 @@ class FormTest {
         assertThat(Json.of(Board.FORM.data(PLAIN, MILLIMETRES).get("verdict")).replaceAll("\\s+", " "))
                 .contains("\"value\": 60.5", "\"standardUncertainty\": 0.02", "\"unit\": \"mm\"")
                 .contains("\"limits\": { \"lower\": -70, \"upper\": 70, \"unit\": \"mm\", \"ucum\": \"mm\" }")
-                .contains("\"conformanceProbability\": 1", "\"verdict\": \"" + Kind.codeOf(Call.WITHIN) + "\"");
+                .contains("\"conformanceProbability\": 1", "\"verdict\": \"" + Kind.codeOf(Decision.WITHIN) + "\"");
         assertThat(Json.of(PLAIN)).isEqualTo(Json.of(Board.FORM.data(PLAIN, MILLIMETRES)));
     }
 
@@ -330,7 +330,7 @@ class FormTest {
                         "air",
                         Kind.ESTIMATE,
                         "of the room",
-                        x -> Estimate.ofHouse(20, 0.5, Double.POSITIVE_INFINITY, ShopUnit.FAHRENHEIT))
+                        x -> Estimate.ofLibrary(20, 0.5, Double.POSITIVE_INFINITY, ShopUnit.FAHRENHEIT))
                 .fact("wood", Kind.AMOUNT, "of the wood", x -> celsius(20));
 
         assertThat(Json.of(form.data("", MILLIMETRES)).replaceAll("\\s+", " "))

@@ -56,15 +56,15 @@ class EstimateTest {
 
         int n = readings.size();
         assertThat(estimate.degreesOfFreedom()).isEqualTo(n - 1);
-        assertThat(estimate.valueHouse()).isCloseTo(mean, within(2e-15 * Math.abs(mean)));
+        assertThat(estimate.libraryValue()).isCloseTo(mean, within(2e-15 * Math.abs(mean)));
         // The readings of NumAcc3 and NumAcc4 are no doubles: rounding them moves the deviation by up to ulp/2.
         double largest = readings.stream()
-                .mapToDouble(Amount::house)
+                .mapToDouble(Amount::libraryValue)
                 .map(Math::abs)
                 .max()
                 .orElseThrow();
         double slack = 1e-14 * deviation + Math.ulp(largest) / 2;
-        assertThat(estimate.uncertaintyHouse() * Math.sqrt(n)).isCloseTo(deviation, within(slack));
+        assertThat(estimate.libraryUncertainty() * Math.sqrt(n)).isCloseTo(deviation, within(slack));
     }
 
     private static double certified(String set, String statistic) {
@@ -117,7 +117,7 @@ class EstimateTest {
         double t = Double.parseDouble(row.get("t_exact_30_digits"));
 
         double expanded =
-                Estimate.of(mm(7), mm(1), degrees).expanded(ShopUnit.ONE.of(p)).house();
+                Estimate.of(mm(7), mm(1), degrees).expanded(ShopUnit.ONE.of(p)).libraryValue();
 
         // p itself is rounded to a double, which far out in the tail moves t by more than its last place.
         assertThat(expanded).isCloseTo(t, within(1e-11 * t));
@@ -131,12 +131,12 @@ class EstimateTest {
         double u = gum("u_c first order unrounded") * 1e-6;
         Estimate<Length> gauge = Estimate.of(mm(gum("result") * 1e-6), mm(u), 16);
 
-        double nm = gauge.expanded(percent(99)).house() * 1e6;
+        double nm = gauge.expanded(percent(99)).libraryValue() * 1e6;
 
         assertThat(nm).isCloseTo(gum("U_99 = t_99(16)*u_c unrounded"), within(1e-9));
         assertThat(Math.ceil(nm)).isEqualTo(gum("expanded uncertainty at 99 %"));
-        assertThat(gauge.interval(percent(99)).lowHouse()).isCloseTo(50.000838 - nm * 1e-6, within(1e-12));
-        assertThat(gauge.interval(percent(99)).highHouse()).isCloseTo(50.000838 + nm * 1e-6, within(1e-12));
+        assertThat(gauge.interval(percent(99)).libraryLow()).isCloseTo(50.000838 - nm * 1e-6, within(1e-12));
+        assertThat(gauge.interval(percent(99)).libraryHigh()).isCloseTo(50.000838 + nm * 1e-6, within(1e-12));
     }
 
     private static double gum(String quantity) {
@@ -149,7 +149,7 @@ class EstimateTest {
 
         Estimate<Length> estimate = Estimate.withinHalfWidth(mm(10), mm(0.05));
 
-        assertThat(estimate.uncertaintyHouse()).isCloseTo(0.05 * factor, within(1e-17));
+        assertThat(estimate.libraryUncertainty()).isCloseTo(0.05 * factor, within(1e-17));
         assertThat(estimate.degreesOfFreedom()).isInfinite();
     }
 
@@ -158,7 +158,7 @@ class EstimateTest {
         Estimate<Length> estimate = Estimate.repeated(List.of(mm(0.1), mm(0.1), mm(0.1)));
 
         assertThat(estimate.value()).isEqualTo(mm(0.1));
-        assertThat(estimate.uncertaintyHouse()).isZero();
+        assertThat(estimate.libraryUncertainty()).isZero();
     }
 
     @Test
@@ -185,7 +185,7 @@ class EstimateTest {
                 .isThrownBy(() -> Estimate.of(mm(1), thou(-2)))
                 .withMessage("standard uncertainty must be 0 thou or more, but was -2 thou");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> Estimate.ofHouse(1, -2, 5, ShopUnit.MILLIMETRE))
+                .isThrownBy(() -> Estimate.ofLibrary(1, -2, 5, ShopUnit.MILLIMETRE))
                 .withMessage("standard uncertainty must be 0 mm or more, but was -2 mm");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Estimate.withinHalfWidth(mm(1), mm(-2)))
@@ -207,14 +207,14 @@ class EstimateTest {
         // A degree Fahrenheit is five ninths of a degree Celsius wide, wherever its zero lies.
         var estimate = Estimate.of(fahrenheit(68), fahrenheit(1.8));
 
-        assertThat(estimate.valueHouse()).isEqualTo(20);
-        assertThat(estimate.uncertaintyHouse()).isCloseTo(1, within(1e-15));
+        assertThat(estimate.libraryValue()).isEqualTo(20);
+        assertThat(estimate.libraryUncertainty()).isCloseTo(1, within(1e-15));
         assertThat(estimate).hasToString("68.0 degF, u 1.8 degF");
-        assertThat(Estimate.of(celsius(20), celsius(1)).uncertaintyHouse()).isEqualTo(1);
+        assertThat(Estimate.of(celsius(20), celsius(1)).libraryUncertainty()).isEqualTo(1);
         assertThat(Estimate.of(ShopUnit.KELVIN.of(293.15), ShopUnit.KELVIN.of(0.5))
-                        .uncertaintyHouse())
+                        .libraryUncertainty())
                 .isEqualTo(0.5);
-        assertThat(estimate.standardUncertainty().house()).isCloseTo(1, within(1e-15));
+        assertThat(estimate.standardUncertainty().libraryValue()).isCloseTo(1, within(1e-15));
         assertThat(estimate.standardUncertainty()).hasToString("1 degC");
     }
 

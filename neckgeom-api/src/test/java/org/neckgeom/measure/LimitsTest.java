@@ -25,7 +25,7 @@ class LimitsTest {
         assertThat(Limits.atMost(mm(3)).allow(mm(3.1))).isFalse();
         assertThat(Limits.atLeast(inch(1)).allow(mm(25.4))).isTrue();
         assertThat(Limits.atLeast(inch(1)).allow(mm(25.3))).isFalse();
-        assertThat(Limits.within(mm(0.1)).allowHouse(Double.NaN)).isFalse();
+        assertThat(Limits.within(mm(0.1)).allowLibrary(Double.NaN)).isFalse();
     }
 
     @Test

@@ -41,8 +41,8 @@ class MeasurePropertiesTest {
             Estimate<Length> estimate = estimate();
             Limits<Length> narrow = limits();
             Limits<Length> wide = Limits.between(
-                    mm(narrow.lowerHouse() - random.nextDouble(0, 0.5)),
-                    mm(narrow.upperHouse() + random.nextDouble(0, 0.5)));
+                    mm(narrow.libraryLower() - random.nextDouble(0, 0.5)),
+                    mm(narrow.libraryUpper() + random.nextDouble(0, 0.5)));
 
             assertThat(Verdict.of(estimate, wide).probability())
                     .as("seed %d, case %d, %s in %s", SEED, i, estimate, narrow)
@@ -56,14 +56,14 @@ class MeasurePropertiesTest {
         for (int i = 0; i < CASES; i++) {
             Estimate<Length> estimate = estimate();
             Limits<Length> limits = limits();
-            double spare =
-                    Math.min(estimate.valueHouse() - limits.lowerHouse(), limits.upperHouse() - estimate.valueHouse());
+            double spare = Math.min(
+                    estimate.libraryValue() - limits.libraryLower(), limits.libraryUpper() - estimate.libraryValue());
 
-            Call call = Verdict.of(estimate, limits).call();
+            Decision call = Verdict.of(estimate, limits).call();
 
-            assertThat(call == Call.WITHIN)
+            assertThat(call == Decision.WITHIN)
                     .as("seed %d, case %d, %s in %s", SEED, i, estimate, limits)
-                    .isEqualTo(spare >= guard(estimate) * estimate.uncertaintyHouse());
+                    .isEqualTo(spare >= guard(estimate) * estimate.libraryUncertainty());
         }
     }
 
@@ -82,12 +82,12 @@ class MeasurePropertiesTest {
         for (int i = 0; i < CASES; i++) {
             Estimate<Length> estimate = estimate();
             Limits<Length> limits = limits();
-            Estimate<Length> turned = Estimate.ofHouse(
-                    -estimate.valueHouse(),
-                    estimate.uncertaintyHouse(),
+            Estimate<Length> turned = Estimate.ofLibrary(
+                    -estimate.libraryValue(),
+                    estimate.libraryUncertainty(),
                     estimate.degreesOfFreedom(),
                     ShopUnit.MILLIMETRE);
-            Limits<Length> mirrored = Limits.between(mm(-limits.upperHouse()), mm(-limits.lowerHouse()));
+            Limits<Length> mirrored = Limits.between(mm(-limits.libraryUpper()), mm(-limits.libraryLower()));
 
             Verdict<Length> one = Verdict.of(estimate, limits);
             Verdict<Length> other = Verdict.of(turned, mirrored);
@@ -112,10 +112,12 @@ class MeasurePropertiesTest {
             Estimate<Length> one = Estimate.repeated(metric);
             Estimate<Length> other = Estimate.repeated(mixed);
 
-            assertThat(other.valueHouse()).as("seed %d, case %d", SEED, i).isCloseTo(one.valueHouse(), within(1e-13));
-            assertThat(other.uncertaintyHouse())
+            assertThat(other.libraryValue())
                     .as("seed %d, case %d", SEED, i)
-                    .isCloseTo(one.uncertaintyHouse(), within(1e-13));
+                    .isCloseTo(one.libraryValue(), within(1e-13));
+            assertThat(other.libraryUncertainty())
+                    .as("seed %d, case %d", SEED, i)
+                    .isCloseTo(one.libraryUncertainty(), within(1e-13));
         }
     }
 
@@ -133,12 +135,12 @@ class MeasurePropertiesTest {
             }
             Collections.reverse(there);
 
-            assertThat(Estimate.repeated(there).valueHouse())
+            assertThat(Estimate.repeated(there).libraryValue())
                     .as("seed %d, case %d", SEED, i)
-                    .isCloseTo(Estimate.repeated(here).valueHouse() + moved, within(1e-12));
-            assertThat(Estimate.repeated(there).uncertaintyHouse())
+                    .isCloseTo(Estimate.repeated(here).libraryValue() + moved, within(1e-12));
+            assertThat(Estimate.repeated(there).libraryUncertainty())
                     .as("seed %d, case %d", SEED, i)
-                    .isCloseTo(Estimate.repeated(here).uncertaintyHouse(), within(1e-12));
+                    .isCloseTo(Estimate.repeated(here).libraryUncertainty(), within(1e-12));
         }
     }
 
@@ -151,12 +153,12 @@ class MeasurePropertiesTest {
             Estimate<Length> few = Estimate.of(mm(0), mm(1), degrees);
             Estimate<Length> more = Estimate.of(mm(0), mm(1), degrees + random.nextDouble(0, 30));
 
-            double half = few.expanded(ShopUnit.ONE.of(p)).house();
+            double half = few.expanded(ShopUnit.ONE.of(p)).libraryValue();
 
-            assertThat(few.expanded(ShopUnit.ONE.of(p + 0.005)).house())
+            assertThat(few.expanded(ShopUnit.ONE.of(p + 0.005)).libraryValue())
                     .as("seed %d, case %d", SEED, i)
                     .isGreaterThan(half);
-            assertThat(more.expanded(ShopUnit.ONE.of(p)).house())
+            assertThat(more.expanded(ShopUnit.ONE.of(p)).libraryValue())
                     .as("seed %d, case %d", SEED, i)
                     .isLessThanOrEqualTo(half * (1 + 1e-13));
         }

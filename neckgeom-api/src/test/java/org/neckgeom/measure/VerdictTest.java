@@ -100,8 +100,8 @@ class VerdictTest {
     void probability_withoutUncertaintyIsCertain() {
         assertThat(verdict(0.1, 0, Limits.within(mm(0.1))).probability()).isEqualTo(1);
         assertThat(verdict(0.100001, 0, Limits.within(mm(0.1))).probability()).isZero();
-        assertThat(verdict(0.1, 0, Limits.within(mm(0.1))).call()).isEqualTo(Call.WITHIN);
-        assertThat(verdict(0.100001, 0, Limits.within(mm(0.1))).call()).isEqualTo(Call.OUTSIDE);
+        assertThat(verdict(0.1, 0, Limits.within(mm(0.1))).call()).isEqualTo(Decision.WITHIN);
+        assertThat(verdict(0.100001, 0, Limits.within(mm(0.1))).call()).isEqualTo(Decision.OUTSIDE);
     }
 
     /** Student's quantiles at Phi(2) = 0.97725, by scipy 1.11 ({@code slot/make.py}): a few readings need a wider band. */
@@ -111,12 +111,12 @@ class VerdictTest {
         for (double[] row : table) {
             Verdict<Length> verdict = Verdict.of(Estimate.of(mm(0.05), mm(0.02), row[0]), Limits.within(mm(0.1)));
 
-            assertThat(verdict.guardBand().house()).isCloseTo(0.02 * row[1], within(1e-6));
+            assertThat(verdict.guardBand().libraryValue()).isCloseTo(0.02 * row[1], within(1e-6));
         }
         // Once called within at a chance of 70.5 %: e 0.05, u 0.02, one degree of freedom.
         assertThat(Verdict.of(Estimate.of(mm(0.05), mm(0.02), 1), Limits.within(mm(0.1)))
                         .call())
-                .isEqualTo(Call.UNDECIDED);
+                .isEqualTo(Decision.UNDECIDED);
         assertThat(Verdict.of(Estimate.of(mm(0), mm(0.02), 4), Limits.within(mm(0.1)))
                         .toString())
                 .contains("2.87 u on the safe side, 2 u but for 4 degrees of freedom");
@@ -126,20 +126,20 @@ class VerdictTest {
     void call_usesTheAcceptanceZoneOfTheStandard() {
         // Hole 6 H9, u = 0.004: conformity is proven from 6.008 to 6.022 with k = 2 (ISO 14253-1, computed).
         Limits<Length> hole = Limits.between(mm(6), mm(6.03));
-        assertThat(verdict(6.0080001, 0.004, hole).call()).isEqualTo(Call.WITHIN);
-        assertThat(verdict(6.0079999, 0.004, hole).call()).isEqualTo(Call.UNDECIDED);
-        assertThat(verdict(6.0219999, 0.004, hole).call()).isEqualTo(Call.WITHIN);
-        assertThat(verdict(6.0220001, 0.004, hole).call()).isEqualTo(Call.UNDECIDED);
-        assertThat(verdict(5.9920001, 0.004, hole).call()).isEqualTo(Call.UNDECIDED);
-        assertThat(verdict(5.9919999, 0.004, hole).call()).isEqualTo(Call.OUTSIDE);
-        assertThat(verdict(6.0380001, 0.004, hole).call()).isEqualTo(Call.OUTSIDE);
+        assertThat(verdict(6.0080001, 0.004, hole).call()).isEqualTo(Decision.WITHIN);
+        assertThat(verdict(6.0079999, 0.004, hole).call()).isEqualTo(Decision.UNDECIDED);
+        assertThat(verdict(6.0219999, 0.004, hole).call()).isEqualTo(Decision.WITHIN);
+        assertThat(verdict(6.0220001, 0.004, hole).call()).isEqualTo(Decision.UNDECIDED);
+        assertThat(verdict(5.9920001, 0.004, hole).call()).isEqualTo(Decision.UNDECIDED);
+        assertThat(verdict(5.9919999, 0.004, hole).call()).isEqualTo(Decision.OUTSIDE);
+        assertThat(verdict(6.0380001, 0.004, hole).call()).isEqualTo(Decision.OUTSIDE);
 
         // The same with the edition of 2017: g = 1.6449 u, from 6.00657941451 to 6.02342058549.
         double k = exact("z for conformance probability 0.95, exact");
-        assertThat(verdict(6.0065795, 0.004, hole).guardedBy(k).call()).isEqualTo(Call.WITHIN);
-        assertThat(verdict(6.0065794, 0.004, hole).guardedBy(k).call()).isEqualTo(Call.UNDECIDED);
-        assertThat(verdict(6.0234205, 0.004, hole).guardedBy(k).call()).isEqualTo(Call.WITHIN);
-        assertThat(verdict(6.0234206, 0.004, hole).guardedBy(k).call()).isEqualTo(Call.UNDECIDED);
+        assertThat(verdict(6.0065795, 0.004, hole).guardedBy(k).call()).isEqualTo(Decision.WITHIN);
+        assertThat(verdict(6.0065794, 0.004, hole).guardedBy(k).call()).isEqualTo(Decision.UNDECIDED);
+        assertThat(verdict(6.0234205, 0.004, hole).guardedBy(k).call()).isEqualTo(Decision.WITHIN);
+        assertThat(verdict(6.0234206, 0.004, hole).guardedBy(k).call()).isEqualTo(Decision.UNDECIDED);
         assertThat(verdict(6.02, 0.004, hole).guardBand()).isEqualTo(mm(0.008));
     }
 
@@ -150,17 +150,17 @@ class VerdictTest {
         Verdict<Length> justOutside = verdict(0.16, 0.02, limits);
         Verdict<Length> farOutside = verdict(0.3, 0.02, limits);
 
-        assertThat(justInside.call()).isEqualTo(Call.UNDECIDED);
+        assertThat(justInside.call()).isEqualTo(Decision.UNDECIDED);
         assertThat(justInside.acceptedSimply()).isTrue();
         assertThat(justInside.acceptedUnlessProvenOutside()).isTrue();
-        assertThat(justOutside.call()).isEqualTo(Call.UNDECIDED);
+        assertThat(justOutside.call()).isEqualTo(Decision.UNDECIDED);
         assertThat(justOutside.acceptedSimply()).isFalse();
         assertThat(justOutside.acceptedUnlessProvenOutside()).isTrue();
-        assertThat(farOutside.call()).isEqualTo(Call.OUTSIDE);
+        assertThat(farOutside.call()).isEqualTo(Decision.OUTSIDE);
         assertThat(farOutside.acceptedSimply()).isFalse();
         assertThat(farOutside.acceptedUnlessProvenOutside()).isFalse();
-        assertThat(justInside.guardedBy(0).call()).isEqualTo(Call.WITHIN);
-        assertThat(justOutside.guardedBy(0).call()).isEqualTo(Call.OUTSIDE);
+        assertThat(justInside.guardedBy(0).call()).isEqualTo(Decision.WITHIN);
+        assertThat(justOutside.guardedBy(0).call()).isEqualTo(Decision.OUTSIDE);
     }
 
     @Test
@@ -168,11 +168,11 @@ class VerdictTest {
         Verdict<Length> hopeless = verdict(0, 0.03, Limits.within(mm(0.05)));
 
         assertThat(hopeless.isReachable()).isFalse();
-        assertThat(hopeless.call()).isEqualTo(Call.UNDECIDED);
+        assertThat(hopeless.call()).isEqualTo(Decision.UNDECIDED);
         assertThat(hopeless.toString())
                 .contains("no value could be called within: the limits are narrower than the guard bands; read better");
         assertThat(verdict(0, 0.025, Limits.within(mm(0.05))).isReachable()).isTrue();
-        assertThat(verdict(0, 0.025, Limits.within(mm(0.05))).call()).isEqualTo(Call.WITHIN);
+        assertThat(verdict(0, 0.025, Limits.within(mm(0.05))).call()).isEqualTo(Decision.WITHIN);
         assertThat(verdict(0, 99, Limits.atMost(mm(0.05))).isReachable()).isTrue();
     }
 
@@ -185,7 +185,7 @@ class VerdictTest {
 
             Verdict<Length> middle = verdict(0, u, Limits.within(mm(limit)));
 
-            assertThat(middle.isReachable()).as("seed 5, trial %d", i).isEqualTo(middle.call() == Call.WITHIN);
+            assertThat(middle.isReachable()).as("seed 5, trial %d", i).isEqualTo(middle.call() == Decision.WITHIN);
         }
     }
 
@@ -234,10 +234,10 @@ class VerdictTest {
     void call_atTheEdgesOfTheZones() {
         Limits<Length> limits = Limits.between(mm(6), mm(8));
 
-        assertThat(verdict(6.5, 0.25, limits).call()).isEqualTo(Call.WITHIN);
-        assertThat(verdict(7.5, 0.25, limits).call()).isEqualTo(Call.WITHIN);
-        assertThat(verdict(5.5, 0.25, limits).call()).isEqualTo(Call.UNDECIDED);
-        assertThat(verdict(8.5, 0.25, limits).call()).isEqualTo(Call.UNDECIDED);
+        assertThat(verdict(6.5, 0.25, limits).call()).isEqualTo(Decision.WITHIN);
+        assertThat(verdict(7.5, 0.25, limits).call()).isEqualTo(Decision.WITHIN);
+        assertThat(verdict(5.5, 0.25, limits).call()).isEqualTo(Decision.UNDECIDED);
+        assertThat(verdict(8.5, 0.25, limits).call()).isEqualTo(Decision.UNDECIDED);
         assertThat(verdict(7, 0.5, limits).isReachable()).isTrue();
         assertThat(verdict(7, 0.51, limits).isReachable()).isFalse();
     }

@@ -172,8 +172,8 @@ class BenchNounsTest {
 
         Estimate<javax.measure.quantity.Length> wider = piece.widerThan(Estimate.of(mm(61), mm(0.04)));
 
-        assertThat(wider.valueHouse()).isCloseTo(0.1, within(1e-14));
-        assertThat(wider.uncertaintyHouse()).isCloseTo(0.05, within(1e-16));
+        assertThat(wider.libraryValue()).isCloseTo(0.1, within(1e-14));
+        assertThat(wider.libraryUncertainty()).isCloseTo(0.05, within(1e-16));
         assertThat(wider.degreesOfFreedom()).isInfinite();
         assertThat(piece.isCopied()).isFalse();
         assertThat(piece).hasToString("test piece, 61.100 mm, u 0.030 mm");
@@ -204,8 +204,8 @@ class BenchNounsTest {
 
         Estimate<javax.measure.quantity.Length> wider = piece.widerThan(Estimate.of(mm(61), mm(9)));
 
-        assertThat(wider.valueHouse()).isZero();
-        assertThat(wider.uncertaintyHouse()).isCloseTo(0.04 * 1.4142135623730951, within(1e-16));
+        assertThat(wider.libraryValue()).isZero();
+        assertThat(wider.libraryUncertainty()).isCloseTo(0.04 * 1.4142135623730951, within(1e-16));
         assertThat(piece).hasToString("test piece copied, differs from the blank by 0.000 mm, u 0.057 mm");
         refused(() -> TestPiece.copied(mm(-1)), "rip repeatability must be 0 mm or more, but was -1 mm");
         refused(
@@ -289,8 +289,8 @@ class BenchNounsTest {
         Estimate<javax.measure.quantity.Length> wider =
                 TestPiece.measured(Estimate.of(mm(61), mm(0))).widerThan(Estimate.of(mm(60), mm(0)));
 
-        assertThat(wider.valueHouse()).isEqualTo(1);
-        assertThat(wider.uncertaintyHouse()).isZero();
+        assertThat(wider.libraryValue()).isEqualTo(1);
+        assertThat(wider.libraryUncertainty()).isZero();
         assertThat(wider.degreesOfFreedom()).isInfinite();
     }
 }

@@ -39,7 +39,7 @@ class TrialCutTest {
     void severalReadings_thatAgreeKeepTheInstrumentsStep() {
         TrialCut cut = TrialCut.walls(List.of(mm(30.000), mm(30.001)), List.of(mm(30.170), mm(30.171)));
 
-        assertThat(cut.nearWall().uncertaintyHouse())
+        assertThat(cut.nearWall().libraryUncertainty())
                 .isCloseTo(Math.sqrt(0.0005 * 0.0005 + 0.0001 / 12), within(1e-12));
     }
 
@@ -51,8 +51,8 @@ class TrialCutTest {
         // 0.01,
         // q/sqrt(12) (GUM F.2.2.1); the step is known, so the degrees of freedom grow by the fourth power (GUM G.4).
         double withStep = Math.sqrt(0.01 / 3 + 0.0001 / 12);
-        assertThat(cut.nearWall().valueHouse()).isCloseTo(29.9, within(1e-14));
-        assertThat(cut.nearWall().uncertaintyHouse()).isCloseTo(withStep, within(1e-14));
+        assertThat(cut.nearWall().libraryValue()).isCloseTo(29.9, within(1e-14));
+        assertThat(cut.nearWall().libraryUncertainty()).isCloseTo(withStep, within(1e-14));
         assertThat(cut.nearWall().degreesOfFreedom())
                 .isCloseTo(2 * Math.pow(withStep / (0.1 / Math.sqrt(3)), 4), within(1e-9));
         assertThat(cut.farWall().standardUncertainty()).isEqualTo(mm(0.05));
@@ -62,7 +62,7 @@ class TrialCutTest {
     void equalReadings_areNoProofOfAPerfectInstrument() {
         TrialCut cut = TrialCut.walls(List.of(mm(30), mm(30), mm(30), mm(30)), List.of(mm(31)));
 
-        assertThat(cut.nearWall().uncertaintyHouse()).isCloseTo(0.025, within(1e-17)); // 0.05/sqrt(4)
+        assertThat(cut.nearWall().libraryUncertainty()).isCloseTo(0.025, within(1e-17)); // 0.05/sqrt(4)
         assertThat(cut.nearWall().degreesOfFreedom()).isInfinite();
     }
 
@@ -73,9 +73,9 @@ class TrialCutTest {
                 .slot(mm(6.02))
                 .piece(mm(67));
 
-        assertThat(cut.nearWall().uncertaintyHouse()).isCloseTo(0.01, within(1e-17));
-        assertThat(cut.farWall().uncertaintyHouse()).isEqualTo(0.02);
-        assertThat(cut.slot().orElseThrow().uncertaintyHouse()).isEqualTo(0.02);
+        assertThat(cut.nearWall().libraryUncertainty()).isCloseTo(0.01, within(1e-17));
+        assertThat(cut.farWall().libraryUncertainty()).isEqualTo(0.02);
+        assertThat(cut.slot().orElseThrow().libraryUncertainty()).isEqualTo(0.02);
         assertThat(cut.piece().orElseThrow().value()).isEqualTo(mm(67));
         assertThat(cut.repeatability()).isEqualTo(Optional.of(mm(0.02)));
     }
@@ -133,8 +133,8 @@ class TrialCutTest {
                 .piece(List.of(mm(67), mm(67.02), mm(67.01), mm(67.01)))
                 .repeatability(mm(0.02));
 
-        assertThat(cut.slot().orElseThrow().valueHouse()).isCloseTo(6.01, within(1e-12));
-        assertThat(cut.piece().orElseThrow().uncertaintyHouse()).isCloseTo(0.01, within(1e-15));
+        assertThat(cut.slot().orElseThrow().libraryValue()).isCloseTo(6.01, within(1e-12));
+        assertThat(cut.piece().orElseThrow().libraryUncertainty()).isCloseTo(0.01, within(1e-15));
         assertThat(cut.slotReadingsMm()).containsExactly(6, 6.02);
         assertThat(cut.pieceReadingsMm()).hasSize(4);
         assertThat(TrialCut.walls(mm(30), mm(31)).slotReadingsMm()).isEmpty();

@@ -58,7 +58,7 @@ class QuantityTypeTest {
     void read_takesForcesAsMakersWriteThem(String text, double newton) {
         Amount<Force> found = Types.FORCE.read(text, PLACE, faults);
 
-        assertThat(found.house()).isCloseTo(newton, within(1e-12 * newton));
+        assertThat(found.libraryValue()).isCloseTo(newton, within(1e-12 * newton));
         assertThat(faults.all()).isEmpty();
     }
 

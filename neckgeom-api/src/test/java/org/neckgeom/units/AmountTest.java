@@ -30,7 +30,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class AmountTest {
 
     @Test
-    void equals_isTheHouseValueWhateverTheUnit() {
+    void equals_isTheLibraryValueWhateverTheUnit() {
         assertThat(inch(1)).isEqualTo(mm(25.4)).hasSameHashCodeAs(mm(25.4));
         assertThat(thou(1000)).isEqualTo(inch(1));
         assertThat(rpm(60)).isEqualTo(hertz(1)).hasSameHashCodeAs(hertz(1));
@@ -41,18 +41,18 @@ class AmountTest {
 
     @Test
     void minusZero_losesItsSign() {
-        for (Amount<Length> zero :
-                List.of(mm(-0.0), inch(-0.0), mm(0).negated(), mm(-1).times(0), Amount.ofHouse(-0.0, ShopUnit.INCH))) {
+        for (Amount<Length> zero : List.of(
+                mm(-0.0), inch(-0.0), mm(0).negated(), mm(-1).times(0), Amount.ofLibrary(-0.0, ShopUnit.INCH))) {
             assertThat(zero).isEqualTo(mm(0)).hasSameHashCodeAs(mm(0));
             assertThat(1 / zero.value()).isEqualTo(Double.POSITIVE_INFINITY);
-            assertThat(1 / zero.house()).isEqualTo(Double.POSITIVE_INFINITY);
+            assertThat(1 / zero.libraryValue()).isEqualTo(Double.POSITIVE_INFINITY);
             assertThat(zero.compareTo(mm(0))).isZero();
             assertThat(zero.toString()).startsWith("0 ");
         }
     }
 
     @Test
-    void compareTo_ordersByTheHouseValueConsistentWithEquals() {
+    void compareTo_ordersByTheLibraryValueConsistentWithEquals() {
         List<Amount<Length>> ascending = List.of(mm(-3), mm(0), thou(1), mm(0.1), mm(25), inch(1), mm(26), inch(2));
         List<Amount<Length>> shuffled = new ArrayList<>(ascending);
         Collections.shuffle(shuffled, new Random(5));
@@ -88,7 +88,7 @@ class AmountTest {
             double b = random.nextDouble() * 100;
 
             assertThat(inch(a).plus(inch(b)).value()).as("seed 42, trial %d", i).isEqualTo(a + b);
-            assertThat(inch(a).minus(mm(b)).house()).isEqualTo(inch(a).house() - b);
+            assertThat(inch(a).minus(mm(b)).libraryValue()).isEqualTo(inch(a).libraryValue() - b);
             assertThat(inch(a).plus(mm(b)).minus(mm(b)).isCloseTo(inch(a), mm(1e-12)))
                     .isTrue();
         }

@@ -65,7 +65,7 @@ class ForeignQuantityTest {
     @ParameterizedTest
     @MethodSource("lengths")
     void mm_readsAnyLength(Quantity<Length> length, BigDecimal mm) {
-        assertThat(HouseUnits.mm(length, "length")).isEqualTo(mm.doubleValue());
+        assertThat(LibraryUnits.mm(length, "length")).isEqualTo(mm.doubleValue());
     }
 
     @Test
@@ -78,8 +78,8 @@ class ForeignQuantityTest {
             Quantity<Length> inches =
                     Quantities.getQuantity(value, Units.METRE.multiply(254).divide(10_000));
 
-            assertThat(HouseUnits.mm(length, "length")).isEqualTo(value);
-            assertThat(HouseUnits.mm(inches, "length"))
+            assertThat(LibraryUnits.mm(length, "length")).isEqualTo(value);
+            assertThat(LibraryUnits.mm(inches, "length"))
                     .isEqualTo(new BigDecimal(value)
                             .multiply(new BigDecimal("25.4"))
                             .doubleValue());
@@ -92,18 +92,18 @@ class ForeignQuantityTest {
             Quantity<Length> length =
                     Quantities.getQuantity(3, Units.METRE.multiply(n).divide(1000));
 
-            assertThat(HouseUnits.mm(length, "length")).as("3 x %d mm", n).isEqualTo(3.0 * n);
-            assertThat(HouseUnits.mm(length, "length")).isEqualTo(3.0 * n);
+            assertThat(LibraryUnits.mm(length, "length")).as("3 x %d mm", n).isEqualTo(3.0 * n);
+            assertThat(LibraryUnits.mm(length, "length")).isEqualTo(3.0 * n);
         }
     }
 
     @Test
-    void of_givesTheHouseUnitWhicheverUnitOfTheKindIsNamed() {
+    void of_givesTheLibraryUnitWhicheverUnitOfTheKindIsNamed() {
         Quantity<Length> foreign = Quantities.getQuantity(2, MetricPrefix.CENTI(Units.METRE));
 
-        assertThat(HouseUnits.of(foreign, ShopUnit.INCH, "length")).isEqualTo(20);
-        assertThat(HouseUnits.of(mm(20), ShopUnit.INCH, "length")).isEqualTo(20);
-        assertThat(HouseUnits.positive(foreign, ShopUnit.INCH, "length")).isEqualTo(20);
+        assertThat(LibraryUnits.of(foreign, ShopUnit.INCH, "length")).isEqualTo(20);
+        assertThat(LibraryUnits.of(mm(20), ShopUnit.INCH, "length")).isEqualTo(20);
+        assertThat(LibraryUnits.positive(foreign, ShopUnit.INCH, "length")).isEqualTo(20);
     }
 
     @Test
@@ -133,13 +133,13 @@ class ForeignQuantityTest {
         Quantity<Angle> angle = Quantities.getQuantity(0.5, Units.RADIAN);
         Quantity<Dimensionless> ratio = Quantities.getQuantity(0.5, ONE);
 
-        assertThat(HouseUnits.rad(angle, "pitch")).isEqualTo(0.5);
-        assertThat(HouseUnits.ratio(ratio, "share")).isEqualTo(0.5);
+        assertThat(LibraryUnits.rad(angle, "pitch")).isEqualTo(0.5);
+        assertThat(LibraryUnits.ratio(ratio, "share")).isEqualTo(0.5);
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> HouseUnits.rad(OtherQuantity.lie(ratio), "pitch"))
+                .isThrownBy(() -> LibraryUnits.rad(OtherQuantity.lie(ratio), "pitch"))
                 .withMessageStartingWith("pitch must be an angle, but was 0.5");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> HouseUnits.ratio(OtherQuantity.lie(angle), "share"))
+                .isThrownBy(() -> LibraryUnits.ratio(OtherQuantity.lie(angle), "share"))
                 .withMessageStartingWith("share must be a ratio, but was 0.5 rad");
     }
 
@@ -147,11 +147,11 @@ class ForeignQuantityTest {
     void celsius_readsAnyProvidersTemperature() {
         Unit<Temperature> fahrenheit = Units.KELVIN.multiply(5).divide(9).shift(new BigDecimal("459.67"));
 
-        assertThat(HouseUnits.celsius(Quantities.getQuantity(20, Units.CELSIUS), "room"))
+        assertThat(LibraryUnits.celsius(Quantities.getQuantity(20, Units.CELSIUS), "room"))
                 .isEqualTo(20);
-        assertThat(HouseUnits.celsius(Quantities.getQuantity(293.15, Units.KELVIN), "room"))
+        assertThat(LibraryUnits.celsius(Quantities.getQuantity(293.15, Units.KELVIN), "room"))
                 .isEqualTo(20);
-        assertThat(HouseUnits.celsius(Quantities.getQuantity(68, fahrenheit), "room"))
+        assertThat(LibraryUnits.celsius(Quantities.getQuantity(68, fahrenheit), "room"))
                 .isEqualTo(20);
     }
 
@@ -160,7 +160,7 @@ class ForeignQuantityTest {
         Quantity<Temperature> difference = new OtherQuantity<>(5, Units.KELVIN, Quantity.Scale.RELATIVE);
 
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> HouseUnits.celsius(difference, "room"))
+                .isThrownBy(() -> LibraryUnits.celsius(difference, "room"))
                 .withMessage("room must be a temperature, not a difference of temperatures, but was 5 K");
     }
 
@@ -170,10 +170,10 @@ class ForeignQuantityTest {
         Quantity<Length> force = OtherQuantity.lie(newton(3));
 
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> HouseUnits.mm(seconds, "near wall"))
+                .isThrownBy(() -> LibraryUnits.mm(seconds, "near wall"))
                 .withMessage("near wall must be a length, but was 3 s");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> HouseUnits.mm(force, "near wall"))
+                .isThrownBy(() -> LibraryUnits.mm(force, "near wall"))
                 .withMessage("near wall must be a length, but was 3 N");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> mm(1).plus(seconds))
@@ -215,7 +215,7 @@ class ForeignQuantityTest {
         Quantity<Length> length = new OtherQuantity<>(value, Units.METRE);
 
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> HouseUnits.mm(length, "near wall"))
+                .isThrownBy(() -> LibraryUnits.mm(length, "near wall"))
                 .withMessageStartingWith("near wall must be a finite number, but was ");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Amount.from(length, "near wall"))
@@ -227,19 +227,19 @@ class ForeignQuantityTest {
         Quantity<Length> length = new OtherQuantity<>(1e308, Units.METRE);
 
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> HouseUnits.mm(length, "near wall"))
+                .isThrownBy(() -> LibraryUnits.mm(length, "near wall"))
                 .withMessageContaining("near wall must be a finite number");
     }
 
     @Test
     void missingPartsOfAForeignQuantity_areNamed() {
         assertThatNullPointerException()
-                .isThrownBy(() -> HouseUnits.mm(null, "near wall"))
+                .isThrownBy(() -> LibraryUnits.mm(null, "near wall"))
                 .withMessage("near wall");
-        assertThatThrownBy(() -> HouseUnits.mm(new OtherQuantity<Length>(null, Units.METRE), "near wall"))
+        assertThatThrownBy(() -> LibraryUnits.mm(new OtherQuantity<Length>(null, Units.METRE), "near wall"))
                 .isInstanceOf(NullPointerException.class)
                 .hasMessageContaining("near wall");
-        assertThatThrownBy(() -> HouseUnits.mm(new OtherQuantity<Length>(3, null), "near wall"))
+        assertThatThrownBy(() -> LibraryUnits.mm(new OtherQuantity<Length>(3, null), "near wall"))
                 .isInstanceOf(NullPointerException.class)
                 .hasMessageContaining("near wall");
     }
@@ -253,17 +253,17 @@ class ForeignQuantityTest {
         Unit<Dimensionless> bel = ONE.transform(log);
 
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> HouseUnits.ratio(Quantities.getQuantity(2, bel), "share"))
+                .isThrownBy(() -> LibraryUnits.ratio(Quantities.getQuantity(2, bel), "share"))
                 .withMessageStartingWith("share must be a ratio, but was 2 ");
     }
 
     @Test
     void refusal_showsTheShopsSymbolForAForeignUnit() {
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> HouseUnits.mmPositive(Quantities.getQuantity(-3, INCH), "near wall"))
+                .isThrownBy(() -> LibraryUnits.mmPositive(Quantities.getQuantity(-3, INCH), "near wall"))
                 .withMessage("near wall must be more than 0 in, but was -3 in");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> HouseUnits.mmNotNegative(
+                .isThrownBy(() -> LibraryUnits.mmNotNegative(
                         Quantities.getQuantity(-3, MetricPrefix.MILLI(Units.METRE)), "near wall"))
                 .withMessage("near wall must be 0 mm or more, but was -3 mm");
     }
@@ -307,7 +307,7 @@ class ForeignQuantityTest {
     void indriya_acceptsAnAmount() {
         Quantity<Length> sum = Quantities.getQuantity(1, INCH).add(mm(25.4));
 
-        assertThat(HouseUnits.mm(sum, "sum")).isEqualTo(50.8);
+        assertThat(LibraryUnits.mm(sum, "sum")).isEqualTo(50.8);
     }
 
     /** A yard is 36 in and 914.4 mm exactly (international yard and pound agreement of 1959). */
@@ -342,7 +342,7 @@ class ForeignQuantityTest {
             for (int again = 0; again < 5; again++) {
                 Quantity<Length> length = OtherQuantity.lie(hostile);
                 try {
-                    assertThat(HouseUnits.mmPositive(length, "near wall")).isEqualTo(3);
+                    assertThat(LibraryUnits.mmPositive(length, "near wall")).isEqualTo(3);
                 } catch (IllegalArgumentException refused) {
                     assertThat(refused)
                             .hasMessageStartingWith("near wall must be ")
@@ -362,12 +362,12 @@ class ForeignQuantityTest {
     void hostileUnits_changeNothingForOthers() {
         for (Quantity<?> hostile : Hostile.quantities(ShopUnit.MILLIMETRE.jsr385())) {
             try {
-                HouseUnits.mm(OtherQuantity.lie(hostile), "near wall");
+                LibraryUnits.mm(OtherQuantity.lie(hostile), "near wall");
             } catch (IllegalArgumentException | NullPointerException refused) {
                 assertThat(refused.getMessage()).startsWith("near wall ");
             }
         }
         Unit<Length> own = MetricPrefix.DECI(Units.METRE).multiply(1.7);
-        assertThat(HouseUnits.mm(new OtherQuantity<>(2, own), "length")).isEqualTo(340);
+        assertThat(LibraryUnits.mm(new OtherQuantity<>(2, own), "length")).isEqualTo(340);
     }
 }

@@ -86,7 +86,7 @@ class LengthStyleTest {
             double size = inches + ("-".equals(parts.group(6)) ? -thou : thou) / 1000;
             double read = 25.4 * (parts.group(1).isEmpty() ? size : -size);
             assertThat(read).as("seed 17, trial %d, %s", i, text).isCloseTo(mm, within(0.05 * 0.0254 + 1e-9));
-            assertThat(ShopUnits.length(text).house())
+            assertThat(ShopUnits.length(text).libraryValue())
                     .as("seed 17, trial %d, %s", i, text)
                     .isCloseTo(read, within(1e-9));
         }

@@ -90,7 +90,7 @@ class LocaleTest {
             }
         }
         try {
-            HouseUnits.mmPositive(Quantities.getQuantity(-1.5, MetricPrefix.MICRO(Units.METRE)), "wall");
+            LibraryUnits.mmPositive(Quantities.getQuantity(-1.5, MetricPrefix.MICRO(Units.METRE)), "wall");
         } catch (IllegalArgumentException e) {
             texts.add(e.getMessage());
         }

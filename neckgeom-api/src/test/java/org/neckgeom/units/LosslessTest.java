@@ -36,13 +36,13 @@ class LosslessTest {
         }
     }
 
-    private static <Q extends Quantity<Q>> void hold(double number, boolean inHouse, ShopUnit<Q> unit, int value) {
-        Amount<Q> amount = inHouse ? Amount.ofHouse(number, unit) : Amount.of(number, unit);
+    private static <Q extends Quantity<Q>> void hold(double number, boolean inLibrary, ShopUnit<Q> unit, int value) {
+        Amount<Q> amount = inLibrary ? Amount.ofLibrary(number, unit) : Amount.of(number, unit);
         String text = amount.lossless();
         Amount<Q> back = ShopUnits.parse(text, amount.unit().kind());
         if (!back.equals(amount) || text.length() > 32) {
-            throw new AssertionError("value " + value + ", seed 42: " + amount.house() + " in " + amount.unit()
-                    + " was written " + text + " and read " + back.house());
+            throw new AssertionError("value " + value + ", seed 42: " + amount.libraryValue() + " in " + amount.unit()
+                    + " was written " + text + " and read " + back.libraryValue());
         }
     }
 
@@ -75,8 +75,9 @@ class LosslessTest {
         assertThat(unit.ucum()).isEqualTo(parts[0]);
         assertThat(ShopUnit.named(unit.toString())).isSameAs(unit);
         double zero = unit.kind() == (Class<?>) Temperature.class ? 273.15 : 0;
-        double house = inSi(unit.house().ucum()) - zero;
-        assertThat(unit.toHouse(1) * house + zero).isCloseTo(Double.parseDouble(parts[2]), withinPercentage(1e-12));
+        double libraryValue = inSi(unit.libraryValue().ucum()) - zero;
+        assertThat(unit.toLibrary(1) * libraryValue + zero)
+                .isCloseTo(Double.parseDouble(parts[2]), withinPercentage(1e-12));
     }
 
     private static double inSi(String code) throws IOException {

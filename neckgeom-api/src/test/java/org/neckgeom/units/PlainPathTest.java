@@ -14,12 +14,12 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.Fingerboard;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Verdict;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Fingerboard;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.shop.TrialCut;
 import tech.units.indriya.quantity.Quantities;
 
@@ -34,7 +34,7 @@ class PlainPathTest {
             Estimate<Length> offset = Estimate.of(ShopUnits.mm(0.14), ShopUnits.thou(0.8));
             System.out.println(Verdict.of(offset, Limits.within(ShopUnits.length("0.15 mm"))));
             System.out.println(TrialCut.walls(ShopUnits.inch("1 3/16"), ShopUnits.inch(1.2)));
-            System.out.println(NeckDesign.named("plain")
+            System.out.println(Neck.named("plain")
                     .scale(ShopUnits.mm(560))
                     .fingerboard(Fingerboard.tapered(ShopUnits.mm(34), ShopUnits.mm(46)))
                     .back(BackProfile.between(ShopUnits.mm(14), ShopUnits.mm(16))));
@@ -55,7 +55,7 @@ class PlainPathTest {
         public static void main(String[] args) {
             Plain.main(args);
             Quantity<Length> foreign = Quantities.getQuantity(3, tech.units.indriya.unit.Units.METRE);
-            System.out.println(HouseUnits.mm(foreign, "length"));
+            System.out.println(LibraryUnits.mm(foreign, "length"));
         }
     }
 

@@ -21,7 +21,7 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.testing.Grown.Recipe;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * Bad input to every way in of a type: each argument of a call that is answered spoiled in every way in turn, then several
@@ -173,7 +173,7 @@ public final class BadInput {
     /** The name that goes into a message is the caller's own word. */
     static boolean isCallersWord(Executable method, int parameter) {
         return method.getParameterTypes()[parameter] == String.class
-                && Set.of(HouseUnits.class, Amount.class).contains(method.getDeclaringClass());
+                && Set.of(LibraryUnits.class, Amount.class).contains(method.getDeclaringClass());
     }
 
     private void call(Executable method, Object receiver, Object[] arguments, List<String> faults) {

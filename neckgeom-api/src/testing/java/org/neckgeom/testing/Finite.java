@@ -18,8 +18,8 @@ final class Finite {
     private static final Set<String> ENDLESS = Set.of(
             "degreesOfFreedom",
             "cutScatterDegreesOfFreedom",
-            "lowerHouse",
-            "upperHouse",
+            "libraryLower",
+            "libraryUpper",
             "nutRadiusMm",
             "farRadiusMm",
             "crownRadiusAtMm");
@@ -85,7 +85,7 @@ final class Finite {
     /** Infinities that mean what they say and are documented: a limit that is not there, a crown that is flat. */
     private static boolean isMeant(double number, String path) {
         String noun = path.substring(path.lastIndexOf('.') + 1);
-        return Double.isInfinite(number) && ENDLESS.contains(noun) && (number > 0 || noun.equals("lowerHouse"));
+        return Double.isInfinite(number) && ENDLESS.contains(noun) && (number > 0 || noun.equals("libraryLower"));
     }
 
     private String inside(Object value, int depth, String path) {

@@ -8,8 +8,8 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.kernel.NeckSetKernel;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * The fingerboard's section at one station, such as 40 mm wide, 6 mm thick in the middle and 5.5 mm at the edge.
@@ -94,9 +94,9 @@ public final class BoardSection extends ValueAnswer {
      * @param y from the centreline, either way, within the board
      */
     public Amount<Length> drop(Quantity<Length> y) {
-        double aside = Math.abs(HouseUnits.mm(y, "distance from the centreline"));
+        double aside = Math.abs(LibraryUnits.mm(y, "distance from the centreline"));
         if (!(aside <= width / 2)) {
-            throw HouseUnits.refused(
+            throw LibraryUnits.refused(
                     "distance from the centreline",
                     "at-most",
                     "no more than half the width of " + style().brief(width),

@@ -5,15 +5,15 @@ import java.util.Objects;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.kernel.NeckSetKernel;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * The fingerboard along the neck: width, thickness and crown at any station or fret. Immutable.
@@ -26,12 +26,12 @@ public final class BoardShape extends ValueAnswer {
 
     private static final Form<AtFret> AT_FRET = Form.<AtFret>of("board-at-fret")
             .fact("fret", Kind.WHOLE, "0 for the nut", AtFret::fret)
-            .fact("width", Kind.MM, "of the board", at -> at.section.width().house())
+            .fact("width", Kind.MM, "of the board", at -> at.section.width().libraryValue())
             .fact(
                     "middleThickness",
                     Kind.MM,
                     "on the centreline",
-                    at -> at.section.middle().house())
+                    at -> at.section.middle().libraryValue())
             .fact("edgeThickness", Kind.MM, "at the edges", at -> at.section.edgeMm())
             .fact("radius", Kind.MM, "of the crown; not there where the board is flat", at -> at.section.radiusMm())
             .phrase("place", at -> at.fret == 0, "nut")
@@ -51,10 +51,10 @@ public final class BoardShape extends ValueAnswer {
 
     private record AtFret(int fret, BoardSection section) {}
 
-    private final NeckDesign neck;
+    private final Neck neck;
     private final boolean equalEdges;
 
-    private BoardShape(NeckDesign neck, boolean equalEdges) {
+    private BoardShape(Neck neck, boolean equalEdges) {
         super(FORM, neck.style());
         this.neck = neck;
         this.equalEdges = equalEdges;
@@ -65,7 +65,7 @@ public final class BoardShape extends ValueAnswer {
      *
      * @param neck with scale and fingerboard told
      */
-    public static BoardShape of(NeckDesign neck) {
+    public static BoardShape of(Neck neck) {
         Objects.requireNonNull(neck, "neck").fingerboard();
         neck.scale();
         return new BoardShape(neck, false);
@@ -85,7 +85,7 @@ public final class BoardShape extends ValueAnswer {
      * @param station from the nut, 0 or more
      */
     public BoardSection at(Quantity<Length> station) {
-        return atMm(HouseUnits.mmNotNegative(station, "station"));
+        return atMm(LibraryUnits.mmNotNegative(station, "station"));
     }
 
     /**
@@ -104,7 +104,7 @@ public final class BoardShape extends ValueAnswer {
      * @throws ArithmeticException for a flat board
      */
     public Amount<Length> radiusAtSaddle(Quantity<Length> saddle) {
-        double x = HouseUnits.mmPositive(saddle, "saddle");
+        double x = LibraryUnits.mmPositive(saddle, "saddle");
         double radius = neck.crownRadiusAtMm(x);
         if (Double.isInfinite(radius)) {
             throw NoAnswer.because("radius at the saddle", "flat", "a flat fingerboard has no radius at the saddle");

@@ -5,14 +5,14 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -50,7 +50,7 @@ public final class FallAway extends ValueAnswer {
      * @param neck with scale and fingerboard given
      * @throws IllegalArgumentException if the last fret does not lie past the body joint
      */
-    public static Optional<FallAway> of(NeckDesign neck) {
+    public static Optional<FallAway> of(Neck neck) {
         Optional<Amount<Length>> drop =
                 Objects.requireNonNull(neck, "neck").fingerboard().fallAway();
         if (drop.isPresent() && neck.frets() <= neck.bodyAtFret()) {
@@ -60,8 +60,8 @@ public final class FallAway extends ValueAnswer {
                     "fingerboard.fall-away begins at the body joint, fret " + neck.bodyAtFret()
                             + ", but there is no fret past it: leave it out, or give more frets");
         }
-        return drop.map(
-                low -> new FallAway(neck.bodyJointMm(), neck.scale().fretMm(neck.frets()), low.house(), neck.style()));
+        return drop.map(low ->
+                new FallAway(neck.bodyJointMm(), neck.scale().fretMm(neck.frets()), low.libraryValue(), neck.style()));
     }
 
     /** {@return the station at which it begins; 0 or more} */
@@ -85,13 +85,13 @@ public final class FallAway extends ValueAnswer {
      * @param station from the nut
      */
     public Amount<Length> at(Quantity<Length> station) {
-        double x = HouseUnits.mm(station, "station");
+        double x = LibraryUnits.mm(station, "station");
         return style().amount(x <= start ? 0 : drop * (x - start) / (end - start));
     }
 
     /** {@return the angle between the sloped part and the fret plane: {@code atan(drop / (end - start))}; 0 or more} */
     public Amount<Angle> angle() {
-        return Amount.ofHouse(StrictMath.atan2(drop, end - start), ShopUnit.DEGREE);
+        return Amount.ofLibrary(StrictMath.atan2(drop, end - start), ShopUnit.DEGREE);
     }
 
     @Override

@@ -7,16 +7,16 @@ import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.Scale;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.kernel.FretKernel;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.Scale;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -80,7 +80,7 @@ public final class FannedFrets extends ValueAnswer {
      * @param neck its fan, its fingerboard and its strings are used
      * @throws IllegalArgumentException if it was not given how the strings are spread
      */
-    public static Optional<FannedFrets> of(NeckDesign neck) {
+    public static Optional<FannedFrets> of(Neck neck) {
         return Objects.requireNonNull(neck, "neck").fannedFrets().map(fan -> {
             int divisions = neck.scale().divisions();
             return of(
@@ -203,7 +203,7 @@ public final class FannedFrets extends ValueAnswer {
      * @param y from the centreline, positive toward the treble side
      */
     public Amount<Length> at(double fret, Quantity<Length> y) {
-        double aside = HouseUnits.mm(y, "distance from the centreline");
+        double aside = LibraryUnits.mm(y, "distance from the centreline");
         double middle = (bassX(fret) + trebleX(fret)) / 2;
         return style().amount(middle + (trebleX(fret) - bassX(fret)) * aside / spread(fret));
     }
@@ -214,7 +214,7 @@ public final class FannedFrets extends ValueAnswer {
      * @param fret 0 (the nut) or more
      * @param neck with scale and fingerboard told
      */
-    public Amount<Length> onBassEdge(double fret, NeckDesign neck) {
+    public Amount<Length> onBassEdge(double fret, Neck neck) {
         return style().amount(edgeX(fret, neck, -1));
     }
 
@@ -224,12 +224,12 @@ public final class FannedFrets extends ValueAnswer {
      * @param fret 0 (the nut) or more
      * @param neck with scale and fingerboard told
      */
-    public Amount<Length> onTrebleEdge(double fret, NeckDesign neck) {
+    public Amount<Length> onTrebleEdge(double fret, Neck neck) {
         return style().amount(edgeX(fret, neck, 1));
     }
 
     /** Fret line {@code x = m + k y} on the edge {@code y = side (a + b x)}: {@code x = (m + k side a)/(1 - k side b)}. */
-    private double edgeX(double fret, NeckDesign neck, int side) {
+    private double edgeX(double fret, Neck neck, int side) {
         double middle = (bassX(fret) + trebleX(fret)) / 2;
         double slope = side * (trebleX(fret) - bassX(fret)) / spread(fret);
         double atNutLine = Objects.requireNonNull(neck, "neck").halfWidthAtMm(0);
@@ -243,7 +243,7 @@ public final class FannedFrets extends ValueAnswer {
      * @param fret 0 (the nut) or more; 0 gives the slant for the scarf
      */
     public Amount<Angle> slant(double fret) {
-        return Amount.ofHouse(slantRad(fret), ShopUnit.DEGREE);
+        return Amount.ofLibrary(slantRad(fret), ShopUnit.DEGREE);
     }
 
     /**
@@ -252,7 +252,7 @@ public final class FannedFrets extends ValueAnswer {
      */
     public Amount<Angle> saddleSlant() {
         double lag = trebleNutX + trebleRun - (bassNutX + bassRun);
-        return Amount.ofHouse(StrictMath.atan2(lag, atSaddle) + 0.0, ShopUnit.DEGREE);
+        return Amount.ofLibrary(StrictMath.atan2(lag, atSaddle) + 0.0, ShopUnit.DEGREE);
     }
 
     private double slantRad(double fret) {

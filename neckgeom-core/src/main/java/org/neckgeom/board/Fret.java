@@ -7,8 +7,8 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.form.LeanAnswer;
 import org.neckgeom.kernel.FretKernel;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /** One fret's place, such as fret 12 at {@code 280.000 mm} from the nut. Immutable. */
 public final class Fret extends LeanAnswer {
@@ -65,9 +65,9 @@ public final class Fret extends LeanAnswer {
      * @param error of the fret's place, positive too far from the nut, less than the sounding length
      */
     public double centsFrom(Quantity<Length> error) {
-        double mm = HouseUnits.mm(error, "fret error");
+        double mm = LibraryUnits.mm(error, "fret error");
         if (!(mm < sounding)) {
-            throw HouseUnits.refused(
+            throw LibraryUnits.refused(
                     "fret error", "less-than", "less than the sounding length of " + style().brief(sounding), error);
         }
         return FretKernel.cents(sounding, mm) + 0.0;

@@ -5,14 +5,14 @@ import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.Scale;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.LeanAnswer;
 import org.neckgeom.kernel.FretKernel;
-import org.neckgeom.units.HouseUnits;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.Scale;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * The places of the frets on a scale, each measured from the nut. Immutable.
@@ -64,7 +64,7 @@ public final class FretTable extends LeanAnswer {
      *
      * @param neck with its scale told
      */
-    public static FretTable of(NeckDesign neck) {
+    public static FretTable of(Neck neck) {
         return of(Objects.requireNonNull(neck, "neck").scale(), neck.frets());
     }
 
@@ -92,7 +92,7 @@ public final class FretTable extends LeanAnswer {
      * @param error 0 or more, either way
      */
     public double worstCents(Quantity<Length> error) {
-        HouseUnits.mmNotNegative(error, "fret error");
+        LibraryUnits.mmNotNegative(error, "fret error");
         return frets.get(frets.size() - 1).centsFrom(error);
     }
 

@@ -6,8 +6,8 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * How far apart the centres of the two outermost strings lie, such as 36 mm at the nut and 54 mm at the saddle.
@@ -41,8 +41,8 @@ public final class OuterStrings extends ValueAnswer {
      */
     public static OuterStrings of(Quantity<Length> atNut, Quantity<Length> atSaddle) {
         return new OuterStrings(
-                HouseUnits.mmPositive(atNut, "string spread at the nut"),
-                HouseUnits.mmPositive(atSaddle, "string spread at the saddle"),
+                LibraryUnits.mmPositive(atNut, "string spread at the nut"),
+                LibraryUnits.mmPositive(atSaddle, "string spread at the saddle"),
                 LengthStyle.of(atNut));
     }
 
@@ -52,7 +52,7 @@ public final class OuterStrings extends ValueAnswer {
      * @param share 0 at the nut, 1 at the saddle, finite
      */
     public Amount<Length> at(double share) {
-        return style().amount(HouseUnits.finite(atNut + (atSaddle - atNut) * share, "spread", "mm"));
+        return style().amount(LibraryUnits.finite(atNut + (atSaddle - atNut) * share, "spread", "mm"));
     }
 
     /** {@return the spread at the nut in mm} */

@@ -6,13 +6,13 @@ import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * How much of the fingerboard lies outside the outermost strings at any fret. Immutable.
@@ -40,14 +40,13 @@ public final class StringOverhang extends ValueAnswer {
 
     private record AtFret(int fret, double bass, double treble) {}
 
-    private final NeckDesign neck;
+    private final Neck neck;
     private final StringPlaces nut;
     private final StringPlaces saddle;
     private final double length;
     private final @Nullable FannedFrets fan;
 
-    private StringOverhang(
-            NeckDesign neck, StringPlaces nut, StringPlaces saddle, double length, @Nullable FannedFrets fan) {
+    private StringOverhang(Neck neck, StringPlaces nut, StringPlaces saddle, double length, @Nullable FannedFrets fan) {
         super(FORM, neck.style());
         this.neck = neck;
         this.nut = nut;
@@ -63,7 +62,7 @@ public final class StringOverhang extends ValueAnswer {
      * @param nut the strings' places at the nut
      * @param saddle the strings' places at the saddle, as many
      */
-    public static StringOverhang of(NeckDesign neck, StringPlaces nut, StringPlaces saddle) {
+    public static StringOverhang of(Neck neck, StringPlaces nut, StringPlaces saddle) {
         Objects.requireNonNull(neck, "neck").fingerboard();
         if (Objects.requireNonNull(nut, "nut").count()
                 != Objects.requireNonNull(saddle, "saddle").count()) {
@@ -83,7 +82,7 @@ public final class StringOverhang extends ValueAnswer {
                 neck,
                 nut,
                 saddle,
-                neck.scale().lengthMm() + HouseUnits.mmNotNegative(compensation, "compensation"),
+                neck.scale().lengthMm() + LibraryUnits.mmNotNegative(compensation, "compensation"),
                 fan);
     }
 
@@ -127,8 +126,8 @@ public final class StringOverhang extends ValueAnswer {
 
     private double atMm(int fret, boolean onTreble) {
         double x = stationMm(fret, onTreble);
-        double from = slanted(fan == null ? 0 : fan.slant(0).house(), nut, onTreble);
-        double to = length + slanted(fan == null ? 0 : fan.saddleSlant().house(), saddle, onTreble);
+        double from = slanted(fan == null ? 0 : fan.slant(0).libraryValue(), nut, onTreble);
+        double to = length + slanted(fan == null ? 0 : fan.saddleSlant().libraryValue(), saddle, onTreble);
         double atNut = nut.outerEdgeMm(onTreble);
         double edge = atNut + (saddle.outerEdgeMm(onTreble) - atNut) * (x - from) / (to - from);
         return neck.halfWidthAtMm(x) - edge;
@@ -144,7 +143,7 @@ public final class StringOverhang extends ValueAnswer {
         if (fan == null) {
             return neck.scale().fretMm(fret);
         }
-        return (onTreble ? fan.onTrebleEdge(fret, neck) : fan.onBassEdge(fret, neck)).house();
+        return (onTreble ? fan.onTrebleEdge(fret, neck) : fan.onBassEdge(fret, neck)).libraryValue();
     }
 
     /** How far behind the middle of a slanted line its outermost string stands. */

@@ -10,8 +10,8 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * Where the strings lie across the nut or the saddle, such as six from -18.2 mm to 18.3 mm. Immutable.
@@ -28,8 +28,8 @@ public final class StringPlaces extends ValueAnswer {
                     "centres",
                     Kind.list(Kind.MM),
                     "from the centreline, positive toward the treble side; from bass to treble",
-                    places -> house(places.centres()))
-            .fact("gaps", Kind.list(Kind.MM), "clear, between neighbours", places -> house(places.gaps()))
+                    places -> libraryValue(places.centres()))
+            .fact("gaps", Kind.list(Kind.MM), "clear, between neighbours", places -> libraryValue(places.gaps()))
             .finds("strings", "{count} strings across {spread:text}, centre to centre")
             .line("centres", "centres", "{centres:3|4 first 12 once}")
             .line("gaps", "gaps", places -> places.count() > 1, "{gaps:3|4 first 12 once}");
@@ -64,10 +64,10 @@ public final class StringPlaces extends ValueAnswer {
         }
         return ofMm(
                 centres.stream()
-                        .mapToDouble(y -> HouseUnits.mm(y, "string centre"))
+                        .mapToDouble(y -> LibraryUnits.mm(y, "string centre"))
                         .toArray(),
                 diameters.stream()
-                        .mapToDouble(d -> HouseUnits.mmNotNegative(d, "string diameter"))
+                        .mapToDouble(d -> LibraryUnits.mmNotNegative(d, "string diameter"))
                         .toArray(),
                 LengthStyle.of(centres.get(0)));
     }
@@ -135,8 +135,8 @@ public final class StringPlaces extends ValueAnswer {
         return onTreble ? centres[last] + diameters[last] / 2 : -centres[0] + diameters[0] / 2;
     }
 
-    private static List<Double> house(List<Amount<Length>> amounts) {
-        return amounts.stream().map(Amount::house).toList();
+    private static List<Double> libraryValue(List<Amount<Length>> amounts) {
+        return amounts.stream().map(Amount::libraryValue).toList();
     }
 
     private List<Amount<Length>> amounts(double[] mm) {

@@ -6,16 +6,16 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.design.Across;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.StringSet;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.neck.Across;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.StringSet;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * Strings to be spread over a width, such as six between edges 44.5 mm apart, 3 mm in from each. Immutable.
@@ -51,7 +51,7 @@ public final class StringSpacing extends ValueAnswer {
      *
      * @param neck its strings and its fingerboard are used
      */
-    public static Optional<StringPlaces> atNut(NeckDesign neck) {
+    public static Optional<StringPlaces> atNut(Neck neck) {
         return ofNeck(
                 neck,
                 (strings, across) ->
@@ -64,12 +64,12 @@ public final class StringSpacing extends ValueAnswer {
      *
      * @param neck its strings are used
      */
-    public static Optional<StringPlaces> atSaddle(NeckDesign neck) {
+    public static Optional<StringPlaces> atSaddle(Neck neck) {
         return ofNeck(neck, (strings, across) -> strings.across(across.spanAtSaddle()));
     }
 
     private static Optional<StringPlaces> ofNeck(
-            NeckDesign neck, BiFunction<StringSpacing.Wanted, Across, StringSpacing> span) {
+            Neck neck, BiFunction<StringSpacing.Wanted, Across, StringSpacing> span) {
         return Objects.requireNonNull(neck, "neck")
                 .strings()
                 .flatMap(strings -> strings.across().map(across -> {
@@ -95,7 +95,7 @@ public final class StringSpacing extends ValueAnswer {
             throw Refusal.of("strings", "at-least", "be 1 or more", "there were none", "");
         }
         double[] mm = Arrays.stream(diameters)
-                .mapToDouble(d -> HouseUnits.mmPositive(d, "string diameter"))
+                .mapToDouble(d -> LibraryUnits.mmPositive(d, "string diameter"))
                 .toArray();
         return new Wanted(mm, 0);
     }
@@ -115,7 +115,7 @@ public final class StringSpacing extends ValueAnswer {
                     "missing",
                     "strings need their diameters for this, but have none: add .diameters(...)");
         }
-        return new Wanted(mm, strings.inCourse() == 1 ? 0 : HouseUnits.mmPositive(inPair, "spacing in a pair"));
+        return new Wanted(mm, strings.inCourse() == 1 ? 0 : LibraryUnits.mmPositive(inPair, "spacing in a pair"));
     }
 
     /** Strings without their span yet. Immutable. */
@@ -137,7 +137,7 @@ public final class StringSpacing extends ValueAnswer {
          */
         public StringSpacing across(Quantity<Length> span) {
             return new StringSpacing(
-                    diameters, pair, HouseUnits.mmPositive(span, "span of the strings"), LengthStyle.of(span));
+                    diameters, pair, LibraryUnits.mmPositive(span, "span of the strings"), LengthStyle.of(span));
         }
 
         /**
@@ -148,10 +148,10 @@ public final class StringSpacing extends ValueAnswer {
          * @return the spacing
          */
         public StringSpacing inside(Quantity<Length> width, Quantity<Length> edge) {
-            double w = HouseUnits.mmPositive(width, "width");
-            double e = HouseUnits.mmNotNegative(edge, "edge margin");
+            double w = LibraryUnits.mmPositive(width, "width");
+            double e = LibraryUnits.mmNotNegative(edge, "edge margin");
             if (!(w > 2 * e)) {
-                throw HouseUnits.refused(
+                throw LibraryUnits.refused(
                         "edge margin",
                         "less-than",
                         "less than half the width of " + LengthStyle.of(width).brief(w),
@@ -181,7 +181,7 @@ public final class StringSpacing extends ValueAnswer {
      * @param step growth from space to space toward the bass; negative toward the treble
      */
     public StringPlaces graduated(Quantity<Length> step) {
-        return graduatedMm(HouseUnits.mm(step, "growth of the spaces"));
+        return graduatedMm(LibraryUnits.mm(step, "growth of the spaces"));
     }
 
     /** {@return the strings with equal clear gaps: {@code gap = (span - sum of diameters) / (n - 1)}} */

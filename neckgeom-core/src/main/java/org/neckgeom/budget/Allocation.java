@@ -14,7 +14,7 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.text.Numbers;
-import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * How tight each contributor must be for the result to keep its limits often enough, shared out two ways: every spread
@@ -29,7 +29,7 @@ import org.neckgeom.units.HouseUnits;
 public final class Allocation<Q extends Quantity<Q>> extends ValueAnswer {
 
     /** A contributor the one way and the other. */
-    private record Row(Contributor common, Contributor least) {
+    private record Row(UncertaintyComponent common, UncertaintyComponent least) {
 
         private static final Form<Row> FORM = Shown.withSpread(
                         Form.<Row>of("allocation-row"), row -> row.common().spread())
@@ -89,7 +89,7 @@ public final class Allocation<Q extends Quantity<Q>> extends ValueAnswer {
             double probability) {
         super(
                 FORM,
-                Shown.style(limits.unit(), commonScale.contributors().stream().map(Contributor::spread)));
+                Shown.style(limits.unit(), commonScale.contributors().stream().map(UncertaintyComponent::spread)));
         this.title = title;
         this.commonScale = commonScale;
         this.leastEffort = leastEffort;
@@ -128,8 +128,9 @@ public final class Allocation<Q extends Quantity<Q>> extends ValueAnswer {
      */
     public static <Q extends Quantity<Q>> Allocation<Q> of(
             Budget<Q> budget, Limits<Q> limits, Quantity<Dimensionless> probability, Map<String, Double> efforts) {
-        List<Contributor> all = Objects.requireNonNull(budget, "budget").contributors();
-        double p = HouseUnits.probability(probability, "probability");
+        List<UncertaintyComponent> all =
+                Objects.requireNonNull(budget, "budget").contributors();
+        double p = LibraryUnits.probability(probability, "probability");
         double[] k = new double[all.size()];
         Arrays.fill(k, 1.0);
         Objects.requireNonNull(efforts, "efforts").forEach((name, effort) -> {
@@ -143,7 +144,7 @@ public final class Allocation<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     private static <Q extends Quantity<Q>> Allocation<Q> of(Budget<Q> budget, Limits<Q> limits, double p, double[] k) {
-        List<Contributor> all = budget.contributors();
+        List<UncertaintyComponent> all = budget.contributors();
         int n = all.size();
         double allowed = 1.0 - p;
         Sum<Q> sum = budget.sum();
@@ -159,11 +160,11 @@ public final class Allocation<Q extends Quantity<Q>> extends ValueAnswer {
         double[] shape = new double[n];
         for (int i = 0; i < n; i++) {
             equal[i] = 1.0;
-            Contributor one = all.get(i);
+            UncertaintyComponent one = all.get(i);
             if (one.contribution() > 0.0) {
                 double square = one.sensitivity() * one.sensitivity();
                 shape[i] =
-                        StrictMath.cbrt(k[i] / square) / Math.sqrt(one.spread().varianceHouse());
+                        StrictMath.cbrt(k[i] / square) / Math.sqrt(one.spread().libraryVariance());
             }
         }
         double common = Scaling.most(f -> sum.outside(limits, times(equal, f)), allowed);
@@ -187,7 +188,7 @@ public final class Allocation<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     /** The shape scaled to the root sum of squares the budget has now, so that the search starts near 1. */
-    private static double[] normalized(double[] shape, List<Contributor> all) {
+    private static double[] normalized(double[] shape, List<UncertaintyComponent> all) {
         double now = 0.0;
         double then = 0.0;
         for (int i = 0; i < shape.length; i++) {
@@ -198,11 +199,11 @@ public final class Allocation<Q extends Quantity<Q>> extends ValueAnswer {
         return then > 0.0 ? times(shape, Math.sqrt(now / then)) : shape;
     }
 
-    private static double cost(List<Contributor> all, double[] factors, double[] efforts) {
+    private static double cost(List<UncertaintyComponent> all, double[] factors, double[] efforts) {
         double sum = 0.0;
         for (int i = 0; i < factors.length; i++) {
             if (all.get(i).contribution() > 0.0) {
-                sum += efforts[i] / (factors[i] * Math.sqrt(all.get(i).spread().varianceHouse()));
+                sum += efforts[i] / (factors[i] * Math.sqrt(all.get(i).spread().libraryVariance()));
             }
         }
         return sum;
@@ -217,9 +218,9 @@ public final class Allocation<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     private static <Q extends Quantity<Q>> Budget<Q> scaled(Budget<Q> budget, double[] factors) {
-        List<Contributor> all = new ArrayList<>();
+        List<UncertaintyComponent> all = new ArrayList<>();
         for (int i = 0; i < factors.length; i++) {
-            Contributor one = budget.contributors().get(i);
+            UncertaintyComponent one = budget.contributors().get(i);
             all.add(one.with(one.spread().scaled(factors[i])));
         }
         return budget.withAll(all);

@@ -9,8 +9,8 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.measure.Spread;
 import org.neckgeom.text.Numbers;
 
 /**
@@ -30,19 +30,20 @@ public final class Allowance<Q extends Quantity<Q>> extends ValueAnswer {
                     allowance -> allowance.limits)
             .fact("name", Kind.NAME, "of the contributor or the step", allowance -> allowance.name)
             .fact("probability", Kind.PROBABILITY, "with which the limits are kept", allowance -> allowance.probability)
-            .fact("contributors", Kind.table(Contributor.FORM), "at their widest", Allowance::contributors)
+            .fact("contributors", Kind.table(UncertaintyComponent.FORM), "at their widest", Allowance::contributors)
             .finds("allowance", "{name}: up to {times} times as wide as now, to keep {kept} {probability} of the time")
             .each("contributors", "{name}", "{wide}", 8, "")
             .fitted();
 
     private final String name;
     private final double factor;
-    private final List<Contributor> allowed;
+    private final List<UncertaintyComponent> allowed;
     private final Limits<Q> limits;
     private final double probability;
 
-    private Allowance(String name, double factor, List<Contributor> allowed, Limits<Q> limits, double probability) {
-        super(FORM, Shown.style(limits.unit(), allowed.stream().map(Contributor::spread)));
+    private Allowance(
+            String name, double factor, List<UncertaintyComponent> allowed, Limits<Q> limits, double probability) {
+        super(FORM, Shown.style(limits.unit(), allowed.stream().map(UncertaintyComponent::spread)));
         this.name = name;
         this.factor = factor;
         this.allowed = allowed;
@@ -52,7 +53,7 @@ public final class Allowance<Q extends Quantity<Q>> extends ValueAnswer {
 
     static <Q extends Quantity<Q>> Allowance<Q> of(
             Sum<Q> sum, String name, Set<Integer> which, Limits<Q> limits, double p) {
-        List<Contributor> all = sum.contributors();
+        List<UncertaintyComponent> all = sum.contributors();
         double own = 0.0;
         for (int i : which) {
             own += all.get(i).contribution();
@@ -80,7 +81,7 @@ public final class Allowance<Q extends Quantity<Q>> extends ValueAnswer {
                     "never-breaks",
                     "\"" + name + "\" never breaks " + limits + ", however wide it is: there is nothing to allow");
         }
-        List<Contributor> allowed = new ArrayList<>();
+        List<UncertaintyComponent> allowed = new ArrayList<>();
         for (int i : which) {
             allowed.add(all.get(i).with(all.get(i).spread().scaled(factor)));
         }
@@ -101,12 +102,12 @@ public final class Allowance<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     /** {@return the widest spread allowed; the spread of the contributor, or of the first of the step} */
-    public Spread<?> spread() {
+    public ErrorDistribution<?> spread() {
         return allowed.get(0).spread();
     }
 
     /** {@return the contributors at their widest; one, or all of the step} */
-    public List<Contributor> contributors() {
+    public List<UncertaintyComponent> contributors() {
         return allowed;
     }
 

@@ -15,13 +15,13 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.measure.Spread;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Words;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -48,7 +48,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
             .fact("sum", Kind.ESTIMATE, "of the errors", Budget::rootSumSquare)
             .fact(
                     "shares",
-                    Kind.table(Share.FORM),
+                    Kind.table(VarianceShare.FORM),
                     "of the variance, largest first",
                     budget -> List.copyOf(budget.shares().list()))
             .finds("sum", "{title}: {sum:own fine value}, standard deviation {sum:own fine deviation}")
@@ -63,10 +63,10 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
 
     private final String title;
     private final ShopUnit<Q> unit;
-    private final Named<Contributor> named;
+    private final Named<UncertaintyComponent> named;
     private final String note;
 
-    private Budget(String title, ShopUnit<Q> unit, Named<Contributor> named, String note) {
+    private Budget(String title, ShopUnit<Q> unit, Named<UncertaintyComponent> named, String note) {
         super(FORM, LengthStyle.ofUnit(unit));
         this.title = title;
         this.unit = unit;
@@ -114,20 +114,20 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
      * @param spread its spread
      * @throws IllegalArgumentException if the name is taken
      */
-    public Budget<Q> with(String name, Spread<Q> spread) {
-        return with(new Contributor(name, name, 1.0, spread));
+    public Budget<Q> with(String name, ErrorDistribution<Q> spread) {
+        return with(new UncertaintyComponent(name, name, 1.0, spread));
     }
 
     /**
      * {@return this budget with one more contributor that moves the result by a factor}
      *
      * @param name a name not yet in the budget
-     * @param sensitivity how much the result moves in its house unit (mm, rad, N, MPa) to one house unit of the error
+     * @param sensitivity how much the result moves in its library unit (mm, rad, N, MPa) to one library unit of the error
      * @param spread its spread, of any kind of quantity
      * @throws IllegalArgumentException if the name is taken or the sensitivity is not finite
      */
-    public Budget<Q> with(String name, double sensitivity, Spread<?> spread) {
-        return with(new Contributor(name, name, sensitivity, spread));
+    public Budget<Q> with(String name, double sensitivity, ErrorDistribution<?> spread) {
+        return with(new UncertaintyComponent(name, name, sensitivity, spread));
     }
 
     /**
@@ -136,14 +136,14 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
      * @param contributor its name not yet in the budget
      * @throws IllegalArgumentException if the name is taken
      */
-    public Budget<Q> with(Contributor contributor) {
+    public Budget<Q> with(UncertaintyComponent contributor) {
         if (named.find(Objects.requireNonNull(contributor, "contributor").name()) != null) {
             throw givenTwice(contributor);
         }
         return new Budget<>(title, unit, named.with(contributor.name(), contributor), note);
     }
 
-    private IllegalArgumentException givenTwice(Contributor contributor) {
+    private IllegalArgumentException givenTwice(UncertaintyComponent contributor) {
         return Refusal.of(
                 "contributors",
                 "once",
@@ -158,9 +158,9 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     /** The same budget with all its contributors at once, their names known to differ. */
-    Budget<Q> withAll(List<Contributor> all) {
-        Named<Contributor> fresh = Named.none();
-        for (Contributor one : all) {
+    Budget<Q> withAll(List<UncertaintyComponent> all) {
+        Named<UncertaintyComponent> fresh = Named.none();
+        for (UncertaintyComponent one : all) {
             if (fresh.find(one.name()) != null) {
                 throw givenTwice(one);
             }
@@ -185,17 +185,17 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
      * @param spread the new spread, of the same kind of quantity
      * @throws IllegalArgumentException if nothing is called so, or the kind differs
      */
-    public Budget<Q> replaced(String name, Spread<?> spread) {
+    public Budget<Q> replaced(String name, ErrorDistribution<?> spread) {
         Objects.requireNonNull(spread, "spread");
-        List<Contributor> old = contributors();
-        Named<Contributor> all = named;
+        List<UncertaintyComponent> old = contributors();
+        Named<UncertaintyComponent> all = named;
         for (int i : find(name)) {
             all = all.with(old.get(i).name(), replaced(old.get(i), spread));
         }
         return new Budget<>(title, unit, all, note);
     }
 
-    private static Contributor replaced(Contributor old, Spread<?> spread) {
+    private static UncertaintyComponent replaced(UncertaintyComponent old, ErrorDistribution<?> spread) {
         if (old.spread().unit().kind() != (Class<?>) spread.unit().kind()) {
             throw Refusal.of(
                     "spread of " + old.name(),
@@ -212,7 +212,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
      * up as {@code u^2 = sum of c_i c_j u_i u_j r_ij} (JCGM 100:2008, 5.2.2). Exact, for normal spreads.
      *
      * <p>One and the same error that enters twice needs no correlation: give it once, with the sum of its sensitivities,
-     * signs and all. A {@link Registration} does that by itself.
+     * signs and all. A {@link DatumTree} does that by itself.
      *
      * @param correlations pairs of contributors; those not named are independent
      * @throws IllegalArgumentException if nothing is called so, a spread is not normal or is nothing, or no errors can be
@@ -223,8 +223,8 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
             Objects.requireNonNull(pair, "correlation");
         }
         List<Correlation> pairs = List.of(correlations);
-        List<Contributor> contributors = contributors();
-        List<Contributor> group = contributors.stream()
+        List<UncertaintyComponent> contributors = contributors();
+        List<UncertaintyComponent> group = contributors.stream()
                 .filter(one -> pairs.stream().anyMatch(pair -> pair.isOf(one.name())))
                 .toList();
         for (Correlation pair : pairs) {
@@ -240,7 +240,8 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
                         "that of " + pair.one() + " and " + pair.other() + " was given twice");
             }
             for (String name : List.of(pair.one(), pair.other())) {
-                Contributor one = contributors.get(find(name).iterator().next());
+                UncertaintyComponent one =
+                        contributors.get(find(name).iterator().next());
                 if (!one.name().equals(name)) {
                     throw Refusal.of(
                             "\"" + name + "\"",
@@ -249,7 +250,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
                             "",
                             "is a step of \"" + one.name() + "\"; tell all correlations at once");
                 }
-                if (one.spread().law() != Spread.Law.NORMAL || one.contribution() == 0.0) {
+                if (one.spread().law() != ErrorDistribution.Law.NORMAL || one.contribution() == 0.0) {
                     throw Refusal.of(
                             "correlated contributors",
                             "normal",
@@ -259,8 +260,8 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
                 }
             }
         }
-        List<Contributor> independent = new ArrayList<>(Correlation.independent(group, pairs));
-        List<Contributor> all = contributors.stream()
+        List<UncertaintyComponent> independent = new ArrayList<>(Correlation.independent(group, pairs));
+        List<UncertaintyComponent> all = contributors.stream()
                 .map(one -> group.contains(one) ? independent.remove(0) : one)
                 .toList();
         return withAll(all);
@@ -281,7 +282,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
                     "several",
                     "\"" + name + "\" stands for several contributors: measure one of " + namesOf(find(name)));
         }
-        return replaced(name, Spread.of(reading));
+        return replaced(name, ErrorDistribution.of(reading));
     }
 
     /** {@return the title; what adds up} */
@@ -295,7 +296,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     /** {@return the contributors in the order they were given} */
-    public List<Contributor> contributors() {
+    public List<UncertaintyComponent> contributors() {
         return named.values();
     }
 
@@ -320,7 +321,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
         double low = 0.0;
         double high = 0.0;
         boolean unbounded = false;
-        for (Contributor one : contributors()) {
+        for (UncertaintyComponent one : contributors()) {
             double[] range = one.range(normalFactor);
             low += range[0];
             high += range[1];
@@ -341,20 +342,20 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
         double mean = 0.0;
         double variance = 0.0;
         double fourth = 0.0;
-        for (Contributor one : contributors()) {
+        for (UncertaintyComponent one : contributors()) {
             double square = one.contribution() * one.contribution();
-            mean += one.sensitivity() * one.spread().meanHouse();
+            mean += one.sensitivity() * one.spread().libraryMean();
             variance += square;
             fourth += square * square / one.degreesOfFreedom();
         }
         double degrees = fourth > 0.0 ? variance * variance / fourth : Double.POSITIVE_INFINITY;
-        return Estimate.ofHouse(mean, Math.sqrt(variance), degrees, unit);
+        return Estimate.ofLibrary(mean, Math.sqrt(variance), degrees, unit);
     }
 
     /** {@return the exact distribution of the result: computed, not simulated} */
-    public Distribution<Q> distribution() {
+    public ResultDistribution<Q> distribution() {
         Parts parts = sum().parts(null);
-        return new Distribution<>(title, ExactLaws.of(parts), parts.mean, unit);
+        return new ResultDistribution<>(title, ExactLaws.of(parts), parts.mean, unit);
     }
 
     /**
@@ -368,13 +369,13 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     /** {@return each contributor's share of the variance, largest first} */
-    public Shares<Q> shares() {
-        return Shares.of(title, contributors(), false, unit);
+    public VarianceShares<Q> shares() {
+        return VarianceShares.of(title, contributors(), false, unit);
     }
 
     /** {@return each step's share of the variance, the contributors of a step together, largest first} */
-    public Shares<Q> sharesByStep() {
-        return Shares.of(title, contributors(), true, unit);
+    public VarianceShares<Q> sharesByStep() {
+        return VarianceShares.of(title, contributors(), true, unit);
     }
 
     /**
@@ -387,7 +388,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
      * @throws ArithmeticException if the rest alone already break the limits too often; the message says by how much
      */
     public Allowance<Q> allowance(String name, Limits<Q> limits, Quantity<Dimensionless> probability) {
-        double p = HouseUnits.probability(probability, "probability");
+        double p = LibraryUnits.probability(probability, "probability");
         return Allowance.of(sum(), name, find(name), limits, p);
     }
 
@@ -398,14 +399,14 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
      * @param seed any number
      */
     public Simulation<Q> simulate(long seed) {
-        double mean = rootSumSquare().valueHouse();
-        List<Contributor> all = contributors();
+        double mean = rootSumSquare().libraryValue();
+        List<UncertaintyComponent> all = contributors();
         return new Simulation<>(
                 title,
                 () -> (draws, out, n) -> {
                     Arrays.fill(out, 0, n, 0.0);
-                    for (Contributor one : all) {
-                        Contributor.drawSpread(one.spread(), one.sensitivity(), false, draws, out, n);
+                    for (UncertaintyComponent one : all) {
+                        UncertaintyComponent.drawSpread(one.spread(), one.sensitivity(), false, draws, out, n);
                     }
                 },
                 mean,
@@ -420,7 +421,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
     /** The places of the contributors of a name, its own or that of their step. */
     Set<Integer> find(String name) {
         Objects.requireNonNull(name, "name");
-        List<Contributor> contributors = contributors();
+        List<UncertaintyComponent> contributors = contributors();
         Set<Integer> found = new TreeSet<>();
         for (int i = 0; i < contributors.size(); i++) {
             if (contributors.get(i).name().equals(name)) {
@@ -444,7 +445,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     private String namesOf(Set<Integer> which) {
-        List<Contributor> contributors = contributors();
+        List<UncertaintyComponent> contributors = contributors();
         return which.stream()
                 .limit(10)
                 .map(i -> "\"" + contributors.get(i).name() + "\"")

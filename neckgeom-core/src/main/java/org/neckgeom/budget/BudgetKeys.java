@@ -2,7 +2,7 @@ package org.neckgeom.budget;
 
 import java.util.List;
 import javax.measure.Quantity;
-import org.neckgeom.measure.Spread;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.table.Key;
 import org.neckgeom.table.QuantityType;
 import org.neckgeom.table.Table;
@@ -19,7 +19,7 @@ public final class BudgetKeys {
     private static final String FRACTIONS = "fractional in";
 
     /** An error of any kind of quantity, by its units. */
-    private static final Type<Spread<?>> SPREAD = Types.anyOf(List.<Types.Case<Spread<?>>>of(
+    private static final Type<ErrorDistribution<?>> SPREAD = Types.anyOf(List.<Types.Case<ErrorDistribution<?>>>of(
             spread(Types.LENGTH, ShopUnit.MILLIMETRE),
             spread(Types.ANGLE, ShopUnit.RADIAN),
             spread(Types.FORCE, ShopUnit.NEWTON),
@@ -32,14 +32,15 @@ public final class BudgetKeys {
             spread(Types.MOMENT, ShopUnit.NEWTON_MM),
             spread(Types.DENSITY, ShopUnit.KG_PER_M3)));
 
-    private static final Table<Contributor> CONTRIBUTOR =
+    private static final Table<UncertaintyComponent> CONTRIBUTOR =
             Table.of("", "a component of a budget", BudgetKeys::contributor, BudgetKeys::values);
-    private static final Key<Contributor, String> NAME = CONTRIBUTOR.needed("name", Types.TEXT, "of the component");
-    private static final Key<Contributor, String> STEP =
+    private static final Key<UncertaintyComponent, String> NAME =
+            CONTRIBUTOR.needed("name", Types.TEXT, "of the component");
+    private static final Key<UncertaintyComponent, String> STEP =
             CONTRIBUTOR.needed("step", Types.TEXT, "of the work that it comes from");
-    private static final Key<Contributor, Double> SENSITIVITY = CONTRIBUTOR.needed(
+    private static final Key<UncertaintyComponent, Double> SENSITIVITY = CONTRIBUTOR.needed(
             "sensitivity", Types.number(-1e300, 1e300), "change of the result by this, in house units");
-    private static final Key<Contributor, Spread<?>> ERROR =
+    private static final Key<UncertaintyComponent, ErrorDistribution<?>> ERROR =
             CONTRIBUTOR.needed("spread", SPREAD, "how far off it may be");
 
     /** The keys of a budget of any kind of result; title, unit and contributors. */
@@ -49,13 +50,14 @@ public final class BudgetKeys {
     private static final Key<Budget<?>, String> TITLE = TABLE.needed("title", Types.TEXT, "of the result");
     private static final Key<Budget<?>, ShopUnit<?>> UNIT =
             TABLE.needed("unit", Types.named(BudgetKeys::unit, BudgetKeys::name), "of the result");
-    private static final Key<Budget<?>, List<Contributor>> CONTRIBUTORS =
+    private static final Key<Budget<?>, List<UncertaintyComponent>> CONTRIBUTORS =
             TABLE.needed("contributors", Types.list(Types.group(CONTRIBUTOR), 0, MOST), "its components");
 
     private BudgetKeys() {}
 
-    private static <Q extends Quantity<Q>> Types.Case<Spread<?>> spread(QuantityType<Q> type, ShopUnit<Q> unit) {
-        Type<Spread<Q>> group = Types.group(SpreadKeys.of(type.atLeast(Amount.ofHouse(0, unit)), type));
+    private static <Q extends Quantity<Q>> Types.Case<ErrorDistribution<?>> spread(
+            QuantityType<Q> type, ShopUnit<Q> unit) {
+        Type<ErrorDistribution<Q>> group = Types.group(SpreadKeys.of(type.atLeast(Amount.ofLibrary(0, unit)), type));
         return Types.caseOf(group, spread -> spread.unit().kind() == (Class<?>) unit.kind());
     }
 
@@ -67,11 +69,11 @@ public final class BudgetKeys {
         return unit == (ShopUnit<?>) ShopUnit.INCH_FRACTION ? FRACTIONS : unit.toString();
     }
 
-    private static Contributor contributor(Values<Contributor> given) {
-        return new Contributor(given.at(NAME), given.at(STEP), given.at(SENSITIVITY), given.at(ERROR));
+    private static UncertaintyComponent contributor(Values<UncertaintyComponent> given) {
+        return new UncertaintyComponent(given.at(NAME), given.at(STEP), given.at(SENSITIVITY), given.at(ERROR));
     }
 
-    private static Values<Contributor> values(Contributor one) {
+    private static Values<UncertaintyComponent> values(UncertaintyComponent one) {
         return CONTRIBUTOR
                 .values()
                 .with(NAME, one.name())
@@ -84,9 +86,9 @@ public final class BudgetKeys {
         return with(Budget.of(given.at(TITLE), given.at(UNIT)), given.at(CONTRIBUTORS));
     }
 
-    private static <Q extends Quantity<Q>> Budget<Q> with(Budget<Q> none, List<Contributor> all) {
+    private static <Q extends Quantity<Q>> Budget<Q> with(Budget<Q> none, List<UncertaintyComponent> all) {
         Budget<Q> budget = none;
-        for (Contributor one : all) {
+        for (UncertaintyComponent one : all) {
             budget = budget.with(one);
         }
         return budget;

@@ -59,10 +59,10 @@ public final class Comparison<Q extends Quantity<Q>> extends ValueAnswer {
         this.unit = unit;
         Interval<Q> one = firstOrder.interval(COVERAGE);
         Interval<Q> two = trials.interval(COVERAGE);
-        this.difference =
-                Math.max(Math.abs(one.lowHouse() - two.lowHouse()), Math.abs(one.highHouse() - two.highHouse()));
-        this.tolerance = new AdaptiveRun(COVERAGE.house(), digits)
-                .tolerance(trials.standardDeviation().house());
+        this.difference = Math.max(
+                Math.abs(one.libraryLow() - two.libraryLow()), Math.abs(one.libraryHigh() - two.libraryHigh()));
+        this.tolerance = new AdaptiveRun(COVERAGE.libraryValue(), digits)
+                .tolerance(trials.standardDeviation().libraryValue());
     }
 
     /** {@return whether both ends of the 95 % interval by first order agree with the trials, within the tolerance} */
@@ -82,12 +82,12 @@ public final class Comparison<Q extends Quantity<Q>> extends ValueAnswer {
 
     /** {@return the larger difference between the ends of the two 95 % intervals; 0 or more} */
     public Amount<Q> difference() {
-        return Amount.ofHouse(difference, unit);
+        return Amount.ofLibrary(difference, unit);
     }
 
     /** {@return the difference that is let pass; half a unit of the last digit of u that matters} */
     public Amount<Q> tolerance() {
-        return Amount.ofHouse(tolerance, unit);
+        return Amount.ofLibrary(tolerance, unit);
     }
 
     @Override

@@ -9,7 +9,7 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
-import org.neckgeom.measure.Spread;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Words;
 
@@ -64,24 +64,24 @@ public record Correlation(String one, String other, double coefficient) implemen
      * Returns independent contributors that add up to the same as the correlated ones: with the triangular root L of the
      * matrix of coefficients, {@code e_i = u_i sum of L_ij z_j}, so z_j comes in {@code sum of c_i u_i L_ij} times.
      */
-    static List<Contributor> independent(List<Contributor> group, List<Correlation> correlations) {
+    static List<UncertaintyComponent> independent(List<UncertaintyComponent> group, List<Correlation> correlations) {
         int n = group.size();
         double[][] root = root(group, correlations);
-        List<Contributor> all = new ArrayList<>();
+        List<UncertaintyComponent> all = new ArrayList<>();
         for (int j = 0; j < n; j++) {
-            Contributor own = group.get(j);
+            UncertaintyComponent own = group.get(j);
             double sum = 0.0;
             double degrees = Double.POSITIVE_INFINITY;
             for (int i = j; i < n; i++) {
-                Contributor one = group.get(i);
-                sum += one.sensitivity() * one.spread().scaleHouse() * root[i][j];
+                UncertaintyComponent one = group.get(i);
+                sum += one.sensitivity() * one.spread().libraryScale() * root[i][j];
                 // No rule is known for the degrees of freedom of correlated parts (JCGM 100:2008, G.4.1): the fewest.
                 degrees = root[i][j] == 0.0
                         ? degrees
                         : Math.min(degrees, one.spread().degreesOfFreedom());
             }
-            Spread<?> spread = own.spread().scaled(Math.abs(sum) / own.contribution());
-            all.add(new Contributor(
+            ErrorDistribution<?> spread = own.spread().scaled(Math.abs(sum) / own.contribution());
+            all.add(new UncertaintyComponent(
                     shared(j, group),
                     own.step(),
                     own.sensitivity(),
@@ -91,7 +91,7 @@ public record Correlation(String one, String other, double coefficient) implemen
     }
 
     /** Names the others where that fits a row, else says how many they are. */
-    private static String shared(int at, List<Contributor> group) {
+    private static String shared(int at, List<UncertaintyComponent> group) {
         String own = group.get(at).name();
         String others = IntStream.range(0, group.size())
                 .filter(i -> i != at)
@@ -105,7 +105,7 @@ public record Correlation(String one, String other, double coefficient) implemen
                 .orElse(own);
     }
 
-    private static double[][] root(List<Contributor> group, List<Correlation> correlations) {
+    private static double[][] root(List<UncertaintyComponent> group, List<Correlation> correlations) {
         int n = group.size();
         double[][] root = new double[n][n];
         for (int j = 0; j < n; j++) {
@@ -138,7 +138,8 @@ public record Correlation(String one, String other, double coefficient) implemen
         return root;
     }
 
-    private static double between(Contributor one, Contributor other, List<Correlation> correlations) {
+    private static double between(
+            UncertaintyComponent one, UncertaintyComponent other, List<Correlation> correlations) {
         return correlations.stream()
                 .filter(pair -> pair.isOf(one.name()) && pair.isOf(other.name()))
                 .mapToDouble(Correlation::coefficient)

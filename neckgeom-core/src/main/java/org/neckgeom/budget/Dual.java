@@ -5,7 +5,7 @@ import java.util.Objects;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Numbers;
-import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * A number with its derivatives by up to any number of inputs, carried through arithmetic (forward mode). Immutable.
@@ -71,7 +71,7 @@ public final class Dual {
      * @throws IllegalArgumentException if it is not finite
      */
     public static Dual constant(double value) {
-        return new Dual(HouseUnits.finite(value, "value", ""), 0, 0, 0, 0, 0, 0, 0, 0, NONE);
+        return new Dual(LibraryUnits.finite(value, "value", ""), 0, 0, 0, 0, 0, 0, 0, 0, NONE);
     }
 
     /**
@@ -82,7 +82,7 @@ public final class Dual {
      * @throws IllegalArgumentException if the value is not finite, or there is no such input
      */
     public static Dual input(double value, int index) {
-        HouseUnits.finite(value, "value", "");
+        LibraryUnits.finite(value, "value", "");
         checkIndex(index);
         if (index >= MOST_INPUTS) {
             throw Refusal.of("index", "less-than", "be less than " + MOST_INPUTS, index);

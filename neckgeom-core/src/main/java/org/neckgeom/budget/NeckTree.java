@@ -6,15 +6,15 @@ import java.util.Objects;
 import java.util.TreeMap;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.design.Heel;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
+import org.neckgeom.neck.Heel;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * The usual neck's registration, ready made, and the budgets a maker asks of it first. Immutable.
@@ -47,14 +47,14 @@ public final class NeckTree extends ValueAnswer {
     private static final double NEAR_NUT = 0.05;
     private static final double NEAR_JOINT = 0.95;
 
-    private final NeckDesign design;
+    private final Neck design;
     private final Workmanship work;
     private final boolean edge;
 
     /** What has been read across, by feature. */
     private final Map<String, Estimate<Length>> measured;
 
-    private NeckTree(NeckDesign design, Workmanship work, boolean edge, Map<String, Estimate<Length>> measured) {
+    private NeckTree(Neck design, Workmanship work, boolean edge, Map<String, Estimate<Length>> measured) {
         super(FORM, Objects.requireNonNull(design, "design").style());
         this.design = Objects.requireNonNull(design, "design");
         this.work = Objects.requireNonNull(work, "workmanship");
@@ -68,7 +68,7 @@ public final class NeckTree extends ValueAnswer {
      *
      * @param design with its scale told
      */
-    public static NeckTree fromTheChannel(NeckDesign design) {
+    public static NeckTree fromTheChannel(Neck design) {
         return new NeckTree(design, Workmanship.withDefaults(), false, Map.of());
     }
 
@@ -78,7 +78,7 @@ public final class NeckTree extends ValueAnswer {
      *
      * @param design with its scale told
      */
-    public static NeckTree fromAnEdge(NeckDesign design) {
+    public static NeckTree fromAnEdge(Neck design) {
         return new NeckTree(design, Workmanship.withDefaults(), true, Map.of());
     }
 
@@ -92,7 +92,7 @@ public final class NeckTree extends ValueAnswer {
     }
 
     /**
-     * {@return the same tree with a feature's place across measured, as {@link Registration#measured} takes it}
+     * {@return the same tree with a feature's place across measured, as {@link DatumTree#measured} takes it}
      *
      * @param feature such as {@code fingerboard}
      * @param reading its error against what it is located on, positive toward the treble side
@@ -106,21 +106,21 @@ public final class NeckTree extends ValueAnswer {
     }
 
     /** {@return the registration itself, to place more on it or to put measurements in} */
-    public Registration registration() {
-        Registration tree = drawn();
+    public DatumTree registration() {
+        DatumTree tree = drawn();
         for (Map.Entry<String, Estimate<Length>> reading : measured.entrySet()) {
             tree = tree.measured(reading.getKey(), reading.getValue());
         }
         return tree;
     }
 
-    private Registration drawn() {
+    private DatumTree drawn() {
         double joint = design.bodyJointMm();
         Amount<Length> near = mm(NEAR_NUT * joint);
         Amount<Length> far = mm(NEAR_JOINT * joint);
-        Registration tree = Registration.from("rod channel", work.centring());
+        DatumTree tree = DatumTree.from("rod channel", work.centring());
         if (edge) {
-            tree = tree.place("edge").on(Registration.BLANK).at(near, far).each(work.edge());
+            tree = tree.place("edge").on(DatumTree.BLANK).at(near, far).each(work.edge());
         }
         String base = edge ? "edge" : "rod channel";
         for (String cut : List.of("heel", "side taper")) {
@@ -132,17 +132,17 @@ public final class NeckTree extends ValueAnswer {
                 .at(mm(joint), mm(joint + CHEEK_MM))
                 .each(work.fitting());
         tree = tree.placeInHeight("fingerboard")
-                .on(Registration.BLANK)
+                .on(DatumTree.BLANK)
                 .at(near, far)
                 .each(work.gluing());
         // An error at the foot of the heel's face turns the neck as one that far along it would.
         Amount<Length> foot = mm(joint + design.heel().map(Heel::heightMm).orElse(USUAL_HEEL_MM));
         tree = tree.placeInHeight("body joint")
-                .on(Registration.BLANK)
+                .on(DatumTree.BLANK)
                 .at(mm(joint), foot)
                 .each(work.fitting());
         for (String stopped : List.of("nut", "fret slots", "body joint")) {
-            tree = tree.placeAlong(stopped).on(Registration.BLANK).by(work.stopping());
+            tree = tree.placeAlong(stopped).on(DatumTree.BLANK).by(work.stopping());
         }
         return tree.placeAlong("bridge").on("body joint").by(work.stopping());
     }
@@ -164,10 +164,10 @@ public final class NeckTree extends ValueAnswer {
      */
     public Budget<Length> boardOnNeck(Quantity<Length> x) {
         Budget<Length> budget = registration().across("side taper", "fingerboard", x);
-        boolean joint = HouseUnits.mm(x, "station") == design.bodyJointMm();
+        boolean joint = LibraryUnits.mm(x, "station") == design.bodyJointMm();
         return budget.titled(
                 "board on the neck at "
-                        + (joint ? "the body joint" : LengthStyle.of(x).brief(HouseUnits.mm(x, "station"))),
+                        + (joint ? "the body joint" : LengthStyle.of(x).brief(LibraryUnits.mm(x, "station"))),
                 budget.title());
     }
 
@@ -179,10 +179,10 @@ public final class NeckTree extends ValueAnswer {
      */
     public Budget<Length> woodEachSide(Quantity<Length> x) {
         Budget<Length> budget = registration().across("rod channel", "side taper", x);
-        boolean nearNut = HouseUnits.mm(x, "station") == NEAR_NUT * design.bodyJointMm();
+        boolean nearNut = LibraryUnits.mm(x, "station") == NEAR_NUT * design.bodyJointMm();
         return budget.titled(
                 "wood on each side of the channel "
-                        + (nearNut ? "near the nut" : "at " + LengthStyle.of(x).brief(HouseUnits.mm(x, "station"))),
+                        + (nearNut ? "near the nut" : "at " + LengthStyle.of(x).brief(LibraryUnits.mm(x, "station"))),
                 budget.title());
     }
 
@@ -211,8 +211,8 @@ public final class NeckTree extends ValueAnswer {
                 stringLineAtBridge(), boardOnNeck(mm(joint)), woodEachSide(mm(NEAR_NUT * joint)), projectionAtBridge());
     }
 
-    private Amount<Length> mm(double house) {
-        return design.style().amount(HouseUnits.finite(house, "station", "mm"));
+    private Amount<Length> mm(double libraryValue) {
+        return design.style().amount(LibraryUnits.finite(libraryValue, "station", "mm"));
     }
 
     @Override

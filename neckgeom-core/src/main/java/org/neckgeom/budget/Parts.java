@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * The independent parts of a sum, sorted by kind, in house units: one normal part, rectangles and arcsines by their
+ * The independent parts of a sum, sorted by kind, in library units: one normal part, rectangles and arcsines by their
  * half-widths, largest first, and centred samples. Triangles and trapezoids are two rectangles each.
  */
 final class Parts {

@@ -11,11 +11,11 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
-import org.neckgeom.measure.Spread;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -24,7 +24,7 @@ import org.neckgeom.units.ShopUnit;
  * <p>Two answers that check each other: first order by derivatives, which is a {@link Budget} and takes every question
  * that one takes; and trials of the function itself. {@link #compared} says whether the first may be trusted.
  *
- * <p>Inputs reach the function in house units (mm, rad, N, MPa), in the order they were given. A formula of {@link Dual}
+ * <p>Inputs reach the function in library units (mm, rad, N, MPa), in the order they were given. A formula of {@link Dual}
  * numbers gives exact derivatives; one of plain numbers is differenced about the inputs' means, with steps of 6e-6 of an
  * input's size or of its standard deviation, whichever is more (good to about 1e-9 relative).
  *
@@ -42,9 +42,9 @@ public final class Propagation<Q extends Quantity<Q>> extends ValueAnswer {
     public interface Formula {
 
         /**
-         * {@return the result in its house unit}
+         * {@return the result in its library unit}
          *
-         * @param x the inputs in house units, in their order; the array is used again for the next trial
+         * @param x the inputs in library units, in their order; the array is used again for the next trial
          */
         double at(double[] x);
     }
@@ -54,21 +54,21 @@ public final class Propagation<Q extends Quantity<Q>> extends ValueAnswer {
     public interface DualFormula {
 
         /**
-         * {@return the result in its house unit; the result with its derivatives}
+         * {@return the result in its library unit; the result with its derivatives}
          *
-         * @param x the inputs in house units, in their order
+         * @param x the inputs in library units, in their order
          */
         Dual at(Dual[] x);
     }
 
-    private record Input(String name, double value, Spread<?> spread) {
+    private record Input(String name, double value, ErrorDistribution<?> spread) {
 
         private static final Form<Input> FORM = Form.<Input>of("propagation-input")
                 .fact("name", Kind.NAME, "of the input", Input::name)
                 .fact("spread", Kind.SPREAD, "of its error", Input::spread);
 
         double mean() {
-            return value + spread.meanHouse();
+            return value + spread.libraryMean();
         }
     }
 
@@ -121,21 +121,21 @@ public final class Propagation<Q extends Quantity<Q>> extends ValueAnswer {
      * @param spread how its error spreads about that
      * @throws IllegalArgumentException if the name is taken
      */
-    public <E extends Quantity<E>> Propagation<Q> input(String name, Quantity<E> value, Spread<E> spread) {
+    public <E extends Quantity<E>> Propagation<Q> input(String name, Quantity<E> value, ErrorDistribution<E> spread) {
         Words.name(name, "an input's name");
         if (inputs.stream().anyMatch(other -> other.name().equals(name))) {
             throw Refusal.of(
                     "inputs", "once", "have different names", "", "\"" + name + "\" was given twice to " + title);
         }
         List<Input> more = new ArrayList<>(inputs);
-        more.add(new Input(name, Amount.from(value, name).house(), Objects.requireNonNull(spread, "spread")));
+        more.add(new Input(name, Amount.from(value, name).libraryValue(), Objects.requireNonNull(spread, "spread")));
         return new Propagation<>(title, unit, List.copyOf(more), formula, dual);
     }
 
     /**
      * {@return this propagation through a plain function; its derivatives are central differences}
      *
-     * @param function of the inputs in house units, without side effects: several threads call it
+     * @param function of the inputs in library units, without side effects: several threads call it
      */
     public Propagation<Q> through(Formula function) {
         return new Propagation<>(title, unit, inputs, Objects.requireNonNull(function, "function"), null);
@@ -144,7 +144,7 @@ public final class Propagation<Q extends Quantity<Q>> extends ValueAnswer {
     /**
      * {@return this propagation through a formula that carries exact derivatives}
      *
-     * @param function of the inputs in house units, without side effects
+     * @param function of the inputs in library units, without side effects
      */
     public Propagation<Q> throughDual(DualFormula function) {
         Objects.requireNonNull(function, "function");
@@ -160,11 +160,11 @@ public final class Propagation<Q extends Quantity<Q>> extends ValueAnswer {
 
     /** {@return the result at the inputs' means} */
     public Amount<Q> value() {
-        return Amount.ofHouse(at(means()), unit);
+        return Amount.ofLibrary(at(means()), unit);
     }
 
     /**
-     * {@return the derivatives of the result by each input, in house units, in the order of the inputs: exact through a
+     * {@return the derivatives of the result by each input, in library units, in the order of the inputs: exact through a
      * formula of {@link Dual}, otherwise central differences}
      */
     public double[] derivatives() {
@@ -178,7 +178,7 @@ public final class Propagation<Q extends Quantity<Q>> extends ValueAnswer {
             Dual result = dual.at(seeds);
             for (int i = 0; i < x.length; i++) {
                 String of = "derivative of " + title + " by " + inputs.get(i).name();
-                found[i] = HouseUnits.finite(result.slope(i), of, "");
+                found[i] = LibraryUnits.finite(result.slope(i), of, "");
             }
             return found;
         }
@@ -191,7 +191,7 @@ public final class Propagation<Q extends Quantity<Q>> extends ValueAnswer {
         double[] found = new double[x.length];
         for (int i = 0; i < x.length; i++) {
             double middle = x[i];
-            double sd = Math.sqrt(inputs.get(i).spread().varianceHouse());
+            double sd = Math.sqrt(inputs.get(i).spread().libraryVariance());
             double size = Math.max(Math.abs(middle), sd);
             double step = RELATIVE_STEP * (size > 0.0 ? size : 1.0);
             x[i] = middle + step;
@@ -213,22 +213,24 @@ public final class Propagation<Q extends Quantity<Q>> extends ValueAnswer {
      */
     public Budget<Q> budget() {
         double[] slopes = derivatives();
-        List<Contributor> all = new ArrayList<>();
+        List<UncertaintyComponent> all = new ArrayList<>();
         for (int i = 0; i < slopes.length; i++) {
             Input input = inputs.get(i);
-            all.add(new Contributor(input.name(), input.name(), slopes[i], centred(input.spread())));
+            all.add(new UncertaintyComponent(input.name(), input.name(), slopes[i], centred(input.spread())));
         }
         return Budget.of(title, unit).withAll(all);
     }
 
-    private static <E extends Quantity<E>> Spread<E> centred(Spread<E> spread) {
-        return spread.meanHouse() == 0.0 ? spread : spread.shifted(Amount.ofHouse(-spread.meanHouse(), spread.unit()));
+    private static <E extends Quantity<E>> ErrorDistribution<E> centred(ErrorDistribution<E> spread) {
+        return spread.libraryMean() == 0.0
+                ? spread
+                : spread.shifted(Amount.ofLibrary(-spread.libraryMean(), spread.unit()));
     }
 
     /** {@return the first-order result: value at the means, combined standard uncertainty, degrees of freedom} */
     public Estimate<Q> firstOrder() {
         Estimate<Q> spread = budget().rootSumSquare();
-        return Estimate.ofHouse(at(means()), spread.uncertaintyHouse(), spread.degreesOfFreedom(), unit);
+        return Estimate.ofLibrary(at(means()), spread.libraryUncertainty(), spread.degreesOfFreedom(), unit);
     }
 
     /**
@@ -248,7 +250,7 @@ public final class Propagation<Q extends Quantity<Q>> extends ValueAnswer {
                     return (draws, out, n) -> {
                         for (int i = 0; i < columns.length; i++) {
                             Arrays.fill(columns[i], 0, n, all.get(i).mean());
-                            Contributor.drawSpread(all.get(i).spread(), 1.0, true, draws, columns[i], n);
+                            UncertaintyComponent.drawSpread(all.get(i).spread(), 1.0, true, draws, columns[i], n);
                         }
                         for (int t = 0; t < n; t++) {
                             for (int i = 0; i < columns.length; i++) {
@@ -292,7 +294,7 @@ public final class Propagation<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     private double at(double[] x) {
-        return HouseUnits.finite(formula().at(x), title, unit.symbol());
+        return LibraryUnits.finite(formula().at(x), title, unit.symbol());
     }
 
     private Optional<Estimate<Q>> firstOrderIfAny() {

@@ -10,9 +10,9 @@ import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.measure.ErrorDistribution.Law;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.measure.Spread;
-import org.neckgeom.measure.Spread.Law;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
@@ -26,8 +26,8 @@ final class Shown {
     private Shown() {}
 
     /** A size to three significant digits or thereabouts. */
-    static <Q extends Quantity<Q>> String size(double house, ShopUnit<Q> unit) {
-        double shown = unit.fromHouse(house);
+    static <Q extends Quantity<Q>> String size(double libraryValue, ShopUnit<Q> unit) {
+        double shown = unit.fromLibrary(libraryValue);
         return Numbers.fixed(shown, Numbers.decimalsFor(Math.abs(shown), 3) + (shown == 0.0 ? 0 : 1))
                 + (unit.symbol().isEmpty() ? "" : " " + unit.symbol());
     }
@@ -48,11 +48,11 @@ final class Shown {
     }
 
     /** A form with a spread and its size, and the phrase {wide} for them, such as {@code normal, u 0.0384 mm}. */
-    static <T> Form<T> withSpread(Form<T> form, Function<T, Spread<?>> spread) {
+    static <T> Form<T> withSpread(Form<T> form, Function<T, ErrorDistribution<?>> spread) {
         return form.fact("spread", Kind.SPREAD, "of its error", spread)
                 .fact(
                         "law",
-                        Kind.code(Spread.Law.class),
+                        Kind.code(ErrorDistribution.Law.class),
                         "of the spread",
                         answer -> spread.apply(answer).law())
                 .fact(
@@ -65,8 +65,8 @@ final class Shown {
                 .phrase("wide", "{law}, +/- {size:fine digits 3}");
     }
 
-    static <Q extends Quantity<Q>> Amount<Q> size(Spread<Q> spread) {
-        return Amount.ofHouse(spread.scaleHouse(), spread.unit());
+    static <Q extends Quantity<Q>> Amount<Q> size(ErrorDistribution<Q> spread) {
+        return Amount.ofLibrary(spread.libraryScale(), spread.unit());
     }
 
     /** Limits in the words of a refusal. */
@@ -75,12 +75,12 @@ final class Shown {
     }
 
     private static boolean isWithin(@Nullable Limits<?> limits) {
-        return limits != null && limits.lowerHouse() == -limits.upperHouse();
+        return limits != null && limits.libraryLower() == -limits.libraryUpper();
     }
 
     /** The style of the first length among a unit and spreads. */
-    static LengthStyle style(ShopUnit<?> unit, Stream<Spread<?>> spreads) {
-        return Stream.concat(Stream.of(unit), spreads.map(Spread::unit))
+    static LengthStyle style(ShopUnit<?> unit, Stream<ErrorDistribution<?>> spreads) {
+        return Stream.concat(Stream.of(unit), spreads.map(ErrorDistribution::unit))
                 .filter(one -> one.kind() == (Class<?>) Length.class)
                 .findFirst()
                 .map(LengthStyle::ofUnit)

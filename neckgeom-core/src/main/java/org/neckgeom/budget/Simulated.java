@@ -15,8 +15,8 @@ import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -95,18 +95,19 @@ public final class Simulated<Q extends Quantity<Q>> extends ValueAnswer {
      * not how much the result spreads}
      */
     public Estimate<Q> mean() {
-        return Estimate.ofHouse(
+        return Estimate.ofLibrary(
                 reference + tally.mean(), Math.sqrt(tally.variance() / tally.trials()), tally.trials() - 1.0, unit);
     }
 
     /** {@return the standard deviation of the trials; 0 or more} */
     public Amount<Q> standardDeviation() {
-        return Amount.ofHouse(Math.sqrt(tally.variance()), unit);
+        return Amount.ofLibrary(Math.sqrt(tally.variance()), unit);
     }
 
     /** {@return the result as an estimate: mean and standard deviation of the trials} */
     public Estimate<Q> estimate() {
-        return Estimate.ofHouse(reference + tally.mean(), Math.sqrt(tally.variance()), Double.POSITIVE_INFINITY, unit);
+        return Estimate.ofLibrary(
+                reference + tally.mean(), Math.sqrt(tally.variance()), Double.POSITIVE_INFINITY, unit);
     }
 
     /**
@@ -116,8 +117,8 @@ public final class Simulated<Q extends Quantity<Q>> extends ValueAnswer {
      * @throws IllegalArgumentException if the values were not kept
      */
     public Interval<Q> interval(Quantity<Dimensionless> coverage) {
-        double[] ends = ends(values(), tally, HouseUnits.probability(coverage, "coverage"));
-        return Interval.ofHouse(reference + ends[0], reference + ends[1], unit);
+        double[] ends = ends(values(), tally, LibraryUnits.probability(coverage, "coverage"));
+        return Interval.ofLibrary(reference + ends[0], reference + ends[1], unit);
     }
 
     /**
@@ -128,7 +129,7 @@ public final class Simulated<Q extends Quantity<Q>> extends ValueAnswer {
      * @throws IllegalArgumentException if the values were not kept
      */
     public Interval<Q> shortestInterval(Quantity<Dimensionless> coverage) {
-        double p = HouseUnits.probability(coverage, "coverage");
+        double p = LibraryUnits.probability(coverage, "coverage");
         double[] sorted = values().clone();
         Arrays.sort(sorted);
         int inside = inside(sorted.length, p);
@@ -139,7 +140,7 @@ public final class Simulated<Q extends Quantity<Q>> extends ValueAnswer {
             }
         }
         int top = Math.min(best + inside, sorted.length - 1);
-        return Interval.ofHouse(reference + sorted[best], reference + sorted[top], unit);
+        return Interval.ofLibrary(reference + sorted[best], reference + sorted[top], unit);
     }
 
     /**
@@ -164,8 +165,8 @@ public final class Simulated<Q extends Quantity<Q>> extends ValueAnswer {
      * @throws IllegalArgumentException if the values were not kept
      */
     public Yield<Q> yield(Limits<Q> allowed) {
-        double low = Objects.requireNonNull(allowed, "allowed").lowerHouse() - reference;
-        double high = allowed.upperHouse() - reference;
+        double low = Objects.requireNonNull(allowed, "allowed").libraryLower() - reference;
+        double high = allowed.libraryUpper() - reference;
         long inside = 0;
         for (double value : values()) {
             inside += value >= low && value <= high ? 1 : 0;

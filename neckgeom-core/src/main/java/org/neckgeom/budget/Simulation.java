@@ -10,8 +10,8 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -119,8 +119,8 @@ public final class Simulation<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     BlockEngine.Tally tally(long itsSeed, long count) {
-        double low = limits == null ? Double.NEGATIVE_INFINITY : limits.lowerHouse() - reference;
-        double high = limits == null ? Double.POSITIVE_INFINITY : limits.upperHouse() - reference;
+        double low = limits == null ? Double.NEGATIVE_INFINITY : limits.libraryLower() - reference;
+        double high = limits == null ? Double.POSITIVE_INFINITY : limits.libraryUpper() - reference;
         return new BlockEngine(source, itsSeed, threads).run(count, low, high, keep);
     }
 
@@ -135,7 +135,7 @@ public final class Simulation<Q extends Quantity<Q>> extends ValueAnswer {
      * @throws ArithmeticException if {@link #MOST_KEPT} trials do not suffice
      */
     public Simulated<Q> adaptive(Quantity<Dimensionless> coverage, int digits) {
-        double p = HouseUnits.probability(coverage, "coverage");
+        double p = LibraryUnits.probability(coverage, "coverage");
         if (digits < 1 || digits > 2) {
             throw Refusal.of("digits", "range", "be 1 or 2", "were", digits);
         }

@@ -7,8 +7,8 @@ import java.util.Map;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.measure.Spread;
-import org.neckgeom.measure.Spread.Law;
+import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.measure.ErrorDistribution.Law;
 import org.neckgeom.table.Key;
 import org.neckgeom.table.Moves;
 import org.neckgeom.table.QuantityType;
@@ -32,16 +32,16 @@ final class SpreadKeys<Q extends Quantity<Q>> {
             "anywhere alike", "uniform", "mostly near the middle", "triangular", "mostly near the ends", "arcsine");
 
     /** The keys of an error of length. */
-    static final Table<Spread<Length>> LENGTH = of(Types.SIZE_OR_NOTHING, Types.EITHER_WAY);
+    static final Table<ErrorDistribution<Length>> LENGTH = of(Types.SIZE_OR_NOTHING, Types.EITHER_WAY);
 
-    private final Table<Spread<Q>> table;
-    private final Key<Spread<Q>, Amount<Q>> halfWidth;
-    private final Key<Spread<Q>, Law> distribution;
-    private final Key<Spread<Q>, Amount<Q>> flatHalfWidth;
-    private final Key<Spread<Q>, Amount<Q>> standardUncertainty;
-    private final Key<Spread<Q>, Double> degrees;
-    private final Key<Spread<Q>, List<Amount<Q>>> samples;
-    private final Key<Spread<Q>, Amount<Q>> shift;
+    private final Table<ErrorDistribution<Q>> table;
+    private final Key<ErrorDistribution<Q>, Amount<Q>> halfWidth;
+    private final Key<ErrorDistribution<Q>, Law> distribution;
+    private final Key<ErrorDistribution<Q>, Amount<Q>> flatHalfWidth;
+    private final Key<ErrorDistribution<Q>, Amount<Q>> standardUncertainty;
+    private final Key<ErrorDistribution<Q>, Double> degrees;
+    private final Key<ErrorDistribution<Q>, List<Amount<Q>>> samples;
+    private final Key<ErrorDistribution<Q>, Amount<Q>> shift;
 
     private SpreadKeys(QuantityType<Q> size, QuantityType<Q> eitherWay) {
         table = Table.of("", "error distribution of a step", this::spread, this::values);
@@ -87,7 +87,7 @@ final class SpreadKeys<Q extends Quantity<Q>> {
      * @param size how far off it may be
      * @param eitherWay an error with its sign
      */
-    static <Q extends Quantity<Q>> Table<Spread<Q>> of(QuantityType<Q> size, QuantityType<Q> eitherWay) {
+    static <Q extends Quantity<Q>> Table<ErrorDistribution<Q>> of(QuantityType<Q> size, QuantityType<Q> eitherWay) {
         return new SpreadKeys<>(size, eitherWay).table;
     }
 
@@ -99,8 +99,8 @@ final class SpreadKeys<Q extends Quantity<Q>> {
         return words;
     }
 
-    private Spread<Q> spread(Values<Spread<Q>> given) {
-        long ways = List.<Key<Spread<Q>, ?>>of(halfWidth, standardUncertainty, samples).stream()
+    private ErrorDistribution<Q> spread(Values<ErrorDistribution<Q>> given) {
+        long ways = List.<Key<ErrorDistribution<Q>, ?>>of(halfWidth, standardUncertainty, samples).stream()
                 .filter(given::has)
                 .count();
         if (ways != 1 && !(ways == 0 && given.has(shift))) {
@@ -114,52 +114,52 @@ final class SpreadKeys<Q extends Quantity<Q>> {
                     "belongs",
                     "distribution belongs to half-width; with a standard uncertainty leave it out");
         }
-        Spread<Q> about = about(given);
-        Spread<Q> shifted = given.has(shift) ? about.shifted(given.at(shift)) : about;
+        ErrorDistribution<Q> about = about(given);
+        ErrorDistribution<Q> shifted = given.has(shift) ? about.shifted(given.at(shift)) : about;
         return given.has(degrees) ? shifted.degreesOfFreedom(given.at(degrees)) : shifted;
     }
 
-    private Spread<Q> about(Values<Spread<Q>> given) {
+    private ErrorDistribution<Q> about(Values<ErrorDistribution<Q>> given) {
         if (given.has(standardUncertainty)) {
-            return Spread.normal(given.at(standardUncertainty));
+            return ErrorDistribution.normal(given.at(standardUncertainty));
         }
         if (given.has(samples)) {
-            return Spread.centredSamples(given.at(samples));
+            return ErrorDistribution.centredSamples(given.at(samples));
         }
         if (!given.has(halfWidth)) {
-            return Spread.bias(Amount.ofHouse(0, given.at(shift).unit()));
+            return ErrorDistribution.bias(Amount.ofLibrary(0, given.at(shift).unit()));
         }
         Amount<Q> end = given.at(halfWidth);
         if (given.has(flatHalfWidth)) {
-            return Spread.trapezoidal(end, given.at(flatHalfWidth));
+            return ErrorDistribution.trapezoidal(end, given.at(flatHalfWidth));
         }
         return switch (given.at(distribution)) {
-            case TRIANGULAR -> Spread.triangular(end);
-            case ARCSINE -> Spread.arcsine(end);
-            default -> Spread.rectangular(end);
+            case TRIANGULAR -> ErrorDistribution.triangular(end);
+            case ARCSINE -> ErrorDistribution.arcsine(end);
+            default -> ErrorDistribution.rectangular(end);
         };
     }
 
-    private Values<Spread<Q>> values(Spread<Q> spread) {
+    private Values<ErrorDistribution<Q>> values(ErrorDistribution<Q> spread) {
         ShopUnit<Q> unit = spread.unit();
-        Amount<Q> scale = Amount.ofHouse(spread.scaleHouse(), unit);
-        Values<Spread<Q>> none = table.values();
-        Values<Spread<Q>> values = switch (spread.law()) {
+        Amount<Q> scale = Amount.ofLibrary(spread.libraryScale(), unit);
+        Values<ErrorDistribution<Q>> none = table.values();
+        Values<ErrorDistribution<Q>> values = switch (spread.law()) {
             case NORMAL -> none.with(standardUncertainty, scale);
             case RECTANGULAR -> none.with(halfWidth, scale);
             case TRIANGULAR, ARCSINE -> none.with(halfWidth, scale).with(distribution, spread.law());
             case TRAPEZOIDAL ->
-                none.with(halfWidth, scale).with(flatHalfWidth, Amount.ofHouse(spread.topScaleHouse(), unit));
+                none.with(halfWidth, scale).with(flatHalfWidth, Amount.ofLibrary(spread.libraryTopScale(), unit));
             case SAMPLES ->
                 none.with(
                         samples,
-                        Arrays.stream(spread.centredSamplesHouse())
-                                .mapToObj(error -> Amount.ofHouse(error, unit))
+                        Arrays.stream(spread.libraryCentredSamples())
+                                .mapToObj(error -> Amount.ofLibrary(error, unit))
                                 .toList());
             case BIAS -> none;
         };
-        if (spread.meanHouse() != 0 || spread.law() == Law.BIAS) {
-            values = values.with(shift, Amount.ofHouse(spread.meanHouse(), unit));
+        if (spread.libraryMean() != 0 || spread.law() == Law.BIAS) {
+            values = values.with(shift, Amount.ofLibrary(spread.libraryMean(), unit));
         }
         return Double.isInfinite(spread.degreesOfFreedom()) ? values : values.with(degrees, spread.degreesOfFreedom());
     }

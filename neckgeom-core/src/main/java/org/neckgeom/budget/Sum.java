@@ -8,13 +8,13 @@ import org.neckgeom.measure.Limits;
 import org.neckgeom.units.ShopUnit;
 
 /** Contributors that add up to a result, each as wide as it is or so many times. */
-record Sum<Q extends Quantity<Q>>(String title, ShopUnit<Q> unit, List<Contributor> contributors) {
+record Sum<Q extends Quantity<Q>>(String title, ShopUnit<Q> unit, List<UncertaintyComponent> contributors) {
 
     /** The parts of the sum, contributor i taken factor i times as wide, or as it is. */
     Parts parts(double @Nullable [] factors) {
         Parts.Builder parts = new Parts.Builder();
         int i = 0;
-        for (Contributor one : contributors) {
+        for (UncertaintyComponent one : contributors) {
             one.addTo(parts, factors == null ? 1.0 : factors[i++]);
         }
         return parts.build();
@@ -25,16 +25,16 @@ record Sum<Q extends Quantity<Q>>(String title, ShopUnit<Q> unit, List<Contribut
         Parts parts = parts(factors);
         return ExactLaws.of(parts)
                 .outside(
-                        Objects.requireNonNull(limits, "limits").lowerHouse() - parts.mean,
-                        limits.upperHouse() - parts.mean);
+                        Objects.requireNonNull(limits, "limits").libraryLower() - parts.mean,
+                        limits.libraryUpper() - parts.mean);
     }
 
     /** How much further out each limit would have to lie for these factors to be kept often enough. */
     double overspent(double[] factors, Limits<Q> limits, double allowedOutside) {
         Parts parts = parts(factors);
         ExactLaw law = ExactLaws.of(parts);
-        double low = limits.lowerHouse() - parts.mean;
-        double high = limits.upperHouse() - parts.mean;
+        double low = limits.libraryLower() - parts.mean;
+        double high = limits.libraryUpper() - parts.mean;
         double bad = 0.0;
         double good = 1e-6 + law.sd();
         while (law.outside(low - good, high + good) > allowedOutside && good < 1e300) {

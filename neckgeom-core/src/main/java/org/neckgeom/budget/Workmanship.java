@@ -5,7 +5,7 @@ import static org.neckgeom.units.ShopUnits.mm;
 import javax.measure.quantity.Length;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
-import org.neckgeom.measure.Spread;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.table.Key;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
@@ -36,40 +36,41 @@ public final class Workmanship extends Noun<Workmanship> {
             Table.of("workmanship", "error distribution of each kind of step", Workmanship::new);
 
     /** The keys of how well one step is done. */
-    public static final Table<Spread<Length>> STEP = SpreadKeys.LENGTH;
+    public static final Table<ErrorDistribution<Length>> STEP = SpreadKeys.LENGTH;
 
-    private static final Key<Workmanship, Spread<Length>> EDGE = step(
+    private static final Key<Workmanship, ErrorDistribution<Length>> EDGE = step(
             "edge",
-            Spread.rectangular(mm(0.10)),
+            ErrorDistribution.rectangular(mm(0.10)),
             "error of the blank's edges, at each station. Default: common practice");
-    private static final Key<Workmanship, Spread<Length>> LOCATING = step(
+    private static final Key<Workmanship, ErrorDistribution<Length>> LOCATING = step(
             "locating",
-            Spread.rectangular(mm(0.05)),
+            ErrorDistribution.rectangular(mm(0.05)),
             "locating error on channel or edge, at each station. Default: common practice");
-    private static final Key<Workmanship, Spread<Length>> CUTTING =
-            step("cutting", Spread.normal(mm(0.06)), "cutting error of heel and taper. Default: common practice");
-    private static final Key<Workmanship, Spread<Length>> GLUING = step(
+    private static final Key<Workmanship, ErrorDistribution<Length>> CUTTING = step(
+            "cutting", ErrorDistribution.normal(mm(0.06)), "cutting error of heel and taper. Default: common practice");
+    private static final Key<Workmanship, ErrorDistribution<Length>> GLUING = step(
             "gluing",
-            Spread.rectangular(mm(0.08)),
+            ErrorDistribution.rectangular(mm(0.08)),
             "error of place and thickness of the glued fingerboard, at each station. Default: common practice");
-    private static final Key<Workmanship, Spread<Length>> FITTING = step(
+    private static final Key<Workmanship, ErrorDistribution<Length>> FITTING = step(
             "fitting",
-            Spread.triangular(mm(0.06)),
+            ErrorDistribution.triangular(mm(0.06)),
             "fitting error of the body joint, at each end of cheeks and face. Default: common practice");
-    private static final Key<Workmanship, Spread<Length>> STOPPING = step(
+    private static final Key<Workmanship, ErrorDistribution<Length>> STOPPING = step(
             "stopping",
-            Spread.rectangular(mm(0.15)),
+            ErrorDistribution.rectangular(mm(0.15)),
             "error of stops and lines along the neck. Default: common practice");
-    private static final Key<Workmanship, Spread<Length>> CENTRING = step(
+    private static final Key<Workmanship, ErrorDistribution<Length>> CENTRING = step(
             "centring",
-            Spread.normal(mm(0.05)),
+            ErrorDistribution.normal(mm(0.05)),
             "centring error of the channel, for a budget without a plan. A plan has it from trial cuts and readings");
 
     private Workmanship(Values<Workmanship> values) {
         super(values);
     }
 
-    private static Key<Workmanship, Spread<Length>> step(String name, Spread<Length> usual, String meaning) {
+    private static Key<Workmanship, ErrorDistribution<Length>> step(
+            String name, ErrorDistribution<Length> usual, String meaning) {
         return TABLE.usual(name, Types.group(STEP), usual, meaning);
     }
 
@@ -87,7 +88,7 @@ public final class Workmanship extends Noun<Workmanship> {
      *
      * @param spread how it spreads
      */
-    public Workmanship centring(Spread<Length> spread) {
+    public Workmanship centring(ErrorDistribution<Length> spread) {
         return new Workmanship(values().with(CENTRING, spread));
     }
 
@@ -96,7 +97,7 @@ public final class Workmanship extends Noun<Workmanship> {
      *
      * @param spread how it spreads
      */
-    public Workmanship edge(Spread<Length> spread) {
+    public Workmanship edge(ErrorDistribution<Length> spread) {
         return new Workmanship(values().with(EDGE, spread));
     }
 
@@ -105,7 +106,7 @@ public final class Workmanship extends Noun<Workmanship> {
      *
      * @param spread how it spreads
      */
-    public Workmanship locating(Spread<Length> spread) {
+    public Workmanship locating(ErrorDistribution<Length> spread) {
         return new Workmanship(values().with(LOCATING, spread));
     }
 
@@ -114,7 +115,7 @@ public final class Workmanship extends Noun<Workmanship> {
      *
      * @param spread how it spreads
      */
-    public Workmanship cutting(Spread<Length> spread) {
+    public Workmanship cutting(ErrorDistribution<Length> spread) {
         return new Workmanship(values().with(CUTTING, spread));
     }
 
@@ -123,7 +124,7 @@ public final class Workmanship extends Noun<Workmanship> {
      *
      * @param spread how it spreads
      */
-    public Workmanship gluing(Spread<Length> spread) {
+    public Workmanship gluing(ErrorDistribution<Length> spread) {
         return new Workmanship(values().with(GLUING, spread));
     }
 
@@ -132,7 +133,7 @@ public final class Workmanship extends Noun<Workmanship> {
      *
      * @param spread how it spreads
      */
-    public Workmanship fitting(Spread<Length> spread) {
+    public Workmanship fitting(ErrorDistribution<Length> spread) {
         return new Workmanship(values().with(FITTING, spread));
     }
 
@@ -141,42 +142,42 @@ public final class Workmanship extends Noun<Workmanship> {
      *
      * @param spread how they spread
      */
-    public Workmanship stopping(Spread<Length> spread) {
+    public Workmanship stopping(ErrorDistribution<Length> spread) {
         return new Workmanship(values().with(STOPPING, spread));
     }
 
     /** {@return how well the channel is centred on the blank} */
-    public Spread<Length> centring() {
+    public ErrorDistribution<Length> centring() {
         return values().at(CENTRING);
     }
 
     /** {@return how well true the blank's edges are, at each station} */
-    public Spread<Length> edge() {
+    public ErrorDistribution<Length> edge() {
         return values().at(EDGE);
     }
 
     /** {@return how well a step is located on a channel or an edge, at each station} */
-    public Spread<Length> locating() {
+    public ErrorDistribution<Length> locating() {
         return values().at(LOCATING);
     }
 
     /** {@return how well heel and taper are cut} */
-    public Spread<Length> cutting() {
+    public ErrorDistribution<Length> cutting() {
         return values().at(CUTTING);
     }
 
     /** {@return how well the fingerboard is glued, at each station} */
-    public Spread<Length> gluing() {
+    public ErrorDistribution<Length> gluing() {
         return values().at(GLUING);
     }
 
     /** {@return how well the body joint is fitted, at each end} */
-    public Spread<Length> fitting() {
+    public ErrorDistribution<Length> fitting() {
         return values().at(FITTING);
     }
 
     /** {@return how well stops and lines along the neck are set} */
-    public Spread<Length> stopping() {
+    public ErrorDistribution<Length> stopping() {
         return values().at(STOPPING);
     }
 

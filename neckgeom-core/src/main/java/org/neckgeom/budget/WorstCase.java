@@ -48,12 +48,12 @@ public final class WorstCase<Q extends Quantity<Q>> extends ValueAnswer {
 
     /** {@return everything from the lowest to the highest result} */
     public Interval<Q> range() {
-        return Interval.ofHouse(low, high, unit);
+        return Interval.ofLibrary(low, high, unit);
     }
 
     /** {@return the larger of the two ends without its sign; 0 or more} */
     public Amount<Q> largest() {
-        return Amount.ofHouse(Math.max(Math.abs(low), Math.abs(high)), unit);
+        return Amount.ofLibrary(Math.max(Math.abs(low), Math.abs(high)), unit);
     }
 
     /** {@return k, the standard deviations at which normal parts were taken; 0 where the case is a true bound} */

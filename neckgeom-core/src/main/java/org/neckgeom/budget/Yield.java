@@ -25,7 +25,7 @@ public final class Yield<Q extends Quantity<Q>> extends ValueAnswer {
     private static final Form<Yield<?>> FORM = Shown.withLimits(Form.<Yield<?>>of("yield"), Yield::limits)
             .fact("title", Kind.NAME, "what adds up", yield -> yield.title)
             .fact("yield", Kind.PROBABILITY, "of keeping the limits", Yield::probability)
-            .fact("outside", Kind.PROBABILITY, "of breaking the limits", Yield::chanceOutside)
+            .fact("outside", Kind.PROBABILITY, "of breaking the limits", Yield::probabilityOutside)
             .factIfAny("oneIn", Kind.RATIO, "of how many results one breaks the limits", Yield::oneIn)
             .fact("standardUncertainty", Kind.RATIO, "of the yield, 0 to 1", Yield::standardUncertainty)
             .phrase("fails", "1 in {oneIn:0}")
@@ -62,11 +62,11 @@ public final class Yield<Q extends Quantity<Q>> extends ValueAnswer {
      * 100:2008, E.4.3), and the mean of n samples {@code s/sqrt(n)}; what each does to the yield, in squares.
      */
     static <Q extends Quantity<Q>> Yield<Q> of(Sum<Q> sum, Limits<Q> limits) {
-        List<Contributor> contributors = sum.contributors();
+        List<UncertaintyComponent> contributors = sum.contributors();
         double outside = sum.outside(limits, null);
         double variance = 0.0;
         for (int i = 0; i < contributors.size(); i++) {
-            Contributor one = contributors.get(i);
+            UncertaintyComponent one = contributors.get(i);
             double degrees = one.degreesOfFreedom();
             if (degrees == Double.POSITIVE_INFINITY || one.contribution() == 0.0) {
                 continue;
@@ -78,13 +78,13 @@ public final class Yield<Q extends Quantity<Q>> extends ValueAnswer {
             factors[i] = 1.0 - STEP;
             double slope = (wider - sum.outside(limits, factors)) / (2.0 * STEP);
             variance += slope * slope / (2.0 * degrees);
-            int samples = one.spread().centredSamplesHouse().length;
+            int samples = one.spread().libraryCentredSamples().length;
             if (samples > 1) {
                 Parts parts = sum.parts(null);
                 ExactLaw law = ExactLaws.of(parts);
                 double shift = one.contribution() / Math.sqrt(samples);
-                double low = limits.lowerHouse() - parts.mean;
-                double high = limits.upperHouse() - parts.mean;
+                double low = limits.libraryLower() - parts.mean;
+                double high = limits.libraryUpper() - parts.mean;
                 double moved = 0.5 * (law.outside(low - shift, high - shift) - law.outside(low + shift, high + shift));
                 variance += moved * moved;
             }
@@ -106,7 +106,7 @@ public final class Yield<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     /** {@return the chance of breaking the limits, with its own digits where it is small; in [0, 1]} */
-    public double chanceOutside() {
+    public double probabilityOutside() {
         return outside;
     }
 

@@ -3,8 +3,8 @@
  * distribution, registration trees that make such budgets out of how one feature is located on another, trials by Monte
  * Carlo (JCGM 101:2008), and first-order propagation through any function.
  *
- * <p>Open {@link org.neckgeom.budget.Budget} first, then {@link org.neckgeom.budget.Registration}. Errors count in the
- * house unit of their kind; lateral errors are positive toward the treble side, heights toward the strings, places along
+ * <p>Open {@link org.neckgeom.budget.Budget} first, then {@link org.neckgeom.budget.DatumTree}. Errors count in the
+ * library unit of their kind; lateral errors are positive toward the treble side, heights toward the strings, places along
  * the neck toward the body. No argument may be null.
  *
  * <h2>Formulas</h2>
@@ -22,8 +22,8 @@
  *
  * <pre>{@code
  * var slot = Budget.named("slot offset")
- *     .with("fence", Spread.rectangular(mm(0.05)))
- *     .with("blank", Spread.rectangular(mm(0.05)));
+ *     .with("fence", ErrorDistribution.rectangular(mm(0.05)))
+ *     .with("blank", ErrorDistribution.rectangular(mm(0.05)));
  * println(slot.worstCase());
  * println(slot.rootSumSquare());
  * println(slot.yield(Limits.within(mm(0.05))));

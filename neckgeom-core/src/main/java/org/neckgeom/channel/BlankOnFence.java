@@ -8,17 +8,17 @@ import java.util.stream.DoubleStream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.Head;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Head;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.stock.Blank;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * How a neck blank runs along the fence: its edges, the fence, a strip between them, a head that is on already. Immutable.
@@ -146,7 +146,7 @@ public final class BlankOnFence extends ValueAnswer {
      * @param proudInTheMiddle how far the edge on the fence is proud of the chord through its ends, below 0 for a hollow edge
      */
     public BlankOnFence edgeCrowned(Quantity<Length> proudInTheMiddle) {
-        double mm = HouseUnits.mm(proudInTheMiddle, "crown of the edge");
+        double mm = LibraryUnits.mm(proudInTheMiddle, "crown of the edge");
         return new BlankOnFence(blank, channel, fence, headLeads, mm, strip, head, trialPiece, mayBePlaned);
     }
 
@@ -157,7 +157,7 @@ public final class BlankOnFence extends ValueAnswer {
      */
     public BlankOnFence strip(Estimate<Length> thickness) {
         double t = stripMm(thickness);
-        return withStrip(new Strip(0, heelEndMm(), t, t, thickness.uncertaintyHouse(), true));
+        return withStrip(new Strip(0, heelEndMm(), t, t, thickness.libraryUncertainty(), true));
     }
 
     /**
@@ -167,16 +167,16 @@ public final class BlankOnFence extends ValueAnswer {
      * @param atHeelEnd thickness at the heel end, more than 0
      */
     public BlankOnFence strip(Estimate<Length> atNut, Quantity<Length> atHeelEnd) {
-        double end = HouseUnits.mmPositive(atHeelEnd, "strip thickness at the heel end");
-        return withStrip(new Strip(0, heelEndMm(), stripMm(atNut), end, atNut.uncertaintyHouse(), true));
+        double end = LibraryUnits.mmPositive(atHeelEnd, "strip thickness at the heel end");
+        return withStrip(new Strip(0, heelEndMm(), stripMm(atNut), end, atNut.libraryUncertainty(), true));
     }
 
     private static double stripMm(Estimate<Length> thickness) {
-        if (!(Objects.requireNonNull(thickness, "strip thickness").valueHouse() > 0)) {
-            throw HouseUnits.refused(
+        if (!(Objects.requireNonNull(thickness, "strip thickness").libraryValue() > 0)) {
+            throw LibraryUnits.refused(
                     "strip thickness", "more-than", "more than 0 " + thickness.unit(), thickness.value());
         }
-        return thickness.valueHouse();
+        return thickness.libraryValue();
     }
 
     /**
@@ -221,7 +221,7 @@ public final class BlankOnFence extends ValueAnswer {
      * @param length more than 0
      */
     public BlankOnFence trialPiece(Quantity<Length> length) {
-        double mm = HouseUnits.mmPositive(length, "trial piece length");
+        double mm = LibraryUnits.mmPositive(length, "trial piece length");
         return new BlankOnFence(blank, channel, fence, headLeads, crown, strip, head, mm, mayBePlaned);
     }
 

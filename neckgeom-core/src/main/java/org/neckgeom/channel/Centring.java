@@ -16,8 +16,8 @@ import org.neckgeom.shop.TestPiece;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -38,13 +38,17 @@ public final class Centring implements Answer {
     private final double offsetMm;
 
     private final double uncertaintyMm;
-    private final Offset.Background background;
+    private final SlotOffset.Background background;
     private final TrialCut trial;
     /** Whether the trial piece's own edge still says where the slot runs, so that another width can be answered for. */
     private final boolean fromTheEdge;
 
     private Centring(
-            double offsetMm, double uncertaintyMm, Offset.Background background, TrialCut trial, boolean fromTheEdge) {
+            double offsetMm,
+            double uncertaintyMm,
+            SlotOffset.Background background,
+            TrialCut trial,
+            boolean fromTheEdge) {
         this.offsetMm = offsetMm;
         this.uncertaintyMm = uncertaintyMm;
         this.background = background;
@@ -60,12 +64,12 @@ public final class Centring implements Answer {
     public static Centring of(TrialCut trial) {
         Estimate<Length> a = Objects.requireNonNull(trial, "trial").nearWall();
         Estimate<Length> b = trial.farWall();
-        double ua = a.uncertaintyHouse();
-        double ub = b.uncertaintyHouse();
-        double e = (a.valueHouse() - b.valueHouse()) / 2;
+        double ua = a.libraryUncertainty();
+        double ub = b.libraryUncertainty();
+        double e = (a.libraryValue() - b.libraryValue()) / 2;
         double u = Math.sqrt(Math.max(0, ua * ua + ub * ub - 2 * trial.wallCorrelation() * ua * ub)) / 2;
         double nu = degreesOfFreedom(u, ua / 2, a.degreesOfFreedom(), ub / 2, b.degreesOfFreedom());
-        return new Centring(e, u, Offset.Background.of(nu, trial.style()), trial, true);
+        return new Centring(e, u, SlotOffset.Background.of(nu, trial.style()), trial, true);
     }
 
     private static double degreesOfFreedom(double u, double u1, double nu1, double u2, double nu2) {
@@ -81,8 +85,8 @@ public final class Centring implements Answer {
     }
 
     /** {@return how far off the middle the slot is; the offset with its uncertainty} */
-    public Offset offset() {
-        return new Offset(offsetMm, uncertaintyMm, background);
+    public SlotOffset offset() {
+        return new SlotOffset(offsetMm, uncertaintyMm, background);
     }
 
     /** {@return the fence move that would centre the slot; without advice when the readings contradict each other} */
@@ -106,8 +110,8 @@ public final class Centring implements Answer {
         }
         Verdict<Length> verdict = Verdict.of(offset().estimate(), limits);
         if (!verdict.isReachable()) {
-            double guard = verdict.guardBand().house();
-            double room = (limits.upperHouse() - limits.lowerHouse()) / 2;
+            double guard = verdict.guardBand().libraryValue();
+            double room = (limits.libraryUpper() - limits.libraryLower()) / 2;
             LengthStyle style = background.style();
             String remedy = room > 0
                     ? "; read each wall " + (int) Math.min(1e6, Math.ceil(guard * guard / (room * room)))
@@ -136,8 +140,8 @@ public final class Centring implements Answer {
      * @throws ArithmeticException if neither the trial piece nor its slot was read
      */
     public Centring onWidth(Quantity<Length> width) {
-        double w = HouseUnits.mmPositive(width, "piece width");
-        return onWidth(Estimate.ofHouse(
+        double w = LibraryUnits.mmPositive(width, "piece width");
+        return onWidth(Estimate.ofLibrary(
                 w, singleReadingMm(), KNOWN, LengthStyle.of(width).unit()));
     }
 
@@ -150,17 +154,17 @@ public final class Centring implements Answer {
      */
     public Centring onWidth(Estimate<Length> width) {
         Estimate<Length> slot = slotFromTheEdge();
-        double centre = slot.valueHouse();
-        double w = Objects.requireNonNull(width, "width").valueHouse();
+        double centre = slot.libraryValue();
+        double w = Objects.requireNonNull(width, "width").libraryValue();
         if (!(w > centre)) {
-            throw HouseUnits.refused(
+            throw LibraryUnits.refused(
                     "piece width",
                     "more-than",
                     "more than the slot's distance from the fence, "
                             + background.style().text(centre),
                     width.value());
         }
-        double u = StrictMath.hypot(slot.uncertaintyHouse(), width.uncertaintyHouse() / 2);
+        double u = StrictMath.hypot(slot.libraryUncertainty(), width.libraryUncertainty() / 2);
         return with(centre - w / 2, u, true);
     }
 
@@ -192,15 +196,15 @@ public final class Centring implements Answer {
 
     private Centring shifted(Estimate<Length> wider) {
         return with(
-                offsetMm + wider.valueHouse() / 2,
-                StrictMath.hypot(uncertaintyMm, wider.uncertaintyHouse() / 2),
+                offsetMm + wider.libraryValue() / 2,
+                StrictMath.hypot(uncertaintyMm, wider.libraryUncertainty() / 2),
                 false);
     }
 
     /** Another offset, its uncertainty taken as known. */
     private Centring with(double mm, double itsUncertaintyMm, boolean itsEdge) {
         return new Centring(
-                mm + 0.0, itsUncertaintyMm, Offset.Background.of(KNOWN, background.style()), trial, itsEdge);
+                mm + 0.0, itsUncertaintyMm, SlotOffset.Background.of(KNOWN, background.style()), trial, itsEdge);
     }
 
     /**
@@ -212,9 +216,9 @@ public final class Centring implements Answer {
      */
     public SlotLine along(Blank blank) {
         Estimate<Length> slot = slotFromTheEdge();
-        double centre = slot.valueHouse();
+        double centre = slot.libraryValue();
         double length = Objects.requireNonNull(blank, "blank").lengthMm() - blank.nutFromHeadEndMm();
-        double u = StrictMath.hypot(slot.uncertaintyHouse(), singleReadingMm() / 2);
+        double u = StrictMath.hypot(slot.libraryUncertainty(), singleReadingMm() / 2);
         return new SlotLine(
                 centre - blank.widthAtMm(0) / 2,
                 centre - blank.widthAtMm(length) / 2,
@@ -237,27 +241,29 @@ public final class Centring implements Answer {
             Centring seen = of(trial);
             Estimate<Length> w = trial.piece().get();
             return known(
-                    seen.offsetMm + w.valueHouse() / 2, StrictMath.hypot(seen.uncertaintyMm, w.uncertaintyHouse() / 2));
+                    seen.offsetMm + w.libraryValue() / 2,
+                    StrictMath.hypot(seen.uncertaintyMm, w.libraryUncertainty() / 2));
         }
         Estimate<Length> a = trial.nearWall();
         Estimate<Length> d = trial.slot().orElseThrow();
         return known(
-                a.valueHouse() + d.valueHouse() / 2, StrictMath.hypot(a.uncertaintyHouse(), d.uncertaintyHouse() / 2));
+                a.libraryValue() + d.libraryValue() / 2,
+                StrictMath.hypot(a.libraryUncertainty(), d.libraryUncertainty() / 2));
     }
 
     private static Estimate<Length> known(double mm, double uncertaintyMm) {
-        return Estimate.ofHouse(mm, uncertaintyMm, KNOWN, ShopUnit.MILLIMETRE);
+        return Estimate.ofLibrary(mm, uncertaintyMm, KNOWN, ShopUnit.MILLIMETRE);
     }
 
     private double singleReadingMm() {
-        return trial.repeatability().map(Amount::house).orElse(BenchUncertainty.USUAL_REPEATABILITY_MM);
+        return trial.repeatability().map(Amount::libraryValue).orElse(BenchUncertainty.USUAL_REPEATABILITY_MM);
     }
 
     /** Its sentences, in a class of their own: who only computes does not load them. */
     private static final class Sentences {
         private static final Form<Centring> FORM = Closure.Sentences.assuming(
                 Form.<Centring>of("centring")
-                        .fact("offset", Kind.answer(Offset.Sentences.FORM), "of the slot", Centring::offset)
+                        .fact("offset", Kind.answer(SlotOffset.Sentences.FORM), "of the slot", Centring::offset)
                         .finds("centring", "Centring: {offset}")
                         .row("move", "do", Kind.answer(FenceMove.Sentences.FORM), "to the middle", Centring::move)
                         .row(

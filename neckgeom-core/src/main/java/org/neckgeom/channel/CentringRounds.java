@@ -17,8 +17,8 @@ import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.DecisionRule;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.TrialCut;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * Rounds of trial cut and fence move, and what they show together: where the slot would lie in the neck, and the one decision
@@ -188,15 +188,15 @@ public final class CentringRounds extends LeanAnswer {
      *
      * @throws ArithmeticException if no cut yet shows where the slot lies
      */
-    public Offset estimate() {
+    public SlotOffset estimate() {
         return estimate(style());
     }
 
-    private Offset estimate(LengthStyle shown) {
+    private SlotOffset estimate(LengthStyle shown) {
         SettingState state = state();
         double middle = run == null ? 0 : run.centredSettingMm();
         double nu = state.degreesOfFreedom(0, 0, bench.cutScatterDegreesOfFreedom());
-        return Offset.ofMm(state.mean() - middle, Math.sqrt(state.variance()), nu, shown);
+        return SlotOffset.ofMm(state.mean() - middle, Math.sqrt(state.variance()), nu, shown);
     }
 
     private SettingState state() {
@@ -275,7 +275,7 @@ public final class CentringRounds extends LeanAnswer {
      * @throws IllegalArgumentException if the limit is not more than 0
      */
     public SlotVerdict next(Quantity<Length> limit) {
-        double limitMm = HouseUnits.mmPositive(limit, "limit");
+        double limitMm = LibraryUnits.mmPositive(limit, "limit");
         LengthStyle shown = LengthStyle.of(limit);
         SlotPlace place = place();
         SlotChoice choice = new SlotChoice(facts(), place.law(limitMm), rule, this::nearestMm);
@@ -288,7 +288,7 @@ public final class CentringRounds extends LeanAnswer {
         }
         FenceMove move = evidence.state() == null ? FenceMove.toward(shown.amount(0)) : FenceMove.of(estimate(shown));
         StopGap gap = isKnown && run != null ? move.at(run.fence()) : null;
-        LeafStack stack = isKnown && leaves != null && move.amountMm() > 0
+        FeelerStack stack = isKnown && leaves != null && move.amountMm() > 0
                 ? (gap == null ? move.leaves(leaves) : gap.leaves(leaves))
                 : null;
         return new SlotVerdict(
@@ -332,7 +332,7 @@ public final class CentringRounds extends LeanAnswer {
         }
         double lever = run == null ? 1 : run.fence().leverage();
         double gap = Math.abs(wantedMm) * lever;
-        return Math.copySign(LeafStack.nearestMm(leaves, gap) / lever, wantedMm);
+        return Math.copySign(FeelerStack.nearestMm(leaves, gap) / lever, wantedMm);
     }
 
     private SlotVerdict.Limiting limiting(SlotPlace place) {
@@ -369,7 +369,7 @@ public final class CentringRounds extends LeanAnswer {
         private static final Form<CentringRounds> FORM = Form.<CentringRounds>of("centring-rounds")
                 .factIfAny(
                         "estimate",
-                        Kind.answer(Offset.Sentences.FORM),
+                        Kind.answer(SlotOffset.Sentences.FORM),
                         "of the setting now, from all cuts and moves",
                         rounds -> Optional.ofNullable(rounds.evidence.state()).map(state -> rounds.estimate()))
                 .finds("placed", "Centring rounds: {estimate}")

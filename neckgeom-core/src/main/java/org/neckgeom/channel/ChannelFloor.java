@@ -3,11 +3,11 @@ package org.neckgeom.channel;
 import java.util.ArrayList;
 import java.util.List;
 import javax.measure.quantity.Length;
-import org.neckgeom.design.Channel;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.neck.Channel;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 

@@ -20,8 +20,8 @@ import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -125,7 +125,7 @@ public final class Closure extends LeanAnswer {
         if (isComplete()) {
             Estimate<Length> d = trial.slot().orElseThrow();
             Estimate<Length> w = trial.piece().orElseThrow();
-            misfitMm = a.valueHouse() + d.valueHouse() + b.valueHouse() - w.valueHouse() + 0.0;
+            misfitMm = a.libraryValue() + d.libraryValue() + b.libraryValue() - w.libraryValue() + 0.0;
             double variance = variance(a, b, d, w);
             uncertaintyMm = Math.sqrt(variance);
             double doubt = doubt(a) + doubt(b) + doubt(d) + doubt(w);
@@ -136,7 +136,7 @@ public final class Closure extends LeanAnswer {
             degreesOfFreedom = Double.POSITIVE_INFINITY;
         }
         wallsExceedPiece = trial.piece()
-                .filter(w -> !(a.valueHouse() + b.valueHouse() < w.valueHouse()))
+                .filter(w -> !(a.libraryValue() + b.libraryValue() < w.libraryValue()))
                 .isPresent();
     }
 
@@ -157,7 +157,7 @@ public final class Closure extends LeanAnswer {
     }
 
     private double variance(Estimate<Length> reading) {
-        return reading.uncertaintyHouse() * reading.uncertaintyHouse() + zeros.varianceOfStep();
+        return reading.libraryUncertainty() * reading.libraryUncertainty() + zeros.varianceOfStep();
     }
 
     private double doubt(Estimate<Length> reading) {
@@ -219,8 +219,8 @@ public final class Closure extends LeanAnswer {
      */
     public Closure slotShouldBe(Quantity<Length> width, Quantity<Length> within) {
         return slotShouldBe(
-                HouseUnits.mmPositive(width, "expected slot width"),
-                HouseUnits.mmPositive(within, "expected slot width's uncertainty"));
+                LibraryUnits.mmPositive(width, "expected slot width"),
+                LibraryUnits.mmPositive(within, "expected slot width's uncertainty"));
     }
 
     /**
@@ -249,8 +249,8 @@ public final class Closure extends LeanAnswer {
         Expected both = new Expected(
                 expected.slotMm,
                 expected.slotWithinMm,
-                HouseUnits.mmPositive(width, "expected piece width"),
-                HouseUnits.mmPositive(within, "expected piece width's uncertainty"));
+                LibraryUnits.mmPositive(width, "expected piece width"),
+                LibraryUnits.mmPositive(within, "expected piece width's uncertainty"));
         return new Closure(trial, both, zeros, cuts, style());
     }
 
@@ -366,7 +366,7 @@ public final class Closure extends LeanAnswer {
     }
 
     private double varianceOfOneReading() {
-        double u = trial.repeatability().map(Amount::house).orElse(BenchUncertainty.USUAL_REPEATABILITY_MM);
+        double u = trial.repeatability().map(Amount::libraryValue).orElse(BenchUncertainty.USUAL_REPEATABILITY_MM);
         return u * u + zeros.varianceOfStep();
     }
 
@@ -412,7 +412,7 @@ public final class Closure extends LeanAnswer {
 
     private Optional<Estimate<Length>> estimate() {
         return isComplete()
-                ? Optional.of(Estimate.ofHouse(misfitMm, uncertaintyMm, degreesOfFreedom, style().unit()))
+                ? Optional.of(Estimate.ofLibrary(misfitMm, uncertaintyMm, degreesOfFreedom, style().unit()))
                 : Optional.empty();
     }
 
@@ -463,9 +463,9 @@ public final class Closure extends LeanAnswer {
         }
         // Slips are made in the unit that was read.
         ShopUnit<Length> unit = trial.style().unit();
-        double wrongBy = unit.fromHouse(error);
-        double within = unit.fromHouse(EXPLAINED_WITHIN * uncertaintyMm);
-        String written = Numbers.fixed(unit.fromHouse(value), mostDecimals(unit));
+        double wrongBy = unit.fromLibrary(error);
+        double within = unit.fromLibrary(EXPLAINED_WITHIN * uncertaintyMm);
+        String written = Numbers.fixed(unit.fromLibrary(value), mostDecimals(unit));
         Optional<Slip> swapped =
                 Slips.swapped(written, wrongBy, within).map(other -> new Slip(named, written, other, null));
         // Never both: what explains so much explains nothing.
@@ -476,7 +476,7 @@ public final class Closure extends LeanAnswer {
     private int mostDecimals(ShopUnit<Length> unit) {
         return Arrays.stream(TrialReading.values())
                 .flatMapToDouble(reading -> Arrays.stream(readings(reading)))
-                .mapToInt(mm -> Slips.decimals(unit.fromHouse(mm)))
+                .mapToInt(mm -> Slips.decimals(unit.fromLibrary(mm)))
                 .max()
                 .orElseThrow();
     }

@@ -10,8 +10,8 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * The slot's depth read after each pass, held against what was set: does the cutter creep out of its collet?
@@ -71,7 +71,7 @@ public final class CreepCheck extends ValueAnswer {
      * @throws IllegalArgumentException if the depth is not more than 0, or all passes have been read
      */
     public CreepCheck read(Quantity<Length> depth) {
-        double mm = HouseUnits.mmPositive(depth, "slot depth");
+        double mm = LibraryUnits.mmPositive(depth, "slot depth");
         int next = excessesMm.size();
         if (next >= setMm.length) {
             throw Refusal.of(
@@ -107,7 +107,7 @@ public final class CreepCheck extends ValueAnswer {
     private Optional<Estimate<Length>> excess() {
         return excessesMm.isEmpty()
                 ? Optional.empty()
-                : Optional.of(Estimate.ofHouse(excessMm(), uncertaintyMm, Double.POSITIVE_INFINITY, style().unit()));
+                : Optional.of(Estimate.ofLibrary(excessMm(), uncertaintyMm, Double.POSITIVE_INFINITY, style().unit()));
     }
 
     @Override

@@ -17,8 +17,8 @@ import org.neckgeom.shop.Cutter;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -38,30 +38,30 @@ public final class CutterLoad extends ValueAnswer {
             .fact("passDepth", Kind.MM, "of the pass", load -> load.depthMm)
             .fact(
                     "rimSpeed",
-                    Kind.house(ShopUnit.METRE_PER_SECOND),
+                    Kind.libraryValue(ShopUnit.METRE_PER_SECOND),
                     "of the cutter's rim",
-                    x -> x.rimSpeed().house())
-            .fact("chipLoad", Kind.MM, "what each edge takes", x -> x.chipLoad().house())
+                    x -> x.rimSpeed().libraryValue())
+            .fact("chipLoad", Kind.MM, "what each edge takes", x -> x.chipLoad().libraryValue())
             .fact(
                     "slotWidth",
                     Kind.MM,
                     "cutter and runout",
-                    load -> load.slotWidth().house())
+                    load -> load.slotWidth().libraryValue())
             .fact(
                     "force",
-                    Kind.house(ShopUnit.NEWTON),
+                    Kind.libraryValue(ShopUnit.NEWTON),
                     "estimate, half to twice",
-                    x -> x.force().house())
+                    x -> x.force().libraryValue())
             .fact(
                     "power",
-                    Kind.house(ShopUnit.WATT),
+                    Kind.libraryValue(ShopUnit.WATT),
                     "estimate, half to twice",
-                    load -> load.power().house())
+                    load -> load.power().libraryValue())
             .fact(
                     "bend",
                     Kind.MM,
                     "at the tip; estimate, half to twice",
-                    x -> x.bend().house())
+                    x -> x.bend().libraryValue())
             .fact("cautions", Kind.table(Caution.FORM), "what is out of the usual", CutterLoad::unusual)
             .finds("cutter-load", "Cutter load, {cutterDiameter:brief} cutter, pass {passDepth:table brief}")
             .line("rimSpeed", "rim speed", "{rimSpeed:1}")
@@ -111,11 +111,11 @@ public final class CutterLoad extends ValueAnswer {
             Cutter cutter, Wood wood, Quantity<Speed> speed, Quantity<Frequency> turning, Quantity<Length> depth) {
         Objects.requireNonNull(cutter, "cutter");
         double density = Objects.requireNonNull(wood, "wood").densityKgPerM3();
-        double feed = HouseUnits.positive(speed, ShopUnit.MM_PER_SECOND, "feed");
-        double turns = HouseUnits.positive(turning, ShopUnit.HERTZ, "cutter speed");
-        double mm = HouseUnits.mmPositive(depth, "pass depth");
+        double feed = LibraryUnits.positive(speed, ShopUnit.MM_PER_SECOND, "feed");
+        double turns = LibraryUnits.positive(turning, ShopUnit.HERTZ, "cutter speed");
+        double mm = LibraryUnits.mmPositive(depth, "pass depth");
         if (!(mm <= cutter.stickOutMm())) {
-            throw HouseUnits.refused(
+            throw LibraryUnits.refused(
                     "pass depth",
                     "at-most",
                     "no more than the cutter stands out, " + cutter.style().brief(cutter.stickOutMm()),
@@ -131,13 +131,13 @@ public final class CutterLoad extends ValueAnswer {
      * @throws IllegalArgumentException if it is not more than 0
      */
     public CutterLoad cuttingForce(Quantity<Pressure> force) {
-        double mpa = HouseUnits.positive(force, ShopUnit.MEGAPASCAL, "specific cutting force");
+        double mpa = LibraryUnits.positive(force, ShopUnit.MEGAPASCAL, "specific cutting force");
         return new CutterLoad(cutter, mpa, feed, turns, depthMm, style());
     }
 
     /** {@return the speed of the cutter's rim, {@code pi D n}; exact} */
     public Amount<Speed> rimSpeed() {
-        return Amount.ofHouse(Math.PI * cutter.diameterMm() * turns, ShopUnit.METRE_PER_SECOND);
+        return Amount.ofLibrary(Math.PI * cutter.diameterMm() * turns, ShopUnit.METRE_PER_SECOND);
     }
 
     /** {@return what one edge takes a turn, {@code f/(n z)}, more than 0; exact} */
@@ -147,7 +147,7 @@ public final class CutterLoad extends ValueAnswer {
 
     /** {@return the power at the cutter, {@code k_c a D f}; estimate, half to twice} */
     public Amount<Power> power() {
-        return Amount.ofHouse(powerNmmPerSecond() / 1000, ShopUnit.WATT);
+        return Amount.ofLibrary(powerNmmPerSecond() / 1000, ShopUnit.WATT);
     }
 
     private double powerNmmPerSecond() {
@@ -156,7 +156,7 @@ public final class CutterLoad extends ValueAnswer {
 
     /** {@return the mean tangential force, power over rim speed; estimate, half to twice} */
     public Amount<Force> force() {
-        return Amount.ofHouse(powerNmmPerSecond() / rimSpeed().house(), ShopUnit.NEWTON);
+        return Amount.ofLibrary(powerNmmPerSecond() / rimSpeed().libraryValue(), ShopUnit.NEWTON);
     }
 
     /** {@return how far that force at the tip bends the cutter; estimate, collet and spindle give way as well} */
@@ -164,7 +164,7 @@ public final class CutterLoad extends ValueAnswer {
         double fluted = Math.min(cutter.fluteLengthMm(), cutter.stickOutMm());
         double shank = cutter.stickOutMm() - fluted;
         return style().amount(bend(
-                force().house(),
+                force().libraryValue(),
                 cutter.material().modulusMPa(),
                 fluted,
                 roundSecondMoment(FLUTED_RATIO * cutter.diameterMm()),
@@ -221,7 +221,7 @@ public final class CutterLoad extends ValueAnswer {
     private List<Caution> unusual(LengthStyle shown) {
         List<Caution> all = new ArrayList<>();
         double fastest = usualFastest().valueIn(ShopUnit.RPM);
-        double chip = chipLoad().house();
+        double chip = chipLoad().libraryValue();
         if (turns * 60 > fastest * (1 + 1e-9)) {
             all.add(new Caution(
                     "TOO_FAST",

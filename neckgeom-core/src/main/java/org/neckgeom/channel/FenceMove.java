@@ -13,8 +13,8 @@ import org.neckgeom.measure.Estimate;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * How far the fence is to be moved and which way, such as {@code fence away from the cutter by 0.710 mm}. Immutable.
@@ -48,12 +48,12 @@ public final class FenceMove extends LeanAnswer {
      *
      * @param offset of the slot
      */
-    public static FenceMove of(Offset offset) {
+    public static FenceMove of(SlotOffset offset) {
         return new FenceMove(
                 Objects.requireNonNull(offset, "offset").amountMm(), offset.uncertaintyMm(), 0, null, offset.style());
     }
 
-    static FenceMove refused(Offset offset, Closure contradiction) {
+    static FenceMove refused(SlotOffset offset, Closure contradiction) {
         return new FenceMove(offset.amountMm(), offset.uncertaintyMm(), 0, contradiction, offset.style());
     }
 
@@ -64,7 +64,7 @@ public final class FenceMove extends LeanAnswer {
      * @throws IllegalArgumentException if the size is below 0
      */
     public static FenceMove toward(Quantity<Length> size) {
-        return made(HouseUnits.mmNotNegative(size, "fence move"), LengthStyle.of(size));
+        return made(LibraryUnits.mmNotNegative(size, "fence move"), LengthStyle.of(size));
     }
 
     /**
@@ -74,7 +74,7 @@ public final class FenceMove extends LeanAnswer {
      * @throws IllegalArgumentException if the size is below 0
      */
     public static FenceMove away(Quantity<Length> size) {
-        return made(-HouseUnits.mmNotNegative(size, "fence move"), LengthStyle.of(size));
+        return made(-LibraryUnits.mmNotNegative(size, "fence move"), LengthStyle.of(size));
     }
 
     /**
@@ -83,7 +83,7 @@ public final class FenceMove extends LeanAnswer {
      *
      * @param stack as it is set
      */
-    public static FenceMove by(LeafStack stack) {
+    public static FenceMove by(FeelerStack stack) {
         return new FenceMove(
                 Objects.requireNonNull(stack, "stack").towardMm() + 0.0,
                 0,
@@ -103,7 +103,7 @@ public final class FenceMove extends LeanAnswer {
      * @param atTheCutter standard uncertainty of the move at the cutter, 0 or more
      */
     public FenceMove settingUncertainty(Quantity<Length> atTheCutter) {
-        double u = HouseUnits.mmNotNegative(atTheCutter, "setting uncertainty");
+        double u = LibraryUnits.mmNotNegative(atTheCutter, "setting uncertainty");
         return new FenceMove(offsetMm, uncertaintyMm, u, contradiction, style());
     }
 
@@ -162,13 +162,13 @@ public final class FenceMove extends LeanAnswer {
     }
 
     /**
-     * {@return the leaves for the move, at most {@link LeafStack#USUAL_LEAVES} of them}
+     * {@return the leaves for the move, at most {@link FeelerStack#USUAL_LEAVES} of them}
      *
      * @param set the leaves at hand
      * @throws ArithmeticException if no move is advised
      */
-    public LeafStack leaves(FeelerSet set) {
-        return leaves(set, LeafStack.USUAL_LEAVES);
+    public FeelerStack leaves(FeelerSet set) {
+        return leaves(set, FeelerStack.USUAL_LEAVES);
     }
 
     /**
@@ -179,8 +179,8 @@ public final class FenceMove extends LeanAnswer {
      * @throws ArithmeticException if no move is advised
      * @throws IllegalArgumentException if most is out of its range
      */
-    public LeafStack leaves(FeelerSet set, int most) {
-        return new LeafStack(
+    public FeelerStack leaves(FeelerSet set, int most) {
+        return new FeelerStack(
                 Objects.requireNonNull(set, "set"), most, amountMm(), uncertaintyMm, 1, offsetMm > 0, style());
     }
 

@@ -7,8 +7,8 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.shop.Fence;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * What a split fence does whose halves are out of line by s: where along the piece the slot shifts, and by how much.
@@ -22,7 +22,7 @@ import org.neckgeom.units.LengthStyle;
  */
 public final class FenceStep extends ValueAnswer {
 
-    private static final Kind<Offset> SHIFT = Kind.answer(Offset.Sentences.FORM);
+    private static final Kind<SlotOffset> SHIFT = Kind.answer(SlotOffset.Sentences.FORM);
 
     private static final Form<FenceStep> FORM = Form.<FenceStep>of("fence-step")
             .fact("outOfLine", Kind.MM, "of the halves, positive: outfeed proud", s -> s.fence.outOfLineMm())
@@ -59,9 +59,9 @@ public final class FenceStep extends ValueAnswer {
      * @throws IllegalArgumentException if a length is out of its range
      */
     public static FenceStep of(Fence fence, Quantity<Length> pieceLength) {
-        double length = HouseUnits.mmPositive(pieceLength, "piece length");
+        double length = LibraryUnits.mmPositive(pieceLength, "piece length");
         if (!(length > Objects.requireNonNull(fence, "fence").gapMm())) {
-            throw HouseUnits.refused(
+            throw LibraryUnits.refused(
                     "piece length",
                     "more-than",
                     "more than the fence's gap of " + fence.style().brief(fence.gapMm()),
@@ -76,10 +76,10 @@ public final class FenceStep extends ValueAnswer {
      * @param fromLeadingEnd distance from the leading end, 0 to the piece's length
      * @throws IllegalArgumentException if the place is not on the piece
      */
-    public Offset at(Quantity<Length> fromLeadingEnd) {
-        double mm = HouseUnits.mmNotNegative(fromLeadingEnd, "distance from the leading end");
+    public SlotOffset at(Quantity<Length> fromLeadingEnd) {
+        double mm = LibraryUnits.mmNotNegative(fromLeadingEnd, "distance from the leading end");
         if (!(mm <= lengthMm)) {
-            throw HouseUnits.refused(
+            throw LibraryUnits.refused(
                     "distance from the leading end",
                     "at-most",
                     "no more than the piece's " + style().brief(lengthMm),
@@ -92,8 +92,8 @@ public final class FenceStep extends ValueAnswer {
         return Math.min(fence.gapMm() / 2, lengthMm / 2);
     }
 
-    private Offset shift(double alongMm) {
-        return Offset.ofMm(-new Riding(0, lengthMm, true, fence, null).at(alongMm), 0, style());
+    private SlotOffset shift(double alongMm) {
+        return SlotOffset.ofMm(-new Riding(0, lengthMm, true, fence, null).at(alongMm), 0, style());
     }
 
     @Override

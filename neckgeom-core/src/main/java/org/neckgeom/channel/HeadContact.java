@@ -1,6 +1,6 @@
 package org.neckgeom.channel;
 
-import org.neckgeom.design.Head;
+import org.neckgeom.neck.Head;
 
 /**
  * Where a neck really touches the fence or the table when its head stands in the way. All lengths in

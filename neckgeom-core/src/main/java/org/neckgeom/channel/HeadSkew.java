@@ -10,8 +10,8 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -27,7 +27,7 @@ public final class HeadSkew extends ValueAnswer {
 
     private static final Form<Place> PLACE = Form.<Place>of("offset-at-station")
             .fact("station", Kind.MM, "from the nut", Place::station)
-            .fact("offset", Kind.answer(Offset.Sentences.FORM), "of the slot there", Place::offset)
+            .fact("offset", Kind.answer(SlotOffset.Sentences.FORM), "of the slot there", Place::offset)
             .phrase("at", place -> place.station == 0, "the nut")
             .phrase("at", "{station:brief}");
 
@@ -49,7 +49,7 @@ public final class HeadSkew extends ValueAnswer {
                     "the fence reaches {fenceReach:brief} either side of the cutter: the slot bends where a contact runs off its end")
             .note("spacer", "a parallel spacer on the fence side keeps the head clear");
 
-    private record Place(double station, Offset offset) {}
+    private record Place(double station, SlotOffset offset) {}
 
     private final double[] side;
     private final double shaftMm;
@@ -88,8 +88,8 @@ public final class HeadSkew extends ValueAnswer {
      * @param station from the nut, positive toward the body
      */
     public Amount<Angle> angleAt(Quantity<Length> station) {
-        double x = HouseUnits.mm(station, "station");
-        return Amount.ofHouse(StrictMath.atan(riding().slopeAt(x)), ShopUnit.DEGREE);
+        double x = LibraryUnits.mm(station, "station");
+        return Amount.ofLibrary(StrictMath.atan(riding().slopeAt(x)), ShopUnit.DEGREE);
     }
 
     /**
@@ -98,10 +98,10 @@ public final class HeadSkew extends ValueAnswer {
      * @param station from the nut, positive toward the body, no farther than the shaft's end
      * @throws IllegalArgumentException if the station lies beyond the shaft
      */
-    public Offset at(Quantity<Length> station) {
-        double x = HouseUnits.mm(station, "station");
+    public SlotOffset at(Quantity<Length> station) {
+        double x = LibraryUnits.mm(station, "station");
         if (!(x <= shaftMm)) {
-            throw HouseUnits.refused(
+            throw LibraryUnits.refused(
                     "station", "at-most", "no farther than the shaft's end at " + style().brief(shaftMm), station);
         }
         return offset(x);
@@ -114,8 +114,8 @@ public final class HeadSkew extends ValueAnswer {
                 .toList();
     }
 
-    private Offset offset(double x) {
-        return Offset.ofMm(-riding().at(x), 0, style());
+    private SlotOffset offset(double x) {
+        return SlotOffset.ofMm(-riding().at(x), 0, style());
     }
 
     @Override

@@ -9,8 +9,8 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * The passes of a slot in order, each with the gauge-block step that sets the cutter for it, such as
@@ -29,7 +29,7 @@ public final class PassPlan extends ValueAnswer {
                     "equalStep",
                     Kind.MM,
                     "what each of them takes off",
-                    plan -> plan.passes.get(0).step().house())
+                    plan -> plan.passes.get(0).step().libraryValue())
             .factIfAny("lightStep", Kind.MM, "what a light last pass takes off", PassPlan::lightStepMm)
             .fact("count", Kind.WHOLE, "how many passes", plan -> plan.passes.size())
             .fact("depth", Kind.ESTIMATE, "of the finished slot, by the last setting", PassPlan::depthAsSet)
@@ -68,7 +68,7 @@ public final class PassPlan extends ValueAnswer {
      * @param standardUncertainty of one setting, 0 or more
      */
     public PassPlan settingUncertainty(Quantity<Length> standardUncertainty) {
-        double u = HouseUnits.mmNotNegative(standardUncertainty, "uncertainty of setting");
+        double u = LibraryUnits.mmNotNegative(standardUncertainty, "uncertainty of setting");
         return new PassPlan(passes, lightLast, u, style());
     }
 
@@ -99,9 +99,10 @@ public final class PassPlan extends ValueAnswer {
      * @throws IllegalArgumentException if the uncertainty is not more than 0
      */
     public CreepCheck creepCheck(Quantity<Length> uncertainty) {
-        double u = HouseUnits.mmPositive(uncertainty, "depth gauge repeatability");
-        double[] set =
-                passes.stream().mapToDouble(pass -> pass.height().house()).toArray();
+        double u = LibraryUnits.mmPositive(uncertainty, "depth gauge repeatability");
+        double[] set = passes.stream()
+                .mapToDouble(pass -> pass.height().libraryValue())
+                .toArray();
         return new CreepCheck(set, u, List.of(), style());
     }
 
@@ -110,7 +111,7 @@ public final class PassPlan extends ValueAnswer {
     }
 
     private Optional<Double> lightStepMm() {
-        return lightLast ? Optional.of(passes.get(passes.size() - 1).step().house()) : Optional.empty();
+        return lightLast ? Optional.of(passes.get(passes.size() - 1).step().libraryValue()) : Optional.empty();
     }
 
     @Override

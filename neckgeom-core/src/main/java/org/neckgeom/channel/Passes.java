@@ -10,8 +10,8 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * The rule a slot's passes follow: none deeper than so much, and maybe a light last one, such as
@@ -44,7 +44,7 @@ public final class Passes extends ValueAnswer {
      * @throws IllegalArgumentException if it is not more than 0
      */
     public static Passes noDeeperThan(Quantity<Length> most) {
-        return new Passes(HouseUnits.mmPositive(most, "deepest pass"), 0, LengthStyle.of(most));
+        return new Passes(LibraryUnits.mmPositive(most, "deepest pass"), 0, LengthStyle.of(most));
     }
 
     /**
@@ -54,9 +54,9 @@ public final class Passes extends ValueAnswer {
      * @throws IllegalArgumentException if it is out of its range
      */
     public Passes lastPass(Quantity<Length> last) {
-        double mm = HouseUnits.mmPositive(last, "last pass");
+        double mm = LibraryUnits.mmPositive(last, "last pass");
         if (!(mm <= mostMm)) {
-            throw HouseUnits.refused(
+            throw LibraryUnits.refused(
                     "last pass", "at-most", style().brief(mostMm) + " or less (the deepest pass)", last);
         }
         return new Passes(mostMm, mm, style());
@@ -69,17 +69,17 @@ public final class Passes extends ValueAnswer {
      * @throws IllegalArgumentException if the depth is not more than the last pass
      */
     public PassPlan to(Quantity<Length> depth) {
-        double depthMm = HouseUnits.mmPositive(depth, "slot depth");
+        double depthMm = LibraryUnits.mmPositive(depth, "slot depth");
         LengthStyle shown = LengthStyle.of(depth);
         if (!(depthMm > lastMm)) {
-            throw HouseUnits.refused(
+            throw LibraryUnits.refused(
                     "slot depth",
                     "more-than",
                     "more than the last pass of " + shown.brief(lastMm),
                     shown.amount(depthMm));
         }
         if (!(depthMm / mostMm <= PassPlan.MOST_PASSES)) {
-            throw HouseUnits.refused(
+            throw LibraryUnits.refused(
                     "deepest pass",
                     "at-least",
                     shown.brief(depthMm / PassPlan.MOST_PASSES) + " or more (" + PassPlan.MOST_PASSES + " passes)",

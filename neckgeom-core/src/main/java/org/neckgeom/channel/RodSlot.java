@@ -3,16 +3,16 @@ package org.neckgeom.channel;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.design.Channel;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.neck.Channel;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * Cutting a channel for a rod: depth, passes, stops, what the blank does to it, and what to beware of. Immutable.
@@ -63,7 +63,7 @@ public final class RodSlot extends ValueAnswer {
      * @param station from the nut, positive toward the body
      */
     public Amount<Length> depthAt(Quantity<Length> station) {
-        return style().amount(channel.depthAtMm(HouseUnits.mm(station, "station")));
+        return style().amount(channel.depthAtMm(LibraryUnits.mm(station, "station")));
     }
 
     /** {@return the floor along its length, as a template for an arched channel is laid out} */
@@ -94,15 +94,15 @@ public final class RodSlot extends ValueAnswer {
     }
 
     /**
-     * {@return where the stops sit, the head end leading; the other way round see {@link SlotStops#turned}}
+     * {@return where the stops sit, the head end leading; the other way round see {@link StopBlocks#turned}}
      *
      * @param cutter no wider than the blank, nor than the channel is long
      * @param blank that holds the channel
      * @throws IllegalArgumentException if channel, cutter and blank do not go together
      */
-    public SlotStops stops(Cutter cutter, Blank blank) {
+    public StopBlocks stops(Cutter cutter, Blank blank) {
         requireFits(cutter, blank);
-        return SlotStops.headLeading(channel.startMm(), channel.endMm(), channel.widthMm(), cutter, blank, style());
+        return StopBlocks.headLeading(channel.startMm(), channel.endMm(), channel.widthMm(), cutter, blank, style());
     }
 
     /**
@@ -113,11 +113,11 @@ public final class RodSlot extends ValueAnswer {
      * @throws ArithmeticException if the channel has no pocket
      * @throws IllegalArgumentException if channel, cutter and blank do not go together
      */
-    public SlotStops pocketStops(Cutter cutter, Blank blank) {
+    public StopBlocks pocketStops(Cutter cutter, Blank blank) {
         requirePocket();
         double narrowest = Math.min(channel.adjusterPocketWidthMm(), channel.adjusterPocketLengthMm());
         if (!(cutter.diameterMm() <= narrowest)) {
-            throw HouseUnits.refused(
+            throw LibraryUnits.refused(
                     "cutter diameter",
                     "at-most",
                     style().brief(narrowest) + " or less (the pocket's width and length)",
@@ -126,7 +126,7 @@ public final class RodSlot extends ValueAnswer {
         requireFits(blank);
         double start = channel.adjusterPocketStartMm();
         double end = start + channel.adjusterPocketLengthMm();
-        return SlotStops.headLeading(start, end, channel.adjusterPocketWidthMm(), cutter, blank, style());
+        return StopBlocks.headLeading(start, end, channel.adjusterPocketWidthMm(), cutter, blank, style());
     }
 
     private void requirePocket() {
@@ -172,14 +172,14 @@ public final class RodSlot extends ValueAnswer {
     private void requireFits(Cutter cutter, Blank blank) {
         if (!(Objects.requireNonNull(cutter, "cutter").diameterMm()
                 < Objects.requireNonNull(blank, "blank").widthMm())) {
-            throw HouseUnits.refused(
+            throw LibraryUnits.refused(
                     "cutter diameter",
                     "less-than",
                     "less than the blank's width of " + blank.width(),
                     cutter.diameter());
         }
         if (!(cutter.diameterMm() <= channel.lengthMm())) {
-            throw HouseUnits.refused(
+            throw LibraryUnits.refused(
                     "cutter diameter",
                     "at-most",
                     "no more than the channel's length of " + style().brief(channel.lengthMm()),
@@ -191,7 +191,7 @@ public final class RodSlot extends ValueAnswer {
     void requireFits(Blank blank) {
         double deepest = Math.max(depth().deepestMm(), channel.adjusterPocketDepthMm());
         if (!(deepest < Objects.requireNonNull(blank, "blank").thicknessMm())) {
-            throw HouseUnits.refused(
+            throw LibraryUnits.refused(
                     "channel depth",
                     "less-than",
                     "less than the blank's thickness of " + blank.thickness(),
@@ -199,7 +199,7 @@ public final class RodSlot extends ValueAnswer {
         }
         double widest = Math.max(channel.widthMm(), channel.adjusterPocketWidthMm());
         if (!(widest < blank.widthMm())) {
-            throw HouseUnits.refused(
+            throw LibraryUnits.refused(
                     "channel width",
                     "less-than",
                     "less than the blank's width of " + blank.width(),
@@ -208,14 +208,14 @@ public final class RodSlot extends ValueAnswer {
         double head = -blank.nutFromHeadEndMm();
         double heel = blank.lengthMm() - blank.nutFromHeadEndMm();
         if (!(channel.startMm() >= head - LENGTH_SLACK_MM)) {
-            throw HouseUnits.refused(
+            throw LibraryUnits.refused(
                     "channel start",
                     "at-least",
                     style().brief(head) + " or more (the blank's head end, from the nut)",
                     style().amount(channel.startMm()));
         }
         if (!(channel.endMm() <= heel + LENGTH_SLACK_MM)) {
-            throw HouseUnits.refused(
+            throw LibraryUnits.refused(
                     "channel end",
                     "at-most",
                     style().brief(heel) + " or less (the blank's heel end, from the nut)",

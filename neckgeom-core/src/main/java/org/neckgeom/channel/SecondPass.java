@@ -30,7 +30,7 @@ public enum SecondPass {
      *
      * @param offset of the slot that is there
      */
-    public static SecondPass turned(Offset offset) {
+    public static SecondPass turned(SlotOffset offset) {
         return Objects.requireNonNull(offset, "offset").amountMm() < 0 ? TURNED_TOO_NEAR : TURNED_TOO_FAR;
     }
 

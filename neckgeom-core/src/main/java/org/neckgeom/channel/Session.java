@@ -267,7 +267,7 @@ final class Session {
         double va = variance(a);
         double vb = variance(b);
         double walls = (va + vb - 2 * cut.wallCorrelation() * Math.sqrt(va * vb)) / 4;
-        double e = (a.valueHouse() - b.valueHouse()) / 2;
+        double e = (a.libraryValue() - b.libraryValue()) / 2;
         double nu = degreesOfFreedom(walls, va / 4, a.degreesOfFreedom(), vb / 4, b.degreesOfFreedom());
         if (run == null) {
             return Optional.of(inPieces(cut, e, walls, nu));
@@ -279,11 +279,11 @@ final class Session {
             biasVariance = bench.blankCalliperZeroMm().isPresent()
                     ? (square(bench.calliperZeroMm()) + square(blankZero())) / 4
                     : 0;
-            return Optional.of(new Seen(e + piece.valueHouse() / 2, all, scaled(nu, walls, all)));
+            return Optional.of(new Seen(e + piece.libraryValue() / 2, all, scaled(nu, walls, all)));
         }
         if (cut.ripScatter().isPresent()) {
             double width = run.widthMm((run.channel().startMm() + run.channel().endMm()) / 2);
-            double all = walls + square(cut.ripScatter().get().house()) / 2;
+            double all = walls + square(cut.ripScatter().get().libraryValue()) / 2;
             return Optional.of(new Seen(e + width / 2, all, scaled(nu, walls, all)));
         }
         if (cut.slot().isPresent()) {
@@ -297,7 +297,7 @@ final class Session {
                     : square(bench.calliperZeroMm()) / 4;
             biasVariance = outside + square(bench.calliperZeroMm()) / 4;
             return Optional.of(new Seen(
-                    a.valueHouse() + slot.valueHouse() / 2,
+                    a.libraryValue() + slot.libraryValue() / 2,
                     all,
                     degreesOfFreedom(all, va, a.degreesOfFreedom(), variance(slot) / 4, slot.degreesOfFreedom())));
         }
@@ -309,7 +309,7 @@ final class Session {
         if (cut.piece().isEmpty()) {
             return new Seen(e, walls, nu);
         }
-        double width = cut.piece().get().valueHouse();
+        double width = cut.piece().get().libraryValue();
         if (Double.isNaN(firstPiece)) {
             firstPiece = width;
             return new Seen(e, walls, nu);
@@ -323,7 +323,7 @@ final class Session {
     }
 
     private double variance(Estimate<Length> reading) {
-        return square(reading.uncertaintyHouse()) + square(bench.resolutionMm()) / 12;
+        return square(reading.libraryUncertainty()) + square(bench.resolutionMm()) / 12;
     }
 
     private static double degreesOfFreedom(double all, double v1, double nu1, double v2, double nu2) {

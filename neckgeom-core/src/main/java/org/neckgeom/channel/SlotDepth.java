@@ -2,10 +2,10 @@ package org.neckgeom.channel;
 
 import java.util.Optional;
 import javax.measure.quantity.Length;
-import org.neckgeom.design.Channel;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.neck.Channel;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 

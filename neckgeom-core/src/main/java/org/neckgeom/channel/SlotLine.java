@@ -9,8 +9,8 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -75,11 +75,12 @@ public final class SlotLine extends ValueAnswer {
      * @param end second station, more than the first
      * @throws IllegalArgumentException if the second station is not beyond the first
      */
-    public static SlotLine of(Offset startOffset, Quantity<Length> start, Offset endOffset, Quantity<Length> end) {
-        double x0 = HouseUnits.mm(start, "first station");
-        double x1 = HouseUnits.mm(end, "second station");
+    public static SlotLine of(
+            SlotOffset startOffset, Quantity<Length> start, SlotOffset endOffset, Quantity<Length> end) {
+        double x0 = LibraryUnits.mm(start, "first station");
+        double x1 = LibraryUnits.mm(end, "second station");
         if (!(x1 > x0)) {
-            throw HouseUnits.refused(
+            throw LibraryUnits.refused(
                     "second station",
                     "more-than",
                     "more than the first, " + Amount.from(start, "start").toString(),
@@ -96,8 +97,8 @@ public final class SlotLine extends ValueAnswer {
      *
      * @param station from the nut, positive toward the body
      */
-    public Offset at(Quantity<Length> station) {
-        return Offset.ofMm(offsetMmAt(HouseUnits.mm(station, "station")), uncertaintyMm, style());
+    public SlotOffset at(Quantity<Length> station) {
+        return SlotOffset.ofMm(offsetMmAt(LibraryUnits.mm(station, "station")), uncertaintyMm, style());
     }
 
     /**
@@ -106,12 +107,12 @@ public final class SlotLine extends ValueAnswer {
      * @param stationMm from the nut in mm
      */
     public double offsetMmAt(double stationMm) {
-        return startOffsetMm + slope() * (HouseUnits.stationMm(stationMm) - startMm);
+        return startOffsetMm + slope() * (LibraryUnits.stationMm(stationMm) - startMm);
     }
 
     /** {@return the angle of slot and middle, positive where the slot draws away from the fence toward the body} */
     public Amount<Angle> skew() {
-        return Amount.ofHouse(StrictMath.atan(slope()), ShopUnit.DEGREE);
+        return Amount.ofLibrary(StrictMath.atan(slope()), ShopUnit.DEGREE);
     }
 
     /** {@return by how much the offset changes from the line's start to its end; end less start} */

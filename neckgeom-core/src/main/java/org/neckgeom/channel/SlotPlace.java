@@ -10,8 +10,8 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.form.LeanAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -19,7 +19,7 @@ import org.neckgeom.units.ShopUnit;
  * channel in the neck. Immutable.
  *
  * <p>An offset is positive when the slot lies too far from the fence. Between two stations at which it is known, it runs
- * straight. {@link #chanceWithin} is for the whole length of the channel at once, never the product of two ends' chances: they
+ * straight. {@link #conformanceProbability} is for the whole length of the channel at once, never the product of two ends' chances: they
  * share the setting of the fence.
  */
 public final class SlotPlace extends LeanAnswer {
@@ -75,22 +75,22 @@ public final class SlotPlace extends LeanAnswer {
      */
     public static SlotPlace read(
             Estimate<Length> atStart, Quantity<Length> start, Estimate<Length> atEnd, Quantity<Length> end) {
-        double x0 = HouseUnits.mm(start, "first station");
-        double x1 = HouseUnits.mm(end, "second station");
+        double x0 = LibraryUnits.mm(start, "first station");
+        double x1 = LibraryUnits.mm(end, "second station");
         if (!(x1 > x0)) {
-            throw HouseUnits.refused(
+            throw LibraryUnits.refused(
                     "second station", "more-than", "more than the first, " + Amount.from(start, "start"), end);
         }
         return new SlotPlace(
                 new double[] {x0, x1},
                 new double[] {
-                    Objects.requireNonNull(atStart, "first offset").valueHouse(),
-                    Objects.requireNonNull(atEnd, "second offset").valueHouse()
+                    Objects.requireNonNull(atStart, "first offset").libraryValue(),
+                    Objects.requireNonNull(atEnd, "second offset").libraryValue()
                 },
                 new double[2],
                 0,
-                atStart.uncertaintyHouse(),
-                atEnd.uncertaintyHouse(),
+                atStart.libraryUncertainty(),
+                atEnd.libraryUncertainty(),
                 Math.min(atStart.degreesOfFreedom(), atEnd.degreesOfFreedom()),
                 LengthStyle.of(start));
     }
@@ -101,8 +101,8 @@ public final class SlotPlace extends LeanAnswer {
      * @param atStart offset at the channel's head end
      */
     public SlotPlace readAtStart(Estimate<Length> atStart) {
-        double by = Objects.requireNonNull(atStart, "offset").valueHouse() - offsets[0];
-        double u = atStart.uncertaintyHouse();
+        double by = Objects.requireNonNull(atStart, "offset").libraryValue() - offsets[0];
+        double u = atStart.libraryUncertainty();
         return new SlotPlace(
                 stations,
                 Arrays.stream(offsets).map(e -> e + by).toArray(),
@@ -119,9 +119,9 @@ public final class SlotPlace extends LeanAnswer {
      *
      * @param station from the nut, positive toward the body
      */
-    public Offset at(Quantity<Length> station) {
-        double x = HouseUnits.mm(station, "station");
-        return Offset.ofMm(offsetMmAt(x), uncertaintyMmAt(x), degreesOfFreedom, style());
+    public SlotOffset at(Quantity<Length> station) {
+        double x = LibraryUnits.mm(station, "station");
+        return SlotOffset.ofMm(offsetMmAt(x), uncertaintyMmAt(x), degreesOfFreedom, style());
     }
 
     /**
@@ -130,7 +130,7 @@ public final class SlotPlace extends LeanAnswer {
      * @param stationMm from the nut in mm
      */
     public double offsetMmAt(double stationMm) {
-        double x = HouseUnits.stationMm(stationMm);
+        double x = LibraryUnits.stationMm(stationMm);
         int right = 1;
         while (right < stations.length - 1 && stations[right] < x) {
             right++;
@@ -149,17 +149,17 @@ public final class SlotPlace extends LeanAnswer {
     }
 
     /** {@return the offset at the channel's head end, with its uncertainty} */
-    public Offset start() {
+    public SlotOffset start() {
         return at(style().amount(stations[0]));
     }
 
     /** {@return the offset at the channel's heel end, with its uncertainty} */
-    public Offset end() {
+    public SlotOffset end() {
         return at(style().amount(endStationMm()));
     }
 
     /** {@return the offset where it is largest, with its uncertainty} */
-    public Offset worst() {
+    public SlotOffset worst() {
         return at(style().amount(worstStationMm()));
     }
 
@@ -191,7 +191,7 @@ public final class SlotPlace extends LeanAnswer {
     public Amount<Angle> skew() {
         int last = offsets.length - 1;
         double slope = (offsets[last] - offsets[0]) / (stations[last] - stations[0]);
-        return Amount.ofHouse(StrictMath.atan(slope), ShopUnit.DEGREE);
+        return Amount.ofLibrary(StrictMath.atan(slope), ShopUnit.DEGREE);
     }
 
     /** {@return whether the slot runs parallel to the blank's middle; true where every station has the same offset} */
@@ -205,9 +205,9 @@ public final class SlotPlace extends LeanAnswer {
      * @param limit either side of the middle, more than 0
      * @throws IllegalArgumentException if the limit is not more than 0
      */
-    public double chanceWithin(Quantity<Length> limit) {
+    public double conformanceProbability(Quantity<Length> limit) {
         int last = stations.length - 1;
-        return law(HouseUnits.mmPositive(limit, "limit"))
+        return law(LibraryUnits.mmPositive(limit, "limit"))
                 .keeps(
                         offsets[0] + shifts[0],
                         offsets[last] + shifts[last],
@@ -234,14 +234,14 @@ public final class SlotPlace extends LeanAnswer {
     private static final class Sentences {
         private static final Form<SlotPlace> FORM = Form.<SlotPlace>of("slot-place")
                 .fact("startStation", Kind.MM, "the channel's head end from the nut", place -> place.stations[0])
-                .fact("start", Kind.answer(Offset.Sentences.FORM), "at the head end", SlotPlace::start)
+                .fact("start", Kind.answer(SlotOffset.Sentences.FORM), "at the head end", SlotPlace::start)
                 .findsOnly("parallel", SlotPlace::isParallel, "{start}")
                 .line("start", "at {startStation:brief}", "{start}")
                 .fact("endStation", Kind.MM, "the channel's heel end from the nut", SlotPlace::endStationMm)
-                .fact("end", Kind.answer(Offset.Sentences.FORM), "at the heel end", SlotPlace::end)
+                .fact("end", Kind.answer(SlotOffset.Sentences.FORM), "at the heel end", SlotPlace::end)
                 .line("end", "at {endStation:brief}", "{end}")
                 .fact("worstStation", Kind.MM, "where the offset is largest, from the nut", SlotPlace::worstStationMm)
-                .fact("worst", Kind.answer(Offset.Sentences.FORM), "where it is largest", SlotPlace::worst)
+                .fact("worst", Kind.answer(SlotOffset.Sentences.FORM), "where it is largest", SlotPlace::worst)
                 .line("worst", "at {worstStation:brief}", SlotPlace::isWorstBetweenTheEnds, "{worst}")
                 .fact(
                         "largestOffset",

@@ -65,7 +65,7 @@ public final class SlotVerdict extends LeanAnswer {
     private final Limiting limiting;
     private final FenceMove move;
     private final @Nullable StopGap gap;
-    private final @Nullable LeafStack leaves;
+    private final @Nullable FeelerStack leaves;
     private final BenchUncertainty bench;
     private final boolean isFirst;
     private final double limitMm;
@@ -78,7 +78,7 @@ public final class SlotVerdict extends LeanAnswer {
             Limiting limiting,
             FenceMove move,
             @Nullable StopGap gap,
-            @Nullable LeafStack leaves,
+            @Nullable FeelerStack leaves,
             BenchUncertainty bench,
             boolean isFirst,
             double limitMm,
@@ -143,12 +143,12 @@ public final class SlotVerdict extends LeanAnswer {
     }
 
     /** {@return the feeler gauges for the move, at the stop block; nothing where none are at hand} */
-    public Optional<LeafStack> leaves() {
+    public Optional<FeelerStack> leaves() {
         return Optional.ofNullable(leaves);
     }
 
     /** {@return the chance after the move, by the gauges if any, without a cut; nothing where there is none now} */
-    public OptionalDouble chanceAfterMove() {
+    public OptionalDouble probabilityAfterMove() {
         return known(chosen.afterMove());
     }
 
@@ -241,9 +241,9 @@ public final class SlotVerdict extends LeanAnswer {
                         "at the block",
                         v -> v.step() == SlotStep.MOVE
                                 && v.gap != null
-                                && v.move.amountMm() != v.gap.gap().house(),
+                                && v.move.amountMm() != v.gap.gap().libraryValue(),
                         "{gap}")
-                .factIfAny("leaves", Kind.answer(LeafStack.FORM), "feeler gauges for the move", SlotVerdict::leaves)
+                .factIfAny("leaves", Kind.answer(FeelerStack.FORM), "feeler gauges for the move", SlotVerdict::leaves)
                 .line("leaves", "feeler gauges", v -> v.step() == SlotStep.MOVE, "{leaves}")
                 .fact("cause", Kind.code(Cause.class), "that most keeps the limit out of reach", v -> v.limiting.cause)
                 .fact("causeSize", Kind.MM, "its part", v -> v.limiting.mm)
@@ -267,7 +267,7 @@ public final class SlotVerdict extends LeanAnswer {
     @Override
     protected @Nullable Object[] parts() {
         return new Object[] {
-            step(), contradiction, chance(), chanceAfterMove(), reach(), limiting.cause, move, gap, leaves, limitMm
+            step(), contradiction, chance(), probabilityAfterMove(), reach(), limiting.cause, move, gap, leaves, limitMm
         };
     }
 

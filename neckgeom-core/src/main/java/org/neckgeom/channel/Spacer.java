@@ -6,8 +6,8 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * A parallel strip between shaft and fence that keeps the head clear, such as
@@ -24,7 +24,7 @@ public final class Spacer extends ValueAnswer {
                     "leastThickness",
                     Kind.MM,
                     "proud and clearance; 0 where none is needed",
-                    x -> x.leastThickness().house())
+                    x -> x.leastThickness().libraryValue())
             .fact("proud", Kind.MM, "how far the head is proud of the shaft's edge", spacer -> spacer.proudMm)
             .fact("clearance", Kind.MM, "between head and fence", spacer -> spacer.clearanceMm)
             .fact("shaftLength", Kind.MM, "from the nut to the shaft's far end", spacer -> spacer.lengthMm)
@@ -65,7 +65,7 @@ public final class Spacer extends ValueAnswer {
      * @param thickerAtTheNut thickness at the nut less thickness at the far end of the shaft
      */
     public SlotLine skewFrom(Quantity<Length> thickerAtTheNut) {
-        double delta = HouseUnits.mm(thickerAtTheNut, "lack of parallelism");
+        double delta = LibraryUnits.mm(thickerAtTheNut, "lack of parallelism");
         return new SlotLine(-delta, 0, 0, lengthMm, 0, LengthStyle.of(thickerAtTheNut));
     }
 

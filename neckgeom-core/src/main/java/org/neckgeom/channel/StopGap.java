@@ -63,10 +63,10 @@ public final class StopGap extends ValueAnswer {
      *
      * @param set the leaves at hand
      */
-    public LeafStack leaves(FeelerSet set) {
-        return new LeafStack(
+    public FeelerStack leaves(FeelerSet set) {
+        return new FeelerStack(
                 Objects.requireNonNull(set, "set"),
-                LeafStack.USUAL_LEAVES,
+                FeelerStack.USUAL_LEAVES,
                 moveMm * ratio,
                 moveUncertaintyMm * ratio,
                 ratio,

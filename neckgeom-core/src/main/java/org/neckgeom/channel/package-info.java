@@ -4,7 +4,7 @@
  * <p>Open {@link org.neckgeom.channel.Centring} first. The fence lies on one side of the cutter; offsets are positive when
  * the slot lies too far from it. Stations run in x from the nut, positive toward the body. Every answer is a value that
  * prints itself in the units it was asked in and carries its standard uncertainty. {@code offset()} of a centring is an
- * {@link org.neckgeom.channel.Offset}, whose quantity is {@code offset().amount()}.
+ * {@link org.neckgeom.channel.SlotOffset}, whose quantity is {@code offset().amount()}.
  *
  * <h2>Formulas</h2>
  *

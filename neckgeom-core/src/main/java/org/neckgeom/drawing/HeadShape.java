@@ -3,11 +3,11 @@ package org.neckgeom.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import org.neckgeom.board.FannedFrets;
-import org.neckgeom.design.Head;
-import org.neckgeom.design.HeadPost;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.SlantedScarf;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.TunerPost;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 
@@ -19,7 +19,7 @@ import org.neckgeom.units.ShopUnit;
  */
 public record HeadShape(Head head, HeadLayout layout, double nutLine) {
 
-    public static HeadShape of(NeckDesign design, Head head) {
+    public static HeadShape of(Neck design, Head head) {
         double slant = FannedFrets.of(design).map(fan -> onFace(fan, head)).orElse(0.0);
         return new HeadShape(head, HeadLayout.of(head), StrictMath.tan(slant));
     }
@@ -28,10 +28,10 @@ public record HeadShape(Head head, HeadLayout layout, double nutLine) {
     private static double onFace(FannedFrets fan, Head head) {
         Amount<?> slant = fan.slant(0);
         return head.angleRad() == 0
-                ? slant.house()
-                : SlantedScarf.of(Amount.ofHouse(head.angleRad(), ShopUnit.DEGREE), fan.slant(0))
+                ? slant.libraryValue()
+                : SlantedScarf.of(Amount.ofLibrary(head.angleRad(), ShopUnit.DEGREE), fan.slant(0))
                         .headMitre()
-                        .house();
+                        .libraryValue();
     }
 
     /** Whether the outline is the head's own; otherwise only the room for it. */
@@ -71,17 +71,17 @@ public record HeadShape(Head head, HeadLayout layout, double nutLine) {
     }
 
     private double halfWidth(double along) {
-        double atBreak = layout.width(Amount.ofHouse(0, ShopUnit.MILLIMETRE)).house();
-        double atTip = layout.width(Amount.ofHouse(head.lengthMm(), ShopUnit.MILLIMETRE))
-                .house();
+        double atBreak = layout.width(Amount.ofLibrary(0, ShopUnit.MILLIMETRE)).libraryValue();
+        double atTip = layout.width(Amount.ofLibrary(head.lengthMm(), ShopUnit.MILLIMETRE))
+                .libraryValue();
         return (atBreak + (atTip - atBreak) * along / head.lengthMm()) / 2;
     }
 
     /** Where each string leaves its post, from bass to treble. */
     public List<Point> posts(double foreshortening) {
         List<Point> points = new ArrayList<>();
-        for (HeadPost post : layout.posts()) {
-            points.add(placed(post.along().house(), post.aside().house(), foreshortening));
+        for (TunerPost post : layout.posts()) {
+            points.add(placed(post.along().libraryValue(), post.aside().libraryValue(), foreshortening));
         }
         return points;
     }

@@ -8,11 +8,11 @@ import java.util.stream.IntStream;
 import org.neckgeom.board.FannedFrets;
 import org.neckgeom.board.StringPlaces;
 import org.neckgeom.board.StringSpacing;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.Head;
-import org.neckgeom.design.JointPlace;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.head.ScarfJoint;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.JointPlace;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.solid.BackShape;
 
 /**
@@ -27,19 +27,19 @@ public final class NeckShape {
     /** Points of a section's curve on each side of the ridge: the chords leave the curve by under 0.005 mm. */
     private static final int SECTION_POINTS = 160;
 
-    private final NeckDesign design;
+    private final Neck design;
     private final Settled settled;
     private final Optional<FannedFrets> fan;
     private final BackShape back;
 
-    public NeckShape(NeckDesign design, Settled settled) {
+    public NeckShape(Neck design, Settled settled) {
         this.design = design;
         this.settled = settled;
         this.fan = FannedFrets.of(design);
         this.back = BackShape.of(design);
     }
 
-    public NeckDesign design() {
+    public Neck design() {
         return design;
     }
 
@@ -93,8 +93,9 @@ public final class NeckShape {
     /** A fret from the board's bass edge to its treble edge: 0 is the nut, one more than there are the board's end. */
     public List<Point> fretLine(int n) {
         double x = fret(n);
-        double bass = fan().map(fan -> fan.onBassEdge(n, design).house()).orElse(x);
-        double treble = fan().map(fan -> fan.onTrebleEdge(n, design).house()).orElse(x);
+        double bass = fan().map(fan -> fan.onBassEdge(n, design).libraryValue()).orElse(x);
+        double treble =
+                fan().map(fan -> fan.onTrebleEdge(n, design).libraryValue()).orElse(x);
         return List.of(new Point(bass, -halfWidth(bass)), new Point(treble, halfWidth(treble)));
     }
 
@@ -110,9 +111,10 @@ public final class NeckShape {
     }
 
     private List<List<Point>> strings(StringPlaces atNut, StringPlaces atSaddle) {
-        double nutLine = fan().map(fan -> StrictMath.tan(fan.slant(0).house())).orElse(0.0);
-        double saddleLine =
-                fan().map(fan -> StrictMath.tan(fan.saddleSlant().house())).orElse(0.0);
+        double nutLine =
+                fan().map(fan -> StrictMath.tan(fan.slant(0).libraryValue())).orElse(0.0);
+        double saddleLine = fan().map(fan -> StrictMath.tan(fan.saddleSlant().libraryValue()))
+                .orElse(0.0);
         List<Point> last = fretLine(design.frets() + 1);
         double endLine = (last.get(1).u() - last.get(0).u())
                 / (last.get(1).v() - last.get(0).v());
@@ -299,7 +301,7 @@ public final class NeckShape {
 
     /** The joint's line in side view: its end on the front, then its end on the back. */
     public static List<Point> glueLine(ScarfJoint joint, double pitch) {
-        double depth = joint.shaftThickness().house();
+        double depth = joint.shaftThickness().libraryValue();
         Point back = new Point(joint.backLineMm(), -depth);
         double front = joint.frontLineMm();
         return joint.place() == JointPlace.IN_THE_HEAD

@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.neckgeom.heel.HeelCorners;
 import org.neckgeom.order.Operation;
 import org.neckgeom.plan.NeckPlan;
-import org.neckgeom.solid.WoodLeft;
+import org.neckgeom.solid.FloorThickness;
 
 /**
  * What has been settled of a neck's shape beyond its design, as drawings need it.
@@ -20,7 +20,7 @@ public record Settled(
         double saddleMm,
         double stockMm,
         Optional<HeelCorners> offHeel,
-        Optional<WoodLeft> woodLeft,
+        Optional<FloorThickness> woodLeft,
         List<String> done) {
 
     public static Settled nothing() {
@@ -29,7 +29,7 @@ public record Settled(
 
     public static Settled of(NeckPlan plan) {
         double saddle = plan.neckSet()
-                .map(set -> plan.design().bodyJointMm() + set.reach().house())
+                .map(set -> plan.design().bodyJointMm() + set.reach().libraryValue())
                 .orElse(plan.design().scale().lengthMm());
         return new Settled(
                 saddle,

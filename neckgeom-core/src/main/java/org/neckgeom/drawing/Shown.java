@@ -15,13 +15,13 @@ public record Shown(LengthStyle style) {
         if (style == LengthStyle.INCH_FRACTIONS) {
             return style.brief(mm);
         }
-        return Numbers.trimmed(style.unit().fromHouse(mm), decimals()) + " "
+        return Numbers.trimmed(style.unit().fromLibrary(mm), decimals()) + " "
                 + style.unit().symbol();
     }
 
     /** The number alone, zeros kept, for a column whose head names the unit. */
     public String column(double mm) {
-        return Numbers.fixed(style.unit().fromHouse(mm), decimals());
+        return Numbers.fixed(style.unit().fromLibrary(mm), decimals());
     }
 
     /** Two or more lengths with the unit once: {@code 6.2 x 9.2 mm}. */
@@ -29,7 +29,7 @@ public record Shown(LengthStyle style) {
         if (style == LengthStyle.INCH_FRACTIONS) {
             return style.brief(firstMm) + " x " + style.brief(secondMm);
         }
-        return Numbers.trimmed(style.unit().fromHouse(firstMm), decimals()) + " x " + length(secondMm);
+        return Numbers.trimmed(style.unit().fromLibrary(firstMm), decimals()) + " x " + length(secondMm);
     }
 
     public String unit() {
@@ -42,7 +42,7 @@ public record Shown(LengthStyle style) {
     }
 
     public static String degrees(double rad) {
-        return Numbers.trimmed(ShopUnit.DEGREE.fromHouse(rad), 2) + " deg";
+        return Numbers.trimmed(ShopUnit.DEGREE.fromLibrary(rad), 2) + " deg";
     }
 
     private int decimals() {

@@ -4,22 +4,22 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
-import org.neckgeom.design.NeckDesign;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.solid.BackShape;
+import org.neckgeom.solid.FloorThickness;
 import org.neckgeom.solid.WoodAt;
-import org.neckgeom.solid.WoodLeft;
 import org.neckgeom.units.ShopUnits;
 
 /** The stations of a neck that tables list and sections are drawn at, with what a plan's own check says of them. */
-public record Stations(NeckDesign design, Optional<WoodLeft> wood) {
+public record Stations(Neck design, Optional<FloorThickness> wood) {
 
     /** Where a jump at the nut is looked at a hair before it, what is printed is the nut. */
     private static final double HAIR_MM = 1e-5;
 
     /** Of a neck with its wood left as settled, and as designed where nothing is. */
-    public static Stations of(NeckDesign design, Optional<WoodLeft> settled) {
-        return new Stations(design, settled.or(() -> design.channel().map(channel -> WoodLeft.under(design))));
+    public static Stations of(Neck design, Optional<FloorThickness> settled) {
+        return new Stations(design, settled.or(() -> design.channel().map(channel -> FloorThickness.under(design))));
     }
 
     public static Stations of(NeckPlan plan) {
@@ -50,7 +50,7 @@ public record Stations(NeckDesign design, Optional<WoodLeft> wood) {
 
     /** Depth of the neck's wood on the centreline, with volute and turn into the heel. */
     public double backDepth(double x) {
-        return wood.map(under -> under.back().at(ShopUnits.mm(x)).depth().house())
+        return wood.map(under -> under.back().at(ShopUnits.mm(x)).depth().libraryValue())
                 .orElseGet(() -> BackShape.of(design).depthAtMm(x));
     }
 
@@ -61,7 +61,7 @@ public record Stations(NeckDesign design, Optional<WoodLeft> wood) {
 
     /** The thinnest place under the channel, if there is a channel. */
     public Optional<WoodAt> thinnest() {
-        return wood.map(WoodLeft::least);
+        return wood.map(FloorThickness::least);
     }
 
     /** Nut, every other fret up to the body, both ends of the channel, the thinnest place, the body joint. */
@@ -71,7 +71,7 @@ public record Stations(NeckDesign design, Optional<WoodLeft> wood) {
         for (int n = 1; n < design.bodyAtFret(); n += 2) {
             stations.add(new Station("fret " + n, design.scale().fretMm(n)));
         }
-        wood.map(WoodLeft::channel).ifPresent(channel -> {
+        wood.map(FloorThickness::channel).ifPresent(channel -> {
             stations.add(Station.of("channel from", channel.startMm()));
             stations.add(Station.of("channel to", channel.endMm()));
         });

@@ -8,15 +8,15 @@ import javax.measure.quantity.Angle;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import org.neckgeom.board.StringPlaces;
-import org.neckgeom.design.Head;
-import org.neckgeom.design.HeadPost;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Limits;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.TunerPost;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * A head with its outline, ears and posts. Immutable.
@@ -64,12 +64,12 @@ public final class HeadLayout extends ValueAnswer {
      * @param fromSquare under 30 deg either way; positive when the nut's treble end lies nearer the body
      */
     public HeadLayout nutSlanted(Quantity<Angle> fromSquare) {
-        double rad = HouseUnits.radBetween(fromSquare, -30, 30, "nut slant");
+        double rad = LibraryUnits.radBetween(fromSquare, -30, 30, "nut slant");
         return new HeadLayout(head, rad);
     }
 
     /** {@return the posts; in the order of the strings, from bass to treble; empty when they have not been given} */
-    public List<HeadPost> posts() {
+    public List<TunerPost> posts() {
         return head.posts();
     }
 
@@ -107,9 +107,9 @@ public final class HeadLayout extends ValueAnswer {
      * @param along distance from the break line along the face, 0 to the head's length
      */
     public Amount<Length> width(Quantity<Length> along) {
-        double d = HouseUnits.mmNotNegative(along, "distance along the head");
+        double d = LibraryUnits.mmNotNegative(along, "distance along the head");
         if (!(d <= head.lengthMm())) {
-            throw HouseUnits.refused(
+            throw LibraryUnits.refused(
                     "distance along the head",
                     "at-most",
                     "no more than its length of " + style().brief(head.lengthMm()),
@@ -126,7 +126,7 @@ public final class HeadLayout extends ValueAnswer {
      * @param stock width of the shaft's stock at the head, more than 0
      */
     public Amount<Length> ears(Quantity<Length> stock) {
-        double w = HouseUnits.mmPositive(stock, "width of the stock");
+        double w = LibraryUnits.mmPositive(stock, "width of the stock");
         double widest = Math.max(head.widthAtBreakLineMm(), head.widthAtTipMm());
         return style().amount(Math.max(0, (widest - w) / 2));
     }
@@ -141,7 +141,7 @@ public final class HeadLayout extends ValueAnswer {
     }
 
     private List<Double> postsMm() {
-        return posts().stream().map(HeadPost::alongMm).toList();
+        return posts().stream().map(TunerPost::alongMm).toList();
     }
 
     /**
@@ -151,8 +151,8 @@ public final class HeadLayout extends ValueAnswer {
      */
     public Limits<Length> woodFor(Limits<Length> tuners) {
         double veneers = head.veneerMm() + head.backVeneerMm();
-        double low = Math.max(Objects.requireNonNull(tuners, "tuners").lowerHouse(), veneers) - veneers;
-        double high = tuners.upperHouse() - veneers;
+        double low = Math.max(Objects.requireNonNull(tuners, "tuners").libraryLower(), veneers) - veneers;
+        double high = tuners.libraryUpper() - veneers;
         if (!(high > low)) {
             throw Refusal.of(
                     "tuners", "more-than", "take more than the veneers of " + style().brief(veneers), "take", tuners);
@@ -168,9 +168,9 @@ public final class HeadLayout extends ValueAnswer {
      * @param nut the strings' places at the nut, as many as there are posts
      * @param slot height of the slots' floor over the glue face, 0 or more
      */
-    public List<StringBreak> breaks(StringPlaces nut, Quantity<Length> slot) {
-        double height = HouseUnits.mmNotNegative(slot, "nut slot's height");
-        List<HeadPost> posts = posts();
+    public List<BreakAngle> breaks(StringPlaces nut, Quantity<Length> slot) {
+        double height = LibraryUnits.mmNotNegative(slot, "nut slot's height");
+        List<TunerPost> posts = posts();
         double[] slots = Objects.requireNonNull(nut, "nut").centresMm();
         if (slots.length != posts.size()) {
             throw Refusal.of(
@@ -182,16 +182,15 @@ public final class HeadLayout extends ValueAnswer {
         }
         double sin = StrictMath.sin(head.swingRad());
         double cos = StrictMath.cos(head.swingRad());
-        List<StringBreak> all = new ArrayList<>();
+        List<BreakAngle> all = new ArrayList<>();
         for (int i = 0; i < posts.size(); i++) {
-            HeadPost post = posts.get(i);
+            TunerPost post = posts.get(i);
             // A swung head turns its own axis, and the posts with it, about the break line's middle.
             double along = post.alongMm() * cos - post.asideMm() * sin;
             double aside = post.alongMm() * sin + post.asideMm() * cos;
             all.add(
                     slant == 0
-                            ? StringBreak.ofMm(
-                                    head.angleRad(), along, post.aboveMm(), height, aside - slots[i], style())
+                            ? BreakAngle.ofMm(head.angleRad(), along, post.aboveMm(), height, aside - slots[i], style())
                             : overSlantedNut(along, aside, post.aboveMm(), height, slots[i]));
         }
         return List.copyOf(all);
@@ -201,7 +200,7 @@ public final class HeadLayout extends ValueAnswer {
      * The same over a slot on the slanted line: the face holds that line and the head's axis, so across the axis it rises
      * or falls; its post is told anew as it stands to a square nut through the slot.
      */
-    private StringBreak overSlantedNut(double along, double aside, double above, double height, double slot) {
+    private BreakAngle overSlantedNut(double along, double aside, double above, double height, double slot) {
         double sin = StrictMath.sin(head.angleRad());
         double cos = StrictMath.cos(head.angleRad());
         double lag = StrictMath.tan(slant);
@@ -216,7 +215,7 @@ public final class HeadLayout extends ValueAnswer {
         double run = lag * slot - x;
         double square = run * cos - z * sin;
         double over = run * sin + z * cos;
-        return StringBreak.ofMm(head.angleRad(), square, over, height, y - slot, style());
+        return BreakAngle.ofMm(head.angleRad(), square, over, height, y - slot, style());
     }
 
     /**
@@ -230,7 +229,7 @@ public final class HeadLayout extends ValueAnswer {
     @SafeVarargs
     @SuppressWarnings("varargs") // only read
     public final NutForces nutForces(StringPlaces nut, Quantity<Length> slot, Quantity<Force>... tensions) {
-        List<StringBreak> strings = breaks(nut, slot);
+        List<BreakAngle> strings = breaks(nut, slot);
         if (Objects.requireNonNull(tensions, "tensions").length != 1 && tensions.length != strings.size()) {
             throw Refusal.of(
                     "tensions",
@@ -243,7 +242,7 @@ public final class HeadLayout extends ValueAnswer {
         for (int i = 0; i < forces.length; i++) {
             forces[i] = strings.get(i)
                     .nutForce(tensions[tensions.length == 1 ? 0 : i])
-                    .house();
+                    .libraryValue();
         }
         return NutForces.ofNewton(forces);
     }

@@ -22,7 +22,7 @@ public final class NutForces extends ValueAnswer {
             .fact("total", Kind.AMOUNT, "of all strings; positive: down on the nut", NutForces::total)
             .fact(
                     "each",
-                    Kind.list(Kind.house(ShopUnit.NEWTON)),
+                    Kind.list(Kind.libraryValue(ShopUnit.NEWTON)),
                     "from bass to treble; positive: down on the nut",
                     forces -> Arrays.stream(forces.newtons).boxed().toList())
             .finds("on-the-nut", "Strings on the nut: {total:1}")
@@ -44,14 +44,14 @@ public final class NutForces extends ValueAnswer {
     public List<Amount<Force>> each() {
         List<Amount<Force>> all = new ArrayList<>();
         for (double one : newtons) {
-            all.add(Amount.ofHouse(one, ShopUnit.NEWTON));
+            all.add(Amount.ofLibrary(one, ShopUnit.NEWTON));
         }
         return List.copyOf(all);
     }
 
     /** {@return the force of all strings together, positive down on the nut} */
     public Amount<Force> total() {
-        return Amount.ofHouse(Arrays.stream(newtons).sum(), ShopUnit.NEWTON);
+        return Amount.ofLibrary(Arrays.stream(newtons).sum(), ShopUnit.NEWTON);
     }
 
     @Override

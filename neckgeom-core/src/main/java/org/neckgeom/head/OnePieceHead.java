@@ -3,14 +3,14 @@ package org.neckgeom.head;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.design.Head;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.neck.Head;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * A head in one piece with the shaft, sawn out of a blank thick enough to hold it, such as one pitched 13 deg that needs
@@ -116,7 +116,7 @@ public final class OnePieceHead extends ValueAnswer {
      * @throws ArithmeticException for a flat head, whose back runs level with the shaft's
      */
     public Amount<Length> backMeets(Quantity<Length> shaft) {
-        double deep = HouseUnits.mmPositive(shaft, "shaft's depth");
+        double deep = LibraryUnits.mmPositive(shaft, "shaft's depth");
         if (isFlat()) {
             throw NoAnswer.because(
                     "back of the head",

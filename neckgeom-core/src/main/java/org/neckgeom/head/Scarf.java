@@ -7,8 +7,8 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.LeanAnswer;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -52,8 +52,8 @@ public final class Scarf extends LeanAnswer {
     public static Scarf of(Quantity<Angle> pitch, Quantity<Length> shaft, Quantity<Length> head) {
         return new Scarf(
                 ScarfKernel.pitchRad(pitch),
-                HouseUnits.mmPositive(shaft, "shaft thickness"),
-                HouseUnits.mmPositive(head, "head thickness"),
+                LibraryUnits.mmPositive(shaft, "shaft thickness"),
+                LibraryUnits.mmPositive(head, "head thickness"),
                 0,
                 0,
                 0,
@@ -66,7 +66,7 @@ public final class Scarf extends LeanAnswer {
      * @param kerf 0 or more, measured square to the cut
      */
     public Scarf kerf(Quantity<Length> kerf) {
-        return new Scarf(pitch, shaft, head, HouseUnits.mmNotNegative(kerf, "saw kerf"), cleaning, ledge, style());
+        return new Scarf(pitch, shaft, head, LibraryUnits.mmNotNegative(kerf, "saw kerf"), cleaning, ledge, style());
     }
 
     /**
@@ -76,7 +76,7 @@ public final class Scarf extends LeanAnswer {
      */
     public Scarf cleaning(Quantity<Length> perSlope) {
         return new Scarf(
-                pitch, shaft, head, kerf, HouseUnits.mmNotNegative(perSlope, "planing of a slope"), ledge, style());
+                pitch, shaft, head, kerf, LibraryUnits.mmNotNegative(perSlope, "planing of a slope"), ledge, style());
     }
 
     /**
@@ -85,7 +85,7 @@ public final class Scarf extends LeanAnswer {
      * @param ledge length of that flat along the neck, 0 or more: the break line lies at {@code x = -ledge}
      */
     public Scarf nutLedge(Quantity<Length> ledge) {
-        return new Scarf(pitch, shaft, head, kerf, cleaning, HouseUnits.mmNotNegative(ledge, "nut ledge"), style());
+        return new Scarf(pitch, shaft, head, kerf, cleaning, LibraryUnits.mmNotNegative(ledge, "nut ledge"), style());
     }
 
     /** Its sentences, in a class of their own: who only computes does not load them. */
@@ -116,12 +116,12 @@ public final class Scarf extends LeanAnswer {
      * @param slip along the slope, either way
      */
     public Amount<Length> stepFromSlip(Quantity<Length> slip) {
-        return LengthStyle.of(slip).amount(HouseUnits.mm(slip, "slip") * StrictMath.sin(pitch));
+        return LengthStyle.of(slip).amount(LibraryUnits.mm(slip, "slip") * StrictMath.sin(pitch));
     }
 
     /** {@return the pitch; angle between the faces} */
     public Amount<Angle> pitch() {
-        return Amount.ofHouse(pitch, ShopUnit.DEGREE);
+        return Amount.ofLibrary(pitch, ShopUnit.DEGREE);
     }
 
     /**

@@ -3,13 +3,13 @@ package org.neckgeom.head;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.design.JointPlace;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.neck.JointPlace;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * The board that one saw cut turns into shaft and head piece, with the marks for the cut. Immutable.
@@ -71,8 +71,8 @@ public final class ScarfBoard extends ValueAnswer {
         this.place = place;
         this.thinned = Objects.requireNonNull(thinned, "thinned side");
         this.thickness = Math.max(scarf.shaftMm(), scarf.headMm());
-        double toBreak = HouseUnits.mmPositive(shaftEnd, "shaft end") + scarf.ledgeMm() + shift;
-        double head = HouseUnits.mmPositive(headLength, "head length") + along;
+        double toBreak = LibraryUnits.mmPositive(shaftEnd, "shaft end") + scarf.ledgeMm() + shift;
+        double head = LibraryUnits.mmPositive(headLength, "head length") + along;
         boolean inHead = place == JointPlace.IN_THE_HEAD;
         double slopeFrom = inHead ? toBreak : toBreak - ScarfKernel.slope(scarf.headMm(), a);
         double shortFace = inHead ? head - ScarfKernel.slope(scarf.shaftMm(), a) : head;
@@ -80,7 +80,7 @@ public final class ScarfBoard extends ValueAnswer {
             throw Refusal.of(
                     "head length",
                     "more-than",
-                    "be more than " + style().brief(HouseUnits.mm(headLength, "head length") - shortFace)
+                    "be more than " + style().brief(LibraryUnits.mm(headLength, "head length") - shortFace)
                             + ", where the joint's line crosses the head",
                     Amount.from(headLength, "head length").toString());
         }

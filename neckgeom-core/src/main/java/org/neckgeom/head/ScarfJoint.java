@@ -3,16 +3,16 @@ package org.neckgeom.head;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.design.Head;
-import org.neckgeom.design.JointPlace;
-import org.neckgeom.design.ScarfCut;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.LeanAnswer;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.JointPlace;
+import org.neckgeom.neck.ScarfCut;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * One of the two scarf joints, with its lines where they lie now: after whatever has been planed off and glued on.
@@ -127,7 +127,7 @@ public final class ScarfJoint extends LeanAnswer {
      * @param depth planed off, 0 or more, on top of what was planed before
      */
     public ScarfJoint planingHeadFace(Quantity<Length> depth) {
-        return more(HouseUnits.mmNotNegative(depth, "planed off the head's face"), 0, 0, 0, 0);
+        return more(LibraryUnits.mmNotNegative(depth, "planed off the head's face"), 0, 0, 0, 0);
     }
 
     /**
@@ -137,7 +137,7 @@ public final class ScarfJoint extends LeanAnswer {
      * @param depth planed off, 0 or more, on top of what was planed before
      */
     public ScarfJoint planingShaftFace(Quantity<Length> depth) {
-        return more(0, HouseUnits.mmNotNegative(depth, "planed off the shaft's face"), 0, 0, 0);
+        return more(0, LibraryUnits.mmNotNegative(depth, "planed off the shaft's face"), 0, 0, 0);
     }
 
     /**
@@ -146,7 +146,7 @@ public final class ScarfJoint extends LeanAnswer {
      * @param depth planed off, 0 or more, on top of what was planed before
      */
     public ScarfJoint planingHeadBack(Quantity<Length> depth) {
-        return more(0, 0, HouseUnits.mmNotNegative(depth, "planed off the head's back"), 0, 0);
+        return more(0, 0, LibraryUnits.mmNotNegative(depth, "planed off the head's back"), 0, 0);
     }
 
     /**
@@ -157,7 +157,7 @@ public final class ScarfJoint extends LeanAnswer {
      * @param thickness 0 or more, on top of veneers glued before
      */
     public ScarfJoint veneered(HeadSide side, Quantity<Length> thickness) {
-        double more = HouseUnits.mmNotNegative(thickness, "head veneer");
+        double more = LibraryUnits.mmNotNegative(thickness, "head veneer");
         boolean isFace = Objects.requireNonNull(side, "side") == HeadSide.FACE;
         return isFace ? more(0, 0, 0, more, 0) : more(0, 0, 0, 0, more);
     }

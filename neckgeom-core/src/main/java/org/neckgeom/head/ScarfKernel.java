@@ -2,7 +2,7 @@ package org.neckgeom.head;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
-import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * The scarf's lines on plain doubles: millimetres and radians.
@@ -22,9 +22,9 @@ final class ScarfKernel {
 
     /** The pitch of a scarf, checked. */
     static double pitchRad(Quantity<Angle> pitch) {
-        double rad = HouseUnits.rad(pitch, "head pitch");
+        double rad = LibraryUnits.rad(pitch, "head pitch");
         if (!(rad >= Math.toRadians(LEAST_PITCH_DEGREES) && rad <= Math.toRadians(GREATEST_PITCH_DEGREES))) {
-            throw HouseUnits.refused("head pitch", "range", "from 1 to 45 deg", pitch);
+            throw LibraryUnits.refused("head pitch", "range", "from 1 to 45 deg", pitch);
         }
         return rad;
     }

@@ -7,8 +7,8 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -56,12 +56,12 @@ public final class ScarfRoll extends ValueAnswer {
     public static ScarfRoll of(Quantity<Angle> pitch, Quantity<Angle> outOfSquare) {
         return new ScarfRoll(
                 ScarfKernel.pitchRad(pitch),
-                HouseUnits.radBetween(outOfSquare, -MOST_DEGREES, MOST_DEGREES, "saw line out of square"));
+                LibraryUnits.radBetween(outOfSquare, -MOST_DEGREES, MOST_DEGREES, "saw line out of square"));
     }
 
     /** {@return the slope of the shaft's sawn face across the neck, positive when its treble side is low} */
     public Amount<Angle> roll() {
-        return Amount.ofHouse(rollRad(), ShopUnit.DEGREE);
+        return Amount.ofLibrary(rollRad(), ShopUnit.DEGREE);
     }
 
     /**
@@ -69,7 +69,7 @@ public final class ScarfRoll extends ValueAnswer {
      * not trued; twice the roll}
      */
     public Amount<Angle> mismatch() {
-        return Amount.ofHouse(2 * rollRad(), ShopUnit.DEGREE);
+        return Amount.ofLibrary(2 * rollRad(), ShopUnit.DEGREE);
     }
 
     /**
@@ -77,7 +77,7 @@ public final class ScarfRoll extends ValueAnswer {
      * than intended} Exact.
      */
     public Amount<Angle> pitchAlong() {
-        return Amount.ofHouse(ScarfKernel.pitchAlong(pitch, outOfSquare), ShopUnit.DEGREE);
+        return Amount.ofLibrary(ScarfKernel.pitchAlong(pitch, outOfSquare), ShopUnit.DEGREE);
     }
 
     /**
@@ -86,7 +86,7 @@ public final class ScarfRoll extends ValueAnswer {
      * @param width across the head, more than 0
      */
     public Amount<Length> across(Quantity<Length> width) {
-        return LengthStyle.of(width).amount(HouseUnits.mmPositive(width, "width") * StrictMath.tan(rollRad()));
+        return LengthStyle.of(width).amount(LibraryUnits.mmPositive(width, "width") * StrictMath.tan(rollRad()));
     }
 
     private double rollRad() {

@@ -7,8 +7,8 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -44,14 +44,14 @@ public final class ScarfRun extends ValueAnswer {
      */
     public static ScarfRun of(Quantity<Length> thickness, Quantity<Length> run) {
         return new ScarfRun(
-                HouseUnits.mmPositive(thickness, "thickness"),
-                HouseUnits.mmPositive(run, "run"),
+                LibraryUnits.mmPositive(thickness, "thickness"),
+                LibraryUnits.mmPositive(run, "run"),
                 LengthStyle.of(thickness));
     }
 
     /** {@return the angle this layout really has} */
     public Amount<Angle> pitch() {
-        return Amount.ofHouse(pitchRad(), ShopUnit.DEGREE);
+        return Amount.ofLibrary(pitchRad(), ShopUnit.DEGREE);
     }
 
     /**
@@ -71,7 +71,7 @@ public final class ScarfRun extends ValueAnswer {
      */
     public boolean isPitch(Quantity<Angle> claimed, Quantity<Angle> within) {
         double off = Math.abs(pitchRad() - ScarfKernel.pitchRad(claimed));
-        return off <= HouseUnits.notNegative(within, ShopUnit.RADIAN, "tolerance");
+        return off <= LibraryUnits.notNegative(within, ShopUnit.RADIAN, "tolerance");
     }
 
     private double pitchRad() {

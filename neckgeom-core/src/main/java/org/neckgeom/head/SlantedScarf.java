@@ -6,8 +6,8 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -38,10 +38,10 @@ public final class SlantedScarf extends ValueAnswer {
             .fact("bladeOnEdge", Kind.AMOUNT, "board on edge, from square to the table", SlantedScarf::bladeOnEdge)
             .fact("roll", Kind.AMOUNT, "of the head; positive: treble side low", SlantedScarf::roll)
             .fact("swing", Kind.AMOUNT, "if cut alike; positive: toward the treble side", SlantedScarf::swingIfCutAlike)
-            .phrase("low", scarf -> scarf.roll().house() > 0, ", treble side low")
-            .phrase("low", scarf -> scarf.roll().house() < 0, ", bass side low")
-            .phrase("aside", scarf -> scarf.swingIfCutAlike().house() > 0, " toward the treble side")
-            .phrase("aside", scarf -> scarf.swingIfCutAlike().house() < 0, " toward the bass side")
+            .phrase("low", scarf -> scarf.roll().libraryValue() > 0, ", treble side low")
+            .phrase("low", scarf -> scarf.roll().libraryValue() < 0, ", bass side low")
+            .phrase("aside", scarf -> scarf.swingIfCutAlike().libraryValue() > 0, " toward the treble side")
+            .phrase("aside", scarf -> scarf.swingIfCutAlike().libraryValue() < 0, " toward the bass side")
             .finds("slanted-scarf", "Scarf at {pitch:2} behind a nut slanted {slant:2}")
             .line("boardFlat", "board flat", "blade {bladeFromFace:2} from the face, mitre {slant:2}")
             .line("headPiece", "head piece", "the other hand, mitre {headMitre:2}")
@@ -70,7 +70,7 @@ public final class SlantedScarf extends ValueAnswer {
      */
     public static SlantedScarf of(Quantity<Angle> pitch, Quantity<Angle> slant) {
         return new SlantedScarf(
-                ScarfKernel.pitchRad(pitch), HouseUnits.radBetween(slant, -MOST_DEGREES, MOST_DEGREES, "nut slant"));
+                ScarfKernel.pitchRad(pitch), LibraryUnits.radBetween(slant, -MOST_DEGREES, MOST_DEGREES, "nut slant"));
     }
 
     /**
@@ -115,7 +115,7 @@ public final class SlantedScarf extends ValueAnswer {
     }
 
     private static Amount<Angle> degrees(double rad) {
-        return Amount.ofHouse(rad + 0.0, ShopUnit.DEGREE);
+        return Amount.ofLibrary(rad + 0.0, ShopUnit.DEGREE);
     }
 
     @Override

@@ -7,8 +7,8 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * By how much the string's height at the twelfth fret changes, such as {@code -0.218 mm} for 0.1 deg more head back.
@@ -63,7 +63,7 @@ public final class ActionChange extends ValueAnswer {
                 Words.line(cause, "a cause", LONGEST_CAUSE),
                 Double.NaN,
                 Double.NaN,
-                HouseUnits.mm(change, "change of action"),
+                LibraryUnits.mm(change, "change of action"),
                 LengthStyle.of(change));
     }
 

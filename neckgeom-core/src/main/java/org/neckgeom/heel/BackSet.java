@@ -5,21 +5,21 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
-import org.neckgeom.design.Dome;
-import org.neckgeom.design.Heel;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.NeckSet;
-import org.neckgeom.design.Scale;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.LeanAnswer;
 import org.neckgeom.kernel.FretKernel;
 import org.neckgeom.kernel.NeckSetKernel;
-import org.neckgeom.measure.Spread;
+import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.neck.Dome;
+import org.neckgeom.neck.Heel;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.NeckSet;
+import org.neckgeom.neck.Scale;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnits;
 
 /**
@@ -81,25 +81,25 @@ public final class BackSet extends LeanAnswer {
                 .fretPlane()
                 .orElseThrow(() -> Refusal.because(
                         FRET_PLANE, "missing", "either fret plane or the fingerboard's fret height must be given"))
-                .house();
+                .libraryValue();
         double toEnd = scale.lengthMm() * (1 - FretKernel.share(bodyAtFret, scale.divisions()));
-        double compensation = heights.compensation().house();
+        double compensation = heights.compensation().libraryValue();
         if (!(compensation > -toEnd)) {
-            throw HouseUnits.refused(
+            throw LibraryUnits.refused(
                     "compensation", "more-than", "more than " + style.brief(-toEnd), heights.compensation());
         }
         double string = NeckSetKernel.stringAtSaddle(
                 scale.lengthMm(),
                 compensation,
-                heights.atNut().house(),
-                heights.action().house());
+                heights.atNut().libraryValue(),
+                heights.action().libraryValue());
         double domeRise = heights.dome()
                 .map(dome -> drop(dome, dome.poleToJoint()) - drop(dome, dome.poleToBridge()))
                 .orElse(0.0);
         NeckAngle angle = new NeckAngle(
                 toEnd + compensation,
                 string,
-                heights.saddle().house() + domeRise - plane,
+                heights.saddle().libraryValue() + domeRise - plane,
                 plane,
                 domeRise,
                 heights.dome().isPresent(),
@@ -108,7 +108,7 @@ public final class BackSet extends LeanAnswer {
     }
 
     private static double drop(Dome dome, Amount<Length> fromPole) {
-        return NeckSetKernel.drop(dome.radius().house(), fromPole.house());
+        return NeckSetKernel.drop(dome.radius().libraryValue(), fromPole.libraryValue());
     }
 
     /**
@@ -119,7 +119,7 @@ public final class BackSet extends LeanAnswer {
      *     the fret plane lies lower than board and fret are high
      * @throws ArithmeticException if no angle brings the strings to the saddle
      */
-    public static BackSet of(NeckDesign design) {
+    public static BackSet of(Neck design) {
         NeckSet given = given(design);
         overstand(design);
         NeckSet heights = given.fretPlane()
@@ -138,14 +138,14 @@ public final class BackSet extends LeanAnswer {
      * @throws IllegalArgumentException if the design has no neck set, or the fret plane lies lower than board and fret are
      *     high
      */
-    public static Amount<Length> overstand(NeckDesign design) {
+    public static Amount<Length> overstand(Neck design) {
         NeckSet given = given(design);
         Optional<Amount<Length>> boardAndFret = boardAndFret(design);
         if (given.fretPlane().isEmpty() || boardAndFret.isEmpty()) {
             return given.overstand().orElse(LEVEL);
         }
         Amount<Length> plane = given.fretPlane().get();
-        double under = plane.house() - boardAndFret.get().house();
+        double under = plane.libraryValue() - boardAndFret.get().libraryValue();
         if (under < -HAIR_MM) {
             throw Refusal.of(
                     FRET_PLANE,
@@ -153,21 +153,21 @@ public final class BackSet extends LeanAnswer {
                     "be " + boardAndFret.get() + " or more, the height of board and fret",
                     plane);
         }
-        return Amount.ofHouse(Math.max(0, under), plane.unit());
+        return Amount.ofLibrary(Math.max(0, under), plane.unit());
     }
 
-    private static NeckSet given(NeckDesign design) {
+    private static NeckSet given(Neck design) {
         return Objects.requireNonNull(design, "design")
                 .neckSet()
                 .orElseThrow(() -> Refusal.because(
                         "neck set", "missing", "\"" + design.name() + "\" needs its neck set for this, but has none"));
     }
 
-    private static Optional<Amount<Length>> boardAndFret(NeckDesign design) {
+    private static Optional<Amount<Length>> boardAndFret(Neck design) {
         double board = design.boardThicknessAtMm(design.bodyJointMm());
         return design.fingerboard()
                 .fretHeight()
-                .map(high -> design.fingerboard().style().amount(board + high.house()));
+                .map(high -> design.fingerboard().style().amount(board + high.libraryValue()));
     }
 
     /** {@return the neck's angle and how it reads at the bridge, positive with the head tilted back} */
@@ -181,7 +181,7 @@ public final class BackSet extends LeanAnswer {
      *
      * @param rise spread of the difference of the two heights, positive higher at the saddle
      */
-    public NeckAngleSpread angleWith(Spread<Length> rise) {
+    public NeckAngleSpread angleWith(ErrorDistribution<Length> rise) {
         return NeckAngleSpread.of(angle, rise);
     }
 
@@ -194,7 +194,7 @@ public final class BackSet extends LeanAnswer {
      * @param turn of the neck, positive with the head further back
      */
     public ActionChange actionPer(Quantity<Angle> turn) {
-        double rad = HouseUnits.radBetween(turn, -10, 10, "turn of the neck");
+        double rad = LibraryUnits.radBetween(turn, -10, 10, "turn of the neck");
         return ActionChange.ofTurn(
                 rad,
                 NeckSetKernel.stringChange(angle.reachMm(), angle.stringMm(), angle.rad(), rad) * shareAtTwelfth(),
@@ -208,7 +208,7 @@ public final class BackSet extends LeanAnswer {
      * @param change of the strings' top at the saddle, positive upward
      */
     public ActionChange actionPerSaddle(Quantity<Length> change) {
-        double mm = HouseUnits.mm(change, "change of the saddle");
+        double mm = LibraryUnits.mm(change, "change of the saddle");
         return ActionChange.per(mm, "at the saddle", mm / StrictMath.cos(angle.rad()) * shareAtTwelfth(), style());
     }
 
@@ -219,7 +219,7 @@ public final class BackSet extends LeanAnswer {
      * @param change of the fret plane's height at the joint, positive upward
      */
     public ActionChange actionPerThickness(Quantity<Length> change) {
-        double mm = HouseUnits.mm(change, "change of the fret plane");
+        double mm = LibraryUnits.mm(change, "change of the fret plane");
         return ActionChange.per(mm, "at the fret plane", -mm / StrictMath.cos(angle.rad()) * shareAtTwelfth(), style());
     }
 
@@ -231,7 +231,7 @@ public final class BackSet extends LeanAnswer {
         // A domed top rises toward its pole at the joint.
         double topSlope = heights.dome()
                 .map(dome -> StrictMath.asin(
-                        dome.poleToJoint().house() / dome.radius().house()))
+                        dome.poleToJoint().libraryValue() / dome.radius().libraryValue()))
                 .orElse(0.0);
         return HeelFace.of(angle.rad(), Math.PI / 2, topSlope);
     }
@@ -275,8 +275,8 @@ public final class BackSet extends LeanAnswer {
      * @param pocketLength length over which the neck lies in its pocket, more than 0
      * @param change wanted in the projection at the bridge, positive upward
      */
-    public PocketShim shim(Quantity<Length> pocketLength, Quantity<Length> change) {
-        return PocketShim.of(angle, pocketLength, change);
+    public NeckPocketShim shim(Quantity<Length> pocketLength, Quantity<Length> change) {
+        return NeckPocketShim.of(angle, pocketLength, change);
     }
 
     /** {@return the distance from the joint to the saddle along the fret plane, S; more than 0} */
@@ -295,11 +295,11 @@ public final class BackSet extends LeanAnswer {
     }
 
     private double domeRadiusMm() {
-        return heights.dome().map(dome -> dome.radius().house()).orElse(Double.POSITIVE_INFINITY);
+        return heights.dome().map(dome -> dome.radius().libraryValue()).orElse(Double.POSITIVE_INFINITY);
     }
 
     private double shareAtTwelfth() {
-        return scale.lengthMm() / 2 / (scale.lengthMm() + heights.compensation().house());
+        return scale.lengthMm() / 2 / (scale.lengthMm() + heights.compensation().libraryValue());
     }
 
     @Override
@@ -316,7 +316,7 @@ public final class BackSet extends LeanAnswer {
                         "compensation",
                         Kind.MM,
                         "of the saddle, from the scale's end",
-                        s -> s.heights.compensation().house())
+                        s -> s.heights.compensation().libraryValue())
                 .fact("bodyAtFret", Kind.WHOLE, "at which the body begins", s -> s.fret)
                 .fact("reach", Kind.MM, "from joint to saddle along the fret plane", s -> s.angle.reachMm())
                 .fact("fretPlane", Kind.MM, "at the joint over the body; negative: let in", s -> s.angle.planeMm())
@@ -324,17 +324,17 @@ public final class BackSet extends LeanAnswer {
                         "saddle",
                         Kind.MM,
                         "strings' top over the body",
-                        s -> s.heights.saddle().house())
+                        s -> s.heights.saddle().libraryValue())
                 .fact(
                         "atNut",
                         Kind.MM,
                         "string over the fret plane",
-                        s -> s.heights.atNut().house())
+                        s -> s.heights.atNut().libraryValue())
                 .fact(
                         "action",
                         Kind.MM,
                         "string over the fret plane at the 12th fret",
-                        s -> s.heights.action().house())
+                        s -> s.heights.action().libraryValue())
                 .fact("atSaddle", Kind.MM, "string over the fret plane", s -> s.angle.stringMm())
                 .fact("domeRadius", Kind.MM, "of a domed top", BackSet::domeRadiusMm)
                 .fact("domeRise", Kind.MM, "from joint to bridge", s -> s.angle.domeRiseMm())

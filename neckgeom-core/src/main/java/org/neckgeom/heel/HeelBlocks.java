@@ -7,8 +7,8 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * The height of the heel and the blocks that are stacked for it, such as 94.2 mm from four blocks of 20 mm under a 20
@@ -74,8 +74,9 @@ public final class HeelBlocks extends ValueAnswer {
      * @param shaft thickness of the shaft's wood over the blocks, more than 0
      */
     public static HeelBlocks of(Quantity<Length> bodyDepth, Quantity<Length> shaft) {
-        double t = HouseUnits.mmPositive(shaft, "shaft thickness");
-        return new HeelBlocks(HouseUnits.mmPositive(bodyDepth, "body depth"), 0, 0, 0, t, t, LengthStyle.of(bodyDepth));
+        double t = LibraryUnits.mmPositive(shaft, "shaft thickness");
+        return new HeelBlocks(
+                LibraryUnits.mmPositive(bodyDepth, "body depth"), 0, 0, 0, t, t, LengthStyle.of(bodyDepth));
     }
 
     /**
@@ -84,7 +85,8 @@ public final class HeelBlocks extends ValueAnswer {
      * @param height of the glue face over the top at the joint, 0 or more
      */
     public HeelBlocks overstand(Quantity<Length> height) {
-        return new HeelBlocks(depth, HouseUnits.mmNotNegative(height, "overstand"), angle, lean, shaft, block, style());
+        return new HeelBlocks(
+                depth, LibraryUnits.mmNotNegative(height, "overstand"), angle, lean, shaft, block, style());
     }
 
     /**
@@ -93,7 +95,7 @@ public final class HeelBlocks extends ValueAnswer {
      * @param neckAngle positive with the head back, under 20 deg either way
      */
     public HeelBlocks at(Quantity<Angle> neckAngle) {
-        double rad = HouseUnits.radBetween(neckAngle, -20, 20, "neck angle");
+        double rad = LibraryUnits.radBetween(neckAngle, -20, 20, "neck angle");
         return new HeelBlocks(depth, overstand, rad, lean, shaft, block, style());
     }
 
@@ -103,7 +105,7 @@ public final class HeelBlocks extends ValueAnswer {
      * @param fromSquare under 20 deg either way; positive when the end runs in toward the bridge as it goes down
      */
     public HeelBlocks leaning(Quantity<Angle> fromSquare) {
-        double rad = HouseUnits.radBetween(fromSquare, -20, 20, "lean of the body's end");
+        double rad = LibraryUnits.radBetween(fromSquare, -20, 20, "lean of the body's end");
         return new HeelBlocks(depth, overstand, angle, rad, shaft, block, style());
     }
 
@@ -114,7 +116,7 @@ public final class HeelBlocks extends ValueAnswer {
      */
     public HeelBlocks blocks(Quantity<Length> thickness) {
         return new HeelBlocks(
-                depth, overstand, angle, lean, shaft, HouseUnits.mmPositive(thickness, "block thickness"), style());
+                depth, overstand, angle, lean, shaft, LibraryUnits.mmPositive(thickness, "block thickness"), style());
     }
 
     /** {@return the heel's height square to the glue face; more than 0} */

@@ -6,8 +6,8 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * What comes off one cheek of the heel to bring the centreline back to the middle of the bridge, such as 0.172 mm off
@@ -24,7 +24,7 @@ public final class HeelCheek extends ValueAnswer {
                     "cut",
                     Kind.MM,
                     "at the cheek, 0 or more",
-                    cheek -> cheek.cut().house())
+                    cheek -> cheek.cut().libraryValue())
             .fact("offset", Kind.MM, "at the bridge; positive: toward the treble side", c -> c.offset)
             .phrase("side", HeelCheek::isOnTreble, "treble")
             .phrase("side", "bass")
@@ -50,8 +50,8 @@ public final class HeelCheek extends ValueAnswer {
 
     static HeelCheek of(NeckAngle angle, Quantity<Length> heelWidth, Quantity<Length> offset) {
         return new HeelCheek(
-                HouseUnits.mmPositive(heelWidth, "heel width"),
-                HouseUnits.mm(offset, "centreline at the bridge"),
+                LibraryUnits.mmPositive(heelWidth, "heel width"),
+                LibraryUnits.mm(offset, "centreline at the bridge"),
                 angle.reachMm(),
                 angle.style());
     }

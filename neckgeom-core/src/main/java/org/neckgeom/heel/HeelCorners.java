@@ -3,13 +3,13 @@ package org.neckgeom.heel;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.design.Heel;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.neck.Heel;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * Height and side alignment corrected at once: what comes off at the four corners of the heel's mating face. Immutable.
@@ -53,8 +53,8 @@ public final class HeelCorners extends ValueAnswer {
     }
 
     static HeelCorners of(NeckAngle angle, Heel heel, Quantity<Length> change, Quantity<Length> offset) {
-        double tip = HouseUnits.mm(change, "change at the bridge") / angle.reachMm();
-        double swing = HouseUnits.mm(offset, "centreline at the bridge") / angle.reachMm();
+        double tip = LibraryUnits.mm(change, "change at the bridge") / angle.reachMm();
+        double swing = LibraryUnits.mm(offset, "centreline at the bridge") / angle.reachMm();
         double top = swing * Objects.requireNonNull(heel, "heel").widthMm() / 2;
         double cap = swing * heel.capWidthMm() / 2;
         double down = tip * heel.heightMm();

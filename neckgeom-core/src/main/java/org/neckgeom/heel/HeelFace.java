@@ -6,8 +6,8 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -47,7 +47,7 @@ public final class HeelFace extends ValueAnswer {
      * @param neckAngle positive with the head back, under 20 deg either way
      */
     public static HeelFace at(Quantity<Angle> neckAngle) {
-        return new HeelFace(HouseUnits.radBetween(neckAngle, -20, 20, "neck angle"), Math.PI / 2, 0);
+        return new HeelFace(LibraryUnits.radBetween(neckAngle, -20, 20, "neck angle"), Math.PI / 2, 0);
     }
 
     /**
@@ -56,7 +56,7 @@ public final class HeelFace extends ValueAnswer {
      * @param bodyEnd the body's wood angle between reference plane and end, between 45 and 135 deg
      */
     public HeelFace bodyEnd(Quantity<Angle> bodyEnd) {
-        return new HeelFace(angle, HouseUnits.radBetween(bodyEnd, 45, 135, "body end"), topSlope);
+        return new HeelFace(angle, LibraryUnits.radBetween(bodyEnd, 45, 135, "body end"), topSlope);
     }
 
     /**
@@ -69,7 +69,7 @@ public final class HeelFace extends ValueAnswer {
 
     /** {@return the angle of the heel's wood} */
     public Amount<Angle> angle() {
-        return Amount.ofHouse(rad(), ShopUnit.DEGREE);
+        return Amount.ofLibrary(rad(), ShopUnit.DEGREE);
     }
 
     private double rad() {

@@ -6,8 +6,8 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * What comes off the heel's mating face to raise or lower the fret plane at the bridge, such as 0.310 mm at the top
@@ -25,7 +25,7 @@ public final class HeelWedge extends ValueAnswer {
                     "cut",
                     Kind.MM,
                     "greatest thickness, 0 or more",
-                    wedge -> wedge.cut().house())
+                    wedge -> wedge.cut().libraryValue())
             .phrase("other", HeelWedge::isAtCap, "at the top edge")
             .phrase("other", "at the cap")
             .phrase("turn", HeelWedge::isAtCap, "higher, head back")
@@ -57,8 +57,8 @@ public final class HeelWedge extends ValueAnswer {
 
     static HeelWedge of(NeckAngle angle, Quantity<Length> heelHeight, Quantity<Length> change) {
         return new HeelWedge(
-                HouseUnits.mmPositive(heelHeight, "heel height"),
-                HouseUnits.mm(change, "change at the bridge"),
+                LibraryUnits.mmPositive(heelHeight, "heel height"),
+                LibraryUnits.mm(change, "change at the bridge"),
                 angle.reachMm(),
                 angle.planeMm(),
                 angle.style());

@@ -9,8 +9,8 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.form.LeanAnswer;
 import org.neckgeom.kernel.NeckSetKernel;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -58,7 +58,7 @@ public final class NeckAngle extends LeanAnswer {
 
     /** {@return the angle against the reference plane, the one the heel is cut by, positive with the head back} */
     public Amount<Angle> angle() {
-        return Amount.ofHouse(rad(), ShopUnit.DEGREE);
+        return Amount.ofLibrary(rad(), ShopUnit.DEGREE);
     }
 
     /** {@return the angle in degrees, positive with the head back} */
@@ -71,7 +71,7 @@ public final class NeckAngle extends LeanAnswer {
      * straightedge on the top shows it, positive with the head back} On a flat top the same as {@link #angle}.
      */
     public Amount<Angle> againstTop() {
-        return Amount.ofHouse(againstTopRad(), ShopUnit.DEGREE);
+        return Amount.ofLibrary(againstTopRad(), ShopUnit.DEGREE);
     }
 
     private double againstTopRad() {
@@ -92,7 +92,7 @@ public final class NeckAngle extends LeanAnswer {
      * @param bridge height of the bridge over the top, 0 or more
      */
     public Amount<Length> airOverBridge(Quantity<Length> bridge) {
-        return style().amount(overFretsMm() - HouseUnits.mmNotNegative(bridge, "bridge height"));
+        return style().amount(overFretsMm() - LibraryUnits.mmNotNegative(bridge, "bridge height"));
     }
 
     /**
@@ -103,7 +103,7 @@ public final class NeckAngle extends LeanAnswer {
      * @param boardAndFret thickness of the fingerboard with its fret, 0 or more
      */
     public Amount<Length> overBareFace(Quantity<Length> boardAndFret) {
-        double thickness = HouseUnits.mmNotNegative(boardAndFret, "fingerboard and fret");
+        double thickness = LibraryUnits.mmNotNegative(boardAndFret, "fingerboard and fret");
         return style().amount(overFretsMm() - thickness / StrictMath.cos(rad()));
     }
 
@@ -115,7 +115,7 @@ public final class NeckAngle extends LeanAnswer {
      */
     public BridgeReadings atBridge(Quantity<Length> bridge, Quantity<Length> boardAndFret) {
         return BridgeReadings.ofMm(
-                airOverBridge(bridge).house(), overBareFace(boardAndFret).house(), style());
+                airOverBridge(bridge).libraryValue(), overBareFace(boardAndFret).libraryValue(), style());
     }
 
     private double overFretsMm() {

@@ -9,10 +9,10 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.kernel.SpreadLaw;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Interval;
-import org.neckgeom.measure.Spread;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -31,15 +31,15 @@ public final class NeckAngleSpread extends ValueAnswer {
             .row("rise", "from the rise", Kind.SPREAD, "of saddle less fret plane", s -> s.rise);
 
     private final NeckAngle angle;
-    private final Spread<Length> rise;
+    private final ErrorDistribution<Length> rise;
 
-    private NeckAngleSpread(NeckAngle angle, Spread<Length> rise) {
+    private NeckAngleSpread(NeckAngle angle, ErrorDistribution<Length> rise) {
         super(FORM, angle.style());
         this.angle = angle;
         this.rise = rise;
     }
 
-    static NeckAngleSpread of(NeckAngle angle, Spread<Length> rise) {
+    static NeckAngleSpread of(NeckAngle angle, ErrorDistribution<Length> rise) {
         return new NeckAngleSpread(angle, Objects.requireNonNull(rise, "spread").in(angle.style()));
     }
 
@@ -50,9 +50,10 @@ public final class NeckAngleSpread extends ValueAnswer {
      * @param coverage more than 0 and less than 100 percent
      */
     public Interval<Angle> interval(Quantity<Dimensionless> coverage) {
-        double left = (1 - HouseUnits.probability(coverage, "coverage")) / 2;
+        double left = (1 - LibraryUnits.probability(coverage, "coverage")) / 2;
         SpreadLaw law = new SpreadLaw(rise);
-        return Interval.ofHouse(angle.rad(law.passedWith(1 - left)), angle.rad(law.passedWith(left)), ShopUnit.DEGREE);
+        return Interval.ofLibrary(
+                angle.rad(law.passedWith(1 - left)), angle.rad(law.passedWith(left)), ShopUnit.DEGREE);
     }
 
     /**
@@ -60,13 +61,13 @@ public final class NeckAngleSpread extends ValueAnswer {
      * first order.
      */
     public Amount<Angle> standardUncertainty() {
-        return Amount.ofHouse(uncertaintyRad(), ShopUnit.DEGREE);
+        return Amount.ofLibrary(uncertaintyRad(), ShopUnit.DEGREE);
     }
 
     private double uncertaintyRad() {
         double t = angle.rad();
         double slope = angle.reachMm() * StrictMath.cos(t) - angle.stringMm() * StrictMath.sin(t);
-        return StrictMath.sqrt(rise.varianceHouse()) / slope;
+        return StrictMath.sqrt(rise.libraryVariance()) / slope;
     }
 
     @Override

@@ -2,7 +2,7 @@ package org.neckgeom.kernel;
 
 import java.util.Arrays;
 import javax.measure.quantity.Length;
-import org.neckgeom.measure.Spread;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.numeric.NormalLaw;
 
 /** Tails of a spread of lengths, and nodes to integrate over it, on plain doubles in mm. */
@@ -15,18 +15,18 @@ public final class SpreadLaw {
     private static final int HALVINGS = 70;
     private static final double[][] GAUSS = legendre();
 
-    private final Spread<Length> spread;
+    private final ErrorDistribution<Length> spread;
     private final double shift;
     private final double scale;
 
-    public SpreadLaw(Spread<Length> spread) {
+    public SpreadLaw(ErrorDistribution<Length> spread) {
         this.spread = spread;
-        this.shift = spread.meanHouse();
-        this.scale = spread.scaleHouse();
+        this.shift = spread.libraryMean();
+        this.scale = spread.libraryScale();
     }
 
     public double variance() {
-        return spread.varianceHouse();
+        return spread.libraryVariance();
     }
 
     public double mean() {
@@ -47,7 +47,7 @@ public final class SpreadLaw {
             case ARCSINE -> 0.5 - StrictMath.asin(Math.max(-1, Math.min(1, u / scale))) / StrictMath.PI;
             case BIAS -> u < 0 ? 1 : 0;
             case SAMPLES -> {
-                double[] samples = spread.centredSamplesHouse();
+                double[] samples = spread.libraryCentredSamples();
                 int above = 0;
                 for (double sample : samples) {
                     if (sample > u) {
@@ -61,8 +61,8 @@ public final class SpreadLaw {
 
     /** Chance of an error less than x, from its own tail: every law but the samples is even about its shift. */
     public double below(double x) {
-        if (spread.law() == Spread.Law.SAMPLES) {
-            double[] samples = spread.centredSamplesHouse();
+        if (spread.law() == ErrorDistribution.Law.SAMPLES) {
+            double[] samples = spread.libraryCentredSamples();
             return (double) Arrays.stream(samples).filter(s -> s < x - shift).count() / samples.length;
         }
         return above(2 * shift - x);
@@ -95,7 +95,7 @@ public final class SpreadLaw {
 
     /** Whether it has a smooth tail that goes on for ever. */
     public boolean isNormal() {
-        return spread.law() == Spread.Law.NORMAL && scale > 0;
+        return spread.law() == ErrorDistribution.Law.NORMAL && scale > 0;
     }
 
     /**
@@ -112,7 +112,7 @@ public final class SpreadLaw {
             case RECTANGULAR -> pieces(new double[] {-scale, 0, scale}, scale, parts);
             case TRIANGULAR -> pieces(new double[] {-scale, 0, scale}, 0, parts);
             case TRAPEZOIDAL -> {
-                double top = spread.topScaleHouse();
+                double top = spread.libraryTopScale();
                 yield pieces(new double[] {-scale, -top, 0, top, scale}, top, parts);
             }
             case ARCSINE -> swings();
@@ -166,7 +166,7 @@ public final class SpreadLaw {
     }
 
     private double[][] samples() {
-        double[] samples = spread.centredSamplesHouse();
+        double[] samples = spread.libraryCentredSamples();
         double[][] nodes = new double[2][samples.length];
         for (int i = 0; i < samples.length; i++) {
             nodes[0][i] = shift + samples[i];
@@ -190,7 +190,7 @@ public final class SpreadLaw {
     }
 
     private double aboveTrapezoid(double u) {
-        double top = spread.topScaleHouse();
+        double top = spread.libraryTopScale();
         double size = Math.abs(u);
         double beyond;
         if (size >= scale) {

@@ -3,11 +3,11 @@ package org.neckgeom.order;
 import java.util.Locale;
 import java.util.Objects;
 import javax.measure.quantity.Length;
-import org.neckgeom.budget.Contributor;
+import org.neckgeom.budget.UncertaintyComponent;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
-import org.neckgeom.measure.Spread;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.text.Names;
 import org.neckgeom.units.LengthStyle;
 
@@ -20,7 +20,7 @@ import org.neckgeom.units.LengthStyle;
  * @param operation the operation whose cut takes it up
  * @param spread how the error spreads
  */
-public record AddedError(String name, Way way, String operation, Spread<Length> spread) implements Answer {
+public record AddedError(String name, Way way, String operation, ErrorDistribution<Length> spread) implements Answer {
 
     static final Form<AddedError> FORM = Form.<AddedError>of("added-error")
             .fact("name", Kind.NAME, "what the error is of", AddedError::name)
@@ -65,8 +65,8 @@ public record AddedError(String name, Way way, String operation, Spread<Length> 
      * counts twice, with sensitivity 1 on the cut that takes it up; such as {@code spacer's thickness (cut rod
      * channel)}}
      */
-    public Contributor contributor() {
-        return new Contributor(name + " (" + operation + ")", operation, 1, spread);
+    public UncertaintyComponent contributor() {
+        return new UncertaintyComponent(name + " (" + operation + ")", operation, 1, spread);
     }
 
     @Override

@@ -8,7 +8,7 @@ import java.util.Set;
 import java.util.function.BiFunction;
 import javax.measure.quantity.Length;
 import org.neckgeom.budget.Workmanship;
-import org.neckgeom.measure.Spread;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.order.AddedError.Way;
 import org.neckgeom.table.Key;
 import org.neckgeom.table.Table;
@@ -37,7 +37,7 @@ final class OperationKeys {
             REMEDY.optional("adds", Types.TEXT, "what the error it adds is of; none when left out");
     private static final Key<Remedy, Way> WAY =
             REMEDY.optional("way", Types.words(Way.class, Way::toString), "that error works in");
-    private static final Key<Remedy, Spread<Length>> SPREAD =
+    private static final Key<Remedy, ErrorDistribution<Length>> SPREAD =
             REMEDY.optional("spread", Types.group(Workmanship.STEP), "of that error");
 
     static {

@@ -9,11 +9,11 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.text.Names;
 import org.neckgeom.units.LengthStyle;
 
@@ -81,7 +81,7 @@ public final class OrderOfWork extends ValueAnswer {
      *
      * @param design the neck
      */
-    public static OrderOfWork forNeck(NeckDesign design) {
+    public static OrderOfWork forNeck(Neck design) {
         OrderOfWork work = forNeck();
         if (Objects.requireNonNull(design, "design").channel().isEmpty()) {
             work = work.without(Operation.CUT_ROD_CHANNEL).without(Operation.LAY_IN_THE_ROD);

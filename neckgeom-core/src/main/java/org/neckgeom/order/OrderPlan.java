@@ -89,7 +89,7 @@ public final class OrderPlan extends ValueAnswer {
                     Kind.WHOLE,
                     "how many clashes",
                     plan -> plan.clashes.list().size())
-            .fact("clashes", Kind.answer(Clashes.FORM), "what clashes", OrderPlan::clashes)
+            .fact("clashes", Kind.answer(Conflicts.FORM), "what clashes", OrderPlan::clashes)
             .finds("not-possible", plan -> !plan.works(), "Order of work: NOT POSSIBLE as told")
             .finds("no-clash", p -> p.clashes.isEmpty(), "Order of work: {count} steps, nothing in the way")
             .finds(
@@ -107,9 +107,9 @@ public final class OrderPlan extends ValueAnswer {
 
     private final WorkLeft work;
     private final List<Step> steps;
-    private final Clashes clashes;
+    private final Conflicts clashes;
 
-    OrderPlan(WorkLeft work, List<Step> steps, Clashes clashes) {
+    OrderPlan(WorkLeft work, List<Step> steps, Conflicts clashes) {
         super(FORM, clashes.style());
         this.work = work;
         this.steps = List.copyOf(steps);
@@ -147,7 +147,7 @@ public final class OrderPlan extends ValueAnswer {
     }
 
     /** {@return what clashes; empty if nothing does} */
-    public Clashes clashes() {
+    public Conflicts clashes() {
         return clashes;
     }
 

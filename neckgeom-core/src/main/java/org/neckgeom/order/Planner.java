@@ -14,9 +14,9 @@ final class Planner {
         OrderProblem problem = new OrderProblem(work, work.kept());
         List<List<Edge>> cycles = problem.cycles();
         if (!cycles.isEmpty()) {
-            List<Clash> clashes =
+            List<Conflict> clashes =
                     cycles.stream().map(cycle -> clash(work, problem, cycle)).toList();
-            return new OrderPlan(work, List.of(), Clashes.of(clashes));
+            return new OrderPlan(work, List.of(), Conflicts.of(clashes));
         }
         OrderSearch search = new OrderSearch(problem);
         int trouble = search.leastTrouble();
@@ -31,12 +31,12 @@ final class Planner {
 
     private static OrderPlan judged(WorkLeft work, OrderProblem problem, int[] order, List<KeptOrder> blamed) {
         StepReasons reasons = new StepReasons(work, problem, order);
-        Clashes all = Clashes.of(reasons.clashes(blamed));
+        Conflicts all = Conflicts.of(reasons.clashes(blamed));
         List<Step> steps = all.haveRemedies() ? reasons.steps() : List.of();
         return new OrderPlan(work, steps, all);
     }
 
-    private static Clash clash(WorkLeft work, OrderProblem problem, List<Edge> cycle) {
+    private static Conflict clash(WorkLeft work, OrderProblem problem, List<Edge> cycle) {
         List<String> operations = cycle.stream()
                 .map(edge -> problem.operations.get(edge.first()).name())
                 .toList();
@@ -45,7 +45,7 @@ final class Planner {
                         .anyMatch(edge -> edge.first() == problem.index(order.first())
                                 && edge.then() == problem.index(order.then())))
                 .toList();
-        return Clash.ofCycle(operations, cycle.stream().map(Edge::reason).toList(), kept);
+        return Conflict.ofCycle(operations, cycle.stream().map(Edge::reason).toList(), kept);
     }
 
     /** Returns a smallest set of kept orders that has the same least trouble: each of them has a part in it. */

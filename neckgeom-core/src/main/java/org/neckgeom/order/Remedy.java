@@ -10,7 +10,7 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
-import org.neckgeom.measure.Spread;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.order.AddedError.Way;
 import org.neckgeom.text.Names;
 import org.neckgeom.units.LengthStyle;
@@ -21,7 +21,7 @@ import org.neckgeom.units.ShopUnits;
  * {@code parallel spacer between shaft and fence}, and the error it adds. Immutable.
  *
  * <p>The ready-made remedies are common practice. Their sizes are Estimates from general trade figures, to be replaced by
- * what the shop measures: {@code Remedy.parallelSpacer().adding(Spread.rectangular(mm(0.02)))}.
+ * what the shop measures: {@code Remedy.parallelSpacer().adding(ErrorDistribution.rectangular(mm(0.02)))}.
  */
 public final class Remedy extends ValueAnswer {
 
@@ -57,7 +57,7 @@ public final class Remedy extends ValueAnswer {
     }
 
     /** The error a remedy adds, whatever the operation. */
-    private record Adds(String errorName, Way way, Spread<Length> spread) {}
+    private record Adds(String errorName, Way way, ErrorDistribution<Length> spread) {}
 
     private <V> Optional<V> adds(Function<Adds, V> part) {
         return Optional.ofNullable(adds).map(part);
@@ -165,7 +165,7 @@ public final class Remedy extends ValueAnswer {
 
     private static Remedy usual(String name, String how, String errorName, Way way, double halfWidthMm) {
         Quantity<Length> halfWidth = ShopUnits.mm(halfWidthMm);
-        return new Remedy(name, how, new Adds(errorName, way, Spread.rectangular(halfWidth)));
+        return new Remedy(name, how, new Adds(errorName, way, ErrorDistribution.rectangular(halfWidth)));
     }
 
     /**
@@ -184,7 +184,7 @@ public final class Remedy extends ValueAnswer {
      * @param direction the direction it works in
      * @param size how it spreads
      */
-    public Remedy adding(String name, Way direction, Spread<Length> size) {
+    public Remedy adding(String name, Way direction, ErrorDistribution<Length> size) {
         Objects.requireNonNull(direction, "way");
         Objects.requireNonNull(size, "spread");
         return new Remedy(this.name, how, new Adds(Names.checked(name, "an added error's name"), direction, size));
@@ -196,7 +196,7 @@ public final class Remedy extends ValueAnswer {
      * @param size how it spreads
      * @throws IllegalArgumentException if the remedy adds no error yet: then name it
      */
-    public Remedy adding(Spread<Length> size) {
+    public Remedy adding(ErrorDistribution<Length> size) {
         if (adds == null) {
             throw Refusal.because(
                     "error",

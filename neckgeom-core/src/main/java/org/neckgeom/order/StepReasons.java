@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import org.neckgeom.order.Clash.Kind;
+import org.neckgeom.order.Conflict.Kind;
 import org.neckgeom.order.OrderPlan.Step;
 import org.neckgeom.text.Names;
 
@@ -32,8 +32,8 @@ final class StepReasons {
         }
     }
 
-    List<Clash> clashes(List<KeptOrder> blamed) {
-        List<Clash> clashes = new ArrayList<>();
+    List<Conflict> clashes(List<KeptOrder> blamed) {
+        List<Conflict> clashes = new ArrayList<>();
         for (int k = 0; k < order.length; k++) {
             for (int c = 0; c < problem.conditions.size(); c++) {
                 if ((problem.troubling(order[k], held[k]) >> c & 1) != 0) {
@@ -44,7 +44,7 @@ final class StepReasons {
         return clashes;
     }
 
-    private Clash clash(int k, int c, List<KeptOrder> blamed) {
+    private Conflict clash(int k, int c, List<KeptOrder> blamed) {
         Operation operation = operation(k);
         Condition condition = problem.conditions.get(c);
         boolean isBlocked = (held[k] >> c & 1) != 0;
@@ -66,7 +66,8 @@ final class StepReasons {
                 kind == Kind.NEVER || blamed.isEmpty() ? List.of() : OrderSearch.forcing(work, blamed, order[k], c);
         Optional<String> name =
                 other < 0 ? Optional.empty() : Optional.of(operation(other).name());
-        return Clash.of(kind, operation.name(), name, condition, operation.reason(condition), forcing, remedies(k, c));
+        return Conflict.of(
+                kind, operation.name(), name, condition, operation.reason(condition), forcing, remedies(k, c));
     }
 
     /** Returns the remedies for a condition, that one first which is taken at this step. */

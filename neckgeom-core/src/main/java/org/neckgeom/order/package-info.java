@@ -21,7 +21,7 @@
  * <p>prints
  *
  * <pre>{@code
- * Clashes: 1 clash, with a remedy
+ * Conflicts: 1 clash, with a remedy
  * 1. cut rod channel: ears in the way, from "glue ears"
  *   why     the ears meet the fence before the shaft does
  *   kept    glue ears before cut rod channel

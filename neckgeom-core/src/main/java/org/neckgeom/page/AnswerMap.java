@@ -5,12 +5,12 @@ import java.util.Map;
 import javax.measure.Quantity;
 import org.neckgeom.board.Fret;
 import org.neckgeom.budget.Budget;
-import org.neckgeom.budget.Distribution;
+import org.neckgeom.budget.ResultDistribution;
 import org.neckgeom.channel.Caution;
 import org.neckgeom.drawing.Stations;
 import org.neckgeom.form.Json;
 import org.neckgeom.measure.Interval;
-import org.neckgeom.order.Clash;
+import org.neckgeom.order.Conflict;
 import org.neckgeom.order.Operation;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.order.OrderPlan;
@@ -45,7 +45,7 @@ final class AnswerMap {
     }
 
     static <Q extends Quantity<Q>> Map<String, Object> ofBudget(Budget<Q> budget) {
-        Distribution<Q> law = budget.distribution();
+        ResultDistribution<Q> law = budget.distribution();
         Interval<Q> usual = law.interval(ShopUnits.percent(95));
         Map<String, Object> map = new LinkedHashMap<>();
         map.put("standardDeviation", quantity(law.standardDeviation()));
@@ -67,7 +67,9 @@ final class AnswerMap {
         Map<String, Object> map = new LinkedHashMap<>();
         map.put("done", work.finished().stream().map(Operation::name).toList());
         map.put("steps", order.steps().stream().map(AnswerMap::step).toList());
-        map.put("clashes", order.clashes().list().stream().map(Clash::toString).toList());
+        map.put(
+                "clashes",
+                order.clashes().list().stream().map(Conflict::toString).toList());
         return map;
     }
 
@@ -83,7 +85,7 @@ final class AnswerMap {
         Map<String, Object> map = new LinkedHashMap<>();
         map.put("fret", fret.number());
         map.put("fromNut", length(plan, fret.fromNutMm()));
-        map.put("fromLast", length(plan, fret.fromLast().house()));
+        map.put("fromLast", length(plan, fret.fromLast().libraryValue()));
         map.put("width", length(plan, 2 * plan.design().halfWidthAtMm(fret.fromNutMm())));
         return map;
     }

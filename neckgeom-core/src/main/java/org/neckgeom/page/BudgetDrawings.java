@@ -3,8 +3,8 @@ package org.neckgeom.page;
 import java.util.ArrayList;
 import java.util.List;
 import javax.measure.quantity.Length;
-import org.neckgeom.budget.Distribution;
-import org.neckgeom.budget.Share;
+import org.neckgeom.budget.ResultDistribution;
+import org.neckgeom.budget.VarianceShare;
 import org.neckgeom.drawing.Point;
 import org.neckgeom.drawing.Shown;
 import org.neckgeom.measure.Interval;
@@ -26,10 +26,10 @@ final class BudgetDrawings {
 
     /** Bars of each step's share of the variance, largest first. */
     static Figure shares(BudgetPart part, String id) {
-        List<Share<Length>> largest = part.largest();
+        List<VarianceShare<Length>> largest = part.largest();
         double room = Drawing.WIDTH - 2 * EDGE;
         StringBuilder words = new StringBuilder("Bars, largest first. ");
-        for (Share<Length> share : largest) {
+        for (VarianceShare<Length> share : largest) {
             words.append(share.name())
                     .append(": ")
                     .append(BudgetPart.text(share))
@@ -38,7 +38,7 @@ final class BudgetDrawings {
         Drawing drawing = new Drawing(
                 part.title() + ": whose error it is", words.toString().strip(), largest.size() * ROW + EDGE);
         double v = 0;
-        for (Share<Length> share : largest) {
+        for (VarianceShare<Length> share : largest) {
             drawing.label("words", "start", EDGE, v + 16, shortened(share.name()));
             drawing.label("number", "end", Drawing.WIDTH - EDGE, v + 16, BudgetPart.text(share));
             drawing.shape("bar", box(EDGE, v + 21, Math.max(1, room * share.fraction()), BAR));
@@ -63,15 +63,15 @@ final class BudgetDrawings {
 
     /** The density of the result with its limits, or where none are told with the interval of 95 of 100 results. */
     static Figure curve(BudgetPart part, Shown shown, String id) {
-        Distribution<Length> law = part.budget().distribution();
+        ResultDistribution<Length> law = part.budget().distribution();
         Interval<Length> usual = part.usual();
-        double lower = part.limits().map(Limits::lowerHouse).orElse(usual.lowHouse());
-        double upper = part.limits().map(Limits::upperHouse).orElse(usual.highHouse());
+        double lower = part.limits().map(Limits::libraryLower).orElse(usual.libraryLow());
+        double upper = part.limits().map(Limits::libraryUpper).orElse(usual.libraryHigh());
         String mark = part.limits().isPresent() ? "limit" : "95 of 100";
         String within =
                 part.limits().map(limits -> Numbers.percent(law.chance(limits))).orElse("95 %") + " within";
-        double mean = law.mean().house();
-        double reach = 4 * law.standardDeviation().house();
+        double mean = law.mean().libraryValue();
+        double reach = 4 * law.standardDeviation().libraryValue();
         double low = Math.min(mean - reach, Double.isFinite(lower) ? lower : mean);
         double high = Math.max(mean + reach, Double.isFinite(upper) ? upper : mean);
         double margin = 0.04 * (high - low);
@@ -79,7 +79,7 @@ final class BudgetDrawings {
         String dashed =
                 part.limits().map(limits -> "what is allowed, " + limits).orElse("95 of 100 results, " + usual);
         String deviation = "Standard deviation "
-                + shown.style().small(law.standardDeviation().house()) + ".";
+                + shown.style().small(law.standardDeviation().libraryValue()) + ".";
         Drawing drawing = new Drawing(
                 part.title() + ": how it spreads",
                 "The distribution of the result as a curve over its value. Dashed: " + dashed + ". " + within + ". "
@@ -106,12 +106,12 @@ final class BudgetDrawings {
         }
     }
 
-    private static List<Point> density(Distribution<Length> law, Scale scale, double floor) {
+    private static List<Point> density(ResultDistribution<Length> law, Scale scale, double floor) {
         double[] density = new double[POINTS + 1];
         double most = 0;
         for (int i = 0; i <= POINTS; i++) {
             double value = scale.low() + (scale.high() - scale.low()) * i / POINTS;
-            double d = law.densityPerHouseUnit(ShopUnits.mm(value));
+            double d = law.densityPerLibraryUnit(ShopUnits.mm(value));
             // A hollow law runs to infinity at its ends; the drawing stops at its edge.
             density[i] = Double.isFinite(d) ? Math.max(0, d) : 0;
             most = Math.max(most, density[i]);

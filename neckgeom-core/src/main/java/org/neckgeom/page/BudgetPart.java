@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Length;
 import org.neckgeom.budget.Budget;
-import org.neckgeom.budget.Share;
+import org.neckgeom.budget.VarianceShare;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
@@ -25,9 +25,9 @@ import org.neckgeom.units.ShopUnits;
  */
 record BudgetPart(String title, Budget<Length> budget, Optional<Limits<Length>> limits) implements Answer {
 
-    private static final Form<Share<?>> SHARE = Form.<Share<?>>of("share-of-a-step")
-            .fact("step", Kind.NAME, "what is done", Share::name)
-            .fact("fraction", Kind.RATIO, "of the variance", Share::fraction);
+    private static final Form<VarianceShare<?>> SHARE = Form.<VarianceShare<?>>of("share-of-a-step")
+            .fact("step", Kind.NAME, "what is done", VarianceShare::name)
+            .fact("fraction", Kind.RATIO, "of the variance", VarianceShare::fraction);
 
     private static final Form<BudgetPart> FORM = Form.<BudgetPart>of("budget-of-the-neck")
             .fact("title", Kind.NAME, "what it is about", BudgetPart::title)
@@ -99,12 +99,12 @@ record BudgetPart(String title, Budget<Length> budget, Optional<Limits<Length>> 
     }
 
     /** A share as text: {@code 69.4 %}. */
-    static String text(Share<Length> share) {
+    static String text(VarianceShare<Length> share) {
         return Numbers.fixed(100 * share.fraction(), 1) + " %";
     }
 
     /** The largest shares, those of one step together, at most ten. */
-    List<Share<Length>> largest() {
+    List<VarianceShare<Length>> largest() {
         return budget.sharesByStep().list().stream()
                 .filter(share -> share.fraction() > 0)
                 .limit(MOST_SHARES)

@@ -6,13 +6,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import org.neckgeom.channel.Caution;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.drawing.NeckShape;
 import org.neckgeom.drawing.Settled;
 import org.neckgeom.drawing.Shown;
 import org.neckgeom.drawing.Stations;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.BackSet;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.order.OrderPlan;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.PlanCheck;
@@ -35,7 +35,7 @@ import org.neckgeom.units.LengthStyle;
  * @param mark by which its paper is known, made when it is asked for
  */
 record Contents(
-        NeckDesign design,
+        Neck design,
         Settled settled,
         LengthStyle style,
         Optional<ScarfJoint> scarf,

@@ -13,10 +13,10 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.BudgetKeys;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Json;
 import org.neckgeom.form.Tree;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.table.Spelling;
 import org.neckgeom.table.Table;
@@ -42,7 +42,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>A quantity is {@code {"value": 34, "unit": "mm", "ucum": "mm"}}. Where only another unit gives a number back exactly,
  * {@code printedIn} names the unit that answers are printed in. Answers are rounded to twelve digits.
  *
- * <p>Of a budget: the {@code sensitivity} of a contributor is in house units (mm, rad, N, MPa, ...). A spread is its {@code law},
+ * <p>Of a budget: the {@code sensitivity} of a contributor is in library units (mm, rad, N, MPa, ...). A spread is its {@code law},
  * its size ({@code standardDeviation}, {@code halfWidth}, {@code halfBase} and {@code halfTop}, or samples
  * {@code fromTheirMean}), its {@code shift}, and {@code degreesOfFreedom} where few. A note that a ready-made budget prints
  * under its title is not part of it.
@@ -55,8 +55,7 @@ public final class Document<T> {
     public static final Document<NeckPlan> PLAN = new Document<>("neckgeom plan", NeckPlan.TABLE, AnswerMap::of);
 
     /** A design alone. */
-    public static final Document<NeckDesign> DESIGN =
-            new Document<>("neckgeom design", NeckDesign.TABLE, design -> Map.of());
+    public static final Document<Neck> DESIGN = new Document<>("neckgeom design", Neck.TABLE, design -> Map.of());
 
     /** A budget, with its standard deviation and its 95 % interval. */
     public static final Document<Budget<?>> BUDGET =

@@ -3,12 +3,12 @@ package org.neckgeom.page;
 import java.util.ArrayList;
 import java.util.List;
 import javax.measure.quantity.Length;
-import org.neckgeom.design.Heel;
 import org.neckgeom.drawing.NeckShape;
 import org.neckgeom.drawing.Shown;
 import org.neckgeom.drawing.Stations;
 import org.neckgeom.heel.BackSet;
 import org.neckgeom.heel.HeelCorners;
+import org.neckgeom.neck.Heel;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnits;
 
@@ -83,8 +83,8 @@ final class Figures {
                 heel,
                 corners,
                 "What comes off to raise the line of the frets by "
-                        + shown.length(rise.house()) + " at the bridge, "
-                        + shown.length(set.reach().house()) + " away.",
+                        + shown.length(rise.libraryValue()) + " at the bridge, "
+                        + shown.length(set.reach().libraryValue()) + " away.",
                 shown);
     }
 }

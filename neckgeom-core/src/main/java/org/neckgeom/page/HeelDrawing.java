@@ -1,10 +1,10 @@
 package org.neckgeom.page;
 
 import java.util.List;
-import org.neckgeom.design.Heel;
 import org.neckgeom.drawing.Point;
 import org.neckgeom.drawing.Shown;
 import org.neckgeom.heel.HeelCorners;
+import org.neckgeom.neck.Heel;
 
 /** The heel's mating face, seen from the body, with what comes off at its corners. */
 final class HeelDrawing {
@@ -42,12 +42,12 @@ final class HeelDrawing {
         Point capLeft = new Point(middle - cap, TOP + h);
         drawing.shape("wood", List.of(topLeft, topRight, capRight, capLeft));
         double most = Math.max(
-                Math.max(corners.topBass().house(), corners.topTreble().house()),
-                Math.max(corners.capBass().house(), corners.capTreble().house()));
-        corner(drawing, topLeft, corners.topBass().house(), most, shown, true);
-        corner(drawing, topRight, corners.topTreble().house(), most, shown, false);
-        corner(drawing, capLeft, corners.capBass().house(), most, shown, true);
-        corner(drawing, capRight, corners.capTreble().house(), most, shown, false);
+                Math.max(corners.topBass().libraryValue(), corners.topTreble().libraryValue()),
+                Math.max(corners.capBass().libraryValue(), corners.capTreble().libraryValue()));
+        corner(drawing, topLeft, corners.topBass().libraryValue(), most, shown, true);
+        corner(drawing, topRight, corners.topTreble().libraryValue(), most, shown, false);
+        corner(drawing, capLeft, corners.capBass().libraryValue(), most, shown, true);
+        corner(drawing, capRight, corners.capTreble().libraryValue(), most, shown, false);
         drawing.label("words", "middle", middle, TOP - 26, "top edge, " + shown.length(heel.widthMm()) + " wide");
         drawing.label("words", "middle", middle, TOP + h + 24, "cap, " + shown.length(heel.heightMm()) + " below");
         drawing.label("words", "end", middle - w - 20, TOP + h / 2, "bass cheek");

@@ -6,7 +6,7 @@ import org.neckgeom.channel.Caution;
 import org.neckgeom.drawing.Markup;
 import org.neckgeom.drawing.PaperSet;
 import org.neckgeom.form.RenderedAnswer;
-import org.neckgeom.order.Clash;
+import org.neckgeom.order.Conflict;
 import org.neckgeom.order.OrderPlan;
 import org.neckgeom.order.Remedy;
 import org.neckgeom.plan.PlanCheck;
@@ -196,7 +196,7 @@ final class Page {
         if (!order.clashes().isEmpty()) {
             page.element("h3", "What clashes");
             page.open("ul");
-            for (Clash clash : order.clashes()) {
+            for (Conflict clash : order.clashes()) {
                 page.open("li");
                 answer("first", "", clash.rendered(contents.style()));
                 page.close();

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.StringTokenizer;
 import javax.measure.quantity.Length;
-import org.neckgeom.budget.Share;
+import org.neckgeom.budget.VarianceShare;
 import org.neckgeom.channel.Caution;
 import org.neckgeom.form.RenderedAnswer;
-import org.neckgeom.order.Clash;
+import org.neckgeom.order.Conflict;
 import org.neckgeom.order.OrderPlan;
 import org.neckgeom.order.Remedy;
 import org.neckgeom.plan.PlanCheck;
@@ -104,14 +104,14 @@ final class PlainText {
                 wrapped("     ", remedy.name() + ": " + remedy.how());
             }
         }
-        for (Clash clash : order.clashes()) {
+        for (Conflict clash : order.clashes()) {
             answer("  ! ", clash.rendered(contents.style()));
         }
     }
 
     private void budget(BudgetPart part) {
         section(part.rendered(contents.style()));
-        for (Share<Length> share : part.largest()) {
+        for (VarianceShare<Length> share : part.largest()) {
             String bar = "#".repeat((int) Math.round(30 * share.fraction()));
             wrapped("  " + String.format(Locale.ROOT, "%7s  ", BudgetPart.text(share)), share.name());
             if (!bar.isEmpty()) {

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.drawing.HeadShape;
 import org.neckgeom.drawing.NeckShape;
 import org.neckgeom.drawing.Point;
 import org.neckgeom.drawing.Shown;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Neck;
 
 /** The neck from the strings' side, head up, bass to the left: taper, frets, strings, channel under the board. */
 final class PlanDrawing {
@@ -18,7 +18,7 @@ final class PlanDrawing {
     private static final List<Integer> MARKED = List.of(1, 3, 5, 7, 9, 12, 15, 17, 19, 21, 24);
 
     private final NeckShape shape;
-    private final NeckDesign design;
+    private final Neck design;
     private final Shown shown;
     private final Optional<HeadShape> head;
     private final Upright page;

@@ -1,12 +1,12 @@
 package org.neckgeom.page;
 
 import java.util.List;
-import org.neckgeom.design.Head;
-import org.neckgeom.design.JointPlace;
 import org.neckgeom.drawing.NeckShape;
 import org.neckgeom.drawing.Point;
 import org.neckgeom.drawing.Shown;
 import org.neckgeom.head.ScarfJoint;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.JointPlace;
 
 /** The scarf joint from its side at its true angle, head to the left, its lines lettered. */
 final class ScarfDrawing {
@@ -39,8 +39,8 @@ final class ScarfDrawing {
 
     private Figure figure() {
         List<Point> glue = NeckShape.glueLine(joint, head.angleRad());
-        double depth = joint.shaftThickness().house();
-        double thick = joint.headThickness().house();
+        double depth = joint.shaftThickness().libraryValue();
+        double thick = joint.headThickness().libraryValue();
         double along = -left / StrictMath.cos(head.angleRad());
         Point faceEnd = NeckShape.headSide(head, along, 0);
         Point backEnd = NeckShape.headSide(head, along, thick);

@@ -3,10 +3,10 @@ package org.neckgeom.page;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.neckgeom.design.Channel;
 import org.neckgeom.drawing.NeckShape;
 import org.neckgeom.drawing.Point;
 import org.neckgeom.drawing.Shown;
+import org.neckgeom.neck.Channel;
 import org.neckgeom.solid.WoodAt;
 
 /** The neck cut across at one station, seen from the body, bass to the left: board, wood, channel, rod, wood left. */

@@ -67,7 +67,7 @@ public final class Sheet {
             csv.append(line(
                     String.valueOf(fret.number()),
                     figure(fret.fromNutMm()),
-                    figure(fret.fromLast().house()),
+                    figure(fret.fromLast().libraryValue()),
                     figure(2 * plan.design().halfWidthAtMm(fret.fromNutMm()))));
         }
         return csv.toString();
@@ -102,7 +102,7 @@ public final class Sheet {
     }
 
     private String figure(double mm) {
-        return Numbers.plain(plan.style().unit().fromHouse(mm));
+        return Numbers.plain(plan.style().unit().fromLibrary(mm));
     }
 
     private static String line(String... cells) {

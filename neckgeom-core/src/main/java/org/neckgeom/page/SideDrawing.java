@@ -3,15 +3,15 @@ package org.neckgeom.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.Head;
-import org.neckgeom.design.Heel;
-import org.neckgeom.design.JointPlace;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.drawing.NeckShape;
 import org.neckgeom.drawing.Point;
 import org.neckgeom.drawing.Shown;
 import org.neckgeom.head.ScarfJoint;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Heel;
+import org.neckgeom.neck.JointPlace;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.text.Numbers;
 
 /** The neck from its side, head up, strings to the left: board, back, channel and rod, scarf, heel. */
@@ -20,7 +20,7 @@ final class SideDrawing {
     private static final int HEEL_PIECES = 16;
 
     private final NeckShape shape;
-    private final NeckDesign design;
+    private final Neck design;
     private final Shown shown;
     private final Optional<ScarfJoint> joint;
     private final Upright page;

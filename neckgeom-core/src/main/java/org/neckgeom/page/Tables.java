@@ -5,9 +5,9 @@ import java.util.List;
 import org.neckgeom.board.FannedFrets;
 import org.neckgeom.board.Fret;
 import org.neckgeom.board.FretTable;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.drawing.Shown;
 import org.neckgeom.drawing.Stations;
+import org.neckgeom.neck.Neck;
 
 /** The tables of a sheet: heads and rows of text, lengths in the unit the heads name. */
 final class Tables {
@@ -30,15 +30,15 @@ final class Tables {
     /** Both ends of every slot, as they are marked along the edges of a tapered board. */
     private static Table fanned(Contents contents, FannedFrets fan) {
         Shown shown = contents.shown();
-        NeckDesign design = contents.design();
+        Neck design = contents.design();
         List<List<String>> rows = new ArrayList<>();
         for (int n = 0; n <= design.frets(); n++) {
             double x = design.scale().fretMm(n);
             rows.add(List.of(
                     n == 0 ? "nut" : String.valueOf(n),
-                    shown.column(fan.onBassEdge(n, design).house()),
+                    shown.column(fan.onBassEdge(n, design).libraryValue()),
                     shown.column(x),
-                    shown.column(fan.onTrebleEdge(n, design).house()),
+                    shown.column(fan.onTrebleEdge(n, design).libraryValue()),
                     shown.column(2 * design.halfWidthAtMm(x))));
         }
         return new Table(

@@ -19,12 +19,12 @@
  * <h2>For instance</h2>
  *
  * <pre>{@code
- * var neck = NeckDesign.named("Practice neck")
+ * var neck = Neck.named("Practice neck")
  *     .scale(mm(560))
  *     .fingerboard(Fingerboard.tapered(mm(34), mm(46)).thickness(mm(6)).radius(mm(400)))
  *     .back(BackProfile.between(mm(14.5), mm(16.5)).rounded())
  *     .frets(20).bodyAtFret(14)
- *     .trussRod(Rod.twoWay(mm(300)).section(mm(6), mm(9)));
+ *     .trussRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)));
  * var plan = NeckPlan.of(neck, Blank.ofLength(mm(640)).section(mm(60), mm(25)), Shop.with(Cutter.straight(mm(6))));
  * println(Sheet.of(plan));
  * }</pre>

@@ -1,10 +1,10 @@
 package org.neckgeom.plan;
 
 import java.util.Objects;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fault.Fault;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.neck.Neck;
 
 /** What may have no answer although each part may be given: refused at the part that a maker would change. */
 final class Answerable {
@@ -16,7 +16,7 @@ final class Answerable {
     private Answerable() {}
 
     /** The depth runs straight through its two frets: where it comes to nothing there is no neck to plan. */
-    static void checkBack(NeckDesign design) {
+    static void checkBack(Neck design) {
         double channelStart = design.channel().orElseThrow().startMm();
         double channelEnd = design.channel().orElseThrow().endMm();
         double second = design.scale().fretMm(design.back().secondFret());
@@ -29,7 +29,7 @@ final class Answerable {
         refuseNothing(design, last, "back.depths[2].depth", design.back().secondDepthMm());
     }
 
-    private static void refuseNothing(NeckDesign design, double x, String path, double depth) {
+    private static void refuseNothing(Neck design, double x, String path, double depth) {
         if (!(design.backDepthAtMm(x) > 0)) {
             throw Refusal.of(
                     path,

@@ -21,16 +21,16 @@ import javax.measure.quantity.Length;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.NeckTree;
 import org.neckgeom.channel.SlotPlace;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.Head;
-import org.neckgeom.design.Heel;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.HeelCorners;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
-import org.neckgeom.measure.Spread;
 import org.neckgeom.measure.Verdict;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Heel;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.solid.BackShape;
 import org.neckgeom.units.Amount;
@@ -44,10 +44,10 @@ final class AsMade {
     private static final int PROJECTION = 3;
 
     private final NeckPlan plan;
-    private final NeckReadings read;
+    private final MeasuredNeck read;
     private final Supplier<Channel> channel = new Once<>(this::asCut);
-    private final Supplier<NeckDesign> withHead = new Once<>(this::headAndChannel);
-    private final Supplier<NeckDesign> design = new Once<>(this::carved);
+    private final Supplier<Neck> withHead = new Once<>(this::headAndChannel);
+    private final Supplier<Neck> design = new Once<>(this::carved);
     private final Supplier<BackShape> back = new Once<>(() -> carved(BackShape.of(withHead())));
 
     private AsMade(NeckPlan plan) {
@@ -60,21 +60,21 @@ final class AsMade {
     }
 
     /** The design, its channel as cut, its head and its back as they have become. */
-    NeckDesign design() {
+    Neck design() {
         return design.get();
     }
 
-    private NeckDesign carved() {
-        NeckDesign design = withHead();
+    private Neck carved() {
+        Neck design = withHead();
         return read.backDepths().isEmpty() ? design : design.back(profile(design));
     }
 
-    private NeckDesign withHead() {
+    private Neck withHead() {
         return withHead.get();
     }
 
-    private NeckDesign headAndChannel() {
-        NeckDesign design = plan.design().channel(channel());
+    private Neck headAndChannel() {
+        Neck design = plan.design().channel(channel());
         return design.head().map(head -> design.head(head(head))).orElse(design);
     }
 
@@ -103,12 +103,12 @@ final class AsMade {
     }
 
     /** The straight line through the two depths as they have become, for what bends. */
-    private BackProfile profile(NeckDesign design) {
+    private BackProfile profile(Neck design) {
         BackProfile drawn = plan.design().back();
         return drawn.depths(amount(carvedMm(design, drawn.firstFret())), amount(carvedMm(design, drawn.secondFret())));
     }
 
-    private double carvedMm(NeckDesign design, double fret) {
+    private double carvedMm(Neck design, double fret) {
         double x = design.scale().fretMm(fret);
         BackShape plain = BackShape.of(design);
         double more = depthMm(carved(plain), x) - depthMm(plain, x);
@@ -116,7 +116,7 @@ final class AsMade {
     }
 
     private double depthMm(BackShape back, double x) {
-        return back.at(amount(x)).depth().house();
+        return back.at(amount(x)).depth().libraryValue();
     }
 
     /** Where the slot runs: as read on the neck, and else as it stands at the machine. */
@@ -155,10 +155,10 @@ final class AsMade {
                 depths.headMap(Math.nextUp(x)).values().stream()
                         .reduce((one, later) -> later)
                         .orElseThrow()
-                        .uncertaintyHouse(),
-                depths.tailMap(x).values().stream().findFirst().orElseThrow().uncertaintyHouse());
+                        .libraryUncertainty(),
+                depths.tailMap(x).values().stream().findFirst().orElseThrow().libraryUncertainty());
         return Optional.of(
-                Estimate.ofHouse(0, u, Double.POSITIVE_INFINITY, plan.style().unit()));
+                Estimate.ofLibrary(0, u, Double.POSITIVE_INFINITY, plan.style().unit()));
     }
 
     /** GOOD within its limits, STOP outside, OPEN where the reading cannot tell. */
@@ -202,8 +202,8 @@ final class AsMade {
         if (heel == null || plan.neckSet().isEmpty() || !(read.has(HEIGHT_AT_BRIDGE) || read.has(OFFSET_AT_BRIDGE))) {
             return Optional.empty();
         }
-        double tooHigh = read.of(HEIGHT_AT_BRIDGE).map(Estimate::valueHouse).orElse(0.0);
-        double aside = read.of(OFFSET_AT_BRIDGE).map(Estimate::valueHouse).orElse(0.0);
+        double tooHigh = read.of(HEIGHT_AT_BRIDGE).map(Estimate::libraryValue).orElse(0.0);
+        double aside = read.of(OFFSET_AT_BRIDGE).map(Estimate::libraryValue).orElse(0.0);
         return Optional.of(plan.neckSet().get().correction(heel, amount(-tooHigh), amount(aside)));
     }
 
@@ -220,7 +220,7 @@ final class AsMade {
     }
 
     private static Budget<Length> asRead(Budget<Length> guess, Estimate<Length> reading) {
-        return Budget.of(guess.title(), guess.unit()).with("reading at the bridge", Spread.of(reading));
+        return Budget.of(guess.title(), guess.unit()).with("reading at the bridge", ErrorDistribution.of(reading));
     }
 
     private Amount<Length> value(NeckFeature feature) {

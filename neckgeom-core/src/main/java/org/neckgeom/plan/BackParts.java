@@ -7,22 +7,22 @@ import java.util.function.ToDoubleBiFunction;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.neckgeom.channel.SlotPlace;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.measure.Spread;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.order.Operation;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.solid.BackCurve;
 import org.neckgeom.solid.BackShape;
 import org.neckgeom.solid.Facets;
+import org.neckgeom.solid.FloorProbability;
+import org.neckgeom.solid.FloorThickness;
 import org.neckgeom.solid.WoodAt;
-import org.neckgeom.solid.WoodChance;
-import org.neckgeom.solid.WoodLeft;
 import org.neckgeom.solid.WoodSpreads;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
@@ -33,7 +33,8 @@ import org.neckgeom.units.ShopUnits;
 final class BackParts {
 
     private static final double CARVED_WITHIN_MM = 0.5;
-    private static final Spread<Length> CARVED_BY_HAND = Spread.rectangular(ShopUnits.mm(CARVED_WITHIN_MM));
+    private static final ErrorDistribution<Length> CARVED_BY_HAND =
+            ErrorDistribution.rectangular(ShopUnits.mm(CARVED_WITHIN_MM));
     private static final double ACCEPTED_CHANCE = 0.05;
     private static final double AT_THE_NUT_MM = 1e-5;
 
@@ -44,7 +45,7 @@ final class BackParts {
     }
 
     private static PlanPart back(NeckPlan plan) {
-        NeckDesign design = plan.design();
+        Neck design = plan.design();
         BackShape shape = plan.asMade().back();
         PlanSection.Draft draft =
                 PlanSection.titled("back", "Back and its flats", plan.style()).row("back", "back", shape);
@@ -75,7 +76,7 @@ final class BackParts {
                 facets);
     }
 
-    private static boolean isEven(NeckDesign design) {
+    private static boolean isEven(Neck design) {
         BackProfile back = design.back();
         return back.bassPower() == back.treblePower();
     }
@@ -86,14 +87,14 @@ final class BackParts {
         SlotPlace place = plan.slotPlace();
         double offset = place.offsetMmAt(made.channel().startMm());
         Amount<Angle> skew = place.skew();
-        WoodLeft wood = plan.woodLeft();
+        FloorThickness wood = plan.woodLeft();
         Amount<Length> limit = plan.woodLeftAtLeast();
         WoodAt least = wood.least();
         Optional<Estimate<Length>> carved = made.carvedAt(least.stationMm());
-        WoodChance chance = chance(plan, wood, limit, carved);
+        FloorProbability chance = chance(plan, wood, limit, carved);
         LengthStyle style = plan.style();
         PlanSection.Draft draft = PlanSection.titled("wood-left", "Wood left under the channel", style);
-        if (offset != 0 || skew.house() != 0) {
+        if (offset != 0 || skew.libraryValue() != 0) {
             draft.row(
                     "offTheMiddle",
                     "channel off the middle",
@@ -103,7 +104,7 @@ final class BackParts {
         Statement less = carved.map(depth -> draft.words(
                                 "less-as-read",
                                 "{probability}, the carved depth as read, u {standardUncertainty:small}")
-                        .with("standardUncertainty", Kind.MM, depth.uncertaintyHouse()))
+                        .with("standardUncertainty", Kind.MM, depth.libraryUncertainty()))
                 .orElse(draft.words(
                                 "less-as-usual",
                                 "{probability}, depths carved within {halfWidth:small}, anywhere alike (common practice)")
@@ -114,7 +115,7 @@ final class BackParts {
                         "chanceOfLess",
                         "chance of less",
                         less.with("probability", Kind.PROBABILITY, chance.probability()));
-        boolean enough = least.woodMm() >= limit.house();
+        boolean enough = least.woodMm() >= limit.libraryValue();
         boolean sure = chance.probability() < ACCEPTED_CHANCE;
         Outcome outcome = !enough ? Outcome.STOP : sure ? Outcome.GOOD : Outcome.OPEN;
         Statement next = carved.isPresent()
@@ -166,32 +167,32 @@ final class BackParts {
     }
 
     /** What was read is as uncertain as its reading, what was not as practice has it. */
-    private static WoodChance chance(
-            NeckPlan plan, WoodLeft wood, Amount<Length> limit, Optional<Estimate<Length>> carved) {
-        Spread<Length> carving = carved.map(Spread::of).orElse(CARVED_BY_HAND);
-        Optional<Spread<Length>> depth = open(plan, NeckFeature.CHANNEL_DEPTH);
-        Optional<Spread<Length>> offset = open(plan, NeckFeature.SLOT_OFFSET);
+    private static FloorProbability chance(
+            NeckPlan plan, FloorThickness wood, Amount<Length> limit, Optional<Estimate<Length>> carved) {
+        ErrorDistribution<Length> carving = carved.map(ErrorDistribution::of).orElse(CARVED_BY_HAND);
+        Optional<ErrorDistribution<Length>> depth = open(plan, NeckFeature.CHANNEL_DEPTH);
+        Optional<ErrorDistribution<Length>> offset = open(plan, NeckFeature.SLOT_OFFSET);
         if (depth.isEmpty() && offset.isEmpty()) {
-            return wood.chanceBelow(limit, carving);
+            return wood.probabilityBelow(limit, carving);
         }
         WoodSpreads spreads = WoodSpreads.ofDepth(
-                        depth.orElse(Spread.bias(plan.style().amount(0))))
+                        depth.orElse(ErrorDistribution.bias(plan.style().amount(0))))
                 .carving(carving);
-        return wood.chanceBelow(limit, offset.isPresent() ? spreads.offset(offset.get()) : spreads);
+        return wood.probabilityBelow(limit, offset.isPresent() ? spreads.offset(offset.get()) : spreads);
     }
 
     /** What a reading leaves open, about its value. */
-    private static Optional<Spread<Length>> open(NeckPlan plan, NeckFeature feature) {
+    private static Optional<ErrorDistribution<Length>> open(NeckPlan plan, NeckFeature feature) {
         return plan.readings()
                 .of(feature)
-                .map(reading -> Spread.of(Estimate.ofHouse(
+                .map(reading -> ErrorDistribution.of(Estimate.ofLibrary(
                         0,
-                        reading.uncertaintyHouse(),
+                        reading.libraryUncertainty(),
                         reading.degreesOfFreedom(),
                         plan.style().unit())));
     }
 
-    static WoodLeft wood(NeckPlan plan) {
+    static FloorThickness wood(NeckPlan plan) {
         AsMade made = plan.asMade();
         return wood(
                 plan,
@@ -210,14 +211,15 @@ final class BackParts {
     }
 
     /** Which edge ran along the fence is not told, so of an uneven back the thinner way counts, where the ways differ. */
-    private static WoodLeft wood(NeckPlan plan, Channel channel, BackShape back, double offset, Amount<Angle> skew) {
-        WoodLeft centred = WoodLeft.under(channel, back);
-        List<WoodLeft> ways = new ArrayList<>();
+    private static FloorThickness wood(
+            NeckPlan plan, Channel channel, BackShape back, double offset, Amount<Angle> skew) {
+        FloorThickness centred = FloorThickness.under(channel, back);
+        List<FloorThickness> ways = new ArrayList<>();
         for (int way : new int[] {1, -1}) {
             ways.add(centred.offCentre(plan.style().amount(way * offset))
-                    .skewed(Amount.ofHouse(way * skew.house(), ShopUnit.DEGREE)));
+                    .skewed(Amount.ofLibrary(way * skew.libraryValue(), ShopUnit.DEGREE)));
         }
-        boolean alike = isEven(plan.design()) || offset == 0 && skew.house() == 0;
+        boolean alike = isEven(plan.design()) || offset == 0 && skew.libraryValue() == 0;
         boolean first =
                 alike || ways.get(0).least().woodMm() <= ways.get(1).least().woodMm();
         return ways.get(first ? 0 : 1);

@@ -11,10 +11,10 @@ import org.neckgeom.board.FallAway;
 import org.neckgeom.board.FannedFrets;
 import org.neckgeom.board.StringOverhang;
 import org.neckgeom.board.StringSpacing;
-import org.neckgeom.design.Fingerboard;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
+import org.neckgeom.neck.Fingerboard;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.units.Amount;
 
@@ -37,7 +37,7 @@ final class BoardParts {
 
     /** The widths stand with the frets; here is what the crown leaves of the thickness. */
     private static PlanPart board(NeckPlan plan) {
-        NeckDesign design = plan.design();
+        Neck design = plan.design();
         BoardShape shape = BoardShape.of(design);
         PlanSection.Draft draft = PlanSection.titled("fingerboard", "Fingerboard", plan.style());
         for (int fret : places(design)) {
@@ -56,7 +56,7 @@ final class BoardParts {
     }
 
     private static PlanPart strings(NeckPlan plan) {
-        NeckDesign design = plan.design();
+        Neck design = plan.design();
         StringOverhang overhang = overhang(plan);
         PlanSection.Draft draft = PlanSection.titled(
                         "strings-across", "Strings across, bass to treble from the centreline", plan.style())
@@ -69,7 +69,7 @@ final class BoardParts {
         int last = design.frets();
         Amount<Length> bass = overhang.bass(last);
         Amount<Length> treble = overhang.treble(last);
-        double least = Math.min(overhang.least().house(), Math.min(bass.house(), treble.house()));
+        double least = Math.min(overhang.least().libraryValue(), Math.min(bass.libraryValue(), treble.libraryValue()));
         boolean inside = least > 0;
         return PlanPart.of(
                 draft,
@@ -77,7 +77,7 @@ final class BoardParts {
                         "outer-strings-over-the-board",
                         "outer strings over the board",
                         inside ? Outcome.GOOD : Outcome.STOP,
-                        atLast(draft, Math.min(bass.house(), treble.house()), last),
+                        atLast(draft, Math.min(bass.libraryValue(), treble.libraryValue()), last),
                         draft.words("inside", "inside its edges from nut to last fret"),
                         inside
                                 ? draft.words("cut-nut-and-saddle", "Cut the nut and the saddle to these places.")
@@ -96,14 +96,14 @@ final class BoardParts {
 
     /** The saddle stands where the neck set puts it; at the end of the scale where none is told. */
     private static StringOverhang overhang(NeckPlan plan) {
-        NeckDesign design = plan.design();
+        Neck design = plan.design();
         StringOverhang square = StringOverhang.of(
                 design,
                 StringSpacing.atNut(design).orElseThrow(),
                 StringSpacing.atSaddle(design).orElseThrow());
         StringOverhang plain = FannedFrets.of(design).map(square::between).orElse(square);
         double back = plan.neckSet()
-                .map(set -> set.reach().house()
+                .map(set -> set.reach().libraryValue()
                         + design.bodyJointMm()
                         - design.scale().lengthMm())
                 .orElse(0.0);
@@ -111,7 +111,7 @@ final class BoardParts {
     }
 
     /** The nut, the body joint and the last fret, each once. */
-    private static Set<Integer> places(NeckDesign design) {
+    private static Set<Integer> places(Neck design) {
         Set<Integer> frets = new LinkedHashSet<>();
         frets.add(0);
         frets.add(Math.min(design.bodyAtFret(), design.frets()));

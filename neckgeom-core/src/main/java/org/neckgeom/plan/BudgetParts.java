@@ -5,7 +5,7 @@ import java.util.Optional;
 import javax.measure.quantity.Length;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.NeckTree;
-import org.neckgeom.budget.Share;
+import org.neckgeom.budget.VarianceShare;
 import org.neckgeom.budget.Yield;
 import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Estimate;
@@ -45,7 +45,7 @@ final class BudgetParts {
         List<Budget<Length>> budgets = plan.budgets();
         for (int i = 0; i < budgets.size(); i++) {
             Budget<Length> budget = budgets.get(i);
-            Share<Length> largest = budget.shares().largest();
+            VarianceShare<Length> largest = budget.shares().largest();
             draft.row(
                     KEYS.get(i),
                     QUESTIONS.get(i),

@@ -6,17 +6,17 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import javax.measure.quantity.Length;
 import org.neckgeom.channel.Cautions;
-import org.neckgeom.channel.Offset;
 import org.neckgeom.channel.SecondPass;
+import org.neckgeom.channel.SlotOffset;
 import org.neckgeom.channel.SlotPlace;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
-import org.neckgeom.measure.Call;
+import org.neckgeom.measure.Decision;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Verdict;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.units.LengthStyle;
 
@@ -63,17 +63,18 @@ final class CutParts {
         return PlanPart.of(draft, centred(plan, Verdict.of(read.get(), limits)));
     }
 
-    private static Offset offset(NeckPlan plan, Estimate<Length> estimate) {
+    private static SlotOffset offset(NeckPlan plan, Estimate<Length> estimate) {
         LengthStyle style = plan.style();
-        return Offset.of(style.amount(estimate.valueHouse()), style.amount(estimate.uncertaintyHouse()));
+        return SlotOffset.of(style.amount(estimate.libraryValue()), style.amount(estimate.libraryUncertainty()));
     }
 
     /** A slot off the middle costs wood on one side; what is located on it follows it. */
     private static PlanCheck centred(NeckPlan plan, Verdict<Length> verdict) {
         double spare = spareMm(plan);
-        boolean outside = verdict.call() == Call.OUTSIDE;
-        Outcome outcome =
-                verdict.call() == Call.WITHIN ? Outcome.GOOD : outside && !(spare > 0) ? Outcome.STOP : Outcome.OPEN;
+        boolean outside = verdict.call() == Decision.OUTSIDE;
+        Outcome outcome = verdict.call() == Decision.WITHIN
+                ? Outcome.GOOD
+                : outside && !(spare > 0) ? Outcome.STOP : Outcome.OPEN;
         Statement next = !outside
                 ? outcome == Outcome.GOOD
                         ? plan.words("locate-on-the-channel", "Locate taper, heel and board on the channel.")
@@ -94,7 +95,7 @@ final class CutParts {
 
     /** What the blank has outside the neck on the side to which the slot lies, at the wider of nut and body joint. */
     private static double spareMm(NeckPlan plan) {
-        NeckDesign design = plan.design();
+        Neck design = plan.design();
         SlotPlace place = plan.slotPlace();
         return Stream.of(0.0, design.bodyJointMm())
                 .mapToDouble(
@@ -145,7 +146,7 @@ final class CutParts {
     }
 
     private static List<PlanCheck> rodFits(NeckPlan plan, Channel cut) {
-        NeckReadings read = plan.readings();
+        MeasuredNeck read = plan.readings();
         List<PlanCheck> checks = new ArrayList<>();
         read.of(NeckFeature.CHANNEL_DEPTH)
                 .ifPresent(depth -> checks.add(fits(
@@ -164,7 +165,7 @@ final class CutParts {
                         cut.reinforcement().widthMm(),
                         WIDER)));
         if (read.has(NeckFeature.CHANNEL_START) || read.has(NeckFeature.CHANNEL_END)) {
-            Estimate<Length> length = Estimate.ofHouse(
+            Estimate<Length> length = Estimate.ofLibrary(
                     cut.lengthMm(),
                     StrictMath.hypot(u(read, NeckFeature.CHANNEL_START), u(read, NeckFeature.CHANNEL_END)),
                     Double.POSITIVE_INFINITY,
@@ -189,8 +190,8 @@ final class CutParts {
         return checks;
     }
 
-    private static double u(NeckReadings read, NeckFeature feature) {
-        return read.of(feature).map(Estimate::uncertaintyHouse).orElse(0.0);
+    private static double u(MeasuredNeck read, NeckFeature feature) {
+        return read.of(feature).map(Estimate::libraryUncertainty).orElse(0.0);
     }
 
     private static PlanCheck fits(
@@ -213,7 +214,7 @@ final class CutParts {
                                                         + " fence {missing:size small} away from the cutter: "
                                                         + SecondPass.FENCE_AWAY + ". " + Cautions.FEED + "."
                                                 : "Make it {missing:size small} " + more + ".")
-                        .with("missing", Kind.MM, needed - reading.valueHouse());
+                        .with("missing", Kind.MM, needed - reading.libraryValue());
         };
         return PlanCheck.of(
                 code,

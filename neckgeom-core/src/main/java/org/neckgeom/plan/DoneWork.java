@@ -20,7 +20,7 @@ final class DoneWork {
         this.taken = taken;
     }
 
-    static DoneWork of(OrderOfWork work, NeckReadings readings) {
+    static DoneWork of(OrderOfWork work, MeasuredNeck readings) {
         if (readings.isEmpty()) {
             return new DoneWork(work, List.of());
         }

@@ -9,15 +9,15 @@ import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import org.neckgeom.board.FannedFrets;
 import org.neckgeom.board.StringSpacing;
-import org.neckgeom.design.Head;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
+import org.neckgeom.head.BreakAngle;
 import org.neckgeom.head.HeadLayout;
-import org.neckgeom.head.StringBreak;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Verdict;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.strength.StringLoad;
 import org.neckgeom.units.Amount;
@@ -38,7 +38,7 @@ final class HeadParts {
                 .orElse(drawn);
         PlanSection.Draft draft =
                 PlanSection.titled("head", "Head", plan.style()).row("layout", "layout", layout);
-        double ears = layout.ears(plan.blank().width()).house();
+        double ears = layout.ears(plan.blank().width()).libraryValue();
         draft.row(
                 "ears",
                 "ears",
@@ -56,10 +56,10 @@ final class HeadParts {
 
     private static PlanCheck tuners(NeckPlan plan, PlanSection.Draft draft, HeadLayout layout, Limits<Length> tuners) {
         draft.row("woodForTheTuners", "wood for the tuners", Kind.LIMITS, layout.woodFor(tuners));
-        double thick = layout.thickness().house();
+        double thick = layout.thickness().libraryValue();
         Optional<Estimate<Length>> read = plan.readings().of(NeckFeature.HEAD_THICKNESS);
-        double u = read.map(Estimate::uncertaintyHouse).orElse(0.0);
-        Estimate<Length> made = Estimate.ofHouse(
+        double u = read.map(Estimate::libraryUncertainty).orElse(0.0);
+        Estimate<Length> made = Estimate.ofLibrary(
                 thick, u, Double.POSITIVE_INFINITY, plan.style().unit());
         Outcome outcome = AsMade.outcome(Verdict.of(made, tuners));
         Statement next = switch (outcome) {
@@ -83,19 +83,19 @@ final class HeadParts {
     /** Common practice: under 5 deg a string may buzz in its slot or jump out of it. */
     private static PlanCheck breaks(NeckPlan plan, PlanSection.Draft draft, HeadLayout layout) {
         Amount<Length> slot = plan.slotHeight();
-        List<StringBreak> breaks =
+        List<BreakAngle> breaks =
                 layout.breaks(StringSpacing.atNut(plan.design()).orElseThrow(), slot);
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < breaks.size(); i++) {
-            double down = Math.toDegrees(breaks.get(i).angle().house());
-            double aside = Math.toDegrees(breaks.get(i).side().house());
+            double down = Math.toDegrees(breaks.get(i).angle().libraryValue());
+            double aside = Math.toDegrees(breaks.get(i).side().libraryValue());
             least = Math.min(least, down);
             draft.row(
                     "string" + (i + 1),
                     draft.words("string", "string {string}").with("string", Kind.WHOLE, i + 1),
                     draft.words("break", "{down:2} down" + side(aside))
-                            .with("down", Kind.RAD, breaks.get(i).angle().house())
-                            .with("aside", Kind.RAD, breaks.get(i).side().house()));
+                            .with("down", Kind.RAD, breaks.get(i).angle().libraryValue())
+                            .with("aside", Kind.RAD, breaks.get(i).side().libraryValue()));
         }
         if (plan.design().isReadyForLoad()) {
             draft.row(
@@ -103,14 +103,14 @@ final class HeadParts {
                     "on the nut",
                     layout.nutForces(StringSpacing.atNut(plan.design()).orElseThrow(), slot, pulls(plan.design())));
         }
-        boolean enough = least >= StringBreak.FEW_DEGREES;
+        boolean enough = least >= BreakAngle.FEW_DEGREES;
         return PlanCheck.of(
                 "strings-press-on-the-nut",
                 "strings press on the nut",
                 enough ? Outcome.GOOD : Outcome.OPEN,
                 draft.words("least-break", "least break {angle:2}").with("angle", Kind.RAD, Math.toRadians(least)),
                 draft.words("at-least", "{least:2} or more (common practice)")
-                        .with("least", Kind.RAD, Math.toRadians(StringBreak.FEW_DEGREES)),
+                        .with("least", Kind.RAD, Math.toRadians(BreakAngle.FEW_DEGREES)),
                 enough
                         ? draft.words("drill-for-the-posts", "Drill for the posts.")
                         : draft.words("more-break", "A retainer, a post nearer the nut, or a steeper head."));
@@ -122,7 +122,7 @@ final class HeadParts {
 
     /** The pull of every single string, those of a course one after the other. */
     @SuppressWarnings({"unchecked", "rawtypes"}) // an array of a generic type can't be made otherwise; it is only read
-    private static Quantity<Force>[] pulls(NeckDesign design) {
+    private static Quantity<Force>[] pulls(Neck design) {
         int inCourse = design.strings().orElseThrow().inCourse();
         return StringLoad.of(design).tensions().stream()
                 .flatMap(one -> Collections.nCopies(inCourse, one).stream())

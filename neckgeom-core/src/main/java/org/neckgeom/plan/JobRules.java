@@ -6,12 +6,12 @@ import java.util.Optional;
 import org.neckgeom.board.FallAway;
 import org.neckgeom.board.StringPlaces;
 import org.neckgeom.board.StringSpacing;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.Head;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fault.Fault;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.head.ScarfJoint;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.units.LengthStyle;
@@ -21,13 +21,13 @@ final class JobRules {
 
     private static final String HEAD_LENGTH = "head.length";
 
-    private final NeckDesign design;
+    private final Neck design;
     private final Channel channel;
     private final Blank blank;
     private final LengthStyle style;
     private final List<Fault> faults = new ArrayList<>();
 
-    private JobRules(NeckDesign design, Channel channel, Blank blank) {
+    private JobRules(Neck design, Channel channel, Blank blank) {
         this.design = design;
         this.channel = channel;
         this.blank = blank;
@@ -35,7 +35,7 @@ final class JobRules {
     }
 
     /** Refuses with every fault at once. */
-    static void check(NeckDesign design, Blank blank, Shop shop, NeckReadings readings) {
+    static void check(Neck design, Blank blank, Shop shop, MeasuredNeck readings) {
         Optional<Channel> channel = design.channel();
         if (channel.isEmpty()) {
             return; // a plan's keys ask for it
@@ -264,7 +264,7 @@ final class JobRules {
         return faults.size() == before;
     }
 
-    private void readings(NeckReadings readings) {
+    private void readings(MeasuredNeck readings) {
         if (design.head().isEmpty()
                 && (readings.scarfAngle().isPresent() || readings.has(NeckFeature.HEAD_THICKNESS))) {
             fault("measured", "missing", "have a head to be read on", "of a neck without: add .head(...)");

@@ -20,26 +20,26 @@ import org.neckgeom.channel.PassPlan;
 import org.neckgeom.channel.RodSlot;
 import org.neckgeom.channel.SlotPlace;
 import org.neckgeom.channel.SlotStep;
-import org.neckgeom.channel.SlotStops;
 import org.neckgeom.channel.SlotVerdict;
-import org.neckgeom.design.Head;
-import org.neckgeom.design.JointPlace;
-import org.neckgeom.design.NeckDesign;
+import org.neckgeom.channel.StopBlocks;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.BackSet;
 import org.neckgeom.heel.HeelCorners;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.measure.Spread;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.JointPlace;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.order.Operation;
 import org.neckgeom.order.OrderChanges;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.shop.TrialCut;
-import org.neckgeom.solid.WoodLeft;
+import org.neckgeom.solid.FloorThickness;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.strength.Relief;
 import org.neckgeom.strength.Weather;
@@ -80,7 +80,7 @@ public final class NeckPlan {
             values -> new NeckPlan(values).checked(),
             plan -> plan.given);
 
-    private static final Key<NeckPlan, NeckDesign> DESIGN = TABLE.inline(NeckDesign.TABLE, NeckDesign.OF_A_WHOLE_NECK);
+    private static final Key<NeckPlan, Neck> DESIGN = TABLE.inline(Neck.TABLE, Neck.OF_A_WHOLE_NECK);
     private static final Key<NeckPlan, LengthStyle> PRINT_IN = TABLE.optional(
             "print in",
             Types.words(LengthStyle.class, LengthStyle::word),
@@ -100,10 +100,10 @@ public final class NeckPlan {
             "trial cuts",
             Types.list(Types.group(CentringRound.TABLE), 1, MOST_ROUNDS),
             "trial cuts and fence moves, in the order made. Default: none");
-    private static final Key<NeckPlan, NeckReadings> AS_MADE = TABLE.usual(
+    private static final Key<NeckPlan, MeasuredNeck> AS_MADE = TABLE.usual(
             "measured",
-            Types.group(NeckReadings.TABLE),
-            NeckReadings.none(),
+            Types.group(MeasuredNeck.TABLE),
+            MeasuredNeck.none(),
             "measurements of the neck itself. Default: none");
     private static final Key<NeckPlan, OrderChanges> ORDER = TABLE.usual(
             "order of work",
@@ -134,7 +134,7 @@ public final class NeckPlan {
     private final Values<NeckPlan> shown;
     private final LengthStyle designed;
     private final LengthStyle style;
-    private final Supplier<NeckReadings> readings = new Once<>(this::readByTheShop);
+    private final Supplier<MeasuredNeck> readings = new Once<>(this::readByTheShop);
     private final Supplier<AsMade> asMade = new Once<>(() -> AsMade.of(this));
     private final Supplier<OrderOfWork> wholeOrder = new Once<>(this::orderForThisNeck);
     private final Supplier<DoneWork> doneWork = new Once<>(() -> DoneWork.of(wholeOrder(), readings()));
@@ -142,7 +142,7 @@ public final class NeckPlan {
     private final Supplier<SlotPlace> slotPlace = new Once<>(() -> asMade().slotPlace());
     private final Supplier<Optional<BackSet>> neckSet = new Once<>(this::setToTheBody);
     private final Supplier<List<Budget<Length>>> budgets = new Once<>(() -> asMade().budgets());
-    private final Supplier<WoodLeft> woodLeft = new Once<>(() -> BackParts.wood(this));
+    private final Supplier<FloorThickness> woodLeft = new Once<>(() -> BackParts.wood(this));
     private final Supplier<List<PlanPart>> parts = new Once<>(this::parts);
 
     private NeckPlan(Values<NeckPlan> values) {
@@ -191,7 +191,7 @@ public final class NeckPlan {
      * @throws IllegalArgumentException if the channel does not fit the blank, the cutter the channel, or the head is too
      *     short for its scarf
      */
-    public static NeckPlan of(NeckDesign design, Blank blank, Shop shop) {
+    public static NeckPlan of(Neck design, Blank blank, Shop shop) {
         return new NeckPlan(
                 TABLE.values().with(DESIGN, design).with(BLANK, blank).with(SHOP, shop));
     }
@@ -295,17 +295,17 @@ public final class NeckPlan {
      * @param asMade the readings, all of them so far
      * @throws IllegalArgumentException if they are of a part that the design lacks, or of a station off the neck
      */
-    public NeckPlan readings(NeckReadings asMade) {
+    public NeckPlan readings(MeasuredNeck asMade) {
         return with(AS_MADE, asMade);
     }
 
     /** {@return the design} */
-    public NeckDesign design() {
+    public Neck design() {
         return shown.at(DESIGN);
     }
 
     /** {@return the design as it was given, each length in its own unit; a design equal to {@link #design}} */
-    public NeckDesign designAsGiven() {
+    public Neck designAsGiven() {
         return given.at(DESIGN);
     }
 
@@ -353,14 +353,15 @@ public final class NeckPlan {
     /** How high the glue face stands over the body's top at the joint, in mm; level where there is no neck set. */
     double overstandMm() {
         return design().neckSet()
-                .map(set -> BackSet.overstand(design()).house())
+                .map(set -> BackSet.overstand(design()).libraryValue())
                 .orElse(0.0);
     }
 
     /** The floor of the nut's slots over the glue face: as high as board and frets, and what the strings clear them by. */
     Amount<Length> slotHeight() {
-        double frets = design().fingerboard().fretHeight().map(Amount::house).orElse(0.0);
-        double atNut = design().neckSet().map(set -> set.atNut().house()).orElse(0.0);
+        double frets =
+                design().fingerboard().fretHeight().map(Amount::libraryValue).orElse(0.0);
+        double atNut = design().neckSet().map(set -> set.atNut().libraryValue()).orElse(0.0);
         return style().amount(design().fingerboard().nutThicknessMm() + frets + atNut);
     }
 
@@ -462,15 +463,16 @@ public final class NeckPlan {
      * known now}
      */
     public Workmanship workmanship() {
-        return given.at(WORKMANSHIP).centring(Spread.of(slotPlace().start().estimate()));
+        return given.at(WORKMANSHIP)
+                .centring(ErrorDistribution.of(slotPlace().start().estimate()));
     }
 
     /** {@return what has been read on the neck so far; nothing by default} */
-    public NeckReadings readings() {
+    public MeasuredNeck readings() {
         return readings.get();
     }
 
-    private NeckReadings readByTheShop() {
+    private MeasuredNeck readByTheShop() {
         return shown.at(AS_MADE).readBy(shop().repeatability());
     }
 
@@ -487,7 +489,7 @@ public final class NeckPlan {
      * read, the channel as cut, as far off the middle as it is known to lie; of an uneven back the thinner way; ahead
      * of the nut at least}
      */
-    public WoodLeft woodLeft() {
+    public FloorThickness woodLeft() {
         return woodLeft.get();
     }
 
@@ -550,7 +552,7 @@ public final class NeckPlan {
     }
 
     /** {@return where the stops are clamped for the channel, at the ends that are there when it is cut} */
-    public SlotStops stops() {
+    public StopBlocks stops() {
         return SetUpParts.stops(this);
     }
 

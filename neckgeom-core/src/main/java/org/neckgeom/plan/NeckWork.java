@@ -1,8 +1,8 @@
 package org.neckgeom.plan;
 
-import org.neckgeom.design.Head;
 import org.neckgeom.head.HeadLayout;
 import org.neckgeom.heel.HeelBlocks;
+import org.neckgeom.neck.Head;
 import org.neckgeom.order.Operation;
 import org.neckgeom.order.OrderOfWork;
 
@@ -32,6 +32,6 @@ final class NeckWork {
     }
 
     private static boolean hasEars(NeckPlan plan, Head head) {
-        return HeadLayout.of(head).ears(plan.blank().width()).house() > 0;
+        return HeadLayout.of(head).ears(plan.blank().width()).libraryValue() > 0;
     }
 }

@@ -33,7 +33,7 @@ final class OnePieceParts {
         if (plan.isHeadSawnFromTheBlank()) {
             Amount<Length> shaft =
                     plan.style().amount(BackShape.of(plan.design()).depthAtMm(0));
-            double meets = head.backMeets(shaft).house();
+            double meets = head.backMeets(shaft).libraryValue();
             draft.row(
                     "backMeets",
                     "its back",

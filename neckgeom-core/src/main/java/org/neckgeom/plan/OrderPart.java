@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
-import org.neckgeom.order.Clashes;
+import org.neckgeom.order.Conflicts;
 import org.neckgeom.order.Operation;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.order.OrderPlan;
@@ -29,7 +29,7 @@ final class OrderPart {
                             .with("operation", Kind.NAME, step.operation().name())
                             .with("why", Kind.NAME, step.why()));
         }
-        Clashes clashes = order.clashes();
+        Conflicts clashes = order.clashes();
         if (!clashes.isEmpty()) {
             draft.row("clashes", "clashes", clashes);
         }
@@ -52,7 +52,7 @@ final class OrderPart {
                         .with("before", Kind.list(Kind.NAME), before));
     }
 
-    private static PlanCheck check(PlanSection.Draft draft, OrderPlan order, Clashes clashes) {
+    private static PlanCheck check(PlanSection.Draft draft, OrderPlan order, Conflicts clashes) {
         int count = clashes.list().size();
         Statement found = count == 0
                 ? draft.words("steps", "{steps} steps, nothing in the way")

@@ -7,11 +7,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import javax.measure.quantity.Length;
-import org.neckgeom.channel.Offset;
-import org.neckgeom.design.Head;
+import org.neckgeom.channel.SlotOffset;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
 import org.neckgeom.measure.Estimate;
+import org.neckgeom.neck.Head;
 import org.neckgeom.order.Operation;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.units.LengthStyle;
@@ -31,7 +31,7 @@ final class ReadParts {
     }
 
     private static PlanPart read(NeckPlan plan) {
-        NeckReadings readings = plan.readings();
+        MeasuredNeck readings = plan.readings();
         LengthStyle style = plan.style();
         PlanSection.Draft draft = PlanSection.titled("readings", "Read on the neck", style);
         for (NeckFeature feature : NeckFeature.values()) {
@@ -97,7 +97,7 @@ final class ReadParts {
 
     /** What closes or undercuts the channel has been read, and nothing of the channel. */
     private static Optional<Statement> channelUnread(NeckPlan plan) {
-        NeckReadings read = plan.readings();
+        MeasuredNeck read = plan.readings();
         Set<String> proofs = read.proofs().keySet();
         if (proofs.contains(Operation.CUT_ROD_CHANNEL)) {
             return Optional.empty();
@@ -115,22 +115,22 @@ final class ReadParts {
     private static Optional<Statement> tooDeep(NeckPlan plan) {
         double thick = plan.blank().thicknessMm();
         Optional<Estimate<Length>> depth = plan.readings().of(NeckFeature.CHANNEL_DEPTH);
-        if (depth.filter(read -> read.valueHouse() >= thick).isPresent()) {
+        if (depth.filter(read -> read.libraryValue() >= thick).isPresent()) {
             return Optional.of(plan.words(
                             "channel-too-deep", "the channel reads {depth:brief} deep in a blank {blank:brief} thick")
-                    .with("depth", Kind.MM, depth.get().valueHouse())
+                    .with("depth", Kind.MM, depth.get().libraryValue())
                     .with("blank", Kind.MM, thick));
         }
         boolean hasHeel = plan.design().heel().isPresent();
         double shaft = hasHeel ? plan.asMade().heelStartMm() : Double.POSITIVE_INFINITY;
         for (Map.Entry<Double, Estimate<Length>> back :
                 plan.readings().backDepths().entrySet()) {
-            double over = back.getValue().valueHouse() - thick;
-            if (back.getKey() < shaft && over > APART * back.getValue().uncertaintyHouse() + HAIR) {
+            double over = back.getValue().libraryValue() - thick;
+            if (back.getKey() < shaft && over > APART * back.getValue().libraryUncertainty() + HAIR) {
                 return Optional.of(plan.words(
                                 "back-too-deep",
                                 "the back reads {depth:brief} deep at {station:brief}, in a blank {blank:brief} thick")
-                        .with("depth", Kind.MM, back.getValue().valueHouse())
+                        .with("depth", Kind.MM, back.getValue().libraryValue())
                         .with("station", Kind.MM, back.getKey())
                         .with("blank", Kind.MM, thick));
             }
@@ -143,13 +143,13 @@ final class ReadParts {
         for (Map.Entry<Double, Estimate<Length>> back :
                 plan.readings().backDepths().entrySet()) {
             double floor = made.channel().depthAtMm(back.getKey());
-            if (floor >= back.getValue().valueHouse()) {
+            if (floor >= back.getValue().libraryValue()) {
                 return Optional.of(plan.words(
                                 "carved-through",
                                 "at {station:brief} the back reads {depth:brief} deep over a channel of {floor:brief}:"
                                         + " carved through to the rod")
                         .with("station", Kind.MM, back.getKey())
-                        .with("depth", Kind.MM, back.getValue().valueHouse())
+                        .with("depth", Kind.MM, back.getValue().libraryValue())
                         .with("floor", Kind.MM, floor));
             }
         }
@@ -161,9 +161,9 @@ final class ReadParts {
         if (read.isEmpty() || plan.steps().isEmpty()) {
             return Optional.empty();
         }
-        Offset promised = plan.rounds().place().start();
-        double apart = read.get().valueHouse() - promised.amountMm();
-        double u = StrictMath.hypot(read.get().uncertaintyHouse(), promised.uncertaintyMm());
+        SlotOffset promised = plan.rounds().place().start();
+        double apart = read.get().libraryValue() - promised.amountMm();
+        double u = StrictMath.hypot(read.get().libraryUncertainty(), promised.uncertaintyMm());
         return Math.abs(apart) > APART * u + HAIR
                 ? Optional.of(plan.words(
                                 "slot-elsewhere",
@@ -178,8 +178,8 @@ final class ReadParts {
     private static Optional<Statement> scarfElsewhere(NeckPlan plan) {
         double most = Math.toRadians(5);
         return plan.readings().scarfAngle().flatMap(read -> {
-            double drawn = plan.design().head().map(Head::angleRad).orElse(read.valueHouse());
-            double off = read.valueHouse() - drawn;
+            double drawn = plan.design().head().map(Head::angleRad).orElse(read.libraryValue());
+            double off = read.libraryValue() - drawn;
             return Math.abs(off) > most
                     ? Optional.of(plan.words(
                                     "scarf-elsewhere",

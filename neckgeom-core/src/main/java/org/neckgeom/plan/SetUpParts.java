@@ -10,16 +10,13 @@ import org.neckgeom.channel.Centring;
 import org.neckgeom.channel.CentringStep;
 import org.neckgeom.channel.Closure;
 import org.neckgeom.channel.CutterLoad;
-import org.neckgeom.channel.HeadAtFence;
+import org.neckgeom.channel.HeadInterference;
 import org.neckgeom.channel.PassPlan;
 import org.neckgeom.channel.Passes;
 import org.neckgeom.channel.RodSlot;
-import org.neckgeom.channel.SlotStops;
 import org.neckgeom.channel.SlotVerdict;
 import org.neckgeom.channel.Spacer;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.Head;
-import org.neckgeom.design.JointPlace;
+import org.neckgeom.channel.StopBlocks;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
@@ -27,6 +24,9 @@ import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.JointPlace;
 import org.neckgeom.order.Operation;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.shop.Fence;
@@ -163,15 +163,15 @@ final class SetUpParts {
     }
 
     /** Where the stops are clamped. */
-    static SlotStops stops(NeckPlan plan) {
-        SlotStops stops = RodSlot.of(plan.design().channel().orElseThrow())
+    static StopBlocks stops(NeckPlan plan) {
+        StopBlocks stops = RodSlot.of(plan.design().channel().orElseThrow())
                 .stops(plan.shop().cutter(), plan.blank());
         return atItsEnds(plan, stops).settingUncertainty(RULE_AND_EYE);
     }
 
     private static Passes passes(Shop shop) {
         Passes rule = Passes.noDeeperThan(shop.deepestPass());
-        return shop.lastPass().house() > 0 ? rule.lastPass(shop.lastPass()) : rule;
+        return shop.lastPass().libraryValue() > 0 ? rule.lastPass(shop.lastPass()) : rule;
     }
 
     private static PlanPart channel(NeckPlan plan) {
@@ -179,7 +179,7 @@ final class SetUpParts {
         Channel channel = plan.design().channel().orElseThrow();
         RodSlot slot = RodSlot.of(channel);
         Passes rule = passes(shop);
-        SlotStops stops = stops(plan);
+        StopBlocks stops = stops(plan);
         PlanSection.Draft draft = CutParts.section(plan)
                 .row("channel", "channel", Kind.ANSWER, channel)
                 .row("depth", "depth", slot.depth())
@@ -191,7 +191,7 @@ final class SetUpParts {
                                         "creep",
                                         "a depth more than {creep:small} off its step means that the cutter creeps: stop"
                                                 + " and clamp it again")
-                                .with("creep", Kind.MM, 2 * shop.repeatability().house()))
+                                .with("creep", Kind.MM, 2 * shop.repeatability().libraryValue()))
                 .row("stops", "stops", stops);
         beyondTheFence(plan, stops).ifPresent(draft::note);
         if (channel.hasAdjusterPocket()) {
@@ -209,8 +209,8 @@ final class SetUpParts {
     }
 
     /** The stops at the ends that are there when the channel is cut: a scarf sawn, a head on, a heel joint cut. */
-    private static SlotStops atItsEnds(NeckPlan plan, SlotStops stops) {
-        SlotStops heel = plan.isDone(Operation.CUT_HEEL_JOINT)
+    private static StopBlocks atItsEnds(NeckPlan plan, StopBlocks stops) {
+        StopBlocks heel = plan.isDone(Operation.CUT_HEEL_JOINT)
                 ? stops.heelEndAt(plan.style().amount(StockParts.shaftEndMm(plan)))
                 : stops;
         Optional<Head> head = plan.asMade().design().head();
@@ -246,7 +246,7 @@ final class SetUpParts {
     /** Where the shaft's sawn slope ends in its back. */
     private static double thinEndMm(ScarfJoint joint) {
         double begins = joint.place() == JointPlace.IN_THE_SHAFT ? joint.frontLineMm() : 0;
-        return begins - joint.scarf().run().house();
+        return begins - joint.scarf().run().libraryValue();
     }
 
     private static Optional<PlanCheck> pastTheJoint(NeckPlan plan, Channel channel) {
@@ -266,10 +266,11 @@ final class SetUpParts {
     }
 
     /** A stop can be clamped to the fence only as far as the fence reaches. */
-    private static Optional<Statement> beyondTheFence(NeckPlan plan, SlotStops stops) {
+    private static Optional<Statement> beyondTheFence(NeckPlan plan, StopBlocks stops) {
         double reach = plan.shop().fence().lengthMm() / 2;
         double farthest = Math.max(
-                stops.rear().fromCentre().house(), stops.front().fromCentre().house());
+                stops.rear().fromCentre().libraryValue(),
+                stops.front().fromCentre().libraryValue());
         if (!(farthest > reach)) {
             return Optional.empty();
         }
@@ -335,19 +336,19 @@ final class SetUpParts {
 
     private static double deepest(PassPlan passes) {
         return passes.passes().stream()
-                .mapToDouble(pass -> pass.step().house())
+                .mapToDouble(pass -> pass.step().libraryValue())
                 .max()
                 .orElseThrow();
     }
 
-    private static HeadAtFence headBesideIt(NeckPlan plan, Head head) {
+    private static HeadInterference headBesideIt(NeckPlan plan, Head head) {
         HeadLayout layout = HeadLayout.of(head);
-        return HeadAtFence.of(head, plan.blank(), plan.shop().fence())
+        return HeadInterference.of(head, plan.blank(), plan.shop().fence())
                 .outline(layout.widthAtBreakLine(), layout.widthAtTip());
     }
 
     private static PlanPart headAtFence(NeckPlan plan, Head head) {
-        HeadAtFence atFence = headBesideIt(plan, head);
+        HeadInterference atFence = headBesideIt(plan, head);
         PlanSection.Draft draft = PlanSection.titled(
                         "head-at-the-fence",
                         plan.headComesFirst() ? "The head at the fence" : "If the head is on before the channel",

@@ -7,11 +7,6 @@ import javax.measure.quantity.Length;
 import org.neckgeom.board.FannedFrets;
 import org.neckgeom.board.Fret;
 import org.neckgeom.board.FretTable;
-import org.neckgeom.design.Dovetail;
-import org.neckgeom.design.Head;
-import org.neckgeom.design.Heel;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.Tenon;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
 import org.neckgeom.head.ScarfBoard;
@@ -21,6 +16,11 @@ import org.neckgeom.heel.BackSet;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Verdict;
+import org.neckgeom.neck.Dovetail;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Heel;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.Tenon;
 import org.neckgeom.order.Operation;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.units.Amount;
@@ -67,7 +67,7 @@ final class ShapeParts {
         ScarfBoard board =
                 joint.board(plan.style().amount(shaftEnd), plan.style().amount(head.lengthMm()));
         draft.row("board", "board", board);
-        boolean reaches = board.length().house() <= plan.blank().lengthMm();
+        boolean reaches = board.length().libraryValue() <= plan.blank().lengthMm();
         return PlanPart.of(
                 draft.note(
                         "shaft-end",
@@ -78,7 +78,7 @@ final class ShapeParts {
                                 + "; what is over makes the heel blocks"),
                 StockParts.reaches(
                         plan,
-                        board.length().house(),
+                        board.length().libraryValue(),
                         reaches
                                 ? draft.words("saw-once", "One saw cut does it.")
                                 : draft.words("longer-blank", "Take a longer blank, or the head from another board.")),
@@ -101,7 +101,7 @@ final class ShapeParts {
 
     /** Stops and marks run from the blank's head end, the board's marks from the shaft's: one nut line must serve both. */
     private static PlanCheck nutLine(NeckPlan plan, ScarfBoard board) {
-        double needed = board.length().house() - StockParts.shaftEndMm(plan);
+        double needed = board.length().libraryValue() - StockParts.shaftEndMm(plan);
         double there = plan.blank().nutFromHeadEndMm();
         boolean enough = there >= needed;
         return PlanCheck.of(
@@ -118,7 +118,7 @@ final class ShapeParts {
     }
 
     private static PlanPart frets(NeckPlan plan) {
-        NeckDesign design = plan.design();
+        Neck design = plan.design();
         PlanSection.Draft draft =
                 PlanSection.titled(PlanSection.FRETS, "Frets and stations, from the nut", plan.style());
         for (Fret fret : FretTable.of(design).frets()) {
@@ -161,7 +161,7 @@ final class ShapeParts {
 
     /** Where the slanted lines meet the board's edges, and the saws for a scarf behind a slanted nut. */
     private static PlanPart fanned(NeckPlan plan, FannedFrets fan) {
-        NeckDesign design = plan.design();
+        Neck design = plan.design();
         PlanSection.Draft draft = PlanSection.titled(
                         PlanSection.FANNED, "Fanned frets, at the board's edges", plan.style())
                 .row("frets", "frets", fan);
@@ -170,21 +170,21 @@ final class ShapeParts {
                     key(fret),
                     label(draft, fret),
                     draft.words("fanned-fret", "bass {bass:text}, treble {treble:text}")
-                            .with("bass", Kind.MM, fan.onBassEdge(fret, design).house())
+                            .with("bass", Kind.MM, fan.onBassEdge(fret, design).libraryValue())
                             .with(
                                     "treble",
                                     Kind.MM,
-                                    fan.onTrebleEdge(fret, design).house()));
+                                    fan.onTrebleEdge(fret, design).libraryValue()));
         }
-        double slant = fan.slant(0).house();
+        double slant = fan.slant(0).libraryValue();
         design.head()
                 .filter(head -> plan.scarf().isPresent() && slant != 0)
                 .ifPresent(head -> draft.row(
                         "scarf",
                         "scarf",
                         SlantedScarf.of(
-                                Amount.ofHouse(head.angleRad(), ShopUnit.DEGREE),
-                                Amount.ofHouse(slant, ShopUnit.DEGREE))));
+                                Amount.ofLibrary(head.angleRad(), ShopUnit.DEGREE),
+                                Amount.ofLibrary(slant, ShopUnit.DEGREE))));
         return PlanPart.of(draft.note(
                 "along-the-centreline",
                 "all along the centreline from where the nut line crosses it; less than 0 before the nut"));
@@ -211,12 +211,12 @@ final class ShapeParts {
                 .ifPresent(set -> draft.row(
                                 "tooLow",
                                 draft.words("too-low", "{low:brief} too low at the bridge")
-                                        .with("low", Kind.MM, low.house()),
+                                        .with("low", Kind.MM, low.libraryValue()),
                                 set.wedge(plan.style().amount(heel.heightMm()), low))
                         .row(
                                 "offItsMiddle",
                                 draft.words("off-its-middle", "{off:brief} off its middle")
-                                        .with("off", Kind.MM, off.house()),
+                                        .with("off", Kind.MM, off.libraryValue()),
                                 set.cheek(plan.style().amount(heel.widthMm()), off)));
         List<PlanCheck> checks = new ArrayList<>();
         heel.dovetail().ifPresent(seat -> {
@@ -229,14 +229,14 @@ final class ShapeParts {
     }
 
     private static PlanCheck dovetail(NeckPlan plan, Heel heel, Dovetail seat, Amount<Length> width) {
-        boolean inside = width.house() < heel.widthMm();
+        boolean inside = width.libraryValue() < heel.widthMm();
         return PlanCheck.of(
                 "dovetail-inside-the-heel",
                 "dovetail inside the heel",
                 inside ? Outcome.GOOD : Outcome.STOP,
                 plan.words("dovetail", "{height:brief} high, {width:brief} wide")
-                        .with("height", Kind.MM, seat.below().orElseThrow().house())
-                        .with("width", Kind.MM, width.house()),
+                        .with("height", Kind.MM, seat.below().orElseThrow().libraryValue())
+                        .with("width", Kind.MM, width.libraryValue()),
                 plan.words("heel", "no higher than the heel's {height:brief}, less than its {width:brief} of width")
                         .with("height", Kind.MM, heel.heightMm())
                         .with("width", Kind.MM, heel.widthMm()),
@@ -246,7 +246,7 @@ final class ShapeParts {
     }
 
     private static PlanCheck tenon(Heel heel, PlanSection.Draft draft, Tenon tenon) {
-        double wood = tenon.leastWood().house();
+        double wood = tenon.leastWood().libraryValue();
         draft.note(
                 "holes-in-the-body",
                 "the bolts' holes in the body are wide enough for the neck to shift; finger tight is enough (common"
@@ -257,7 +257,7 @@ final class ShapeParts {
                 wood > 0 ? Outcome.GOOD : Outcome.STOP,
                 draft.words("around-a-hole", "{wood:text} of wood around a hole, tenon {height:brief} high")
                         .with("wood", Kind.MM, wood)
-                        .with("height", Kind.MM, tenon.height().house()),
+                        .with("height", Kind.MM, tenon.height().libraryValue()),
                 draft.words("some-wood", "some wood around every hole, tenon no higher than the heel's {height:brief}")
                         .with("height", Kind.MM, heel.heightMm()),
                 wood > 0
@@ -275,21 +275,22 @@ final class ShapeParts {
     }
 
     private static PlanCheck projection(NeckPlan plan, Estimate<Length> high) {
-        double limit = plan.style() == LengthStyle.MILLIMETRES ? PROJECTION_MM : ShopUnit.THOU.toHouse(PROJECTION_THOU);
+        double limit =
+                plan.style() == LengthStyle.MILLIMETRES ? PROJECTION_MM : ShopUnit.THOU.toLibrary(PROJECTION_THOU);
         Limits<Length> limits = Limits.within(plan.style().amount(limit));
         Outcome outcome = AsMade.outcome(Verdict.of(high, limits)) == Outcome.GOOD ? Outcome.GOOD : Outcome.OPEN;
         return PlanCheck.of(
                 "projection-height",
                 "projection height at the bridge",
                 outcome,
-                plan.words("too-high", "{size}, too " + (high.valueHouse() < 0 ? "low" : "high"))
+                plan.words("too-high", "{size}, too " + (high.libraryValue() < 0 ? "low" : "high"))
                         .with("height", Kind.ESTIMATE, high)
                         .with(
                                 "size",
                                 Kind.ESTIMATE,
-                                Estimate.ofHouse(
-                                        Math.abs(high.valueHouse()),
-                                        high.uncertaintyHouse(),
+                                Estimate.ofLibrary(
+                                        Math.abs(high.libraryValue()),
+                                        high.libraryUncertainty(),
                                         high.degreesOfFreedom(),
                                         high.unit())),
                 plan.words("limit", "{limit} (common practice: the saddle takes up the rest)")

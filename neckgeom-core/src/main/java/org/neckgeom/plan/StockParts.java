@@ -2,14 +2,14 @@ package org.neckgeom.plan;
 
 import java.util.List;
 import java.util.Optional;
-import org.neckgeom.design.Dovetail;
-import org.neckgeom.design.Head;
-import org.neckgeom.design.Heel;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
 import org.neckgeom.head.OnePieceHead;
 import org.neckgeom.heel.HeelBlocks;
+import org.neckgeom.neck.Dovetail;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Heel;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.solid.BackShape;
 import org.neckgeom.solid.BlankNeeds;
@@ -77,14 +77,14 @@ final class StockParts {
     }
 
     private static double lengthMm(NeckPlan plan) {
-        NeckDesign design = plan.design();
+        Neck design = plan.design();
         Head head = design.head().orElse(null);
         if (head != null && plan.scarf().isPresent()) {
             return plan.scarf()
                     .get()
                     .board(plan.style().amount(shaftEndMm(plan)), plan.style().amount(head.lengthMm()))
                     .length()
-                    .house();
+                    .libraryValue();
         }
         double before = head == null
                 ? plan.blank().nutFromHeadEndMm()
@@ -97,14 +97,14 @@ final class StockParts {
         double past = plan.design()
                 .heel()
                 .flatMap(heel -> heel.joint().pastShoulder())
-                .map(Amount::house)
+                .map(Amount::libraryValue)
                 .orElse(0.0);
         return plan.design().bodyJointMm() + past;
     }
 
     /** Ears widen the head, so it does not count; the heel's blocks come out of the blank where they are thin enough. */
     private static double widthMm(NeckPlan plan) {
-        NeckDesign design = plan.design();
+        Neck design = plan.design();
         double neck = 2 * Math.max(design.halfWidthAtMm(0), design.halfWidthAtMm(design.bodyJointMm()));
         return blocksFromBlank(plan) > 0
                 ? Math.max(neck, design.heel().orElseThrow().widthMm())
@@ -113,7 +113,7 @@ final class StockParts {
 
     /** The deepest of the back up to the body joint, without its turn into the heel, and of the head. */
     private static double thicknessMm(NeckPlan plan) {
-        NeckDesign design = plan.design();
+        Neck design = plan.design();
         double deepest = deepestBackMm(plan);
         Head head = design.head().orElse(null);
         if (head == null) {
@@ -127,14 +127,14 @@ final class StockParts {
     }
 
     private static double deepestBackMm(NeckPlan plan) {
-        NeckDesign design = plan.design();
+        Neck design = plan.design();
         BackShape back = BackShape.of(design);
         double end = heelStartMm(plan);
         double deepest = 0;
         for (int i = 0; i <= STATIONS; i++) {
             deepest = Math.max(
                     deepest,
-                    back.at(plan.style().amount(end * i / STATIONS)).depth().house());
+                    back.at(plan.style().amount(end * i / STATIONS)).depth().libraryValue());
         }
         return deepest;
     }
@@ -215,9 +215,9 @@ final class StockParts {
                 ? plan.words(
                                 "left-over",
                                 "{rest:brief} left over" + (untold ? ", length of a heel block not told" : ""))
-                        .with("rest", Kind.MM, list.leftOver().house())
+                        .with("rest", Kind.MM, list.leftOver().libraryValue())
                 : plan.words("missing", "{missing:brief} missing")
-                        .with("missing", Kind.MM, list.missing().house());
+                        .with("missing", Kind.MM, list.missing().libraryValue());
         return PlanCheck.of(
                 "all-pieces-from-the-blank",
                 "all pieces from the blank",

@@ -3,13 +3,13 @@ package org.neckgeom.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.order.Operation;
 import org.neckgeom.plan.PlanCheck.Outcome;
+import org.neckgeom.solid.FloorThickness;
 import org.neckgeom.solid.WoodAt;
-import org.neckgeom.solid.WoodLeft;
 import org.neckgeom.strength.Bow;
 import org.neckgeom.strength.NeckWeather;
 import org.neckgeom.strength.Relief;
@@ -31,7 +31,7 @@ final class StrengthParts {
 
     static List<PlanPart> of(NeckPlan plan) {
         List<PlanPart> parts = new ArrayList<>();
-        NeckDesign design = plan.design();
+        Neck design = plan.design();
         if (design.isReadyForLoad()) {
             parts.add(through(plan).orElseGet(() -> relief(plan)));
             parts.add(weather(plan));
@@ -41,7 +41,7 @@ final class StrengthParts {
 
     /** Where no wood is left there is nothing to reckon with; how much is missing the wood left says. */
     private static Optional<PlanPart> through(NeckPlan plan) {
-        WoodAt least = WoodLeft.under(plan.asMade().design()).least();
+        WoodAt least = FloorThickness.under(plan.asMade().design()).least();
         if (least.woodMm() > 0) {
             return Optional.empty();
         }
@@ -59,8 +59,9 @@ final class StrengthParts {
 
     /** What strings and rod do to the neck, where enough is known of it. */
     static Optional<Relief> bending(NeckPlan plan) {
-        NeckDesign made = plan.asMade().design();
-        return plan.design().isReadyForLoad() && WoodLeft.under(made).least().woodMm() > 0
+        Neck made = plan.asMade().design();
+        return plan.design().isReadyForLoad()
+                        && FloorThickness.under(made).least().woodMm() > 0
                 ? Optional.of(Relief.of(made).heights(heights(plan)))
                 : Optional.empty();
     }
@@ -84,14 +85,14 @@ final class StrengthParts {
                 wanted(plan, "relief of {relief:brief}"),
                 Outcome.OPEN,
                 plan.words("no-rod", "about {relief:small}, and no rod to set it")
-                        .with("relief", Kind.MM, bow.relief().house()),
+                        .with("relief", Kind.MM, bow.relief().libraryValue()),
                 wanted(plan, "{relief:brief}"),
                 plan.words("plane-it-in", "Plane or level what is missing in, or take a rod that can be set."));
     }
 
     private static Statement wanted(NeckPlan plan, String words) {
         return plan.words("relief-wanted", words)
-                .with("relief", Kind.MM, plan.relief().house());
+                .with("relief", Kind.MM, plan.relief().libraryValue());
     }
 
     /**
@@ -106,13 +107,13 @@ final class StrengthParts {
                 .row("fromAndTo", "from and to", plan.weather())
                 .row("then", "then", then);
         Optional<PlanCheck> binds = then.slotFit()
-                .filter(fit -> moves && fit.playAfter().house() < -settable)
+                .filter(fit -> moves && fit.playAfter().libraryValue() < -settable)
                 .map(fit -> PlanCheck.of(
                         "rod-play",
                         "rod's play in the worst air",
                         Outcome.OPEN,
                         draft.words("too-tight", "{play:size small} too tight")
-                                .with("play", Kind.MM, fit.playAfter().house()),
+                                .with("play", Kind.MM, fit.playAfter().libraryValue()),
                         draft.words("some-play", "some play"),
                         wider(fit, plan.isDone(Operation.CUT_ROD_CHANNEL), plan.style())));
         return new PlanPart(draft.done(), binds.map(List::of).orElse(List.of()));
@@ -124,9 +125,9 @@ final class StrengthParts {
      * A channel that is cut is widened by hand.
      */
     private static Statement wider(SlotFit fit, boolean isCut, LengthStyle style) {
-        double now = fit.slot().before().house();
-        double rod = now - fit.playBefore().house();
-        double wanted = now * rod / fit.slot().after().house();
+        double now = fit.slot().before().libraryValue();
+        double rod = now - fit.playBefore().libraryValue();
+        double wanted = now * rod / fit.slot().after().libraryValue();
         double more = Math.ceil((wanted - now) / WIDENED_BY_MM) * WIDENED_BY_MM;
         String words = isCut
                 ? "Take {half:table small} off each wall of the channel: it is then {width:table text} wide."

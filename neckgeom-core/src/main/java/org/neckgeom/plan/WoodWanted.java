@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleBiFunction;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.solid.BackShape;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
@@ -51,7 +51,7 @@ final class WoodWanted {
                         .with("depth", Kind.MM, deep));
             }
         }
-        NeckDesign design = made.design();
+        Neck design = made.design();
         double deeper =
                 least(more -> wood.applyAsDouble(channel, back.on(design.back(deepened(design, more)))), FARTHEST_MM);
         if (deeper < FARTHEST_MM) {
@@ -93,7 +93,7 @@ final class WoodWanted {
                 : raised;
     }
 
-    private BackProfile deepened(NeckDesign design, double more) {
+    private BackProfile deepened(Neck design, double more) {
         BackProfile drawn = design.back();
         return drawn.depths(
                 plan.style().amount(drawn.firstDepthMm() + more), plan.style().amount(drawn.secondDepthMm() + more));
@@ -101,7 +101,7 @@ final class WoodWanted {
 
     /** The least change from which on enough wood is left, or the most there can be where none is enough. */
     private double least(DoubleUnaryOperator left, double most) {
-        double limit = plan.woodLeftAtLeast().house();
+        double limit = plan.woodLeftAtLeast().libraryValue();
         double few = 0;
         double many = most * (1 - NARROW_ENOUGH_MM);
         if (!(left.applyAsDouble(many) >= limit)) {
@@ -123,6 +123,6 @@ final class WoodWanted {
     }
 
     private double stepMm() {
-        return plan.style() == LengthStyle.MILLIMETRES ? METRIC_STEP_MM : ShopUnit.INCH.toHouse(INCHES_TO_A_STEP);
+        return plan.style() == LengthStyle.MILLIMETRES ? METRIC_STEP_MM : ShopUnit.INCH.toLibrary(INCHES_TO_A_STEP);
     }
 }

@@ -2,15 +2,15 @@ package org.neckgeom.solid;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.design.BackProfile;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.neck.BackProfile;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * The curve of the neck's back at one station, such as 40 mm wide and 15.5 mm deep, rounded. Immutable.
@@ -60,8 +60,8 @@ public final class BackCurve extends ValueAnswer {
                 0,
                 half,
                 half,
-                HouseUnits.mmPositive(width, "width") / 2,
-                HouseUnits.mmPositive(depth, "depth"),
+                LibraryUnits.mmPositive(width, "width") / 2,
+                LibraryUnits.mmPositive(depth, "depth"),
                 LengthStyle.of(width));
     }
 
@@ -118,7 +118,7 @@ public final class BackCurve extends ValueAnswer {
      * @param y from the centreline, positive toward the treble side
      */
     public Amount<Length> depthAt(Quantity<Length> y) {
-        return style().amount(depthMm(HouseUnits.mm(y, "distance from the centreline")));
+        return style().amount(depthMm(LibraryUnits.mm(y, "distance from the centreline")));
     }
 
     /**
@@ -127,7 +127,7 @@ public final class BackCurve extends ValueAnswer {
      * @param depth below the glue face, 0 or more
      */
     public Amount<Length> trebleAt(Quantity<Length> depth) {
-        return style().amount(treble.halfWidthAt(HouseUnits.mmNotNegative(depth, "depth"), a, b));
+        return style().amount(treble.halfWidthAt(LibraryUnits.mmNotNegative(depth, "depth"), a, b));
     }
 
     /**
@@ -137,7 +137,7 @@ public final class BackCurve extends ValueAnswer {
      * @param depth below the glue face, 0 or more
      */
     public Amount<Length> bassAt(Quantity<Length> depth) {
-        return style().amount(bass.halfWidthAt(HouseUnits.mmNotNegative(depth, "depth"), a, b));
+        return style().amount(bass.halfWidthAt(LibraryUnits.mmNotNegative(depth, "depth"), a, b));
     }
 
     /**

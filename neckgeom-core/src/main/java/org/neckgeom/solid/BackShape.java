@@ -6,16 +6,16 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.Head;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.Scale;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.LeanAnswer;
-import org.neckgeom.units.HouseUnits;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.Scale;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * The neck's back along its whole length: the profile between its two frets, the volute at the head and the turn into
@@ -75,7 +75,7 @@ public final class BackShape extends LeanAnswer {
      * @param neck with scale, fingerboard and back told; its head is used when told
      * @throws IllegalArgumentException if a part that is needed has not been told
      */
-    public static BackShape of(NeckDesign neck) {
+    public static BackShape of(Neck neck) {
         Objects.requireNonNull(neck, "neck").fingerboard();
         return new BackShape(neck.back(), neck.scale(), neck, neck::halfWidthAtMm, neck.head(), neck.style());
     }
@@ -100,8 +100,8 @@ public final class BackShape extends LeanAnswer {
      * @param depth from the glue face to the back, more than 0
      */
     public BackShape carved(Quantity<Length> station, Quantity<Length> depth) {
-        double x = HouseUnits.mm(station, "station");
-        double mm = HouseUnits.mmPositive(depth, "carved depth");
+        double x = LibraryUnits.mm(station, "station");
+        double mm = LibraryUnits.mmPositive(depth, "carved depth");
         return new BackShape(this, transitions.deeper(x, mm - drawnDepthMm(x)));
     }
 
@@ -110,7 +110,7 @@ public final class BackShape extends LeanAnswer {
      *
      * @param neck with scale, fingerboard and back given
      */
-    public BackShape on(NeckDesign neck) {
+    public BackShape on(Neck neck) {
         return new BackShape(of(neck), transitions.on(neck.back()));
     }
 
@@ -127,7 +127,7 @@ public final class BackShape extends LeanAnswer {
      * @throws ArithmeticException where width or depth come out as 0 or less
      */
     public BackCurve at(Quantity<Length> station) {
-        double x = HouseUnits.mm(station, "station");
+        double x = LibraryUnits.mm(station, "station");
         double a = halfWidth.applyAsDouble(x);
         double b = depthMm(x);
         requireSection(x, a, b);
@@ -148,7 +148,7 @@ public final class BackShape extends LeanAnswer {
      * @param xMm station in mm from the nut
      */
     public double depthAtMm(double xMm) {
-        return depthMm(HouseUnits.stationMm(xMm));
+        return depthMm(LibraryUnits.stationMm(xMm));
     }
 
     /** A station without a section. */

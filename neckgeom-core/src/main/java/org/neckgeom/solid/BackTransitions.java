@@ -4,10 +4,10 @@ import java.util.Collections;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.HeelTurn;
-import org.neckgeom.design.Volute;
 import org.neckgeom.kernel.NeckSetKernel;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.HeelTransition;
+import org.neckgeom.neck.Volute;
 
 /**
  * Depth that the two transitions of a back leave on beyond its profile, and what carving has made of it so far, on plain
@@ -32,8 +32,8 @@ record BackTransitions(
         return new BackTransitions(
                 back.volute().map(Volute::extraDepthMm).orElse(0.0),
                 back.volute().map(Volute::lengthMm).orElse(1.0),
-                back.heelTransition().map(HeelTurn::startMm).orElse(Double.POSITIVE_INFINITY),
-                back.heelTransition().map(HeelTurn::radiusMm).orElse(1.0),
+                back.heelTransition().map(HeelTransition::startMm).orElse(Double.POSITIVE_INFINITY),
+                back.heelTransition().map(HeelTransition::radiusMm).orElse(1.0),
                 carved);
     }
 

@@ -13,7 +13,7 @@ import org.neckgeom.head.ScarfBoard;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * Pieces to be cut one after another from a board, with a saw kerf after each, and what is left over. Immutable.
@@ -76,7 +76,7 @@ public final class CuttingList extends ValueAnswer {
      * @param kerf 0 or more
      */
     public CuttingList kerf(Quantity<Length> kerf) {
-        return new CuttingList(board, HouseUnits.mmNotNegative(kerf, "saw kerf"), trim, pieces);
+        return new CuttingList(board, LibraryUnits.mmNotNegative(kerf, "saw kerf"), trim, pieces);
     }
 
     /**
@@ -85,7 +85,7 @@ public final class CuttingList extends ValueAnswer {
      * @param length cut away, kerf included, 0 or more
      */
     public CuttingList trimmed(Quantity<Length> length) {
-        return new CuttingList(board, kerf, HouseUnits.mmNotNegative(length, "trim"), pieces);
+        return new CuttingList(board, kerf, LibraryUnits.mmNotNegative(length, "trim"), pieces);
     }
 
     /**
@@ -109,7 +109,7 @@ public final class CuttingList extends ValueAnswer {
         if (count < 1 || count > MOST_PIECES) {
             throw Refusal.of("count of pieces", "range", "be 1 to " + MOST_PIECES, count);
         }
-        Piece piece = new Piece(Words.name(name, "a piece's name"), HouseUnits.mmPositive(length, name));
+        Piece piece = new Piece(Words.name(name, "a piece's name"), LibraryUnits.mmPositive(length, name));
         List<Piece> more = new ArrayList<>(pieces);
         for (int i = 0; i < count; i++) {
             more.add(piece);

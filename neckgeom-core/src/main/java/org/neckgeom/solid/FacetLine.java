@@ -60,7 +60,7 @@ public final class FacetLine extends ValueAnswer {
 
     /** {@return the flat's angle from the plane of the glue face; between 0 and 90 deg} */
     public Amount<Angle> slope() {
-        return Amount.ofHouse(slope, ShopUnit.DEGREE);
+        return Amount.ofLibrary(slope, ShopUnit.DEGREE);
     }
 
     /** {@return how far from the middle the flat's inner line lies; y outward} */

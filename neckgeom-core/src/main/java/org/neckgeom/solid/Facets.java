@@ -6,8 +6,8 @@ import javax.measure.quantity.Angle;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * The flats by which a back is carved from its squared blank at one station: one tangent flat to each side first, then
@@ -65,7 +65,7 @@ public final class Facets extends ValueAnswer {
      */
     public Facets firstAt(Quantity<Angle> slope) {
         // The slope from the glue face and the normal's angle from the side add up to a right angle.
-        return new Facets(arc, a, b, HALF_TURN - HouseUnits.radBetween(slope, 5, 85, "first flat's slope"), style());
+        return new Facets(arc, a, b, HALF_TURN - LibraryUnits.radBetween(slope, 5, 85, "first flat's slope"), style());
     }
 
     /** {@return the first flat, planed from back to side of the blank} */

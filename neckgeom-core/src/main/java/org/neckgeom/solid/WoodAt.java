@@ -6,8 +6,8 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.LeanAnswer;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * The wood left under the channel at one station, such as {@code 5.098 mm at 31.4 mm from the nut}. Immutable.
@@ -41,8 +41,8 @@ public final class WoodAt extends LeanAnswer {
      * @param wood least distance from channel to back, negative where the channel is through
      */
     public static WoodAt of(Quantity<Length> station, Quantity<Length> wood) {
-        double mm = HouseUnits.mm(wood, "wood left");
-        return new WoodAt(HouseUnits.mm(station, "station"), mm, mm, false, LengthStyle.of(station));
+        double mm = LibraryUnits.mm(wood, "wood left");
+        return new WoodAt(LibraryUnits.mm(station, "station"), mm, mm, false, LengthStyle.of(station));
     }
 
     /** {@return the station; x from the nut, positive toward the body} */

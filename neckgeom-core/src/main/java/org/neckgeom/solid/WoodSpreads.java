@@ -9,7 +9,7 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.kernel.SpreadLaw;
-import org.neckgeom.measure.Spread;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
@@ -35,18 +35,19 @@ public final class WoodSpreads extends ValueAnswer {
 
     private static final WoodSpreads EXACT = new WoodSpreads(zero(), zero(), zero());
 
-    private final Spread<Length> depth;
-    private final Spread<Length> offset;
-    private final Spread<Length> carving;
+    private final ErrorDistribution<Length> depth;
+    private final ErrorDistribution<Length> offset;
+    private final ErrorDistribution<Length> carving;
 
     private static Form<WoodSpreads> with(
-            Form<WoodSpreads> form, String key, Function<WoodSpreads, Spread<Length>> from) {
+            Form<WoodSpreads> form, String key, Function<WoodSpreads, ErrorDistribution<Length>> from) {
         return form.fact(key, Kind.SPREAD, "of the " + key, from)
                 .line(key, key, spreads -> from.apply(spreads).equals(zero()), "exact")
                 .line(key, key, spreads -> !from.apply(spreads).equals(zero()), "{" + key + "}");
     }
 
-    private WoodSpreads(Spread<Length> depth, Spread<Length> offset, Spread<Length> carving) {
+    private WoodSpreads(
+            ErrorDistribution<Length> depth, ErrorDistribution<Length> offset, ErrorDistribution<Length> carving) {
         super(
                 FORM,
                 LengthStyle.ofUnit(Stream.of(depth, offset, carving)
@@ -64,7 +65,7 @@ public final class WoodSpreads extends ValueAnswer {
      *
      * @param spread of the depth, positive deeper
      */
-    public static WoodSpreads ofDepth(Spread<Length> spread) {
+    public static WoodSpreads ofDepth(ErrorDistribution<Length> spread) {
         return EXACT.depth(spread);
     }
 
@@ -73,7 +74,7 @@ public final class WoodSpreads extends ValueAnswer {
      *
      * @param spread positive deeper
      */
-    public WoodSpreads depth(Spread<Length> spread) {
+    public WoodSpreads depth(ErrorDistribution<Length> spread) {
         return new WoodSpreads(Objects.requireNonNull(spread, "depth spread"), offset, carving);
     }
 
@@ -82,7 +83,7 @@ public final class WoodSpreads extends ValueAnswer {
      *
      * @param spread positive toward the treble side
      */
-    public WoodSpreads offset(Spread<Length> spread) {
+    public WoodSpreads offset(ErrorDistribution<Length> spread) {
         return new WoodSpreads(depth, Objects.requireNonNull(spread, "offset spread"), carving);
     }
 
@@ -91,7 +92,7 @@ public final class WoodSpreads extends ValueAnswer {
      *
      * @param spread positive where more is taken off
      */
-    public WoodSpreads carving(Spread<Length> spread) {
+    public WoodSpreads carving(ErrorDistribution<Length> spread) {
         return new WoodSpreads(depth, offset, Objects.requireNonNull(spread, "carving spread"));
     }
 
@@ -107,9 +108,9 @@ public final class WoodSpreads extends ValueAnswer {
         return new SpreadLaw(carving);
     }
 
-    private static Spread<Length> zero() {
-        Quantity<Length> none = Amount.ofHouse(0, ShopUnit.MILLIMETRE);
-        return Spread.bias(none);
+    private static ErrorDistribution<Length> zero() {
+        Quantity<Length> none = Amount.ofLibrary(0, ShopUnit.MILLIMETRE);
+        return ErrorDistribution.bias(none);
     }
 
     @Override

@@ -8,7 +8,7 @@
  * the strings, so the neck's wood has negative z. Depths below the glue face are given as positive numbers.
  *
  * <p>Pure functions: the same question gets the same answer, bit for bit, on every machine. Open
- * {@link org.neckgeom.solid.WoodLeft} first.
+ * {@link org.neckgeom.solid.FloorThickness} first.
  *
  * <h2>Formulas</h2>
  *
@@ -20,9 +20,9 @@
  * <h2>For instance</h2>
  *
  * <pre>{@code
- * var channel = Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9)));
+ * var channel = Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)));
  * var back = BackProfile.between(mm(15), mm(15));
- * println(WoodLeft.under(channel, BackShape.of(back, Scale.of(mm(560)), x -> 18)));
+ * println(FloorThickness.under(channel, BackShape.of(back, Scale.of(mm(560)), x -> 18)));
  * }</pre>
  *
  * <p>prints

@@ -50,7 +50,7 @@ public final class BarsAdded extends ValueAnswer {
         this.after = new Bow(with, 0);
         NeckBeam bare = without.beam();
         NeckBeam stiff = with.beam();
-        double x = before.place().house();
+        double x = before.place().libraryValue();
         SectionMoments section = new SectionMoments();
         this.stiffer = NeckModel.spread(without.neck()).interval((back, board) -> {
             bare.stiffer(back, board).section(x, section);
@@ -86,7 +86,8 @@ public final class BarsAdded extends ValueAnswer {
 
     /** {@return how much relief the bars take away, the rod slack; relief without less relief with them} */
     public Amount<Length> difference() {
-        return without.style().amount(before.relief().house() - after.relief().house());
+        return without.style()
+                .amount(before.relief().libraryValue() - after.relief().libraryValue());
     }
 
     @Override

@@ -21,7 +21,7 @@ public final class Bow extends ValueAnswer {
 
     private static final Form<Bow> FORM = Form.<Bow>of("bow")
             .fact("neck", Kind.NAME, "its name", bow -> bow.question.name())
-            .fact("rodForce", Kind.house(ShopUnit.NEWTON), "positive straightens the neck", bow -> bow.force)
+            .fact("rodForce", Kind.libraryValue(ShopUnit.NEWTON), "positive straightens the neck", bow -> bow.force)
             .finds("strings", bow -> !bow.question.hasRod(), "{neck} under strings")
             .finds("rod-slack", bow -> bow.force == 0, "{neck} under strings, rod slack")
             .finds("rod-set", "{neck} under strings, rod at {rodForce:0}")

@@ -69,7 +69,7 @@ public final class Climate extends Noun<Climate> {
 
     /** {@return the moisture content that wood comes to here; moisture in percent of the ovendry mass} */
     public double moisturePercent() {
-        return moisturePercent(values().house(HUMIDITY), values().house(TEMPERATURE));
+        return moisturePercent(values().libraryValue(HUMIDITY), values().libraryValue(TEMPERATURE));
     }
 
     /**

@@ -13,7 +13,7 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * A number with the ends of its 95 % interval, in the house unit of its kind, to be read in a shop unit. An end may be NaN
+ * A number with the ends of its 95 % interval, in the library unit of its kind, to be read in a shop unit. An end may be NaN
  * where there is no answer.
  *
  * @param <Q> the kind of quantity
@@ -55,7 +55,7 @@ record Likely<Q extends Quantity<Q>>(double value, double low, double high, Shop
     }
 
     Amount<Q> amount() {
-        return Amount.ofHouse(value, unit);
+        return Amount.ofLibrary(value, unit);
     }
 
     boolean isWhole() {
@@ -63,7 +63,7 @@ record Likely<Q extends Quantity<Q>>(double value, double low, double high, Shop
     }
 
     Interval<Q> interval() {
-        return Interval.ofHouse(low, high, unit);
+        return Interval.ofLibrary(low, high, unit);
     }
 
     /** This times a number, its interval with it. */
@@ -86,7 +86,11 @@ record Likely<Q extends Quantity<Q>>(double value, double low, double high, Shop
     private Map<String, Object> data(LengthStyle style) {
         ShopUnit<Q> shown = style.inTables().unitFor(unit);
         return data(
-                shown.fromHouse(value), shown.fromHouse(low), shown.fromHouse(high), shown.toString(), shown.ucum());
+                shown.fromLibrary(value),
+                shown.fromLibrary(low),
+                shown.fromLibrary(high),
+                shown.toString(),
+                shown.ucum());
     }
 
     /** An end that is not there is left out. */
@@ -105,8 +109,8 @@ record Likely<Q extends Quantity<Q>>(double value, double low, double high, Shop
         return data;
     }
 
-    Likely<Q> plus(double house) {
-        return new Likely<>(value + house, low + house, high + house, unit);
+    Likely<Q> plus(double libraryValue) {
+        return new Likely<>(value + libraryValue, low + libraryValue, high + libraryValue, unit);
     }
 
     /** Returns {@code 0.31 mm (95 %: 0.20 to 0.48 mm)}, rounded so that the interval's half keeps one or two digits. */
@@ -122,7 +126,7 @@ record Likely<Q extends Quantity<Q>>(double value, double low, double high, Shop
     }
 
     private String text(ShopUnit<?> shown) {
-        double quarter = Math.abs(shown.fromHouse(high) - shown.fromHouse(low)) / 4;
+        double quarter = Math.abs(shown.fromLibrary(high) - shown.fromLibrary(low)) / 4;
         // A hundredth of a millimetre is what a feeler tells apart.
         int least = shown == ShopUnit.MILLIMETRE ? 2 : 0;
         int decimals = Math.max(least, Numbers.decimalsFor(quarter, 4) - 1);
@@ -134,7 +138,7 @@ record Likely<Q extends Quantity<Q>>(double value, double low, double high, Shop
         return shown.symbol().isEmpty() ? "" : " " + shown.symbol();
     }
 
-    private static String number(ShopUnit<?> shown, double house, int decimals) {
-        return Numbers.fixed(shown.fromHouse(house), decimals);
+    private static String number(ShopUnit<?> shown, double libraryValue, int decimals) {
+        return Numbers.fixed(shown.fromLibrary(libraryValue), decimals);
     }
 }

@@ -6,12 +6,12 @@ import java.util.Locale;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.neckgeom.design.Channel;
 import org.neckgeom.fault.NoAnswer;
+import org.neckgeom.neck.Channel;
 
 /**
  * A neck as a beam from the nut to the body joint: fingerboard on top, wood below, the rod's channel a void with a strip
- * over the rod, bonded bars. House units.
+ * over the rod, bonded bars. Library units.
  *
  * <p>A back with another shape on each side is taken to bend straight up and down all the same: its sections' product of
  * inertia is left out.

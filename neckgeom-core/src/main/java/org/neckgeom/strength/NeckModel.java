@@ -8,14 +8,14 @@ import java.util.Optional;
 import javax.measure.quantity.Length;
 import org.neckgeom.board.FannedFrets;
 import org.neckgeom.board.StringSpacing;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.Bar;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.Fingerboard;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.Reinforcement;
-import org.neckgeom.design.StringSet;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Bar;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Fingerboard;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.Reinforcement;
+import org.neckgeom.neck.StringSet;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
@@ -34,24 +34,24 @@ final class NeckModel {
 
     private NeckModel() {}
 
-    static Wood boardWood(NeckDesign neck) {
+    static Wood boardWood(Neck neck) {
         return needed(neck.fingerboard().wood(), neck, "fingerboard's wood", "add .wood(...) to the fingerboard");
     }
 
-    static Wood wood(NeckDesign neck) {
+    static Wood wood(Neck neck) {
         return needed(neck.wood(), neck, "wood", "add .wood(...)");
     }
 
-    static StringSet strings(NeckDesign neck) {
+    static StringSet strings(Neck neck) {
         return needed(neck.strings(), neck, "strings", "add .strings(...)");
     }
 
-    private static <T> T needed(Optional<T> part, NeckDesign neck, String what, String remedy) {
+    private static <T> T needed(Optional<T> part, Neck neck, String what, String remedy) {
         return part.orElseThrow(() -> Refusal.because(
                 what, "missing", "\"" + neck.name() + "\" needs its " + what + " for this, but has none: " + remedy));
     }
 
-    static NeckBeam beam(NeckDesign neck) {
+    static NeckBeam beam(Neck neck) {
         double length = neck.bodyJointMm();
         Taper halfWidth = Taper.through(0, neck.halfWidthAtMm(0), length, neck.halfWidthAtMm(length));
         Taper thickness = Taper.through(0, neck.boardThicknessAtMm(0), length, neck.boardThicknessAtMm(length));
@@ -85,7 +85,7 @@ final class NeckModel {
     }
 
     /** Of the moduli of neck and fingerboard. */
-    static ModulusSpread spread(NeckDesign neck) {
+    static ModulusSpread spread(Neck neck) {
         return ModulusSpread.of(wood(neck).modulusVariation(), boardWood(neck).modulusVariation());
     }
 
@@ -126,7 +126,7 @@ final class NeckModel {
     }
 
     /** Pull of a single string of each course, N: as given, from mass per length, or as plain steel of its diameter. */
-    static double[] tensions(NeckDesign neck) {
+    static double[] tensions(Neck neck) {
         StringSet strings = strings(neck);
         double[] told = strings.tensionsN();
         if (told.length > 0) {
@@ -166,7 +166,7 @@ final class NeckModel {
     }
 
     /** Scale of each course, mm: its own where the frets are fanned, that of the middle of the two strings of a pair. */
-    private static double[] scales(NeckDesign neck) {
+    private static double[] scales(Neck neck) {
         double[] scales = new double[strings(neck).courses()];
         Arrays.fill(scales, neck.scale().lengthMm());
         FannedFrets.of(neck).ifPresent(fan -> {
@@ -177,7 +177,7 @@ final class NeckModel {
             for (int i = 0; i < scales.length; i++) {
                 int first = inCourse * i;
                 int last = first + inCourse - 1;
-                scales[i] = (each.get(first).house() + each.get(last).house()) / 2;
+                scales[i] = (each.get(first).libraryValue() + each.get(last).libraryValue()) / 2;
             }
         });
         return scales;
@@ -187,7 +187,7 @@ final class NeckModel {
      * The pull of all strings. Courses are spread evenly between 3 mm from either edge, at nut and middle of the scale, and
      * lie over the crown there; the saddle is one scale length from the nut.
      */
-    static StringPull pull(NeckDesign neck, StringHeights heights) {
+    static StringPull pull(Neck neck, StringHeights heights) {
         double[] tensions = tensions(neck);
         double scale = neck.scale().lengthMm();
         int inCourse = strings(neck).inCourse();
@@ -201,7 +201,7 @@ final class NeckModel {
         return pull;
     }
 
-    private static double stringOverGlueFace(NeckDesign neck, double x, double place, double overBoard) {
+    private static double stringOverGlueFace(Neck neck, double x, double place, double overBoard) {
         double y = place * Math.max(0, neck.halfWidthAtMm(x) - EDGE_MM);
         double radius = neck.crownRadiusAtMm(x);
         double drop = Double.isInfinite(radius) ? 0 : crownDrop(radius, y);

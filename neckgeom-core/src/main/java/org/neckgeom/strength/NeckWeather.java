@@ -1,10 +1,10 @@
 package org.neckgeom.strength;
 
 import java.util.Optional;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.stock.Wood;
 
 /**
@@ -17,8 +17,8 @@ public final class NeckWeather extends ValueAnswer {
     private static final Form<NeckWeather> FORM = Form.<NeckWeather>of("neck-weather")
             .fact("neck", Kind.NAME, "its name", x -> x.neck.name())
             .fact("moisture", Moistures.KIND, "of the wood", x -> x.moistures)
-            .fact("fretEndsAtNut", FretEnds.SIDE, "on each side", NeckWeather::fretEndsAtNut)
-            .fact("fretEndsAtLastFret", FretEnds.SIDE, "on each side", NeckWeather::fretEndsAtLastFret)
+            .fact("fretEndsAtNut", FretSprout.SIDE, "on each side", NeckWeather::fretEndsAtNut)
+            .fact("fretEndsAtLastFret", FretSprout.SIDE, "on each side", NeckWeather::fretEndsAtLastFret)
             .fact(
                     "neckAtBody",
                     Likely.KIND,
@@ -41,9 +41,9 @@ public final class NeckWeather extends ValueAnswer {
             .note("estimate", "parts free to move.");
 
     private final Moistures moistures;
-    private final NeckDesign neck;
+    private final Neck neck;
 
-    NeckWeather(Moistures moistures, NeckDesign neck) {
+    NeckWeather(Moistures moistures, Neck neck) {
         super(FORM, neck.style());
         NeckModel.boardWood(neck);
         this.moistures = moistures;
@@ -55,14 +55,14 @@ public final class NeckWeather extends ValueAnswer {
     }
 
     /** {@return the fret ends at the nut; against the fingerboard's edges there} */
-    public FretEnds fretEndsAtNut() {
-        return new FretEnds(across(2 * neck.halfWidthAtMm(0), NeckModel.boardWood(neck)));
+    public FretSprout fretEndsAtNut() {
+        return new FretSprout(across(2 * neck.halfWidthAtMm(0), NeckModel.boardWood(neck)));
     }
 
     /** {@return the fret ends at the last fret; against the fingerboard's edges there} */
-    public FretEnds fretEndsAtLastFret() {
+    public FretSprout fretEndsAtLastFret() {
         double x = neck.scale().fretMm(neck.frets());
-        return new FretEnds(across(2 * neck.halfWidthAtMm(x), NeckModel.boardWood(neck)));
+        return new FretSprout(across(2 * neck.halfWidthAtMm(x), NeckModel.boardWood(neck)));
     }
 
     /** {@return the change of the neck's width at the body joint, under the fingerboard} */

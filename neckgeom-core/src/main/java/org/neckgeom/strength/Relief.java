@@ -6,14 +6,14 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
-import org.neckgeom.design.Bar;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.neck.Bar;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.stock.Wood;
-import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -62,7 +62,7 @@ public final class Relief extends ValueAnswer {
      *
      * @param neck with scale, fingerboard and its wood, back, wood and strings
      */
-    public static Relief of(NeckDesign neck) {
+    public static Relief of(Neck neck) {
         return new Relief(StrungNeck.usual(neck));
     }
 
@@ -101,7 +101,7 @@ public final class Relief extends ValueAnswer {
      * @param distance more than 0
      */
     public Relief rodArm(Quantity<Length> distance) {
-        double mm = HouseUnits.mmPositive(distance, "rod arm");
+        double mm = LibraryUnits.mmPositive(distance, "rod arm");
         return with(strung.heights(), strung.fromFret(), strung.toFret(), mm, strung.limit());
     }
 
@@ -112,7 +112,7 @@ public final class Relief extends ValueAnswer {
      * @param force more than 0
      */
     public Relief rodStands(Quantity<Force> force) {
-        double newton = HouseUnits.positive(force, ShopUnit.NEWTON, "force the rod stands");
+        double newton = LibraryUnits.positive(force, ShopUnit.NEWTON, "force the rod stands");
         return with(strung.heights(), strung.fromFret(), strung.toFret(), strung.arm(), newton);
     }
 
@@ -128,11 +128,11 @@ public final class Relief extends ValueAnswer {
      * @param offCentre from the centreline to the middle of each bar, more than half its width
      */
     public Relief withBars(Bar pairOf, Quantity<Length> offCentre) {
-        double mm = HouseUnits.mmPositive(offCentre, "distance of the bars from the centreline");
+        double mm = LibraryUnits.mmPositive(offCentre, "distance of the bars from the centreline");
         NeckModel.pair(pairOf, mm);
         double channel = strung.neck().channel().map(c -> c.widthMm() / 2).orElse(0.0);
         if (!(mm >= pairOf.widthMm() / 2 + channel)) {
-            throw HouseUnits.refused(
+            throw LibraryUnits.refused(
                     "distance of the bars from the centreline",
                     "at-least",
                     style().brief(pairOf.widthMm() / 2 + channel) + " or more, clear of each other and of the channel",

@@ -10,8 +10,8 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.Torque;
 
@@ -47,7 +47,7 @@ public final class RodForce extends ValueAnswer {
 
     private static final Form<RodForce> OBSTACLE = Form.<RodForce>of("obstacle")
             .fact("slackRelief", Likely.KIND, "under the strings alone", x -> x.slack)
-            .fact("limit", Kind.house(ShopUnit.NEWTON), "greatest force of the rod", x -> x.question.limit())
+            .fact("limit", Kind.libraryValue(ShopUnit.NEWTON), "greatest force of the rod", x -> x.question.limit())
             .finds("no-rod", x -> !x.question.hasRod(), "the neck has no adjustable rod")
             .finds(
                     "wrong-side",
@@ -92,7 +92,7 @@ public final class RodForce extends ValueAnswer {
     private final double hump;
 
     static RodForce of(StrungNeck question, Quantity<Length> wanted) {
-        return new RodForce(question, HouseUnits.mm(wanted, "relief wanted"), LengthStyle.of(wanted));
+        return new RodForce(question, LibraryUnits.mm(wanted, "relief wanted"), LengthStyle.of(wanted));
     }
 
     private RodForce(StrungNeck question, double wanted, LengthStyle style) {

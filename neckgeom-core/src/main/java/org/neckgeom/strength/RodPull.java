@@ -1,6 +1,6 @@
 package org.neckgeom.strength;
 
-import org.neckgeom.design.Channel;
+import org.neckgeom.neck.Channel;
 
 /**
  * What one newton in the rod does to a section: a moment in N mm for each N, negative when it straightens a forward bow.

@@ -7,12 +7,12 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
-import org.neckgeom.units.HouseUnits;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * The sections of a neck from the nut to the body joint: {@code Sections.of(neck).atFret(7)}. Immutable.
@@ -39,10 +39,10 @@ public final class Sections extends ValueAnswer {
             .row("softest", "softest", Section.IN_ROW, "of 241 from nut to body", Sections::softest)
             .note("estimate", "Estimate: transformed section, rod unbonded; interval for 95 of 100 pairs of woods.");
 
-    private final NeckDesign neck;
+    private final Neck neck;
     private final NeckBeam beam;
 
-    private Sections(NeckDesign neck, NeckBeam beam) {
+    private Sections(Neck neck, NeckBeam beam) {
         super(FORM, neck.style());
         this.neck = neck;
         this.beam = beam;
@@ -54,7 +54,7 @@ public final class Sections extends ValueAnswer {
      * @param neck with scale, fingerboard and its wood, back and wood
      * @throws IllegalArgumentException if a part has not been told
      */
-    public static Sections of(NeckDesign neck) {
+    public static Sections of(Neck neck) {
         return new Sections(Objects.requireNonNull(neck, "neck"), NeckModel.beam(neck));
     }
 
@@ -65,9 +65,9 @@ public final class Sections extends ValueAnswer {
      * @throws ArithmeticException if the channel breaks through the back there
      */
     public Section at(Quantity<Length> station) {
-        double x = HouseUnits.mm(station, "station");
+        double x = LibraryUnits.mm(station, "station");
         if (!(x >= 0 && x <= beam.length())) {
-            throw HouseUnits.refused(
+            throw LibraryUnits.refused(
                     "station",
                     "range",
                     "between the nut and the body joint at " + neck.style().brief(beam.length()),
@@ -120,8 +120,8 @@ public final class Sections extends ValueAnswer {
     /** {@return all sections, a line each; station, stiffness and neutral axis} */
     public String table() {
         return all().stream()
-                .map(s -> neck.style().text(s.station().house()) + "  EI " + s.stiffnessText() + "  axis "
-                        + neck.style().text(s.neutralAxis().house()))
+                .map(s -> neck.style().text(s.station().libraryValue()) + "  EI " + s.stiffnessText() + "  axis "
+                        + neck.style().text(s.neutralAxis().libraryValue()))
                 .collect(Collectors.joining("\n"));
     }
 

@@ -10,8 +10,8 @@ import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * How much a size across the grain changes with the weather, such as {@code -0.53 mm (-0.90 to -0.22 mm)}: negative when
@@ -109,9 +109,9 @@ public final class SizeChange extends ValueAnswer {
      * @throws IllegalArgumentException if the angle is out of its range
      */
     public SizeChange ringsAt(Quantity<Angle> angle) {
-        double rad = HouseUnits.rad(angle, "ring angle");
+        double rad = LibraryUnits.rad(angle, "ring angle");
         if (!(rad >= 0 && rad <= Math.PI / 2)) {
-            throw HouseUnits.refused("ring angle", "range", "between 0 and 90 deg", angle);
+            throw LibraryUnits.refused("ring angle", "range", "between 0 and 90 deg", angle);
         }
         return withRings(rad);
     }

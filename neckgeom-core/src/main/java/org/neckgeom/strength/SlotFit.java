@@ -59,12 +59,12 @@ public final class SlotFit extends ValueAnswer {
 
     /** {@return the play before: width of the channel less width of the rod; negative where the rod is too wide} */
     public Amount<Length> playBefore() {
-        return slot.style().amount(slot.before().house() - rod);
+        return slot.style().amount(slot.before().libraryValue() - rod);
     }
 
     /** {@return the play after; negative where the rod is too wide} */
     public Amount<Length> playAfter() {
-        return slot.style().amount(slot.after().house() - rod);
+        return slot.style().amount(slot.after().libraryValue() - rod);
     }
 
     /** {@return the interval of the play after; where it lies in 95 of 100 pieces} */
@@ -73,7 +73,7 @@ public final class SlotFit extends ValueAnswer {
     }
 
     Likely<Length> likely() {
-        return slot.likely().plus(slot.before().house() - rod);
+        return slot.likely().plus(slot.before().libraryValue() - rod);
     }
 
     /** {@return how the rod fits afterwards; free, may bind, or binds} */

@@ -28,10 +28,10 @@ public final class Stress extends ValueAnswer {
     private static final int STATIONS = 241;
 
     /** Part of the strength with its interval: that of the stress, and pieces of a species being 16 % apart. */
-    private record Share(String wood, double value, double logSpread) {
-        static final Form<Share> FORM = Form.<Share>of("share-of-strength")
-                .fact("wood", Kind.NAME, "what bears it", Share::wood)
-                .fact("share", Kind.RATIO, "stress over bending strength, where that is known", Share::value)
+    private record VarianceShare(String wood, double value, double logSpread) {
+        static final Form<VarianceShare> FORM = Form.<VarianceShare>of("share-of-strength")
+                .fact("wood", Kind.NAME, "what bears it", VarianceShare::wood)
+                .fact("share", Kind.RATIO, "stress over bending strength, where that is known", VarianceShare::value)
                 .fact("lower", Kind.RATIO, "end of the interval", x -> x.value * StrictMath.exp(-x.logSpread))
                 .fact("upper", Kind.RATIO, "end of the interval", x -> x.value * StrictMath.exp(x.logSpread))
                 .finds(
@@ -39,27 +39,27 @@ public final class Stress extends ValueAnswer {
                         "{share:percent 1} of its bending strength (95 %: {lower:percent 1 bare} to {upper:percent 1})")
                 .finds("not-known", "bending strength of {wood} not known");
 
-        static Share of(Likely<Pressure> stress, Wood wood) {
+        static VarianceShare of(Likely<Pressure> stress, Wood wood) {
             double strength = wood.has(WoodFigure.Kind.BENDING_STRENGTH)
-                    ? wood.bendingStrength().house()
+                    ? wood.bendingStrength().libraryValue()
                     : Double.NaN;
             double ofStress = StrictMath.log(stress.high() / stress.low()) / (2 * ModulusSpread.K95);
             double spread = ModulusSpread.K95 * StrictMath.hypot(ofStress, STRENGTH_VARIATION);
-            return new Share(wood.name(), stress.value() / strength, spread);
+            return new VarianceShare(wood.name(), stress.value() / strength, spread);
         }
     }
 
     private static final Form<Stress> FORM = Form.<Stress>of("stress")
             .fact("neck", Kind.NAME, "its name", x -> x.question.name())
-            .fact("stress", Kind.house(ShopUnit.MEGAPASCAL), "greatest in the neck", x -> x.neck.value())
-            .fact("rodForce", Kind.house(ShopUnit.NEWTON), "positive straightens the neck", x -> x.force)
+            .fact("stress", Kind.libraryValue(ShopUnit.MEGAPASCAL), "greatest in the neck", x -> x.neck.value())
+            .fact("rodForce", Kind.libraryValue(ShopUnit.NEWTON), "positive straightens the neck", x -> x.force)
             .finds("stress", "Stress in {neck}: {stress:1} in the neck")
             .line("rodForce", "rod at", x -> x.force != 0, "{rodForce:0}")
             .fact("neckWood", Kind.NAME, "of the neck", x -> x.wood().name())
             .fact("inNeck", Likely.KIND, "greatest, without its sign", x -> x.neck)
             .fact("inNeckAt", Kind.MM, "from the nut", x -> x.neckAt)
             .line("inNeck", "{neckWood}", "{inNeck} at {inNeckAt:0|1} from the nut")
-            .row("neckShare", "", Kind.answer(Share.FORM), "borne", x -> Share.of(x.neck, x.wood()))
+            .row("neckShare", "", Kind.answer(VarianceShare.FORM), "borne", x -> VarianceShare.of(x.neck, x.wood()))
             .fact(
                     "boardWood",
                     Kind.NAME,
@@ -68,7 +68,12 @@ public final class Stress extends ValueAnswer {
             .fact("inBoard", Likely.KIND, "greatest, without its sign", x -> x.board)
             .fact("inBoardAt", Kind.MM, "from the nut", x -> x.boardAt)
             .line("inBoard", "{boardWood} board", "{inBoard} at {inBoardAt:0|1} from the nut")
-            .row("boardShare", "", Kind.answer(Share.FORM), "borne", x -> Share.of(x.board, x.boardWood()))
+            .row(
+                    "boardShare",
+                    "",
+                    Kind.answer(VarianceShare.FORM),
+                    "borne",
+                    x -> VarianceShare.of(x.board, x.boardWood()))
             .note("estimate", "Estimate: clear straight grain, steady load. Runout, knots, short grain at the head,")
             .note("estimate", "the adjuster's pocket under pressure, and a fall are not in it.");
 
@@ -167,7 +172,7 @@ public final class Stress extends ValueAnswer {
      * stress over bending strength, a ratio; the neck stands while it is well below 1}
      */
     public Optional<Double> shareOfStrength() {
-        double share = Share.of(neck, wood()).value();
+        double share = VarianceShare.of(neck, wood()).value();
         return Double.isNaN(share) ? Optional.empty() : Optional.of(share);
     }
 

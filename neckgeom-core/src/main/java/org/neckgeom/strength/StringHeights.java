@@ -6,8 +6,8 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * How high the strings lie, such as {@code frets 1.1 mm, strings 0.4 mm over them at the nut, 2 mm at the 12th fret}: what
@@ -49,7 +49,7 @@ public final class StringHeights extends ValueAnswer {
      * @param height of the fret tops over the fingerboard, 0 or more
      */
     public StringHeights frets(Quantity<Length> height) {
-        double mm = HouseUnits.mmNotNegative(height, "fret height");
+        double mm = LibraryUnits.mmNotNegative(height, "fret height");
         return new StringHeights(mm, atNut, action, LengthStyle.of(height));
     }
 
@@ -59,7 +59,7 @@ public final class StringHeights extends ValueAnswer {
      * @param height of the strings over the fret tops at the nut, 0 or more
      */
     public StringHeights atNut(Quantity<Length> height) {
-        double mm = HouseUnits.mmNotNegative(height, "string height at the nut");
+        double mm = LibraryUnits.mmNotNegative(height, "string height at the nut");
         return new StringHeights(frets, mm, action, LengthStyle.of(height));
     }
 
@@ -69,7 +69,7 @@ public final class StringHeights extends ValueAnswer {
      * @param height of the strings over the fret tops at the middle of the scale (the 12th fret), 0 or more
      */
     public StringHeights action(Quantity<Length> height) {
-        double mm = HouseUnits.mmNotNegative(height, "action");
+        double mm = LibraryUnits.mmNotNegative(height, "action");
         return new StringHeights(frets, atNut, mm, LengthStyle.of(height));
     }
 

@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Force;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Interval;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.Torque;
@@ -26,7 +26,7 @@ import org.neckgeom.units.Torque;
  */
 public final class StringLoad extends ValueAnswer {
 
-    private static final Kind<Double> NEWTON = Kind.house(ShopUnit.NEWTON);
+    private static final Kind<Double> NEWTON = Kind.libraryValue(ShopUnit.NEWTON);
 
     private static final Form<StringLoad> FORM = Form.<StringLoad>of("string-load")
             .fact("neck", Kind.NAME, "its name", load -> load.neck.name())
@@ -62,12 +62,12 @@ public final class StringLoad extends ValueAnswer {
                     "estimate",
                     "Estimate of the moment: about the neutral axis, whose place rests on the woods' moduli.");
 
-    private final NeckDesign neck;
+    private final Neck neck;
     private final StringHeights heights;
     private final double[] tensions;
     private final StringPull pull;
 
-    private StringLoad(NeckDesign neck, StringHeights heights) {
+    private StringLoad(Neck neck, StringHeights heights) {
         super(FORM, neck.style());
         this.neck = neck;
         this.heights = heights;
@@ -81,7 +81,7 @@ public final class StringLoad extends ValueAnswer {
      * @param neck with scale, fingerboard and strings, whose pull is told or follows from mass per length or diameter
      * @throws IllegalArgumentException if a part has not been told
      */
-    public static StringLoad of(NeckDesign neck) {
+    public static StringLoad of(Neck neck) {
         return new StringLoad(Objects.requireNonNull(neck, "neck"), StringHeights.usual());
     }
 
@@ -145,7 +145,7 @@ public final class StringLoad extends ValueAnswer {
     }
 
     private static Amount<Force> force(double newton) {
-        return Amount.ofHouse(newton, ShopUnit.NEWTON);
+        return Amount.ofLibrary(newton, ShopUnit.NEWTON);
     }
 
     private List<Double> newtons() {

@@ -4,7 +4,7 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.LinearDensity;
 import org.neckgeom.units.MassDensity;
 import org.neckgeom.units.ShopUnit;
@@ -39,7 +39,7 @@ public enum StringMaterial {
 
     /** {@return the density} */
     public Amount<MassDensity> density() {
-        return Amount.ofHouse(kgPerM3, ShopUnit.KG_PER_M3);
+        return Amount.ofLibrary(kgPerM3, ShopUnit.KG_PER_M3);
     }
 
     /**
@@ -48,7 +48,7 @@ public enum StringMaterial {
      * @param diameter d, more than 0
      */
     public Amount<LinearDensity> plain(Quantity<Length> diameter) {
-        double kgPerM = plainKgPerM(kgPerM3, HouseUnits.mmPositive(diameter, "string diameter"));
+        double kgPerM = plainKgPerM(kgPerM3, LibraryUnits.mmPositive(diameter, "string diameter"));
         return grams(kgPerM);
     }
 
@@ -61,8 +61,8 @@ public enum StringMaterial {
      * @param wire w, diameter of the wire, more than 0
      */
     public Amount<LinearDensity> wrapped(Quantity<Length> core, StringMaterial wrap, Quantity<Length> wire) {
-        double d = HouseUnits.mmPositive(core, "core diameter");
-        double w = HouseUnits.mmPositive(wire, "wire diameter");
+        double d = LibraryUnits.mmPositive(core, "core diameter");
+        double w = LibraryUnits.mmPositive(wire, "wire diameter");
         return grams(plainKgPerM(kgPerM3, d) + windingKgPerM(Objects.requireNonNull(wrap, "wrap").kgPerM3, d, w));
     }
 

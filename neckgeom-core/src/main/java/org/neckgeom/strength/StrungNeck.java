@@ -9,15 +9,15 @@ import java.util.function.ToDoubleFunction;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import org.jspecify.annotations.Nullable;
-import org.neckgeom.design.Bar;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.Rod;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.neck.Bar;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.stock.Wood;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -33,7 +33,7 @@ import org.neckgeom.units.ShopUnit;
  * @param barOffCentre from the centreline to the middle of each, mm
  */
 record StrungNeck(
-        NeckDesign neck,
+        Neck neck,
         StringHeights heights,
         int fromFret,
         int toFret,
@@ -52,14 +52,15 @@ record StrungNeck(
     /** What the moduli of neck and fingerboard are taken to be. */
     static final Kind<List<Wood>> WOODS = Kind.table(Form.<Wood>of("wood-modulus")
             .fact("wood", Kind.NAME, "its name", Wood::name)
-            .fact("modulus", Kind.house(ShopUnit.GIGAPASCAL), "mean of the species", Wood::modulusMPa)
+            .fact("modulus", Kind.libraryValue(ShopUnit.GIGAPASCAL), "mean of the species", Wood::modulusMPa)
             .fact("variation", Kind.RATIO, "standard deviation over mean", wood -> wood.modulusVariation())
             .finds("wood", "{wood} {modulus} +- {variation:percent 0}"));
 
     /** The greatest force of the rod. */
     static final Kind<StrungNeck> ROD_LIMIT = Kind.answer(Form.<StrungNeck>of("rod-limit")
-            .fact("force", Kind.house(ShopUnit.NEWTON), "at most", StrungNeck::limit)
-            .factIfAny("assumedStress", Kind.house(ShopUnit.MEGAPASCAL), "on its thread", StrungNeck::assumedStress)
+            .fact("force", Kind.libraryValue(ShopUnit.NEWTON), "at most", StrungNeck::limit)
+            .factIfAny(
+                    "assumedStress", Kind.libraryValue(ShopUnit.MEGAPASCAL), "on its thread", StrungNeck::assumedStress)
             .finds("assumed", "{force:0}, assumed: {assumedStress:0} on its thread")
             .finds("given", "{force:0}"));
 
@@ -70,7 +71,7 @@ record StrungNeck(
     private static final double THREAD_CORE = 0.75;
 
     /** Straightedge from the 1st fret to the body joint, strings at the usual heights. */
-    static StrungNeck usual(NeckDesign neck) {
+    static StrungNeck usual(Neck neck) {
         return new StrungNeck(
                 neck,
                 StringHeights.usual(),
@@ -85,12 +86,13 @@ record StrungNeck(
     }
 
     /** What the rod stands unless told: its thread is as thick as one of its bars. */
-    private static double usualLimit(NeckDesign neck) {
-        Rod rod = neck.channel().flatMap(Channel::rod).orElse(null);
+    private static double usualLimit(Neck neck) {
+        TrussRod rod = neck.channel().flatMap(Channel::rod).orElse(null);
         if (rod == null) {
             return 0;
         }
-        double thread = rod.kind() == Rod.Kind.TWO_WAY ? Math.min(rod.widthMm(), rod.heightMm() / 2) : rod.heightMm();
+        double thread =
+                rod.kind() == TrussRod.Kind.TWO_WAY ? Math.min(rod.widthMm(), rod.heightMm() / 2) : rod.heightMm();
         return ROD_MPA * THREAD_CORE * Math.PI * thread * thread / 4;
     }
 
@@ -117,7 +119,7 @@ record StrungNeck(
     boolean isTwoWay() {
         return neck.channel()
                 .flatMap(Channel::rod)
-                .filter(rod -> rod.kind() == Rod.Kind.TWO_WAY)
+                .filter(rod -> rod.kind() == TrussRod.Kind.TWO_WAY)
                 .isPresent();
     }
 
@@ -151,12 +153,12 @@ record StrungNeck(
     }
 
     double rodNewton(Quantity<Force> force) {
-        double newton = HouseUnits.newton(force, "rod force");
+        double newton = LibraryUnits.newton(force, "rod force");
         if (newton != 0 && !hasRod()) {
-            throw HouseUnits.refused("rod force", "no-rod", "0 N in a neck without an adjustable rod", force);
+            throw LibraryUnits.refused("rod force", "no-rod", "0 N in a neck without an adjustable rod", force);
         }
         if (newton < leastForce()) {
-            throw HouseUnits.refused("rod force", "at-least", "0 N or more in a single-action rod", force);
+            throw LibraryUnits.refused("rod force", "at-least", "0 N or more in a single-action rod", force);
         }
         return newton;
     }

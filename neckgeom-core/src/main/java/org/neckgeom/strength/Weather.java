@@ -5,9 +5,9 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Temperature;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.table.Key;
 import org.neckgeom.table.Noun;
@@ -15,8 +15,8 @@ import org.neckgeom.table.Table;
 import org.neckgeom.table.Types;
 import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -101,7 +101,7 @@ public final class Weather extends Noun<Weather> {
      * @throws IllegalArgumentException if the wood has neither
      */
     public SizeChange across(Quantity<Length> size, Wood wood) {
-        return SizeChange.of(moistures(), HouseUnits.mmPositive(size, "size"), wood, LengthStyle.of(size));
+        return SizeChange.of(moistures(), LibraryUnits.mmPositive(size, "size"), wood, LengthStyle.of(size));
     }
 
     /**
@@ -110,9 +110,9 @@ public final class Weather extends Noun<Weather> {
      * @param boardWidth width when the fret ends were dressed flush, more than 0
      * @param wood of the fingerboard
      */
-    public FretEnds fretEnds(Quantity<Length> boardWidth, Wood wood) {
-        HouseUnits.mmPositive(boardWidth, "board width");
-        return new FretEnds(across(boardWidth, wood));
+    public FretSprout fretEnds(Quantity<Length> boardWidth, Wood wood) {
+        LibraryUnits.mmPositive(boardWidth, "board width");
+        return new FretSprout(across(boardWidth, wood));
     }
 
     /**
@@ -123,8 +123,8 @@ public final class Weather extends Noun<Weather> {
      * @param wood of the neck
      */
     public SlotFit slotFit(Quantity<Length> slot, Quantity<Length> rod, Wood wood) {
-        HouseUnits.mmPositive(slot, "slot width");
-        return new SlotFit(across(slot, wood), HouseUnits.mmPositive(rod, "rod width"));
+        LibraryUnits.mmPositive(slot, "slot width");
+        return new SlotFit(across(slot, wood), LibraryUnits.mmPositive(rod, "rod width"));
     }
 
     /**
@@ -134,7 +134,7 @@ public final class Weather extends Noun<Weather> {
      * @param wood of both
      */
     public ReadingDrift readOnDifferentDays(Quantity<Length> width, Wood wood) {
-        HouseUnits.mmPositive(width, "width");
+        LibraryUnits.mmPositive(width, "width");
         return new ReadingDrift(across(width, wood));
     }
 
@@ -143,7 +143,7 @@ public final class Weather extends Noun<Weather> {
      *
      * @param neck with scale, fingerboard and its wood, and wood
      */
-    public NeckWeather on(NeckDesign neck) {
+    public NeckWeather on(Neck neck) {
         return new NeckWeather(moistures(), Objects.requireNonNull(neck, "neck"));
     }
 

@@ -8,8 +8,8 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -64,15 +64,15 @@ public final class Axis<Q extends Quantity<Q>> extends ValueAnswer {
         Amount<Q> first = Amount.from(from, "from");
         ShopUnit<Q> unit = first.unit();
         Amount<Q> last = Amount.from(to, unit, "to");
-        double inHouse = Amount.from(step, unit, "step").differenceHouse();
-        if (!(inHouse > 0)) {
-            throw HouseUnits.refused(
+        double inLibrary = Amount.from(step, unit, "step").libraryDifference();
+        if (!(inLibrary > 0)) {
+            throw LibraryUnits.refused(
                     "step", "more-than", "more than 0 " + unit.forDifferences().symbol(), step);
         }
-        if (!(last.house() >= first.house())) {
-            throw HouseUnits.refused("to", "at-least", first + " or more", to);
+        if (!(last.libraryValue() >= first.libraryValue())) {
+            throw LibraryUnits.refused("to", "at-least", first + " or more", to);
         }
-        double count = Math.floor((last.house() - first.house()) / inHouse + SLACK) + 1;
+        double count = Math.floor((last.libraryValue() - first.libraryValue()) / inLibrary + SLACK) + 1;
         if (count > MOST_VALUES) {
             throw Refusal.of(
                     "values on an axis",
@@ -82,8 +82,8 @@ public final class Axis<Q extends Quantity<Q>> extends ValueAnswer {
                     String.format(java.util.Locale.ROOT, "%.0f", count));
         }
         double inUnit = unit.forDifferences().equals(unit)
-                ? Amount.ofHouse(inHouse, unit).value()
-                : unit.fromHouse(inHouse) - unit.fromHouse(0);
+                ? Amount.ofLibrary(inLibrary, unit).value()
+                : unit.fromLibrary(inLibrary) - unit.fromLibrary(0);
         return new Axis<>(first.value(), inUnit, new double[0], (int) count, unit);
     }
 

@@ -27,7 +27,7 @@ import org.neckgeom.units.Amount;
  * those of a single thread. A design or a question that is refused (by {@code IllegalArgumentException} or
  * {@code ArithmeticException}) gives a result that says so, and the sweep goes on; any other exception ends it.
  *
- * @param <D> the kind of design: a {@link org.neckgeom.design.NeckDesign}, a plan, whatever the question takes
+ * @param <D> the kind of design: a {@link org.neckgeom.neck.Neck}, a plan, whatever the question takes
  */
 public final class Sweep<D> extends ValueAnswer {
 

@@ -80,7 +80,7 @@ public final class SweepSummary<D> extends ValueAnswer {
         }
 
         private Range widerBy(Range other) {
-            Comparator<Object> order = Comparator.comparingDouble(value -> ((Amount<?>) value).house());
+            Comparator<Object> order = Comparator.comparingDouble(value -> ((Amount<?>) value).libraryValue());
             List<Object> all = both(other).sorted(order).toList();
             return new Range(axis, List.of(all.get(0), all.get(all.size() - 1)));
         }

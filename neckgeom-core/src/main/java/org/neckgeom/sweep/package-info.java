@@ -16,17 +16,17 @@
  * <h2>For instance</h2>
  *
  * <pre>{@code
- * var neck = NeckDesign.named("Practice neck")
+ * var neck = Neck.named("Practice neck")
  *     .scale(mm(560))
  *     .fingerboard(Fingerboard.tapered(mm(34), mm(46)))
  *     .back(BackProfile.between(mm(14.5), mm(16.5)).rounded())
  *     .frets(20).bodyAtFret(14)
- *     .trussRod(Rod.twoWay(mm(300)).section(mm(6), mm(9)));
+ *     .trussRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)));
  * var sweep = Sweep.of(neck)
  *     .over("nut width", Axis.steps(mm(32), mm(36), mm(0.5)), (n, w) -> n.fingerboard(Fingerboard.tapered(w, mm(46))))
  *     .over("depth", Axis.steps(mm(12), mm(16), mm(0.5)), (n, d) -> n.back(BackProfile.between(d, d).rounded()));
  * println(sweep);
- * println(sweep.keeping(n -> WoodLeft.under(n).least().woodMm() >= 3));
+ * println(sweep.keeping(n -> FloorThickness.under(n).least().woodMm() >= 3));
  * }</pre>
  *
  * <p>prints

@@ -4,14 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Length;
-import org.neckgeom.design.Dovetail;
-import org.neckgeom.design.Heel;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.Tenon;
 import org.neckgeom.drawing.NeckShape;
 import org.neckgeom.drawing.Point;
 import org.neckgeom.drawing.Shown;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.neck.Dovetail;
+import org.neckgeom.neck.Heel;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.Tenon;
 import org.neckgeom.template.Mark.Arc;
 import org.neckgeom.template.Mark.Run;
 import org.neckgeom.template.Mark.Words;
@@ -34,7 +34,7 @@ final class JointView {
     }
 
     /** True for a tenon, and for a dovetail whose size was given. */
-    static boolean canBeDrawn(NeckDesign design) {
+    static boolean canBeDrawn(Neck design) {
         return design.heel().flatMap(heel -> heel.joint().below()).isPresent();
     }
 
@@ -94,24 +94,24 @@ final class JointView {
     }
 
     private static double mm(Optional<Amount<Length>> part) {
-        return part.orElseThrow().house();
+        return part.orElseThrow().libraryValue();
     }
 
     /** Seen from the treble side, the shoulder on the left and the glue face up. */
     private void tenon(Tenon tenon, Heel heel) {
-        double length = tenon.length().house();
-        double height = tenon.height().house();
+        double length = tenon.length().libraryValue();
+        double height = tenon.height().libraryValue();
         double low = -heel.heightMm();
         line(Layer.OUTLINE, 0, 0, 0, low);
         marks.add(Run.through(Layer.OUTLINE, 0, 0, length, 0, length, -height, 0, -height));
-        double across = tenon.centreFromShoulder().house();
+        double across = tenon.centreFromShoulder().libraryValue();
         for (Amount<?> depth : tenon.depths()) {
-            hole(new Point(across, -depth.house()), tenon.holeDiameter().house() / 2);
+            hole(new Point(across, -depth.libraryValue()), tenon.holeDiameter().libraryValue() / 2);
             marks.add(new Words(
-                    new Point(length + 3, -depth.house() - SMALL / 2),
+                    new Point(length + 3, -depth.libraryValue() - SMALL / 2),
                     SMALL,
                     false,
-                    shown.length(depth.house()) + " below the glue face"));
+                    shown.length(depth.libraryValue()) + " below the glue face"));
         }
         marks.add(new Words(
                 new Point(0, low - SMALL - 3),

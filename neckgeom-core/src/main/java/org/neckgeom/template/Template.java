@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.drawing.NeckShape;
 import org.neckgeom.drawing.PaperSet;
 import org.neckgeom.drawing.Point;
@@ -17,6 +16,7 @@ import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.head.ScarfJoint;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.page.Document;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.template.Mark.Run;
@@ -47,7 +47,7 @@ public final class Template implements Answer {
     private static final double BARS_HEIGHT = 22;
     private static final double TITLE_SIZE = 5;
 
-    private final NeckDesign design;
+    private final Neck design;
     private final Settled settled;
     private final @Nullable ScarfJoint joint;
     private final double heelFace;
@@ -55,7 +55,7 @@ public final class Template implements Answer {
     private final String mark;
 
     private Template(
-            NeckDesign design,
+            Neck design,
             Settled settled,
             @Nullable ScarfJoint joint,
             double heelFace,
@@ -78,7 +78,7 @@ public final class Template implements Answer {
     public static Template of(NeckPlan plan) {
         double face = Objects.requireNonNull(plan, "plan")
                 .neckSet()
-                .map(set -> set.heelFace().angle().house())
+                .map(set -> set.heelFace().angle().libraryValue())
                 .orElse(StrictMath.PI / 2);
         Settled settled = Settled.of(plan);
         return new Template(
@@ -91,11 +91,11 @@ public final class Template implements Answer {
      *
      * @param design the neck; it must have its scale, fingerboard and back told
      */
-    public static Template of(NeckDesign design) {
+    public static Template of(Neck design) {
         return new Template(design, Settled.nothing(), null, StrictMath.PI / 2, partsOf(design), "");
     }
 
-    private static List<TemplatePart> partsOf(NeckDesign design) {
+    private static List<TemplatePart> partsOf(Neck design) {
         Objects.requireNonNull(design, "design").fingerboard();
         design.back();
         design.scale();

@@ -6,11 +6,11 @@ import static org.neckgeom.units.ShopUnits.mm;
 import java.util.Map;
 import java.util.SplittableRandom;
 import org.hipparchus.dfp.Dfp;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.Fingerboard;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.Scale;
 import org.neckgeom.kernel.FretKernel;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Fingerboard;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.Scale;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.validation.Check;
 import org.neckgeom.validation.Checks;
@@ -83,7 +83,7 @@ public final class BoardChecks {
         for (double[] row : new double[][] {{305, 43, 0.76}, {305, 56, 1.29}, {241, 43, 0.96}, {184, 43, 1.26}}) {
             trade.figure(row[2], drop(row[0], row[1]), 0.006);
         }
-        NeckDesign compound = NeckDesign.named("compound")
+        Neck compound = Neck.named("compound")
                 .scale(mm(648))
                 .fingerboard(Fingerboard.tapered(mm(43), mm(57))
                         .farWidthAtFret(22)
@@ -93,20 +93,20 @@ public final class BoardChecks {
                 .frets(22)
                 .bodyAtFret(16);
         checks.check("10 in at the nut, 16 at fret 22: at the bridge", Source.TRADE, "", Status.PRACTICE, "in")
-                .figure(18.3, BoardShape.of(compound).radiusAtSaddle(mm(648)).house() / 25.4, 0.1)
+                .figure(18.3, BoardShape.of(compound).radiusAtSaddle(mm(648)).libraryValue() / 25.4, 0.1)
                 .of("BoardShape.radiusAtSaddle");
         double each = 3.76 / 6;
         StringPlaces places = StringSpacing.diameters(mm(each), mm(each), mm(each), mm(each), mm(each), mm(each))
                 .across(mm(36.63))
                 .equalGaps();
         checks.check("gap of six strings over 36.63 mm", Source.TRADE, "", Status.PRACTICE, "mm")
-                .figure(6.57, places.gaps().get(0).house(), 0.005)
+                .figure(6.57, places.gaps().get(0).libraryValue(), 0.005)
                 .of("StringSpacing.equalGaps", "StringPlaces.gaps");
     }
 
     private static double drop(double radius, double width) {
         return BoardSection.ofMm(0, width, 6, radius, LengthStyle.MILLIMETRES)
                 .drop(mm(width / 2))
-                .house();
+                .libraryValue();
     }
 }

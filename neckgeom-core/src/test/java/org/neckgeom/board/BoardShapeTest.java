@@ -7,9 +7,9 @@ import static org.neckgeom.units.ShopUnits.inch;
 import static org.neckgeom.units.ShopUnits.mm;
 
 import org.junit.jupiter.api.Test;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.Fingerboard;
-import org.neckgeom.design.NeckDesign;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Fingerboard;
+import org.neckgeom.neck.Neck;
 
 class BoardShapeTest {
 
@@ -22,21 +22,20 @@ class BoardShapeTest {
                             neck(Fingerboard.tapered(mm(row[1]), mm(56)).radius(mm(row[0]))))
                     .atFret(0);
 
-            assertThat(section.drop(mm(row[1] / 2)).house())
+            assertThat(section.drop(mm(row[1] / 2)).libraryValue())
                     .as("R %s w %s", row[0], row[1])
                     .isCloseTo(row[2], offset(0.006));
             assertThat(section.edgeMm())
-                    .isCloseTo(6 - section.drop(mm(-row[1] / 2)).house(), offset(1e-12));
+                    .isCloseTo(6 - section.drop(mm(-row[1] / 2)).libraryValue(), offset(1e-12));
         }
     }
 
     @Test
     void radiusAtSaddle_agreesWithTheTradesProjection() {
         // Common practice: 10 in at the nut to 16 in at fret 22 gives 18.3 in at the bridge.
-        NeckDesign neck =
-                neck(Fingerboard.tapered(mm(43), mm(57)).farWidthAtFret(22).radius(inch(10), inch(16)));
+        Neck neck = neck(Fingerboard.tapered(mm(43), mm(57)).farWidthAtFret(22).radius(inch(10), inch(16)));
 
-        double radius = BoardShape.of(neck).radiusAtSaddle(mm(648)).house() / 25.4;
+        double radius = BoardShape.of(neck).radiusAtSaddle(mm(648)).libraryValue() / 25.4;
 
         assertThat(radius).isCloseTo(18.3, offset(0.1));
     }
@@ -47,7 +46,7 @@ class BoardShapeTest {
                 BoardShape.of(neck(Fingerboard.tapered(mm(43), mm(56)).radius(mm(305))));
         OuterStrings strings = OuterStrings.of(mm(36), mm(54));
 
-        double radius = board.coneFor(strings).house();
+        double radius = board.coneFor(strings).libraryValue();
 
         assertThat(radius).isCloseTo(305 * 1.5, offset(1e-9));
         // On that cone the outer strings keep the same drop angle: drop / spread is the same at both ends.
@@ -82,13 +81,13 @@ class BoardShapeTest {
 
     @Test
     void at_aTaperedBoardRunsStraight() {
-        NeckDesign neck =
+        Neck neck =
                 neck(Fingerboard.tapered(mm(40), mm(54)).thickness(mm(5), mm(7)).radius(mm(400)));
         double joint = neck.bodyJointMm();
         BoardSection half = BoardShape.of(neck).at(mm(joint / 2));
 
-        assertThat(half.width().house()).isCloseTo(47, offset(1e-12));
-        assertThat(half.middle().house()).isCloseTo(6, offset(1e-12));
+        assertThat(half.width().libraryValue()).isCloseTo(47, offset(1e-12));
+        assertThat(half.middle().libraryValue()).isCloseTo(6, offset(1e-12));
         assertThatThrownBy(() -> half.drop(mm(24)))
                 .hasMessageContaining("distance from the centreline must be no more than half the width");
     }
@@ -109,13 +108,13 @@ class BoardShapeTest {
         double start = 648 * (1 - Math.pow(2, -14 / 12.0));
         double end = 648 * (1 - Math.pow(2, -20 / 12.0));
 
-        assertThat(slope.at(mm(start - 10)).house()).isZero();
-        assertThat(slope.at(mm((start + end) / 2)).house()).isCloseTo(0.15, offset(1e-12));
-        assertThat(slope.angle().house()).isCloseTo(Math.atan(0.3 / (end - start)), offset(1e-15));
+        assertThat(slope.at(mm(start - 10)).libraryValue()).isZero();
+        assertThat(slope.at(mm((start + end) / 2)).libraryValue()).isCloseTo(0.15, offset(1e-12));
+        assertThat(slope.angle().libraryValue()).isCloseTo(Math.atan(0.3 / (end - start)), offset(1e-15));
     }
 
-    private static NeckDesign neck(Fingerboard board) {
-        return NeckDesign.named("test")
+    private static Neck neck(Fingerboard board) {
+        return Neck.named("test")
                 .scale(mm(648))
                 .fingerboard(board)
                 .back(BackProfile.between(mm(14), mm(16)))

@@ -9,10 +9,10 @@ import static org.neckgeom.units.ShopUnits.mm;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineSegment;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.Fingerboard;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.Scale;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Fingerboard;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.Scale;
 
 class FannedFretsTest {
 
@@ -22,11 +22,11 @@ class FannedFretsTest {
     @Test
     void frets_divideEveryStringInEqualTemperamentByJts() {
         // Nut and saddle lines through their ends; a string between joins the same share of both.
-        Coordinate bassNut = at(FRETS.onBass(0).house(), -19);
-        Coordinate trebleNut = at(FRETS.onTreble(0).house(), 19);
+        Coordinate bassNut = at(FRETS.onBass(0).libraryValue(), -19);
+        Coordinate trebleNut = at(FRETS.onTreble(0).libraryValue(), 19);
         LineSegment nut = new LineSegment(bassNut, trebleNut);
-        double bassFar = FRETS.onBass(12).house() * 2 - bassNut.x;
-        double trebleFar = FRETS.onTreble(12).house() * 2 - trebleNut.x;
+        double bassFar = FRETS.onBass(12).libraryValue() * 2 - bassNut.x;
+        double trebleFar = FRETS.onTreble(12).libraryValue() * 2 - trebleNut.x;
         LineSegment saddle = new LineSegment(at(bassFar, -30), at(trebleFar, 30));
 
         assertThat(new LineSegment(bassNut, saddle.p0).getLength()).isCloseTo(686, offset(1e-9));
@@ -35,8 +35,8 @@ class FannedFretsTest {
             LineSegment string = new LineSegment(nut.pointAlong(across), saddle.pointAlong(across));
             for (int n : new int[] {1, 5, 7, 12, 19, 24}) {
                 LineSegment fret = new LineSegment(
-                        at(FRETS.at(n, mm(-40)).house(), -40),
-                        at(FRETS.at(n, mm(40)).house(), 40));
+                        at(FRETS.at(n, mm(-40)).libraryValue(), -40),
+                        at(FRETS.at(n, mm(40)).libraryValue(), 40));
                 Coordinate cut = string.intersection(fret);
                 double sounding = cut.distance(string.p1) / string.getLength();
 
@@ -49,11 +49,11 @@ class FannedFretsTest {
 
     @Test
     void slant_isNothingAtTheSquareFretAndTurnsThere() {
-        assertThat(FRETS.slant(7).house()).isCloseTo(0, offset(1e-12));
-        assertThat(FRETS.slant(0).house()).isPositive();
-        assertThat(FRETS.slant(20).house()).isNegative();
-        assertThat(FRETS.saddleSlant().house()).isNegative();
-        assertThat(FRETS.onCentreline(0).house()).isZero();
+        assertThat(FRETS.slant(7).libraryValue()).isCloseTo(0, offset(1e-12));
+        assertThat(FRETS.slant(0).libraryValue()).isPositive();
+        assertThat(FRETS.slant(20).libraryValue()).isNegative();
+        assertThat(FRETS.saddleSlant().libraryValue()).isNegative();
+        assertThat(FRETS.onCentreline(0).libraryValue()).isZero();
     }
 
     @Test
@@ -61,27 +61,28 @@ class FannedFretsTest {
         FannedFrets plain = FannedFrets.of(Scale.of(mm(650)), Scale.of(mm(650)), OuterStrings.of(mm(40), mm(40)), 7);
 
         assertThat(plain.slant(0)).isEqualTo(deg(0));
-        assertThat(plain.onCentreline(12).house()).isCloseTo(325, offset(1e-12));
+        assertThat(plain.onCentreline(12).libraryValue()).isCloseTo(325, offset(1e-12));
     }
 
     /** Fret lines through both outer strings' points, cut by JTS with the board's edges, 45 to 57 mm wide at fret 12. */
     @Test
     void onEdges_isWhereTheLineMeetsTheBoardByJts() {
-        NeckDesign neck = NeckDesign.named("fan")
+        Neck neck = Neck.named("fan")
                 .scale(FRETS.centrelineScale())
                 .fingerboard(Fingerboard.tapered(mm(45), mm(57)).farWidthAtFret(12))
                 .back(BackProfile.between(mm(14), mm(16)));
-        double half = FRETS.centrelineScale().house() / 2;
+        double half = FRETS.centrelineScale().libraryValue() / 2;
         for (int n : new int[] {0, 3, 7, 12, 20}) {
             double share = 1 - Math.pow(2, -n / 12.0);
             double y = (38 + 22 * share) / 2;
             LineSegment fret = new LineSegment(
-                    at(FRETS.onBass(n).house(), -y), at(FRETS.onTreble(n).house(), y));
+                    at(FRETS.onBass(n).libraryValue(), -y), at(FRETS.onTreble(n).libraryValue(), y));
             LineSegment bassEdge = new LineSegment(at(0, -22.5), at(half, -28.5));
             LineSegment trebleEdge = new LineSegment(at(0, 22.5), at(half, 28.5));
 
-            assertThat(FRETS.onBassEdge(n, neck).house()).isCloseTo(fret.lineIntersection(bassEdge).x, offset(1e-9));
-            assertThat(FRETS.onTrebleEdge(n, neck).house())
+            assertThat(FRETS.onBassEdge(n, neck).libraryValue())
+                    .isCloseTo(fret.lineIntersection(bassEdge).x, offset(1e-9));
+            assertThat(FRETS.onTrebleEdge(n, neck).libraryValue())
                     .isCloseTo(fret.lineIntersection(trebleEdge).x, offset(1e-9));
         }
     }

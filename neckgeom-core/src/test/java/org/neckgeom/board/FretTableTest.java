@@ -7,8 +7,8 @@ import static org.neckgeom.units.ShopUnits.inch;
 import static org.neckgeom.units.ShopUnits.mm;
 
 import org.junit.jupiter.api.Test;
-import org.neckgeom.design.Scale;
 import org.neckgeom.kernel.Table;
+import org.neckgeom.neck.Scale;
 
 class FretTableTest {
 
@@ -23,7 +23,7 @@ class FretTableTest {
             assertThat(fret.fromNutMm())
                     .as("fret %s", row[0])
                     .isCloseTo(Double.parseDouble(row[2]), offset(650 * FretTable.ACCURACY));
-            assertThat(fret.sounding().house())
+            assertThat(fret.sounding().libraryValue())
                     .as("fret %s", row[0])
                     .isCloseTo(Double.parseDouble(row[3]), offset(2 * 650 * FretTable.ACCURACY));
         }
@@ -47,8 +47,8 @@ class FretTableTest {
         FretTable table = FretTable.of(Scale.of(mm(560)), 20);
 
         for (int n = 2; n <= 20; n++) {
-            double ratio = table.fret(n - 1).fromLast().house()
-                    / table.fret(n).fromLast().house();
+            double ratio = table.fret(n - 1).fromLast().libraryValue()
+                    / table.fret(n).fromLast().libraryValue();
 
             assertThat(ratio).as("fret %d", n).isCloseTo(Math.pow(2, 1 / 12.0), offset(1e-12));
         }

@@ -9,11 +9,11 @@ import static org.neckgeom.units.ShopUnits.pitch;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.Fingerboard;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.Scale;
-import org.neckgeom.design.StringSet;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Fingerboard;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.Scale;
+import org.neckgeom.neck.StringSet;
 
 class StringSpacingTest {
 
@@ -26,7 +26,7 @@ class StringSpacingTest {
         double filled = 25.4 * (0.054 + 0.042 + 0.032 + 0.024 + 0.016 + 0.012);
 
         for (var gap : places.gaps()) {
-            assertThat(gap.house()).isCloseTo((40 - filled) / 5, offset(1e-12));
+            assertThat(gap.libraryValue()).isCloseTo((40 - filled) / 5, offset(1e-12));
         }
         assertThat(places.outerEdgeMm(false)).isCloseTo(20, offset(1e-12));
         assertThat(places.outerEdgeMm(true)).isCloseTo(20, offset(1e-12));
@@ -40,7 +40,7 @@ class StringSpacingTest {
                 .across(mm(36.63))
                 .equalGaps();
 
-        assertThat(places.gaps().get(0).house()).isCloseTo(6.57, offset(0.005));
+        assertThat(places.gaps().get(0).libraryValue()).isCloseTo(6.57, offset(0.005));
     }
 
     @Test
@@ -49,11 +49,12 @@ class StringSpacingTest {
         double[] y = places.centresMm();
 
         for (int i = 1; i < 6; i++) {
-            assertThat(y[i] - y[i - 1]).isCloseTo(places.spread().house() / 5, offset(1e-12));
+            assertThat(y[i] - y[i - 1]).isCloseTo(places.spread().libraryValue() / 5, offset(1e-12));
         }
         assertThat(y[0]).isCloseTo(-19.25 + 0.027 * 25.4, offset(1e-12));
         // Common practice: first and last gap then differ by 0.5 to 0.75 mm.
-        double difference = places.gaps().get(4).house() - places.gaps().get(0).house();
+        double difference =
+                places.gaps().get(4).libraryValue() - places.gaps().get(0).libraryValue();
         assertThat(difference).isBetween(0.5, 0.95);
     }
 
@@ -83,7 +84,8 @@ class StringSpacingTest {
         assertThat(y).hasSize(8);
         assertThat(y[1] - y[0]).isCloseTo(1.6, offset(1e-12));
         assertThat(y[7] - y[6]).isCloseTo(1.6, offset(1e-12));
-        assertThat(places.gaps().get(1).house()).isCloseTo(places.gaps().get(5).house(), offset(1e-12));
+        assertThat(places.gaps().get(1).libraryValue())
+                .isCloseTo(places.gaps().get(5).libraryValue(), offset(1e-12));
         assertThat(y[0] - 0.5).isCloseTo(-13, offset(1e-12));
     }
 
@@ -96,7 +98,7 @@ class StringSpacingTest {
 
     @Test
     void overhang_isTheBoardsEdgeLessTheStringsEdgeOnTwoTapers() {
-        NeckDesign neck = NeckDesign.named("test")
+        Neck neck = Neck.named("test")
                 .scale(mm(648))
                 .fingerboard(Fingerboard.tapered(mm(44.5), mm(56)))
                 .back(BackProfile.between(mm(14), mm(16)))
@@ -107,21 +109,21 @@ class StringSpacingTest {
 
         StringOverhang overhang = StringOverhang.of(neck, nut, saddle);
 
-        assertThat(overhang.bass(0).house()).isCloseTo(3, offset(1e-12));
-        assertThat(overhang.treble(0).house()).isCloseTo(3, offset(1e-12));
+        assertThat(overhang.bass(0).libraryValue()).isCloseTo(3, offset(1e-12));
+        assertThat(overhang.treble(0).libraryValue()).isCloseTo(3, offset(1e-12));
         // At the octave: half the way from nut to saddle, and the board at 324 of its 359.3 mm to the joint.
         double joint = 648 * (1 - Math.pow(2, -14 / 12.0));
         double board = (44.5 + (56 - 44.5) * 324 / joint) / 2;
-        assertThat(overhang.bass(12).house()).isCloseTo(board - (19.25 + 28) / 2, offset(1e-9));
+        assertThat(overhang.bass(12).libraryValue()).isCloseTo(board - (19.25 + 28) / 2, offset(1e-9));
         assertThat(overhang.least()).isEqualTo(mm(3));
-        assertThat(overhang.compensation(mm(5)).bass(20).house())
-                .isGreaterThan(overhang.bass(20).house());
+        assertThat(overhang.compensation(mm(5)).bass(20).libraryValue())
+                .isGreaterThan(overhang.bass(20).libraryValue());
     }
 
     /** String's edge and fret as two lines of the plane, met by Cramer's rule, and the board's edge as a third. */
     @Test
     void overhang_betweenASlantedNutAndSaddle_isMeasuredWhereTheFretMeetsTheEdge() {
-        NeckDesign neck = NeckDesign.named("test")
+        Neck neck = Neck.named("test")
                 .scale(mm(685.94))
                 .fingerboard(Fingerboard.tapered(mm(46), mm(58.5)))
                 .back(BackProfile.between(mm(14), mm(16)))
@@ -139,29 +141,29 @@ class StringSpacingTest {
             for (int side : new int[] {-1, 1}) {
                 double yNut = side < 0 ? nut.centresMm()[0] : nut.centresMm()[5];
                 double ySaddle = side < 0 ? saddle.centresMm()[0] : saddle.centresMm()[5];
-                double xNut = Math.tan(fan.slant(0).house()) * yNut;
-                double xSaddle = 685.94 + Math.tan(fan.saddleSlant().house()) * ySaddle;
+                double xNut = Math.tan(fan.slant(0).libraryValue()) * yNut;
+                double xSaddle = 685.94 + Math.tan(fan.saddleSlant().libraryValue()) * ySaddle;
                 // Fret line x - k y = m; board's edge y - side growth x = side 23.
-                double k = Math.tan(fan.slant(fret).house());
-                double m = fan.onCentreline(fret).house();
+                double k = Math.tan(fan.slant(fret).libraryValue());
+                double m = fan.onCentreline(fret).libraryValue();
                 double x = (m + k * side * 23) / (1 - k * side * growth);
                 double half = 23 + growth * x;
                 double edgeNut = Math.abs(yNut) + radius(nut, side);
                 double edgeSaddle = Math.abs(ySaddle) + radius(saddle, side);
                 double edge = edgeNut + (edgeSaddle - edgeNut) * (x - xNut) / (xSaddle - xNut);
 
-                assertThat((side < 0 ? overhang.bass(fret) : overhang.treble(fret)).house())
+                assertThat((side < 0 ? overhang.bass(fret) : overhang.treble(fret)).libraryValue())
                         .as("fret %d, side %d", fret, side)
                         .isCloseTo(half - edge, offset(1e-9));
             }
         }
         // What the square nut made of it was off by a tenth of a millimetre.
-        double square = StringOverhang.of(neck, nut, saddle).treble(21).house();
-        assertThat(Math.abs(overhang.treble(21).house() - square)).isBetween(0.02, 0.3);
+        double square = StringOverhang.of(neck, nut, saddle).treble(21).libraryValue();
+        assertThat(Math.abs(overhang.treble(21).libraryValue() - square)).isBetween(0.02, 0.3);
     }
 
     private static double radius(StringPlaces places, int side) {
-        return places.diameters().get(side < 0 ? 0 : places.count() - 1).house() / 2;
+        return places.diameters().get(side < 0 ? 0 : places.count() - 1).libraryValue() / 2;
     }
 
     @Test

@@ -14,10 +14,10 @@ import org.apache.commons.statistics.distribution.TrapezoidalDistribution;
 import org.apache.commons.statistics.distribution.TriangularDistribution;
 import org.apache.commons.statistics.distribution.UniformContinuousDistribution;
 import org.hipparchus.analysis.differentiation.Gradient;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.measure.Spread;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 import org.neckgeom.validation.Check;
@@ -43,15 +43,15 @@ public final class BudgetChecks {
         return Amount.of(value, ShopUnit.ONE);
     }
 
-    private static Spread<Dimensionless> normal(double sd) {
-        return Spread.normal(one(sd));
+    private static ErrorDistribution<Dimensionless> normal(double sd) {
+        return ErrorDistribution.normal(one(sd));
     }
 
-    private static Spread<Dimensionless> rectangular(double a) {
-        return Spread.rectangular(one(a));
+    private static ErrorDistribution<Dimensionless> rectangular(double a) {
+        return ErrorDistribution.rectangular(one(a));
     }
 
-    private static Budget<Dimensionless> budget(Map<String, Spread<Dimensionless>> parts) {
+    private static Budget<Dimensionless> budget(Map<String, ErrorDistribution<Dimensionless>> parts) {
         Budget<Dimensionless> budget = Budget.of("sum", ShopUnit.ONE);
         for (String name : parts.keySet().stream().sorted().toList()) {
             budget = budget.with(name, parts.get(name));
@@ -67,10 +67,10 @@ public final class BudgetChecks {
                         "temperature", normal(16.599027060501921183).degreesOfFreedom(2)))
                 .rootSumSquare();
         checks.check("end gauge: combined uncertainty", Source.GUM, "H.1.4", Status.PUBLISHED, "nm")
-                .figure(32, block.uncertaintyHouse(), 0.5)
+                .figure(32, block.libraryUncertainty(), 0.5)
                 .of("Budget.rootSumSquare");
         checks.check("the same, unrounded inputs", Source.MPMATH, "gum-examples.csv", Status.EXACT, "nm")
-                .relative(31.663879111008632284, block.uncertaintyHouse(), 1e-13)
+                .relative(31.663879111008632284, block.libraryUncertainty(), 1e-13)
                 .of("Budget.rootSumSquare");
         checks.check("its effective degrees of freedom, cut to 16", Source.GUM, "H.1.6", Status.PUBLISHED, "")
                 .figure(16, Math.floor(block.degreesOfFreedom()), 0)
@@ -78,9 +78,9 @@ public final class BudgetChecks {
         checks.check("the same, not cut", Source.MPMATH, "gum-examples.csv", Status.EXACT, "")
                 .relative(16.751855737627245634, block.degreesOfFreedom(), 1e-12)
                 .of("Budget.rootSumSquare");
-        Estimate<Dimensionless> cut = Estimate.ofHouse(0, block.uncertaintyHouse(), 16, ShopUnit.ONE);
+        Estimate<Dimensionless> cut = Estimate.ofLibrary(0, block.libraryUncertainty(), 16, ShopUnit.ONE);
         checks.check("its expanded uncertainty at 99 %", Source.GUM, "H.1.6", Status.PUBLISHED, "nm")
-                .figure(93, cut.expanded(percent(99)).house(), 0.6)
+                .figure(93, cut.expanded(percent(99)).libraryValue(), 0.6)
                 .of("Estimate.expanded");
         Estimate<Dimensionless> difference = budget(Map.of(
                         "comparisons", normal(5.8).degreesOfFreedom(24),
@@ -88,7 +88,7 @@ public final class BudgetChecks {
                         "systematic", normal(6.7).degreesOfFreedom(8)))
                 .rootSumSquare();
         checks.check("difference of two gauges: combined uncertainty", Source.GUM, "H.1.3.2", Status.PUBLISHED, "nm")
-                .figure(9.7, difference.uncertaintyHouse(), 0.05)
+                .figure(9.7, difference.libraryUncertainty(), 0.05)
                 .of("Budget.rootSumSquare");
         checks.check("its degrees of freedom", Source.GUM, "H.1.6", Status.PUBLISHED, "")
                 .figure(25.6, difference.degreesOfFreedom(), 0.2)
@@ -120,10 +120,10 @@ public final class BudgetChecks {
                 .input("T1", one(373.10), normal(0.05))
                 .through(x -> (x[1] - x[0]) / (x[0] * (x[3] - x[2])));
         checks.check("coefficient of expansion from two lengths", Source.NIST_TN_1900, "E13", Status.PUBLISHED, "1/K")
-                .figure(1.7266e-5, expansion.value().house(), 5e-10)
+                .figure(1.7266e-5, expansion.value().libraryValue(), 5e-10)
                 .of("Propagation.value");
         checks.check("its uncertainty, first order", Source.NIST_TN_1900, "E13", Status.PUBLISHED, "1/K")
-                .figure(1.76e-6, expansion.firstOrder().uncertaintyHouse(), 5e-9)
+                .figure(1.76e-6, expansion.firstOrder().libraryUncertainty(), 5e-9)
                 .of("Propagation.firstOrder");
     }
 
@@ -153,7 +153,7 @@ public final class BudgetChecks {
                             new Correlation("V", "I", -0.36),
                             new Correlation("V", "phi", 0.86),
                             new Correlation("I", "phi", -0.65));
-            check.figure(row[3], budget.rootSumSquare().uncertaintyHouse(), 0.004);
+            check.figure(row[3], budget.rootSumSquare().libraryUncertainty(), 0.004);
         }
     }
 
@@ -165,7 +165,7 @@ public final class BudgetChecks {
                         "eccentricity", rectangular(10),
                         "buoyancy", rectangular(10)))
                 .rootSumSquare()
-                .uncertaintyHouse();
+                .libraryUncertainty();
     }
 
     private static void exact(Checks checks) {
@@ -182,13 +182,16 @@ public final class BudgetChecks {
                 .figure(3.91992796908010847104918886104, half(normals), 4e-14)
                 .figure(3.87940674134782075642855390575, half(equal), 4e-14)
                 .figure(17.0158140998666749262389612768, half(dominated), 4e-13)
-                .of("Distribution.interval", "Distribution.quantile");
+                .of("ResultDistribution.interval", "ResultDistribution.quantile");
         Check chance =
                 checks.check("chances of 136 chains of mixed parts", Source.MPMATH, "chains.csv", Status.EXACT, "");
         Check quantile = checks.check(
                 "quantiles of the same, off in probability", Source.MPMATH, "chains.csv", Status.EXACT, "");
-        chance.of("Distribution.chanceUpTo", "Distribution.chanceAbove", "Distribution.chance");
-        quantile.of("Distribution.quantile", "Distribution.densityPerHouseUnit");
+        chance.of(
+                "ResultDistribution.probabilityUpTo",
+                "ResultDistribution.probabilityAbove",
+                "ResultDistribution.chance");
+        quantile.of("ResultDistribution.quantile", "ResultDistribution.densityPerLibraryUnit");
         for (ChainTable.Row row : ChainTable.rows()) {
             Parts parts = ChainTable.parts(row.parts());
             ExactLaw law = ExactLaws.of(parts);
@@ -204,7 +207,7 @@ public final class BudgetChecks {
         }
         Check hall = checks.check(
                 "half-widths of 1 to 12 equal rectangles", Source.MPMATH, "irwin-hall-quantiles.csv", Status.EXACT, "");
-        hall.of("Distribution.interval");
+        hall.of("ResultDistribution.interval");
         for (Map<String, String> row : Rows.of("/budget/irwin-hall-quantiles.csv")) {
             Parts.Builder builder = new Parts.Builder();
             IntStream.range(0, Integer.parseInt(row.get("n"))).forEach(i -> builder.rectangle(1));
@@ -215,7 +218,7 @@ public final class BudgetChecks {
         }
         Check sums = checks.check(
                 "sums of equal and unequal rectangles", Source.MPMATH, "sum-of-rectangulars-cdf.csv", Status.EXACT, "");
-        sums.of("Distribution.chanceUpTo");
+        sums.of("ResultDistribution.probabilityUpTo");
         for (Map<String, String> row : Rows.of("/budget/sum-of-rectangulars-cdf.csv")) {
             Parts.Builder builder = new Parts.Builder();
             if (row.get("x").equals("h95")) {
@@ -233,7 +236,7 @@ public final class BudgetChecks {
         }
         Check alone = checks.check(
                 "one rectangle, triangle, trapezoid, normal alone", Source.STATISTICS, "", Status.LIBRARY, "");
-        alone.of("Distribution.chanceUpTo");
+        alone.of("ResultDistribution.probabilityUpTo");
         ContinuousDistribution[] peers = {
             UniformContinuousDistribution.of(-0.3, 0.3),
             TriangularDistribution.of(-0.3, 0, 0.3),
@@ -250,12 +253,12 @@ public final class BudgetChecks {
         }
         Check capability = checks.check(
                 "fraction of N(10, 0.4) and N(10.5, 0.4) outside 9 to 11", Source.CAPABILITY, "", Status.PUBLISHED, "");
-        capability.of("Budget.yield", "Yield.chanceOutside", "Yield.probability");
+        capability.of("Budget.yield", "Yield.probabilityOutside", "Yield.probability");
         double[][] outside = {{10, 0.01242}, {10.5, 0.10574}};
         for (double[] row : outside) {
             Budget<Dimensionless> process = budget(Map.of("process", normal(0.4).shifted(one(row[0]))));
             capability.figure(
-                    row[1], process.yield(Limits.between(one(9), one(11))).chanceOutside(), 5.1e-6);
+                    row[1], process.yield(Limits.between(one(9), one(11))).probabilityOutside(), 5.1e-6);
         }
     }
 
@@ -294,39 +297,39 @@ public final class BudgetChecks {
             Budget<Dimensionless> budget) {
         checks.check(what, Source.GUM_S1, where, status, "")
                 .figure(printed, half(budget), most)
-                .of("Distribution.interval");
+                .of("ResultDistribution.interval");
     }
 
     private static double half(Budget<Dimensionless> budget) {
-        return budget.distribution().interval(percent(95)).highHouse();
+        return budget.distribution().interval(percent(95)).libraryHigh();
     }
 
     private static void trials(Checks checks) {
         Propagation<Dimensionless> mass = PropagationTest.MASS;
         Simulated<Dimensionless> many = mass.simulate(3).trials(1_000_000);
         checks.check("mass calibration: first order", Source.GUM_S1, "9.3, Table 6", Status.MEMORY, "mg")
-                .figure(0.0539, mass.firstOrder().uncertaintyHouse(), 5e-5)
+                .figure(0.0539, mass.firstOrder().libraryUncertainty(), 5e-5)
                 .of("Propagation.firstOrder");
         checks.check("mass calibration: trials", Source.GUM_S1, "9.3, Table 6", Status.MEMORY, "mg")
-                .figure(0.0754, many.standardDeviation().house(), 3e-4)
+                .figure(0.0754, many.standardDeviation().libraryValue(), 3e-4)
                 .of("Simulation.trials", "Simulated.standardDeviation");
         Interval<Dimensionless> interval = many.interval(percent(95));
         checks.check("the same by integration: deviation and half-width", Source.MPMATH, "", Status.EXACT, "mg")
-                .figure(0.07547973995542332063, many.standardDeviation().house(), 3e-4)
-                .figure(0.149566740254, 0.5 * (interval.highHouse() - interval.lowHouse()), 1e-3)
+                .figure(0.07547973995542332063, many.standardDeviation().libraryValue(), 3e-4)
+                .figure(0.149566740254, 0.5 * (interval.libraryHigh() - interval.libraryLow()), 1e-3)
                 .of("Simulated.interval");
         Propagation<Dimensionless> log = Propagation.to("ln x", ShopUnit.ONE)
                 .input("x", one(0.6), rectangular(0.5))
                 .through(x -> StrictMath.log(x[0]));
         Simulated<Dimensionless> logs = log.simulate(2).trials(1_000_000);
         checks.check("logarithm of a rectangle: mean, deviation", Source.DEM_ES_011, "9.2", Status.PUBLISHED, "")
-                .figure(-0.665, logs.mean().valueHouse(), 0.003)
-                .figure(0.606, logs.standardDeviation().house(), 0.003)
+                .figure(-0.665, logs.mean().libraryValue(), 0.003)
+                .figure(0.606, logs.standardDeviation().libraryValue(), 0.003)
                 .of("Simulated.mean", "Simulated.standardDeviation");
         Interval<Dimensionless> shortest = logs.shortestInterval(percent(95));
         checks.check("its shortest 95 % interval", Source.DEM_ES_011, "9.2", Status.PUBLISHED, "")
-                .figure(-1.895, shortest.lowHouse(), 0.02)
-                .figure(0.095, shortest.highHouse(), 0.001)
+                .figure(-1.895, shortest.libraryLow(), 0.02)
+                .figure(0.095, shortest.libraryHigh(), 0.001)
                 .of("Simulated.shortestInterval");
         Simulated<Dimensionless> block = PropagationTest.BLOCK.simulate(12).trials(2_000_000);
         checks.check(
@@ -335,11 +338,11 @@ public final class BudgetChecks {
                         "9.5, Table 11",
                         Status.PUBLISHED,
                         "nm")
-                .figure(36, block.standardDeviation().house(), 0.5)
+                .figure(36, block.standardDeviation().libraryValue(), 0.5)
                 .of("Simulation.trials");
         Interval<Dimensionless> ninetyNine = block.interval(percent(99));
         checks.check("its half-width at 99 %", Source.MPMATH, "characteristic function", Status.EXACT, "nm")
-                .figure(93.7319, 0.5 * (ninetyNine.highHouse() - ninetyNine.lowHouse()), 0.5)
+                .figure(93.7319, 0.5 * (ninetyNine.libraryHigh() - ninetyNine.libraryLow()), 0.5)
                 .of("Simulated.interval");
         Check gradient = checks.check(
                 "derivatives of 200 functions of three inputs", Source.HIPPARCHUS, "Gradient", Status.LIBRARY, "");

@@ -12,8 +12,8 @@ import java.util.function.DoubleUnaryOperator;
 import javax.measure.quantity.Length;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.measure.Spread;
 
 /** Budgets whose answers can be written down: normal parts, samples in a mixture, a rectangle under a normal law. */
 class BudgetClosedFormsTest {
@@ -23,12 +23,12 @@ class BudgetClosedFormsTest {
     private static final double Z_99 = 2.5758293035489004;
     private static final double[] SAMPLES = {-0.25, -0.05, 0.1, 0.2};
 
-    private static Spread<Length> samples() {
-        return Spread.samples(List.of(mm(-0.25), mm(-0.05), mm(0.1), mm(0.2)));
+    private static ErrorDistribution<Length> samples() {
+        return ErrorDistribution.samples(List.of(mm(-0.25), mm(-0.05), mm(0.1), mm(0.2)));
     }
 
     private static Budget<Length> mixture() {
-        return Budget.named("mixture").with("read", samples()).with("set", Spread.normal(mm(0.08)));
+        return Budget.named("mixture").with("read", samples()).with("set", ErrorDistribution.normal(mm(0.08)));
     }
 
     private static double below(double x, double scale) {
@@ -41,30 +41,30 @@ class BudgetClosedFormsTest {
 
     @Test
     void distribution_ofSamplesUnderANormalLawIsTheMixture() {
-        Distribution<Length> law = mixture().distribution();
-        Distribution<Length> turned = Budget.named("turned")
+        ResultDistribution<Length> law = mixture().distribution();
+        ResultDistribution<Length> turned = Budget.named("turned")
                 .with("read", -2, samples())
-                .with("set", Spread.normal(mm(0.08)))
+                .with("set", ErrorDistribution.normal(mm(0.08)))
                 .distribution();
 
         for (double x = -0.8; x <= 0.8; x += 0.05) {
-            assertThat(law.chanceUpTo(mm(x))).as("at %s", x).isCloseTo(below(x, 1), within(1e-11));
-            assertThat(law.chanceAbove(mm(x))).as("at %s", x).isCloseTo(1 - below(x, 1), within(1e-11));
-            assertThat(turned.chanceUpTo(mm(x))).as("at %s", x).isCloseTo(below(x, -2), within(1e-11));
+            assertThat(law.probabilityUpTo(mm(x))).as("at %s", x).isCloseTo(below(x, 1), within(1e-11));
+            assertThat(law.probabilityAbove(mm(x))).as("at %s", x).isCloseTo(1 - below(x, 1), within(1e-11));
+            assertThat(turned.probabilityUpTo(mm(x))).as("at %s", x).isCloseTo(below(x, -2), within(1e-11));
         }
         assertThat(law.chance(Limits.between(mm(-0.1), mm(0.2))))
                 .isCloseTo(below(0.2, 1) - below(-0.1, 1), within(1e-11));
         assertThat(law.accuracy()).isBetween(1e-18, 1e-9);
-        double median = law.quantile(percent(50)).house();
+        double median = law.quantile(percent(50)).libraryValue();
         assertThat(below(median, 1)).isCloseTo(0.5, within(1e-10));
-        assertThat(law.standardDeviation().house())
-                .isCloseTo(Math.sqrt(0.08 * 0.08 + samples().varianceHouse()), within(1e-15));
+        assertThat(law.standardDeviation().libraryValue())
+                .isCloseTo(Math.sqrt(0.08 * 0.08 + samples().libraryVariance()), within(1e-15));
     }
 
     @Test
     void distribution_ofSamplesARectangleAndANormalIsTheMixtureToo() {
-        Distribution<Length> law =
-                mixture().with("fence", Spread.rectangular(mm(0.15))).distribution();
+        ResultDistribution<Length> law =
+                mixture().with("fence", ErrorDistribution.rectangular(mm(0.15))).distribution();
         // The integral of the normal law, of which a rectangle takes the mean slope.
         DoubleUnaryOperator integral =
                 t -> t * STANDARD.cumulativeProbability(t / 0.08) + 0.08 * STANDARD.density(t / 0.08);
@@ -74,7 +74,7 @@ class BudgetClosedFormsTest {
             for (double sample : SAMPLES) {
                 sum += (integral.applyAsDouble(x - sample + 0.15) - integral.applyAsDouble(x - sample - 0.15)) / 0.3;
             }
-            assertThat(law.chanceUpTo(mm(x))).as("at %s", x).isCloseTo(sum / SAMPLES.length, within(1e-10));
+            assertThat(law.probabilityUpTo(mm(x))).as("at %s", x).isCloseTo(sum / SAMPLES.length, within(1e-10));
         }
     }
 
@@ -82,12 +82,12 @@ class BudgetClosedFormsTest {
     void simulate_drawsSamplesAsTheyAre() {
         int trials = 200_000;
         Simulated<Length> drawn = mixture().simulate(7).trials(trials);
-        double u = Math.sqrt(0.08 * 0.08 + samples().varianceHouse());
+        double u = Math.sqrt(0.08 * 0.08 + samples().libraryVariance());
 
-        assertThat(drawn.mean().valueHouse()).isCloseTo(0, within(5 * u / Math.sqrt(trials)));
-        assertThat(drawn.standardDeviation().house()).isCloseTo(u, within(5 * u / Math.sqrt(2.0 * trials)));
-        assertThat(drawn.mean().uncertaintyHouse())
-                .isCloseTo(drawn.standardDeviation().house() / Math.sqrt(trials), within(1e-15));
+        assertThat(drawn.mean().libraryValue()).isCloseTo(0, within(5 * u / Math.sqrt(trials)));
+        assertThat(drawn.standardDeviation().libraryValue()).isCloseTo(u, within(5 * u / Math.sqrt(2.0 * trials)));
+        assertThat(drawn.mean().libraryUncertainty())
+                .isCloseTo(drawn.standardDeviation().libraryValue() / Math.sqrt(trials), within(1e-15));
         assertThat(drawn.mean().degreesOfFreedom()).isEqualTo(trials - 1);
         assertThat(drawn.yield(Limits.between(mm(-0.1), mm(0.2))).probability())
                 .isCloseTo(below(0.2, 1) - below(-0.1, 1), within(5 * 0.5 / Math.sqrt(trials)));
@@ -97,14 +97,14 @@ class BudgetClosedFormsTest {
     @Test
     void yield_isAsUncertainAsTheDeviation() {
         Yield<Length> yield = Budget.named("one")
-                .with("read", Spread.normal(mm(0.1)).degreesOfFreedom(9))
+                .with("read", ErrorDistribution.normal(mm(0.1)).degreesOfFreedom(9))
                 .yield(Limits.within(mm(0.15)));
 
-        assertThat(yield.chanceOutside()).isCloseTo(2 * STANDARD.survivalProbability(1.5), within(1e-14));
+        assertThat(yield.probabilityOutside()).isCloseTo(2 * STANDARD.survivalProbability(1.5), within(1e-14));
         assertThat(yield.standardUncertainty())
                 .isCloseTo(2 * 1.5 * STANDARD.density(1.5) / Math.sqrt(18), within(2e-5));
         assertThat(Budget.named("sure")
-                        .with("set", Spread.normal(mm(0.1)))
+                        .with("set", ErrorDistribution.normal(mm(0.1)))
                         .yield(Limits.within(mm(0.15)))
                         .standardUncertainty())
                 .isZero();
@@ -116,12 +116,12 @@ class BudgetClosedFormsTest {
         double limit = 0.25;
         double h = 1e-4;
         double slope = ((1 - below(limit, 1 + h)) - (1 - below(limit, 1 - h))) / (2 * h);
-        double shift = Math.sqrt(samples().varianceHouse() / SAMPLES.length);
+        double shift = Math.sqrt(samples().libraryVariance() / SAMPLES.length);
         double moved = (below(limit + shift, 1) - below(limit - shift, 1)) / 2;
 
         Yield<Length> yield = mixture().yield(Limits.atMost(mm(limit)));
 
-        assertThat(yield.chanceOutside()).isCloseTo(1 - below(limit, 1), within(1e-11));
+        assertThat(yield.probabilityOutside()).isCloseTo(1 - below(limit, 1), within(1e-11));
         assertThat(yield.standardUncertainty())
                 .isCloseTo(Math.sqrt(slope * slope / (2 * (SAMPLES.length - 1)) + moved * moved), within(1e-4));
     }
@@ -131,7 +131,7 @@ class BudgetClosedFormsTest {
         Yield<Length> counted = Yield.counted("trials", Limits.within(mm(1)), 950, 1000);
         double smooth = 951.0 / 1002;
 
-        assertThat(counted.chanceOutside()).isCloseTo(0.05, within(1e-15));
+        assertThat(counted.probabilityOutside()).isCloseTo(0.05, within(1e-15));
         assertThat(counted.probability()).isCloseTo(0.95, within(1e-15));
         assertThat(counted.standardUncertainty()).isCloseTo(Math.sqrt(smooth * (1 - smooth) / 1000), within(1e-15));
     }
@@ -140,21 +140,21 @@ class BudgetClosedFormsTest {
     @Test
     void correlated_addByTheirCoefficients() {
         Budget<Length> pair = Budget.named("pair")
-                .with("a", Spread.normal(mm(0.3)).degreesOfFreedom(12))
-                .with("b", -2, Spread.normal(mm(0.1)).degreesOfFreedom(5))
-                .with("c", Spread.normal(mm(0.2)));
+                .with("a", ErrorDistribution.normal(mm(0.3)).degreesOfFreedom(12))
+                .with("b", -2, ErrorDistribution.normal(mm(0.1)).degreesOfFreedom(5))
+                .with("c", ErrorDistribution.normal(mm(0.2)));
 
         assertThat(pair.correlated(new Correlation("a", "b", 0.4))
                         .rootSumSquare()
-                        .uncertaintyHouse())
+                        .libraryUncertainty())
                 .isCloseTo(Math.sqrt(0.09 + 0.04 + 0.04 - 2 * 0.4 * 0.3 * 0.2), within(1e-15));
         Budget<Length> three = pair.correlated(
                 new Correlation("a", "b", 0.4), new Correlation("b", "c", -0.3), new Correlation("a", "c", 0.2));
-        assertThat(three.rootSumSquare().uncertaintyHouse())
+        assertThat(three.rootSumSquare().libraryUncertainty())
                 .isCloseTo(
                         Math.sqrt(0.17 - 2 * 0.4 * 0.3 * 0.2 + 2 * 0.3 * 0.2 * 0.2 + 2 * 0.2 * 0.3 * 0.2),
                         within(1e-15));
-        assertThat(pair.correlated(new Correlation("a", "b", 1)).rootSumSquare().uncertaintyHouse())
+        assertThat(pair.correlated(new Correlation("a", "b", 1)).rootSumSquare().libraryUncertainty())
                 .isCloseTo(Math.sqrt(0.01 + 0.04), within(1e-12));
         assertThatThrownBy(() -> pair.correlated(
                         new Correlation("a", "b", 1), new Correlation("b", "c", 0.5), new Correlation("a", "c", -0.5)))
@@ -171,7 +171,9 @@ class BudgetClosedFormsTest {
         double both = Math.hypot(u1, u2);
 
         Allocation<Length> shared = Allocation.of(
-                Budget.named("two").with("a", Spread.normal(mm(u1))).with("b", Spread.normal(mm(u2))),
+                Budget.named("two")
+                        .with("a", ErrorDistribution.normal(mm(u1)))
+                        .with("b", ErrorDistribution.normal(mm(u2))),
                 Limits.within(mm(0.3)),
                 percent(99));
 
@@ -186,11 +188,13 @@ class BudgetClosedFormsTest {
     @Test
     void allocation_givesDearPartsMoreRoom() {
         Allocation<Length> shared = Allocation.of(
-                Budget.named("two").with("a", Spread.normal(mm(0.05))).with("b", Spread.normal(mm(0.05))),
+                Budget.named("two")
+                        .with("a", ErrorDistribution.normal(mm(0.05)))
+                        .with("b", ErrorDistribution.normal(mm(0.05))),
                 Limits.within(mm(0.3)),
                 percent(99),
                 Map.of("a", 8.0));
-        List<Contributor> least = shared.leastEffort().contributors();
+        List<UncertaintyComponent> least = shared.leastEffort().contributors();
 
         assertThat(least.get(0).contribution() / least.get(1).contribution()).isCloseTo(2, within(1e-9));
         assertThat(Math.hypot(least.get(0).contribution(), least.get(1).contribution()))
@@ -200,8 +204,9 @@ class BudgetClosedFormsTest {
     /** The rest alone would need limits of z u: 0.196 mm, 0.096 mm more than they are. */
     @Test
     void allowance_saysByHowMuchTheRestOverspends() {
-        Budget<Length> two =
-                Budget.named("two").with("a", Spread.normal(mm(0.05))).with("b", Spread.normal(mm(0.1)));
+        Budget<Length> two = Budget.named("two")
+                .with("a", ErrorDistribution.normal(mm(0.05)))
+                .with("b", ErrorDistribution.normal(mm(0.1)));
 
         assertThat(Z_95 * 0.1 - 0.1).isCloseTo(0.096, within(1e-5));
         assertThatThrownBy(() -> two.allowance("a", Limits.within(mm(0.1)), percent(95)))

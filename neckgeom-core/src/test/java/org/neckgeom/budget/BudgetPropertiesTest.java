@@ -11,8 +11,8 @@ import java.util.SplittableRandom;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.measure.Spread;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 
@@ -28,21 +28,22 @@ class BudgetPropertiesTest {
         return "seed " + SEED + ", case " + i;
     }
 
-    private Spread<Length> spread(boolean bounded) {
+    private ErrorDistribution<Length> spread(boolean bounded) {
         Amount<Length> size = mm(Math.pow(10, random.nextDouble(-2, 0)));
-        Spread<Length> spread = switch (random.nextInt(bounded ? 5 : 6)) {
-            case 0 -> Spread.rectangular(size);
-            case 1 -> Spread.triangular(size);
-            case 2 -> Spread.trapezoidal(size, size.times(random.nextDouble()));
-            case 3 -> Spread.samples(List.of(size, size.negated(), size.times(0.3), mm(0)));
-            case 4 -> Spread.bias(size);
-            default -> Spread.normal(size);
+        ErrorDistribution<Length> spread = switch (random.nextInt(bounded ? 5 : 6)) {
+            case 0 -> ErrorDistribution.rectangular(size);
+            case 1 -> ErrorDistribution.triangular(size);
+            case 2 -> ErrorDistribution.trapezoidal(size, size.times(random.nextDouble()));
+            case 3 -> ErrorDistribution.samples(List.of(size, size.negated(), size.times(0.3), mm(0)));
+            case 4 -> ErrorDistribution.bias(size);
+            default -> ErrorDistribution.normal(size);
         };
         return random.nextInt(3) == 0 ? spread.shifted(mm(random.nextDouble(-0.2, 0.2))) : spread;
     }
 
     private Budget<Length> budget(boolean bounded) {
-        Budget<Length> budget = Budget.named("random").with("first", Spread.rectangular(mm(random.nextDouble(0.1, 1))));
+        Budget<Length> budget =
+                Budget.named("random").with("first", ErrorDistribution.rectangular(mm(random.nextDouble(0.1, 1))));
         for (int n = random.nextInt(5); n > 0; n--) {
             budget = budget.with("part " + n, random.nextDouble(-2, 2), spread(bounded));
         }
@@ -58,12 +59,12 @@ class BudgetPropertiesTest {
 
             Simulated<Length> trials = budget.simulate(i).trials(2_000);
 
-            assertThat(trials.interval(percent(99.9)).lowHouse())
+            assertThat(trials.interval(percent(99.9)).libraryLow())
                     .as(at(i))
-                    .isGreaterThanOrEqualTo(worst.range().lowHouse() - 1e-12);
-            assertThat(trials.interval(percent(99.9)).highHouse())
+                    .isGreaterThanOrEqualTo(worst.range().libraryLow() - 1e-12);
+            assertThat(trials.interval(percent(99.9)).libraryHigh())
                     .as(at(i))
-                    .isLessThanOrEqualTo(worst.range().highHouse() + 1e-12);
+                    .isLessThanOrEqualTo(worst.range().libraryHigh() + 1e-12);
         }
     }
 
@@ -74,7 +75,7 @@ class BudgetPropertiesTest {
         int beyondTwo = 0;
         for (int i = 0; i < CASES; i++) {
             Budget<Length> budget = budget(false);
-            Distribution<Length> exact = budget.distribution();
+            ResultDistribution<Length> exact = budget.distribution();
             double p = random.nextDouble(0.1, 0.9);
             Limits<Length> limits = Limits.atMost(exact.quantile(percent(100 * p)));
             // Samples put weight on single values, so the chance up to the quantile may be more than asked.
@@ -104,18 +105,18 @@ class BudgetPropertiesTest {
             double k = Math.pow(10, random.nextDouble(-2, 2));
             Budget<Length> larger = Budget.named("larger");
             Budget<Length> inches = Budget.of("inches", ShopUnit.INCH);
-            for (Contributor one : budget.contributors()) {
+            for (UncertaintyComponent one : budget.contributors()) {
                 larger = larger.with(one.name(), k * one.sensitivity(), one.spread());
                 inches = inches.with(one.name(), one.sensitivity(), one.spread());
             }
             double p = random.nextDouble(1, 99);
-            double quantile = budget.distribution().quantile(percent(p)).house();
+            double quantile = budget.distribution().quantile(percent(p)).libraryValue();
 
             double slack = 1e-9 * (1 + Math.abs(quantile));
-            assertThat(larger.distribution().quantile(percent(p)).house())
+            assertThat(larger.distribution().quantile(percent(p)).libraryValue())
                     .as(at(i))
                     .isCloseTo(k * quantile, within(k * slack));
-            assertThat(inches.distribution().quantile(percent(p)).house())
+            assertThat(inches.distribution().quantile(percent(p)).libraryValue())
                     .as(at(i))
                     .isEqualTo(quantile);
         }
@@ -127,14 +128,14 @@ class BudgetPropertiesTest {
         for (int i = 0; i < CASES; i++) {
             Budget<Length> budget = budget(false);
             Budget<Length> turned = Budget.named("turned");
-            for (Contributor one : budget.contributors()) {
+            for (UncertaintyComponent one : budget.contributors()) {
                 turned = turned.with(one.name(), -one.sensitivity(), one.spread());
             }
             Amount<Length> x = mm(random.nextDouble(-1, 1));
 
-            assertThat(turned.distribution().chanceAbove(x.negated()))
+            assertThat(turned.distribution().probabilityAbove(x.negated()))
                     .as(at(i))
-                    .isCloseTo(1 - budget.distribution().chanceAbove(x), within(1e-11));
+                    .isCloseTo(1 - budget.distribution().probabilityAbove(x), within(1e-11));
         }
     }
 
@@ -143,15 +144,15 @@ class BudgetPropertiesTest {
     void answers_growWithWhatIsAdded() {
         for (int i = 0; i < CASES; i++) {
             Budget<Length> budget = budget(false);
-            Budget<Length> more = budget.with("more", random.nextDouble(-2, 2), Spread.triangular(mm(0.3)));
+            Budget<Length> more = budget.with("more", random.nextDouble(-2, 2), ErrorDistribution.triangular(mm(0.3)));
             double limit = random.nextDouble(0.1, 2);
 
-            assertThat(more.rootSumSquare().uncertaintyHouse())
+            assertThat(more.rootSumSquare().libraryUncertainty())
                     .as(at(i))
-                    .isGreaterThanOrEqualTo(budget.rootSumSquare().uncertaintyHouse());
-            assertThat(more.worstCase().range().highHouse())
+                    .isGreaterThanOrEqualTo(budget.rootSumSquare().libraryUncertainty());
+            assertThat(more.worstCase().range().libraryHigh())
                     .as(at(i))
-                    .isGreaterThanOrEqualTo(budget.worstCase().range().highHouse());
+                    .isGreaterThanOrEqualTo(budget.worstCase().range().libraryHigh());
             assertThat(budget.distribution().chance(Limits.within(mm(1.3 * limit))))
                     .as(at(i))
                     .isGreaterThanOrEqualTo(budget.distribution().chance(Limits.within(mm(limit))) - 1e-12);
@@ -163,8 +164,8 @@ class BudgetPropertiesTest {
     void allowance_isTheInverseOfTheYield() {
         for (int i = 0; i < CASES; i++) {
             Budget<Length> budget = Budget.named("two")
-                    .with("rest", Spread.triangular(mm(random.nextDouble(0.05, 0.3))))
-                    .with("asked", random.nextDouble(0.5, 2), Spread.rectangular(mm(0.1)));
+                    .with("rest", ErrorDistribution.triangular(mm(random.nextDouble(0.05, 0.3))))
+                    .with("asked", random.nextDouble(0.5, 2), ErrorDistribution.rectangular(mm(0.1)));
             Limits<Length> limits = Limits.within(mm(random.nextDouble(0.5, 1)));
 
             Allowance<Length> allowance = budget.allowance("asked", limits, percent(99));
@@ -183,7 +184,7 @@ class BudgetPropertiesTest {
         for (int i = 0; i < CASES; i++) {
             Propagation<Dimensionless> function = Propagation.to("f", ShopUnit.ONE);
             for (String name : List.of("a", "b", "c")) {
-                function = function.input(name, one(random.nextDouble(0.2, 0.9)), Spread.normal(one(0.01)));
+                function = function.input(name, one(random.nextDouble(0.2, 0.9)), ErrorDistribution.normal(one(0.01)));
             }
             double k = random.nextDouble(0.5, 2);
             Propagation<Dimensionless> carried = function.throughDual(x -> x[0].times(k)
@@ -210,25 +211,25 @@ class BudgetPropertiesTest {
     void registration_turnsItsSignAndForgetsWhatIsShared() {
         for (int i = 0; i < CASES; i++) {
             double x = random.nextDouble(-100, 700);
-            Registration work = Registration.from("channel", Spread.normal(mm(random.nextDouble(0.01, 1))))
+            DatumTree work = DatumTree.from("channel", ErrorDistribution.normal(mm(random.nextDouble(0.01, 1))))
                     .place("board")
                     .on("channel")
                     .at(mm(20), mm(random.nextDouble(200, 300)))
-                    .each(Spread.rectangular(mm(0.05)).shifted(mm(random.nextDouble(-0.1, 0.1))))
+                    .each(ErrorDistribution.rectangular(mm(0.05)).shifted(mm(random.nextDouble(-0.1, 0.1))))
                     .place("heel")
                     .on("channel")
                     .at(mm(random.nextDouble(0, 50)), mm(290))
-                    .each(Spread.triangular(mm(0.08)));
+                    .each(ErrorDistribution.triangular(mm(0.08)));
 
             Budget<Length> there = work.across("board", "heel", mm(x));
             Budget<Length> back = work.across("heel", "board", mm(x));
 
-            assertThat(back.rootSumSquare().valueHouse())
+            assertThat(back.rootSumSquare().libraryValue())
                     .as(at(i))
-                    .isCloseTo(-there.rootSumSquare().valueHouse(), within(1e-12));
-            assertThat(back.rootSumSquare().uncertaintyHouse())
+                    .isCloseTo(-there.rootSumSquare().libraryValue(), within(1e-12));
+            assertThat(back.rootSumSquare().libraryUncertainty())
                     .as(at(i))
-                    .isCloseTo(there.rootSumSquare().uncertaintyHouse(), within(1e-12));
+                    .isCloseTo(there.rootSumSquare().libraryUncertainty(), within(1e-12));
             List<String> steps = new ArrayList<>();
             there.contributors().forEach(one -> steps.add(one.step()));
             assertThat(steps).as(at(i)).doesNotContain("channel");

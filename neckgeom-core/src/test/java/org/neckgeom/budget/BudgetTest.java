@@ -18,10 +18,10 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.measure.Spread;
 import org.neckgeom.numeric.NormalLaw;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
@@ -29,9 +29,9 @@ import org.neckgeom.units.ShopUnit;
 class BudgetTest {
 
     private static final Budget<Length> SLOT = Budget.named("slot offset")
-            .with("fence", Spread.rectangular(mm(0.05)))
-            .with("blank", 0.5, Spread.triangular(mm(0.12)))
-            .with("depth gauge", -1.0, Spread.normal(mm(0.02)));
+            .with("fence", ErrorDistribution.rectangular(mm(0.05)))
+            .with("blank", 0.5, ErrorDistribution.triangular(mm(0.12)))
+            .with("depth gauge", -1.0, ErrorDistribution.normal(mm(0.02)));
 
     private static Amount<Dimensionless> one(double value) {
         return Amount.of(value, ShopUnit.ONE);
@@ -41,26 +41,32 @@ class BudgetTest {
     @Test
     void rootSumSquare_agreesWithGumH1() {
         Budget<Dimensionless> block = Budget.of("length", ShopUnit.ONE)
-                .with("standard", Spread.normal(one(25.0)).degreesOfFreedom(18.0))
-                .with("difference", Spread.normal(one(9.6819419539677059562)).degreesOfFreedom(25.447250777362717705))
-                .with("expansion", Spread.normal(one(2.8867873148698993362)).degreesOfFreedom(50.0))
-                .with("temperature", Spread.normal(one(16.599027060501921183)).degreesOfFreedom(2.0));
+                .with("standard", ErrorDistribution.normal(one(25.0)).degreesOfFreedom(18.0))
+                .with(
+                        "difference",
+                        ErrorDistribution.normal(one(9.6819419539677059562)).degreesOfFreedom(25.447250777362717705))
+                .with(
+                        "expansion",
+                        ErrorDistribution.normal(one(2.8867873148698993362)).degreesOfFreedom(50.0))
+                .with(
+                        "temperature",
+                        ErrorDistribution.normal(one(16.599027060501921183)).degreesOfFreedom(2.0));
 
         Estimate<Dimensionless> sum = block.rootSumSquare();
 
-        assertThat(sum.uncertaintyHouse()).isCloseTo(31.663879111008632284, within(1e-12));
+        assertThat(sum.libraryUncertainty()).isCloseTo(31.663879111008632284, within(1e-12));
         assertThat(sum.degreesOfFreedom()).isCloseTo(16.751855737627245634, within(1e-10));
         // The document truncates to 16 degrees of freedom and prints U = 93 nm.
-        Estimate<Dimensionless> truncated = Estimate.ofHouse(0.0, sum.uncertaintyHouse(), 16.0, ShopUnit.ONE);
-        assertThat(truncated.expanded(percent(99)).house()).isCloseTo(92.483276202124025815, within(1e-10));
+        Estimate<Dimensionless> truncated = Estimate.ofLibrary(0.0, sum.libraryUncertainty(), 16.0, ShopUnit.ONE);
+        assertThat(truncated.expanded(percent(99)).libraryValue()).isCloseTo(92.483276202124025815, within(1e-10));
     }
 
     /** Welch and Satterthwaite: 0.57 with 9 and 0.25 with infinite degrees of freedom give 12.8 (a published exercise). */
     @Test
     void rootSumSquare_givesTheEffectiveDegreesOfFreedom() {
         Budget<Dimensionless> two = Budget.of("two", ShopUnit.ONE)
-                .with("a", Spread.normal(one(0.57)).degreesOfFreedom(9.0))
-                .with("b", Spread.normal(one(0.25)));
+                .with("a", ErrorDistribution.normal(one(0.57)).degreesOfFreedom(9.0))
+                .with("b", ErrorDistribution.normal(one(0.25)));
 
         assertThat(two.rootSumSquare().degreesOfFreedom()).isCloseTo(12.795649034137075205, within(1e-12));
     }
@@ -69,13 +75,13 @@ class BudgetTest {
     @Test
     void rootSumSquare_agreesWithTheWeightOfEa402() {
         Budget<Dimensionless> weight = Budget.of("weight", ShopUnit.ONE)
-                .with("standard", Spread.normal(one(22.5)))
-                .with("drift", Spread.rectangular(one(15.0)))
-                .with("difference", Spread.normal(one(25.0 / Math.sqrt(3.0))))
-                .with("eccentricity", Spread.rectangular(one(10.0)))
-                .with("buoyancy", Spread.rectangular(one(10.0)));
+                .with("standard", ErrorDistribution.normal(one(22.5)))
+                .with("drift", ErrorDistribution.rectangular(one(15.0)))
+                .with("difference", ErrorDistribution.normal(one(25.0 / Math.sqrt(3.0))))
+                .with("eccentricity", ErrorDistribution.rectangular(one(10.0)))
+                .with("buoyancy", ErrorDistribution.rectangular(one(10.0)));
 
-        assertThat(weight.rootSumSquare().uncertaintyHouse()).isCloseTo(29.261749776799062773, within(1e-12));
+        assertThat(weight.rootSumSquare().libraryUncertainty()).isCloseTo(29.261749776799062773, within(1e-12));
     }
 
     /** JCGM 101:2008, 9.2.4: the exact half-width 17.0158140998666749262389612768, where 1.96 u would give 19.89. */
@@ -83,15 +89,15 @@ class BudgetTest {
     void distribution_agreesWithSupplement1WhereOnePartDominates() {
         Budget<Dimensionless> sum = Budget.of("sum", ShopUnit.ONE);
         for (String name : List.of("a", "b", "c")) {
-            sum = sum.with(name, Spread.rectangular(one(Math.sqrt(3.0))));
+            sum = sum.with(name, ErrorDistribution.rectangular(one(Math.sqrt(3.0))));
         }
-        sum = sum.with("d", Spread.rectangular(one(10.0 * Math.sqrt(3.0))));
+        sum = sum.with("d", ErrorDistribution.rectangular(one(10.0 * Math.sqrt(3.0))));
 
         Interval<Dimensionless> interval = sum.distribution().interval(percent(95));
 
-        assertThat(interval.highHouse()).isCloseTo(17.0158140998666749262389612768, within(1e-11));
-        assertThat(interval.lowHouse()).isCloseTo(-17.0158140998666749262389612768, within(1e-11));
-        assertThat(1.959963984540054 * sum.rootSumSquare().uncertaintyHouse()).isCloseTo(19.89, within(0.01));
+        assertThat(interval.libraryHigh()).isCloseTo(17.0158140998666749262389612768, within(1e-11));
+        assertThat(interval.libraryLow()).isCloseTo(-17.0158140998666749262389612768, within(1e-11));
+        assertThat(1.959963984540054 * sum.rootSumSquare().libraryUncertainty()).isCloseTo(19.89, within(0.01));
     }
 
     /** JCGM 100:2008, 5.2.2, example (from memory): ten resistors of u = 0.1 ohm, all correlated by 1, add up to 1 ohm. */
@@ -100,7 +106,7 @@ class BudgetTest {
         Budget<Dimensionless> budget = Budget.of("resistors", ShopUnit.ONE);
         List<Correlation> all = new ArrayList<>();
         for (int n = 0; n < 10; n++) {
-            budget = budget.with("R" + n, Spread.normal(one(0.1)).shifted(one(0.01 * n)));
+            budget = budget.with("R" + n, ErrorDistribution.normal(one(0.1)).shifted(one(0.01 * n)));
             for (int m = 0; m < n; m++) {
                 all.add(new Correlation("R" + m, "R" + n, 1.0));
             }
@@ -108,42 +114,42 @@ class BudgetTest {
 
         Budget<Dimensionless> together = budget.correlated(all.toArray(Correlation[]::new));
 
-        assertThat(together.rootSumSquare().uncertaintyHouse()).isCloseTo(1.0, within(1e-12));
-        assertThat(together.rootSumSquare().valueHouse()).isCloseTo(0.45, within(1e-12));
-        assertThat(together.distribution().standardDeviation().house()).isCloseTo(1.0, within(1e-12));
-        assertThat(budget.rootSumSquare().uncertaintyHouse()).isCloseTo(Math.sqrt(0.1), within(1e-12));
+        assertThat(together.rootSumSquare().libraryUncertainty()).isCloseTo(1.0, within(1e-12));
+        assertThat(together.rootSumSquare().libraryValue()).isCloseTo(0.45, within(1e-12));
+        assertThat(together.distribution().standardDeviation().libraryValue()).isCloseTo(1.0, within(1e-12));
+        assertThat(budget.rootSumSquare().libraryUncertainty()).isCloseTo(Math.sqrt(0.1), within(1e-12));
     }
 
     @Test
     void correlated_cancelsWhatIsSubtracted() {
         Budget<Length> difference = Budget.named("difference")
-                .with("one", Spread.normal(mm(0.1)))
-                .with("other", -1.0, Spread.normal(mm(0.1)));
+                .with("one", ErrorDistribution.normal(mm(0.1)))
+                .with("other", -1.0, ErrorDistribution.normal(mm(0.1)));
 
         assertThat(difference
                         .correlated(new Correlation("one", "other", 1))
                         .rootSumSquare()
-                        .uncertaintyHouse())
+                        .libraryUncertainty())
                 .isZero();
         assertThat(difference
                         .correlated(new Correlation("other", "one", 0.5))
                         .rootSumSquare()
-                        .uncertaintyHouse())
+                        .libraryUncertainty())
                 .isCloseTo(0.1, within(1e-15));
         assertThat(difference
                         .correlated(new Correlation("one", "other", 0))
                         .rootSumSquare()
-                        .uncertaintyHouse())
+                        .libraryUncertainty())
                 .isCloseTo(0.1 * Math.sqrt(2), within(1e-15));
     }
 
     @Test
     void correlated_refusesWhatCannotBe() {
         Budget<Length> three = Budget.named("three")
-                .with("a", Spread.normal(mm(0.1)))
-                .with("b", Spread.normal(mm(0.1)))
-                .with("c", Spread.rectangular(mm(0.1)))
-                .with("d", Spread.normal(mm(0.2)));
+                .with("a", ErrorDistribution.normal(mm(0.1)))
+                .with("b", ErrorDistribution.normal(mm(0.1)))
+                .with("c", ErrorDistribution.rectangular(mm(0.1)))
+                .with("d", ErrorDistribution.normal(mm(0.2)));
 
         assertThatThrownBy(() -> three.correlated(new Correlation("a", "c", 0.5)))
                 .hasMessage("correlated contributors must have a normal spread that reaches the result, but c was c, 1"
@@ -166,39 +172,39 @@ class BudgetTest {
     @Test
     void distribution_countsSignSensitivityAndShift() {
         Budget<Length> budget = Budget.named("one")
-                .with("a", -2.0, Spread.normal(mm(0.1)).shifted(mm(0.05)))
-                .with("b", Spread.bias(mm(0.3)));
+                .with("a", -2.0, ErrorDistribution.normal(mm(0.1)).shifted(mm(0.05)))
+                .with("b", ErrorDistribution.bias(mm(0.3)));
 
-        Distribution<Length> law = budget.distribution();
+        ResultDistribution<Length> law = budget.distribution();
 
-        assertThat(law.mean().house()).isCloseTo(0.2, within(1e-15));
-        assertThat(law.standardDeviation().house()).isCloseTo(0.2, within(1e-15));
-        assertThat(law.chanceUpTo(mm(0.4))).isCloseTo(NormalLaw.cdf(1.0), within(1e-14));
-        assertThat(law.chanceAbove(mm(0.4))).isCloseTo(NormalLaw.upperTail(1.0), within(1e-14));
-        assertThat(law.quantile(percent(97.5)).house()).isCloseTo(0.2 + 0.2 * 1.959963984540054, within(1e-13));
-        assertThat(law.densityPerHouseUnit(mm(0.2))).isCloseTo(5.0 * NormalLaw.density(0.0), within(1e-12));
+        assertThat(law.mean().libraryValue()).isCloseTo(0.2, within(1e-15));
+        assertThat(law.standardDeviation().libraryValue()).isCloseTo(0.2, within(1e-15));
+        assertThat(law.probabilityUpTo(mm(0.4))).isCloseTo(NormalLaw.cdf(1.0), within(1e-14));
+        assertThat(law.probabilityAbove(mm(0.4))).isCloseTo(NormalLaw.upperTail(1.0), within(1e-14));
+        assertThat(law.quantile(percent(97.5)).libraryValue()).isCloseTo(0.2 + 0.2 * 1.959963984540054, within(1e-13));
+        assertThat(law.densityPerLibraryUnit(mm(0.2))).isCloseTo(5.0 * NormalLaw.density(0.0), within(1e-12));
     }
 
     @Test
     void distribution_turnsSamplesWithANegativeSensitivity() {
         List<Amount<Length>> errors = List.of(mm(0.0), mm(0.0), mm(0.0), mm(0.4));
-        Budget<Length> budget = Budget.named("b").with("fence", -1.0, Spread.samples(errors));
+        Budget<Length> budget = Budget.named("b").with("fence", -1.0, ErrorDistribution.samples(errors));
 
-        assertThat(budget.distribution().chanceUpTo(mm(-0.39))).isEqualTo(0.25);
-        assertThat(budget.worstCase().range().lowHouse()).isCloseTo(-0.4, within(1e-15));
-        assertThat(budget.worstCase().range().highHouse()).isCloseTo(0.0, within(1e-15));
+        assertThat(budget.distribution().probabilityUpTo(mm(-0.39))).isEqualTo(0.25);
+        assertThat(budget.worstCase().range().libraryLow()).isCloseTo(-0.4, within(1e-15));
+        assertThat(budget.worstCase().range().libraryHigh()).isCloseTo(0.0, within(1e-15));
     }
 
     @Test
     void worstCase_addsEndsAndSaysHowNormalPartsWereTaken() {
         WorstCase<Length> worst = SLOT.worstCase();
 
-        assertThat(worst.range().highHouse()).isCloseTo(0.05 + 0.06 + 0.06, within(1e-15));
-        assertThat(worst.largest().house()).isCloseTo(0.17, within(1e-15));
+        assertThat(worst.range().libraryHigh()).isCloseTo(0.05 + 0.06 + 0.06, within(1e-15));
+        assertThat(worst.largest().libraryValue()).isCloseTo(0.17, within(1e-15));
         assertThat(worst.normalFactor()).isEqualTo(3.0);
         assertThat(worst)
                 .hasToString("slot offset: worst case -0.170 to 0.170 mm, normal parts at 3 standard deviations");
-        assertThat(SLOT.worstCase(2.0).range().highHouse()).isCloseTo(0.15, within(1e-15));
+        assertThat(SLOT.worstCase(2.0).range().libraryHigh()).isCloseTo(0.15, within(1e-15));
     }
 
     @Tag("long")
@@ -209,11 +215,13 @@ class BudgetTest {
             Budget<Length> budget = random(random, false);
             Interval<Length> worst = budget.worstCase().range();
             Interval<Length> nearly = budget.distribution().interval(percent(99.9999));
-            assertThat(worst.lowHouse()).as("seed 3, budget %s", i).isLessThanOrEqualTo(nearly.lowHouse() + 1e-12);
-            assertThat(worst.highHouse()).as("seed 3, budget %s", i).isGreaterThanOrEqualTo(nearly.highHouse() - 1e-12);
-            assertThat(Math.max(-worst.lowHouse(), worst.highHouse()))
+            assertThat(worst.libraryLow()).as("seed 3, budget %s", i).isLessThanOrEqualTo(nearly.libraryLow() + 1e-12);
+            assertThat(worst.libraryHigh())
                     .as("seed 3, budget %s", i)
-                    .isGreaterThanOrEqualTo(budget.rootSumSquare().uncertaintyHouse());
+                    .isGreaterThanOrEqualTo(nearly.libraryHigh() - 1e-12);
+            assertThat(Math.max(-worst.libraryLow(), worst.libraryHigh()))
+                    .as("seed 3, budget %s", i)
+                    .isGreaterThanOrEqualTo(budget.rootSumSquare().libraryUncertainty());
         }
     }
 
@@ -221,8 +229,9 @@ class BudgetTest {
     @Test
     void yield_ofSamplesCountsTheirNumber() {
         List<Amount<Length>> errors = List.of(mm(-0.1), mm(0.0), mm(0.0), mm(0.1));
-        Budget<Length> budget =
-                Budget.named("b").with("a", Spread.samples(errors)).with("n", Spread.normal(mm(0.05)));
+        Budget<Length> budget = Budget.named("b")
+                .with("a", ErrorDistribution.samples(errors))
+                .with("n", ErrorDistribution.normal(mm(0.05)));
 
         assertThat(budget.yield(Limits.within(mm(5))).standardUncertainty()).isLessThan(1e-12);
         assertThat(budget.yield(Limits.within(mm(0.1))).standardUncertainty()).isBetween(0.01, 0.4);
@@ -235,12 +244,12 @@ class BudgetTest {
 
     @Test
     void yield_isExactForOneNormal() {
-        Budget<Length> budget = Budget.named("b").with("a", Spread.normal(mm(0.1)));
+        Budget<Length> budget = Budget.named("b").with("a", ErrorDistribution.normal(mm(0.1)));
 
         Yield<Length> yield = budget.yield(Limits.within(mm(0.2)));
 
         assertThat(yield.probability()).isCloseTo(0.954499736103641585599, within(1e-13));
-        assertThat(yield.chanceOutside()).isCloseTo(2.0 * NormalLaw.upperTail(2.0), within(1e-14));
+        assertThat(yield.probabilityOutside()).isCloseTo(2.0 * NormalLaw.upperTail(2.0), within(1e-14));
         assertThat(yield.standardUncertainty()).isZero();
         assertThat(budget.yield(Limits.atMost(mm(0.1))).probability()).isCloseTo(NormalLaw.cdf(1.0), within(1e-14));
         assertThat(budget.yield(Limits.atLeast(mm(0.1))).probability())
@@ -251,7 +260,7 @@ class BudgetTest {
     @Test
     void yield_knowsItsUncertaintyFromFewReadings() {
         Budget<Length> budget =
-                Budget.named("b").with("a", Spread.normal(mm(0.1)).degreesOfFreedom(8.0));
+                Budget.named("b").with("a", ErrorDistribution.normal(mm(0.1)).degreesOfFreedom(8.0));
 
         Yield<Length> yield = budget.yield(Limits.within(mm(0.2)));
 
@@ -261,13 +270,14 @@ class BudgetTest {
 
     @Test
     void shares_areSortedAndAddUpToOne() {
-        Shares<Length> shares = SLOT.shares();
+        VarianceShares<Length> shares = SLOT.shares();
 
-        assertThat(shares.list()).extracting(Share::name).containsExactly("fence", "blank", "depth gauge");
-        assertThat(shares.list().stream().mapToDouble(Share::fraction).sum()).isCloseTo(1.0, within(1e-15));
+        assertThat(shares.list()).extracting(VarianceShare::name).containsExactly("fence", "blank", "depth gauge");
+        assertThat(shares.list().stream().mapToDouble(VarianceShare::fraction).sum())
+                .isCloseTo(1.0, within(1e-15));
         double all = 0.05 * 0.05 / 3.0 + 0.06 * 0.06 / 6.0 + 0.02 * 0.02;
         assertThat(shares.largest().fraction()).isCloseTo(0.05 * 0.05 / 3.0 / all, within(1e-14));
-        assertThat(shares.of("depth gauge").contribution().house()).isCloseTo(0.02, within(1e-16));
+        assertThat(shares.of("depth gauge").contribution().libraryValue()).isCloseTo(0.02, within(1e-16));
     }
 
     @Test
@@ -285,8 +295,8 @@ class BudgetTest {
     void allowance_saysHowFarTheRestOverspend() {
         // The fence alone, within 0.05 mm, keeps within 0.04 mm in 4 of 5 pieces: 95 % would need 0.0475 mm.
         Budget<Length> budget = Budget.named("slot offset")
-                .with("fence", Spread.rectangular(mm(0.05)))
-                .with("gauge", Spread.normal(mm(0.01)));
+                .with("fence", ErrorDistribution.rectangular(mm(0.05)))
+                .with("gauge", ErrorDistribution.normal(mm(0.01)));
 
         assertThatThrownBy(() -> budget.allowance("gauge", Limits.within(mm(0.04)), percent(95)))
                 .isInstanceOf(ArithmeticException.class)
@@ -310,26 +320,26 @@ class BudgetTest {
     @Test
     void allocate_sharesByTheCubeRootRule() {
         Budget<Length> budget = Budget.named("b")
-                .with("a", 1.0, Spread.normal(mm(0.1)))
-                .with("b", 8.0, Spread.normal(mm(0.1)))
-                .with("c", 1.0, Spread.normal(mm(0.1)));
+                .with("a", 1.0, ErrorDistribution.normal(mm(0.1)))
+                .with("b", 8.0, ErrorDistribution.normal(mm(0.1)))
+                .with("c", 1.0, ErrorDistribution.normal(mm(0.1)));
 
         Budget<Length> least = Allocation.of(budget, Limits.within(mm(1.0)), percent(95), Map.of("c", 27.0))
                 .leastEffort();
 
-        double a = least.contributors().get(0).spread().scaleHouse();
-        assertThat(least.contributors().get(1).spread().scaleHouse() / a).isCloseTo(0.25, within(1e-12));
-        assertThat(least.contributors().get(2).spread().scaleHouse() / a).isCloseTo(3.0, within(1e-12));
+        double a = least.contributors().get(0).spread().libraryScale();
+        assertThat(least.contributors().get(1).spread().libraryScale() / a).isCloseTo(0.25, within(1e-12));
+        assertThat(least.contributors().get(2).spread().libraryScale() / a).isCloseTo(3.0, within(1e-12));
     }
 
     @Test
     void measured_replacesTheSpreadByTheReading() {
         Budget<Length> after = SLOT.measured("fence", Estimate.of(mm(0.04), mm(0.01)));
 
-        assertThat(after.rootSumSquare().valueHouse()).isCloseTo(0.04, within(1e-16));
-        assertThat(after.rootSumSquare().uncertaintyHouse())
+        assertThat(after.rootSumSquare().libraryValue()).isCloseTo(0.04, within(1e-16));
+        assertThat(after.rootSumSquare().libraryUncertainty())
                 .isCloseTo(Math.sqrt(0.01 * 0.01 + 0.06 * 0.06 / 6.0 + 0.02 * 0.02), within(1e-16));
-        assertThat(SLOT.rootSumSquare().valueHouse())
+        assertThat(SLOT.rootSumSquare().libraryValue())
                 .as("the budget asked stays")
                 .isZero();
     }
@@ -340,7 +350,7 @@ class BudgetTest {
         SplittableRandom random = new SplittableRandom(17L);
         for (int i = 0; i < 40; i++) {
             Budget<Length> budget = random(random, true);
-            Distribution<Length> law = budget.distribution();
+            ResultDistribution<Length> law = budget.distribution();
             Interval<Length> exact = law.interval(percent(95));
             // A little wider, as samples put weight on single values, which rounding may leave on either side.
             Amount<Length> hair = mm(1e-9);
@@ -349,11 +359,11 @@ class BudgetTest {
             double inside = law.chance(limits);
             Simulated<Length> trials =
                     budget.simulate(i).withLimits(limits).withThreads(1).trials(200_000);
-            double sd = law.standardDeviation().house();
-            assertThat(trials.mean().valueHouse())
+            double sd = law.standardDeviation().libraryValue();
+            assertThat(trials.mean().libraryValue())
                     .as("seed 17, budget %s", i)
-                    .isCloseTo(law.mean().house(), within(5.0 * sd / Math.sqrt(200_000)));
-            assertThat(trials.standardDeviation().house())
+                    .isCloseTo(law.mean().libraryValue(), within(5.0 * sd / Math.sqrt(200_000)));
+            assertThat(trials.standardDeviation().libraryValue())
                     .as("seed 17, budget %s", i)
                     .isCloseTo(sd, within(0.012 * sd));
             assertThat(trials.yield().probability())
@@ -367,38 +377,38 @@ class BudgetTest {
         Interval<Length> shortest = SLOT.distribution().shortestInterval(percent(95));
         Interval<Length> symmetric = SLOT.distribution().interval(percent(95));
 
-        assertThat(shortest.lowHouse()).isCloseTo(symmetric.lowHouse(), within(1e-12));
-        assertThat(shortest.highHouse()).isCloseTo(symmetric.highHouse(), within(1e-12));
+        assertThat(shortest.libraryLow()).isCloseTo(symmetric.libraryLow(), within(1e-12));
+        assertThat(shortest.libraryHigh()).isCloseTo(symmetric.libraryHigh(), within(1e-12));
     }
 
     /** Of an arcsine error half lies in the outer part: by hand, the shortest 50 % is from -a to the middle. */
     @Test
     void shortestInterval_leansToOneSideOfAHollowLaw() {
-        Budget<Length> swing = Budget.named("swing").with("swing", Spread.arcsine(mm(1.0)));
+        Budget<Length> swing = Budget.named("swing").with("swing", ErrorDistribution.arcsine(mm(1.0)));
 
         Interval<Length> shortest = swing.distribution().shortestInterval(percent(50));
 
-        assertThat(shortest.lowHouse()).isCloseTo(-1.0, within(1e-9));
-        assertThat(shortest.highHouse()).isCloseTo(0.0, within(1e-6));
-        assertThat(swing.distribution().interval(percent(50)).highHouse()).isCloseTo(Math.sqrt(0.5), within(1e-12));
+        assertThat(shortest.libraryLow()).isCloseTo(-1.0, within(1e-9));
+        assertThat(shortest.libraryHigh()).isCloseTo(0.0, within(1e-6));
+        assertThat(swing.distribution().interval(percent(50)).libraryHigh()).isCloseTo(Math.sqrt(0.5), within(1e-12));
     }
 
     @Test
     void with_rejectsWhatCannotBeSquared() {
-        assertThatThrownBy(() -> SLOT.with("huge", 1e150, Spread.rectangular(mm(1))))
+        assertThatThrownBy(() -> SLOT.with("huge", 1e150, ErrorDistribution.rectangular(mm(1))))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage(
                         "what huge brings into the result must be 1E+100 or less in the house unit, but was 1E+150");
-        assertThatThrownBy(() -> SLOT.with("odd", Double.NaN, Spread.rectangular(mm(1))))
+        assertThatThrownBy(() -> SLOT.with("odd", Double.NaN, ErrorDistribution.rectangular(mm(1))))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("sensitivity of odd must be a finite number, but was NaN");
-        assertThatThrownBy(() -> SLOT.with(" ", Spread.rectangular(mm(1))))
+        assertThatThrownBy(() -> SLOT.with(" ", ErrorDistribution.rectangular(mm(1))))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test
     void with_rejectsANameTwice() {
-        assertThatThrownBy(() -> SLOT.with("fence", Spread.normal(mm(1))))
+        assertThatThrownBy(() -> SLOT.with("fence", ErrorDistribution.normal(mm(1))))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("contributors must have different names, but \"fence\" was given twice in slot offset");
     }
@@ -434,7 +444,7 @@ class BudgetTest {
 
     @Test
     void allocate_rejectsWhatNoSpreadCanMeet() {
-        Budget<Length> off = SLOT.with("known", Spread.bias(mm(0.3)));
+        Budget<Length> off = SLOT.with("known", ErrorDistribution.bias(mm(0.3)));
 
         assertThatThrownBy(() -> Allocation.of(off, Limits.within(mm(0.1)), percent(99)))
                 .isInstanceOf(ArithmeticException.class)
@@ -443,7 +453,7 @@ class BudgetTest {
 
     @Test
     void allowance_rejectsWhatHasNoSpread() {
-        Budget<Length> off = SLOT.with("known", Spread.bias(mm(0.01)));
+        Budget<Length> off = SLOT.with("known", ErrorDistribution.bias(mm(0.01)));
 
         assertThatThrownBy(() -> off.allowance("known", Limits.within(mm(0.5)), percent(99)))
                 .isInstanceOf(IllegalArgumentException.class)
@@ -454,7 +464,9 @@ class BudgetTest {
     void everyAnswer_fitsInAThousandCharacters() {
         Budget<Length> many = Budget.named("many");
         for (int i = 0; i < 60; i++) {
-            many = many.with("a rather long name of contributor number " + i, Spread.rectangular(mm(0.01 + 0.001 * i)));
+            many = many.with(
+                    "a rather long name of contributor number " + i,
+                    ErrorDistribution.rectangular(mm(0.01 + 0.001 * i)));
         }
         Limits<Length> limits = Limits.within(mm(0.4));
 
@@ -473,7 +485,7 @@ class BudgetTest {
 
     @Test
     void in_printsInInches() {
-        assertThat(SLOT.in(ShopUnit.THOU).worstCase().range().highHouse()).isCloseTo(0.17, within(1e-15));
+        assertThat(SLOT.in(ShopUnit.THOU).worstCase().range().libraryHigh()).isCloseTo(0.17, within(1e-15));
         assertThat(SLOT.in(ShopUnit.INCH)
                         .worstCase()
                         .largest()
@@ -488,13 +500,13 @@ class BudgetTest {
         int count = 1 + random.nextInt(6);
         for (int n = 0; n < count; n++) {
             Amount<Length> size = mm(StrictMath.pow(10.0, 2.0 * random.nextDouble() - 2.0));
-            Spread<Length> spread = switch (random.nextInt(normalToo ? 6 : 4)) {
-                case 0 -> Spread.rectangular(size);
-                case 1 -> Spread.triangular(size);
-                case 2 -> Spread.trapezoidal(size, size.times(0.4));
-                case 3 -> Spread.arcsine(size);
-                case 4 -> Spread.normal(size);
-                default -> Spread.samples(List.of(size, size.negated(), mm(0.0), size.times(0.3), mm(0.01)));
+            ErrorDistribution<Length> spread = switch (random.nextInt(normalToo ? 6 : 4)) {
+                case 0 -> ErrorDistribution.rectangular(size);
+                case 1 -> ErrorDistribution.triangular(size);
+                case 2 -> ErrorDistribution.trapezoidal(size, size.times(0.4));
+                case 3 -> ErrorDistribution.arcsine(size);
+                case 4 -> ErrorDistribution.normal(size);
+                default -> ErrorDistribution.samples(List.of(size, size.negated(), mm(0.0), size.times(0.3), mm(0.01)));
             };
             budget = budget.with("c" + n, random.nextBoolean() ? 1.5 : -0.7, spread.shifted(mm(0.01 * n)));
         }

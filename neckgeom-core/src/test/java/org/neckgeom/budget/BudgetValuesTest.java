@@ -14,9 +14,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.measure.Spread;
 import org.neckgeom.testing.Approved;
 import org.neckgeom.units.ShopUnit;
 
@@ -27,36 +27,36 @@ class BudgetValuesTest {
 
     private static Budget<Length> slot(double d) {
         return Budget.named("slot offset")
-                .with("fence", Spread.rectangular(mm(0.05 + d)))
-                .with("blank", 0.5, Spread.triangular(mm(0.12)))
-                .with("depth gauge", -1.0, Spread.normal(mm(0.02)));
+                .with("fence", ErrorDistribution.rectangular(mm(0.05 + d)))
+                .with("blank", 0.5, ErrorDistribution.triangular(mm(0.12)))
+                .with("depth gauge", -1.0, ErrorDistribution.normal(mm(0.02)));
     }
 
     private static Budget<Length> many(double d) {
         Budget<Length> budget = Budget.named("a dozen");
         for (int i = 1; i <= 12; i++) {
-            budget = budget.with("part " + i, Spread.normal(mm(0.01 * i + d)));
+            budget = budget.with("part " + i, ErrorDistribution.normal(mm(0.01 * i + d)));
         }
         return budget;
     }
 
-    private static Registration placed(double d) {
-        return Registration.from("rod channel", Spread.normal(mm(0.05)))
-                .skewed(Spread.rectangular(deg(0.05)), mm(300))
+    private static DatumTree placed(double d) {
+        return DatumTree.from("rod channel", ErrorDistribution.normal(mm(0.05)))
+                .skewed(ErrorDistribution.rectangular(deg(0.05)), mm(300))
                 .place("heel")
                 .on("rod channel")
                 .at(mm(30), mm(290))
-                .each(Spread.rectangular(mm(0.1 + d)));
+                .each(ErrorDistribution.rectangular(mm(0.1 + d)));
     }
 
     private static Propagation<Length> side(double d) {
         return Propagation.to("a third of the width", ShopUnit.MILLIMETRE)
-                .input("wide", mm(40 + d), Spread.normal(mm(0.1)))
+                .input("wide", mm(40 + d), ErrorDistribution.normal(mm(0.1)))
                 .through(x -> x[0] / 3);
     }
 
     private static Workmanship work(double d) {
-        return Workmanship.withDefaults().cutting(Spread.normal(mm(0.05 + d)));
+        return Workmanship.withDefaults().cutting(ErrorDistribution.normal(mm(0.05 + d)));
     }
 
     /** Each answer from a figure; 0.01 more must be another answer. */
@@ -65,8 +65,8 @@ class BudgetValuesTest {
                 BudgetValuesTest::slot,
                 BudgetValuesTest::many,
                 d -> slot(d).in(ShopUnit.THOU),
-                d -> slot(0).with("jig", Spread.bias(mm(0.03 + d))),
-                d -> slot(0).replaced("fence", Spread.normal(mm(0.03 + d))),
+                d -> slot(0).with("jig", ErrorDistribution.bias(mm(0.03 + d))),
+                d -> slot(0).replaced("fence", ErrorDistribution.normal(mm(0.03 + d))),
                 d -> many(0).correlated(new Correlation("part 1", "part 2", 0.5 + d)),
                 d -> slot(d).worstCase(),
                 d -> slot(0).worstCase(2 + d),
@@ -75,7 +75,7 @@ class BudgetValuesTest {
                 d -> slot(d).shares(),
                 d -> many(d).shares(),
                 d -> slot(d).shares().largest(),
-                d -> placed(d).across("heel", Registration.BLANK, mm(280)).sharesByStep(),
+                d -> placed(d).across("heel", DatumTree.BLANK, mm(280)).sharesByStep(),
                 d -> slot(d).allowance("fence", LIMITS, percent(99)),
                 d -> Allocation.of(slot(d), LIMITS, percent(99)),
                 d -> Allocation.of(slot(0), LIMITS, percent(99), Map.of("fence", 2 + d)),
@@ -94,7 +94,7 @@ class BudgetValuesTest {
                                 Estimate.of(mm(0.1 + d), mm(0.02)))
                         .woodEachSide(mm(100)),
                 BudgetValuesTest::placed,
-                d -> placed(d).across("heel", Registration.BLANK, mm(280)),
+                d -> placed(d).across("heel", DatumTree.BLANK, mm(280)),
                 d -> side(d).budget(),
                 d -> Dual.input(1.0 / 3 + d, 1).sin(),
                 BudgetValuesTest::work);
@@ -122,7 +122,9 @@ class BudgetValuesTest {
                 side(0),
                 side(0).compared(42, 2),
                 Budget.named("nothing yet"),
-                Budget.named("one").with("fence", Spread.normal(inch(0.002))).rootSumSquare());
+                Budget.named("one")
+                        .with("fence", ErrorDistribution.normal(inch(0.002)))
+                        .rootSumSquare());
 
         Approved.hold(
                 "budget",

@@ -6,14 +6,14 @@ import static org.neckgeom.units.ShopUnits.mm;
 
 import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.Fingerboard;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.measure.Spread;
+import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Fingerboard;
+import org.neckgeom.neck.Neck;
 
 class NeckTreeTest {
 
-    private static final NeckDesign DESIGN = NeckDesign.named("steel-string")
+    private static final Neck DESIGN = Neck.named("steel-string")
             .scale(mm(648))
             .fingerboard(Fingerboard.tapered(mm(43), mm(57)))
             .back(BackProfile.between(mm(14), mm(16)))
@@ -22,7 +22,7 @@ class NeckTreeTest {
     @Test
     void stringLine_doesNotFeelTheCentringFromTheChannel() {
         NeckTree tree = NeckTree.fromTheChannel(DESIGN);
-        Workmanship poor = Workmanship.withDefaults().centring(Spread.normal(mm(0.5)));
+        Workmanship poor = Workmanship.withDefaults().centring(ErrorDistribution.normal(mm(0.5)));
 
         assertThat(tree.with(poor).stringLineAtBridge()).isEqualTo(tree.stringLineAtBridge());
         assertThat(tree.with(poor).boardOnNeck(mm(200))).isEqualTo(tree.boardOnNeck(mm(200)));
@@ -32,13 +32,13 @@ class NeckTreeTest {
     @Test
     void stringLine_feelsTheCentringFromAnEdge() {
         NeckTree tree = NeckTree.fromAnEdge(DESIGN);
-        Workmanship better = Workmanship.withDefaults().centring(Spread.normal(mm(0.0)));
+        Workmanship better = Workmanship.withDefaults().centring(ErrorDistribution.normal(mm(0.0)));
 
         double usual = variance(tree.stringLineAtBridge());
         assertThat(usual - variance(tree.with(better).stringLineAtBridge())).isCloseTo(0.05 * 0.05, within(1e-14));
         assertThat(usual).isGreaterThan(variance(NeckTree.fromTheChannel(DESIGN).stringLineAtBridge()));
         assertThat(tree.stringLineAtBridge().contributors())
-                .extracting(Contributor::step)
+                .extracting(UncertaintyComponent::step)
                 .contains("edge", "rod channel");
     }
 
@@ -47,7 +47,7 @@ class NeckTreeTest {
     void projection_turnsAboutTheHeelsFace() {
         double joint = 648.0 * (1.0 - Math.pow(2.0, -14.0 / 12.0));
         Budget<Length> projection = NeckTree.fromTheChannel(DESIGN)
-                .with(Workmanship.withDefaults().gluing(Spread.rectangular(mm(0.0))))
+                .with(Workmanship.withDefaults().gluing(ErrorDistribution.rectangular(mm(0.0))))
                 .projectionAtBridge();
 
         double lever = (648.0 - joint) / 90.0;
@@ -65,12 +65,12 @@ class NeckTreeTest {
         assertThat(tree.toString()).hasSizeLessThan(1000).contains("steel-string", "rod channel");
         assertThat(tree.stringLength().contributors()).hasSize(3);
         assertThat(tree.woodEachSide(mm(20)).contributors())
-                .extracting(Contributor::step)
+                .extracting(UncertaintyComponent::step)
                 .containsOnly("side taper");
     }
 
     private static double variance(Budget<Length> budget) {
-        double u = budget.rootSumSquare().uncertaintyHouse();
+        double u = budget.rootSumSquare().libraryUncertainty();
         return u * u;
     }
 

@@ -13,8 +13,8 @@ import javax.measure.quantity.Length;
 import org.hipparchus.analysis.differentiation.Gradient;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Interval;
-import org.neckgeom.measure.Spread;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 
@@ -24,12 +24,12 @@ class PropagationTest {
         return Amount.of(value, ShopUnit.ONE);
     }
 
-    private static Spread<Dimensionless> normal(double sd) {
-        return Spread.normal(one(sd));
+    private static ErrorDistribution<Dimensionless> normal(double sd) {
+        return ErrorDistribution.normal(one(sd));
     }
 
-    private static Spread<Dimensionless> rectangular(double a) {
-        return Spread.rectangular(one(a));
+    private static ErrorDistribution<Dimensionless> rectangular(double a) {
+        return ErrorDistribution.rectangular(one(a));
     }
 
     /** JCGM 101:2008, 9.3: mass calibration, mg and kg/m3; exact figures by mpmath beside the model. */
@@ -53,7 +53,7 @@ class PropagationTest {
             .input("d2", one(0.0), normal(7.0).degreesOfFreedom(8.0))
             .input("alpha_s", one(11.5e-6), rectangular(2e-6))
             .input("theta_0", one(-0.1), normal(0.2))
-            .input("Delta", one(0.0), Spread.arcsine(one(0.5)))
+            .input("Delta", one(0.0), ErrorDistribution.arcsine(one(0.5)))
             .input("dalpha", one(0.0), rectangular(1.0))
             .input("dalpha width", one(1.0e-6), rectangular(0.1e-6))
             .input("dtheta", one(0.0), rectangular(1.0))
@@ -67,19 +67,19 @@ class PropagationTest {
 
     @Test
     void firstOrder_agreesWithSupplement1MassCalibration() {
-        assertThat(MASS.value().house()).isCloseTo(1.234, within(1e-10));
-        assertThat(MASS.firstOrder().uncertaintyHouse()).isCloseTo(0.0538516480713450403125071, within(1e-8));
+        assertThat(MASS.value().libraryValue()).isCloseTo(1.234, within(1e-10));
+        assertThat(MASS.firstOrder().libraryUncertainty()).isCloseTo(0.0538516480713450403125071, within(1e-8));
     }
 
     @Test
     void simulate_agreesWithSupplement1MassCalibration() {
         Simulated<Dimensionless> trials = MASS.simulate(3).trials(1_000_000);
 
-        assertThat(trials.mean().valueHouse()).isCloseTo(1.234, within(5.0 * 0.0755 / 1000.0));
-        assertThat(trials.standardDeviation().house()).isCloseTo(0.07547973995542332, within(0.0003));
+        assertThat(trials.mean().libraryValue()).isCloseTo(1.234, within(5.0 * 0.0755 / 1000.0));
+        assertThat(trials.standardDeviation().libraryValue()).isCloseTo(0.07547973995542332, within(0.0003));
         Interval<Dimensionless> interval = trials.interval(percent(95));
-        assertThat(interval.lowHouse()).isCloseTo(1.234 - 0.149566740254, within(0.001));
-        assertThat(interval.highHouse()).isCloseTo(1.234 + 0.149566740254, within(0.001));
+        assertThat(interval.libraryLow()).isCloseTo(1.234 - 0.149566740254, within(0.001));
+        assertThat(interval.libraryHigh()).isCloseTo(1.234 + 0.149566740254, within(0.001));
     }
 
     @Test
@@ -88,7 +88,7 @@ class PropagationTest {
 
         assertThat(comparison.isValidated()).isFalse();
         assertThat(comparison.toString()).startsWith("mass difference: first order DISAGREES with the trials");
-        assertThat(comparison.difference().house()).isCloseTo(0.149566740254 - 0.10554728, within(0.004));
+        assertThat(comparison.difference().libraryValue()).isCloseTo(0.149566740254 - 0.10554728, within(0.004));
     }
 
     @Test
@@ -114,8 +114,8 @@ class PropagationTest {
                     .input("x2", one(0.0), normal(0.005))
                     .through(x -> x[0] * x[0] + x[1] * x[1]);
             Simulated<Dimensionless> trials = loss.simulate(6).trials(1_000_000);
-            assertThat(trials.mean().valueHouse()).isCloseTo(row[1], within(5.0 * row[2] / 1000.0));
-            assertThat(trials.standardDeviation().house()).isCloseTo(row[2], within(0.01 * row[2]));
+            assertThat(trials.mean().libraryValue()).isCloseTo(row[1], within(5.0 * row[2] / 1000.0));
+            assertThat(trials.standardDeviation().libraryValue()).isCloseTo(row[2], within(0.01 * row[2]));
         }
     }
 
@@ -129,8 +129,8 @@ class PropagationTest {
 
         Interval<Dimensionless> shortest = loss.simulate(6).trials(1_000_000).shortestInterval(percent(95));
 
-        assertThat(shortest.lowHouse()).isCloseTo(0.0, within(1e-6));
-        assertThat(shortest.highHouse()).isCloseTo(-2.0 * 0.005 * 0.005 * Math.log(0.05), within(2e-6));
+        assertThat(shortest.libraryLow()).isCloseTo(0.0, within(1e-6));
+        assertThat(shortest.libraryHigh()).isCloseTo(-2.0 * 0.005 * 0.005 * Math.log(0.05), within(2e-6));
     }
 
     @Tag("long")
@@ -138,12 +138,12 @@ class PropagationTest {
     void simulate_agreesWithSupplement1GaugeBlock() {
         Simulated<Dimensionless> trials = BLOCK.simulate(12).trials(2_000_000);
 
-        assertThat(trials.mean().valueHouse()).isCloseTo(838.0, within(0.13));
-        assertThat(trials.standardDeviation().house()).isCloseTo(35.808078603007, within(0.1));
+        assertThat(trials.mean().libraryValue()).isCloseTo(838.0, within(0.13));
+        assertThat(trials.standardDeviation().libraryValue()).isCloseTo(35.808078603007, within(0.1));
         Interval<Dimensionless> i95 = trials.interval(percent(95));
         Interval<Dimensionless> i99 = trials.interval(percent(99));
-        assertThat(0.5 * (i95.highHouse() - i95.lowHouse())).isCloseTo(70.3492, within(0.25));
-        assertThat(0.5 * (i99.highHouse() - i99.lowHouse())).isCloseTo(93.7319, within(0.5));
+        assertThat(0.5 * (i95.libraryHigh() - i95.libraryLow())).isCloseTo(70.3492, within(0.25));
+        assertThat(0.5 * (i99.libraryHigh() - i99.libraryLow())).isCloseTo(93.7319, within(0.5));
     }
 
     /** NPL Report DEM-ES-011, 9.2: ln of a rectangular quantity; exact mean, deviation and shortest interval. */
@@ -155,11 +155,11 @@ class PropagationTest {
 
         Simulated<Dimensionless> trials = log.simulate(2).trials(1_000_000);
 
-        assertThat(trials.mean().valueHouse()).isCloseTo(-0.66490029291583808555, within(0.003));
-        assertThat(trials.standardDeviation().house()).isCloseTo(0.60622669742929920889, within(0.003));
+        assertThat(trials.mean().libraryValue()).isCloseTo(-0.66490029291583808555, within(0.003));
+        assertThat(trials.standardDeviation().libraryValue()).isCloseTo(0.60622669742929920889, within(0.003));
         Interval<Dimensionless> shortest = trials.shortestInterval(percent(95));
-        assertThat(shortest.lowHouse()).isCloseTo(-1.89711998488588, within(0.02));
-        assertThat(shortest.highHouse()).isCloseTo(0.0953101798043249, within(0.001));
+        assertThat(shortest.libraryLow()).isCloseTo(-1.89711998488588, within(0.02));
+        assertThat(shortest.libraryHigh()).isCloseTo(0.0953101798043249, within(0.001));
         assertThat(log.compared(2, 1).isValidated()).isFalse();
     }
 
@@ -167,9 +167,9 @@ class PropagationTest {
     @Test
     void derivatives_ofDualsAgreeWithDifferences() {
         Propagation<Angle> angle = Propagation.to("neck angle", ShopUnit.DEGREE)
-                .input("rise", mm(10.3), Spread.normal(mm(0.2)))
-                .input("reach", mm(295.0), Spread.rectangular(mm(0.5)))
-                .input("action", mm(2.4), Spread.normal(mm(0.1)))
+                .input("rise", mm(10.3), ErrorDistribution.normal(mm(0.2)))
+                .input("reach", mm(295.0), ErrorDistribution.rectangular(mm(0.5)))
+                .input("action", mm(2.4), ErrorDistribution.normal(mm(0.1)))
                 .throughDual(
                         x -> x[0].dividedBy(x[1].squared().plus(x[2].squared()).sqrt())
                                 .asin()
@@ -296,7 +296,7 @@ class PropagationTest {
     @Test
     void budget_takesEveryQuestionOfABudget() {
         assertThat(MASS.budget().shares().largest().name()).isEqualTo("m_Rc");
-        assertThat(MASS.budget().rootSumSquare().valueHouse()).isZero();
+        assertThat(MASS.budget().rootSumSquare().libraryValue()).isZero();
     }
 
     @Test
@@ -366,15 +366,15 @@ class PropagationTest {
     @Test
     void derivatives_ofAProductAreItsOtherFactor() {
         Propagation<Length> area = Propagation.to("area over a side", ShopUnit.MILLIMETRE)
-                .input("wide", mm(40), Spread.normal(mm(0.1)))
-                .input("long", mm(30), Spread.normal(mm(0.2)).shifted(mm(0.5)))
+                .input("wide", mm(40), ErrorDistribution.normal(mm(0.1)))
+                .input("long", mm(30), ErrorDistribution.normal(mm(0.2)).shifted(mm(0.5)))
                 .throughDual(x -> x[0].times(x[1]).dividedBy(Dual.constant(10)));
 
-        assertThat(area.value().house()).isCloseTo(40 * 30.5 / 10, within(1e-12));
+        assertThat(area.value().libraryValue()).isCloseTo(40 * 30.5 / 10, within(1e-12));
         assertThat(area.derivatives()[0]).isCloseTo(3.05, within(1e-15));
         assertThat(area.derivatives()[1]).isCloseTo(4, within(1e-15));
         assertThat(area.differences()[0]).isCloseTo(3.05, within(1e-8));
-        assertThat(area.budget().rootSumSquare().uncertaintyHouse()).isCloseTo(Math.hypot(0.305, 0.8), within(1e-12));
-        assertThat(area.budget().rootSumSquare().valueHouse()).isZero();
+        assertThat(area.budget().rootSumSquare().libraryUncertainty()).isCloseTo(Math.hypot(0.305, 0.8), within(1e-12));
+        assertThat(area.budget().rootSumSquare().libraryValue()).isZero();
     }
 }

@@ -12,9 +12,9 @@ import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.measure.Spread;
 import org.neckgeom.numeric.NormalLaw;
 import org.neckgeom.numeric.StudentLaw;
 import org.neckgeom.units.ShopUnit;
@@ -22,11 +22,11 @@ import org.neckgeom.units.ShopUnit;
 class SimulationTest {
 
     private static final Budget<Length> MIXED = Budget.named("mixed")
-            .with("n", Spread.normal(mm(0.05)))
-            .with("r", Spread.rectangular(mm(0.1)))
-            .with("t", -0.5, Spread.triangular(mm(0.2)))
-            .with("z", Spread.trapezoidal(mm(0.1), mm(0.03)))
-            .with("a", Spread.arcsine(mm(0.05)));
+            .with("n", ErrorDistribution.normal(mm(0.05)))
+            .with("r", ErrorDistribution.rectangular(mm(0.1)))
+            .with("t", -0.5, ErrorDistribution.triangular(mm(0.2)))
+            .with("z", ErrorDistribution.trapezoidal(mm(0.1), mm(0.03)))
+            .with("a", ErrorDistribution.arcsine(mm(0.05)));
 
     @ParameterizedTest
     @ValueSource(ints = {2, 3, 8})
@@ -99,18 +99,18 @@ class SimulationTest {
     @Test
     void interval_agreesWithTheExactDistribution() {
         Simulated<Length> trials = MIXED.simulate(2026).trials(1_000_000);
-        Distribution<Length> law = MIXED.distribution();
+        ResultDistribution<Length> law = MIXED.distribution();
 
         for (double p : new double[] {50.0, 90.0, 95.0, 99.0}) {
             Interval<Length> seen = trials.interval(percent(p));
             Interval<Length> exact = law.interval(percent(p));
             double tail = 0.5 - p / 200.0;
-            double allowed = 5.0 * Math.sqrt(tail * (1.0 - tail) / 1e6) / law.densityPerHouseUnit(exact.high());
-            assertThat(seen.highHouse()).as("%s %%", p).isCloseTo(exact.highHouse(), within(allowed));
-            assertThat(seen.lowHouse()).as("%s %%", p).isCloseTo(exact.lowHouse(), within(allowed));
+            double allowed = 5.0 * Math.sqrt(tail * (1.0 - tail) / 1e6) / law.densityPerLibraryUnit(exact.high());
+            assertThat(seen.libraryHigh()).as("%s %%", p).isCloseTo(exact.libraryHigh(), within(allowed));
+            assertThat(seen.libraryLow()).as("%s %%", p).isCloseTo(exact.libraryLow(), within(allowed));
             Interval<Length> shortest = trials.shortestInterval(percent(p));
-            assertThat(shortest.highHouse() - shortest.lowHouse())
-                    .isLessThanOrEqualTo(seen.highHouse() - seen.lowHouse());
+            assertThat(shortest.libraryHigh() - shortest.libraryLow())
+                    .isLessThanOrEqualTo(seen.libraryHigh() - seen.libraryLow());
         }
     }
 
@@ -152,16 +152,16 @@ class SimulationTest {
         Budget<Length> normal = Budget.named("four normals");
         Budget<Length> equal = Budget.named("four rectangles");
         for (int i = 0; i < 4; i++) {
-            normal = normal.with("n" + i, Spread.normal(mm(1.0)));
-            equal = equal.with("r" + i, Spread.rectangular(mm(Math.sqrt(3.0))));
+            normal = normal.with("n" + i, ErrorDistribution.normal(mm(1.0)));
+            equal = equal.with("r" + i, ErrorDistribution.rectangular(mm(Math.sqrt(3.0))));
         }
 
         Simulated<Length> one = normal.simulate(1).adaptive(percent(95), 2);
         Simulated<Length> two = equal.simulate(1).adaptive(percent(95), 2);
 
-        assertThat(one.standardDeviation().house()).isCloseTo(2.0, within(0.05));
-        assertThat(one.interval(percent(95)).highHouse()).isCloseTo(3.91992796908010847, within(0.1));
-        assertThat(two.interval(percent(95)).highHouse()).isCloseTo(3.87940674134782, within(0.1));
+        assertThat(one.standardDeviation().libraryValue()).isCloseTo(2.0, within(0.05));
+        assertThat(one.interval(percent(95)).libraryHigh()).isCloseTo(3.91992796908010847, within(0.1));
+        assertThat(two.interval(percent(95)).libraryHigh()).isCloseTo(3.87940674134782, within(0.1));
         assertThat(one.trials()).isGreaterThanOrEqualTo(20_000).isLessThan(1_000_000);
         assertThat(one.toString()).contains("settled to 2 digits of the deviation after");
     }

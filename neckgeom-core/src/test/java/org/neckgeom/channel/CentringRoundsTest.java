@@ -10,8 +10,8 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.apache.commons.statistics.distribution.TDistribution;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.channel.SlotVerdict.Contradiction;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.Rod;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
@@ -38,7 +38,7 @@ class CentringRoundsTest {
     }
 
     private static BlankOnFence mandolin(Fence fence) {
-        Channel channel = Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9)))
+        Channel channel = Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)))
                 .startingAt(mm(3))
                 .endClearance(mm(0.5));
         return BlankOnFence.of(Blank.ofLength(mm(640)).section(mm(61), mm(20)).nutAt(mm(200)), channel, fence);
@@ -46,7 +46,7 @@ class CentringRoundsTest {
 
     @Test
     void estimate_weighsCutsThroughTheMoves() {
-        Offset estimate = twoRounds().estimate();
+        SlotOffset estimate = twoRounds().estimate();
 
         // By hand: a cut R = 0.0002 + 0.0004; after the move -0.01 with P = 0.0010; K = 0.0010/0.0016.
         assertThat(estimate.amountMm()).isCloseTo(-0.01 + 0.625 * -0.01, within(1e-12));
@@ -61,7 +61,7 @@ class CentringRoundsTest {
 
         assertThat(twoRounds().next(mm(0.1)).chance().getAsDouble())
                 .isCloseTo(law.probability(-0.1, 0.1), within(1e-12));
-        assertThat(twoRounds().place().chanceWithin(mm(0.1)))
+        assertThat(twoRounds().place().conformanceProbability(mm(0.1)))
                 .isEqualTo(twoRounds().next(mm(0.1)).chance().getAsDouble());
     }
 
@@ -92,14 +92,14 @@ class CentringRoundsTest {
     void fenceMoved_byLeavesAtTheBlockOfAPivotingFenceMovesTheCutterByItsShare() {
         Fence fence = Fence.pivoting(mm(800)).fromPivot(mm(300), mm(600));
         StopGap gap = first(0.355).move().at(fence);
-        LeafStack stack =
+        FeelerStack stack =
                 gap.leaves(FeelerSet.of(List.of(mm(0.5), mm(0.2), mm(0.01))).halfWidth(mm(0.003)));
 
-        Offset after = first(0.355).fenceMoved(FenceMove.by(stack)).estimate();
+        SlotOffset after = first(0.355).fenceMoved(FenceMove.by(stack)).estimate();
 
         // 0.710 at the block is 0.355 at the cutter; three leaves of 0.003/sqrt(3) at the block, half of it at the
         // cutter.
-        assertThat(gap.gap().house()).isCloseTo(0.71, within(1e-12));
+        assertThat(gap.gap().libraryValue()).isCloseTo(0.71, within(1e-12));
         assertThat(after.amountMm()).isCloseTo(0, within(1e-12));
         assertThat(after.uncertaintyMm())
                 .isCloseTo(Math.sqrt(0.0006 + 0.0004 + 3 * 0.003 * 0.003 / 3 / 4), within(1e-12));
@@ -135,7 +135,7 @@ class CentringRoundsTest {
                 .leaves(FeelerSet.metric20());
         // By hand: c = -0.708 + 33, in the blank + 1.792; at the block twice that.
         assertThat(read.next(mm(0.1)).move().towardMm()).isCloseTo(1.792, within(1e-12));
-        assertThat(read.next(mm(0.1)).gap().orElseThrow().gap().house()).isCloseTo(3.584, within(1e-12));
+        assertThat(read.next(mm(0.1)).gap().orElseThrow().gap().libraryValue()).isCloseTo(3.584, within(1e-12));
     }
 
     @Test

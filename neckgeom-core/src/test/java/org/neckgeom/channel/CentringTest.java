@@ -19,7 +19,7 @@ import org.hipparchus.linear.RealVector;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.neckgeom.measure.Call;
+import org.neckgeom.measure.Decision;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.shop.TestPiece;
@@ -38,7 +38,7 @@ class CentringTest {
 
     @Test
     void offset_isHalfTheDifferenceOfTheWalls() {
-        Offset offset = Centring.of(FIRST).offset();
+        SlotOffset offset = Centring.of(FIRST).offset();
 
         assertThat(offset.amountMm()).isCloseTo(-0.71, within(1e-12));
         assertThat(offset.uncertaintyMm()).isCloseTo(0.02 / Math.sqrt(2), within(1e-15));
@@ -57,7 +57,7 @@ class CentringTest {
     @Test
     void onWidth_addsHalfTheDifferenceInWidth() {
         // By hand, in thou: (1203.0 - 1203.8)/2 = -0.4; the neck 0.4 wider: another -0.2.
-        Offset offset = Centring.of(SECOND).onWidth(inch(2.6440)).offset();
+        SlotOffset offset = Centring.of(SECOND).onWidth(inch(2.6440)).offset();
 
         assertThat(offset.amount().valueIn(ShopUnit.THOU)).isCloseTo(-0.6, within(1e-9));
         // u^2 = (u_a^2 + u_b^2 + u_Wt^2 + u_W^2)/4 with all four 0.8 thou: u = 0.8.
@@ -70,7 +70,7 @@ class CentringTest {
                 Centring.of(TrialCut.walls(mm(29.5), mm(31)).slot(mm(6)).repeatability(mm(0.02)));
 
         // The middle of the slot is 32.5 from the fence; the middle of a 64 mm neck at 32.
-        Offset there = centring.onWidth(Estimate.ofHouse(64, 0, Double.POSITIVE_INFINITY, ShopUnit.MILLIMETRE))
+        SlotOffset there = centring.onWidth(Estimate.ofLibrary(64, 0, Double.POSITIVE_INFINITY, ShopUnit.MILLIMETRE))
                 .offset();
 
         assertThat(there.amountMm()).isCloseTo(0.5, within(1e-12));
@@ -94,7 +94,7 @@ class CentringTest {
 
     @Test
     void onNeckCopiedBy_addsHalfOfTwoRips() {
-        Offset there =
+        SlotOffset there =
                 Centring.of(FIRST).onNeckCopiedBy(TestPiece.copied(mm(0.04))).offset();
 
         assertThat(there.amountMm()).isCloseTo(-0.71, within(1e-12));
@@ -106,7 +106,7 @@ class CentringTest {
         Estimate<Length> neck = Estimate.of(mm(67.06), mm(0.03));
         TestPiece piece = TestPiece.measured(Estimate.of(mm(67.10), mm(0.04)));
 
-        Offset there = Centring.of(FIRST).onNeck(neck, piece).offset();
+        SlotOffset there = Centring.of(FIRST).onNeck(neck, piece).offset();
 
         assertThat(there.amountMm()).isCloseTo(-0.71 + 0.02, within(1e-12));
         assertThat(there.uncertaintyMm()).isCloseTo(Math.sqrt(0.0002 + 0.0025 / 4), within(1e-12));
@@ -123,7 +123,7 @@ class CentringTest {
         assertThat(line.offsetMmAt(0)).isCloseTo(0, within(1e-12));
         assertThat(line.offsetMmAt(400)).isCloseTo(4, within(1e-12));
         assertThat(line.offsetMmAt(100)).isCloseTo(1, within(1e-12));
-        assertThat(line.skew().house()).isCloseTo(Math.atan(0.01), within(1e-12));
+        assertThat(line.skew().libraryValue()).isCloseTo(Math.atan(0.01), within(1e-12));
     }
 
     @Test
@@ -139,7 +139,7 @@ class CentringTest {
     @Test
     void offset_uncertaintyTakesTheCorrelationIn() {
         // sqrt(u^2 + u^2 - 2 rho u^2)/2 with u = 0.02, rho = 0.5: 0.01.
-        Offset offset = Centring.of(FIRST.wallsCorrelated(0.5)).offset();
+        SlotOffset offset = Centring.of(FIRST.wallsCorrelated(0.5)).offset();
 
         assertThat(offset.uncertaintyMm()).isCloseTo(0.01, within(1e-15));
     }
@@ -149,7 +149,7 @@ class CentringTest {
         List<org.neckgeom.units.Amount<Length>> fence = List.of(mm(30.00), mm(30.02), mm(30.04));
         List<org.neckgeom.units.Amount<Length>> far = List.of(mm(31.00), mm(31.02), mm(31.04));
 
-        Offset offset = Centring.of(TrialCut.walls(fence, far)).offset();
+        SlotOffset offset = Centring.of(TrialCut.walls(fence, far)).offset();
 
         // Each mean has s/sqrt(3) = 0.02/sqrt(3) with 2 degrees, and a known step of 0.01/sqrt(12); equal parts add
         // their degrees.
@@ -228,15 +228,15 @@ class CentringTest {
 
     @Test
     void verdict_keepsAGuardBandOfTwiceTheUncertainty() {
-        assertThat(Centring.of(FIRST).verdict(Limits.within(mm(0.10))).call()).isEqualTo(Call.OUTSIDE);
+        assertThat(Centring.of(FIRST).verdict(Limits.within(mm(0.10))).call()).isEqualTo(Decision.OUTSIDE);
         assertThat(Centring.of(TrialCut.walls(mm(30.1), mm(30)).repeatability(mm(0.02)))
                         .verdict(Limits.within(mm(0.10)))
                         .call())
-                .isEqualTo(Call.WITHIN);
+                .isEqualTo(Decision.WITHIN);
         assertThat(Centring.of(TrialCut.walls(mm(30.2), mm(30)).repeatability(mm(0.02)))
                         .verdict(Limits.within(mm(0.10)))
                         .call())
-                .isEqualTo(Call.UNDECIDED);
+                .isEqualTo(Decision.UNDECIDED);
     }
 
     @Test
@@ -281,7 +281,7 @@ class CentringTest {
         RealVector fit = normal.operate(design.transpose().operate(new ArrayRealVector(seen)));
         double variance = (normal.getEntry(0, 0) + normal.getEntry(1, 1) - 2 * normal.getEntry(0, 1)) / 4 * 0.02 * 0.02;
 
-        Offset offset = Centring.of(TrialCut.walls(mm(seen[0]), mm(seen[1]))
+        SlotOffset offset = Centring.of(TrialCut.walls(mm(seen[0]), mm(seen[1]))
                         .slot(mm(seen[2]))
                         .piece(mm(seen[3]))
                         .repeatability(mm(0.02)))
@@ -293,7 +293,7 @@ class CentringTest {
 
     @Test
     void fromWalls_agreesWithCentring() {
-        Offset offset = Offset.fromWalls(mm(29.84), mm(31.26)).repeatability(mm(0.02));
+        SlotOffset offset = SlotOffset.fromWalls(mm(29.84), mm(31.26)).repeatability(mm(0.02));
 
         assertThat(offset.amountMm()).isEqualTo(Centring.of(FIRST).offset().amountMm());
         assertThat(offset.uncertaintyMm()).isCloseTo(Centring.of(FIRST).offset().uncertaintyMm(), within(1e-16));
@@ -321,9 +321,9 @@ class CentringTest {
 
     @Test
     void offset_thatPrintsAsNothingHasNoSide() {
-        assertThat(Offset.of(thou(-0.01), thou(0))).hasToString("slot in the middle");
-        assertThat(Offset.of(mm(-0.0004), mm(0.05))).hasToString("slot in the middle, u 0.050 mm");
-        assertThat(Offset.of(mm(0.006), mm(0.05))).hasToString("slot 0.006 mm farther from the fence, u 0.050 mm");
-        assertThat(Offset.of(mm(-0.71), mm(0.014))).hasToString("slot 0.710 mm nearer the fence, u 0.014 mm");
+        assertThat(SlotOffset.of(thou(-0.01), thou(0))).hasToString("slot in the middle");
+        assertThat(SlotOffset.of(mm(-0.0004), mm(0.05))).hasToString("slot in the middle, u 0.050 mm");
+        assertThat(SlotOffset.of(mm(0.006), mm(0.05))).hasToString("slot 0.006 mm farther from the fence, u 0.050 mm");
+        assertThat(SlotOffset.of(mm(-0.71), mm(0.014))).hasToString("slot 0.710 mm nearer the fence, u 0.014 mm");
     }
 }

@@ -50,16 +50,17 @@ class CutterLoadTest {
 
         // k_c a D f = 33 * 2.9 * 6 * 30 N mm/s
         assertThat(load.power().valueIn(ShopUnit.WATT)).isCloseTo(33 * 2.9 * 6 * 30 / 1000, within(1e-9));
-        assertThat(load.force().house())
-                .isCloseTo(load.power().house() * 1000 / (Math.PI * 6 * 16000 / 60), within(1e-9));
+        assertThat(load.force().libraryValue())
+                .isCloseTo(load.power().libraryValue() * 1000 / (Math.PI * 6 * 16000 / 60), within(1e-9));
         // One edge always in the cut: the mean of k a f_z sin over half a turn is 2 k a f_z/pi.
-        assertThat(load.force().house()).isCloseTo(33 * 2.9 * load.chipLoad().house() * 2 / Math.PI, within(1e-12));
+        assertThat(load.force().libraryValue())
+                .isCloseTo(33 * 2.9 * load.chipLoad().libraryValue() * 2 / Math.PI, within(1e-12));
     }
 
     // Feed = rpm * chip load * edges (shop formula): 16,000 rpm, two edges, 0.10 mm is 3,200 mm/min.
     @Test
     void chipLoad_turnsTheShopFormulaRound() {
-        assertThat(load(3200, 16000, 2.9).chipLoad().house()).isCloseTo(0.10, within(1e-9));
+        assertThat(load(3200, 16000, 2.9).chipLoad().libraryValue()).isCloseTo(0.10, within(1e-9));
     }
 
     static Stream<String[]> cantilevers() {
@@ -85,7 +86,8 @@ class CutterLoadTest {
         CutterLoad load = load(1800, 16000, 2.9);
 
         // The table's third case is this cutter under 3.5 N: flutes 22 mm at 4.8 mm, shank 8 mm at 12.7 mm.
-        assertThat(load.bend().house() * 3.5 / load.force().house()).isCloseTo(0.0008194627087914530204, within(1e-14));
+        assertThat(load.bend().libraryValue() * 3.5 / load.force().libraryValue())
+                .isCloseTo(0.0008194627087914530204, within(1e-14));
     }
 
     @Test
@@ -93,7 +95,7 @@ class CutterLoadTest {
         CutterLoad load =
                 CutterLoad.of(CUTTER.runout(mm(0.04)), Wood.BLACK_WALNUT, mmPerMinute(1800), rpm(16000), mm(2));
 
-        assertThat(load.slotWidth().house()).isCloseTo(6.04, within(1e-12));
+        assertThat(load.slotWidth().libraryValue()).isCloseTo(6.04, within(1e-12));
     }
 
     // Common practice by diameter.

@@ -16,39 +16,39 @@ import org.neckgeom.shop.TrialCut;
 class FenceMoveTest {
 
     private static FenceMove move(double offset, double u) {
-        return FenceMove.of(Offset.of(mm(offset), mm(u)));
+        return FenceMove.of(SlotOffset.of(mm(offset), mm(u)));
     }
 
     @Test
     void leaves_areTheNearestStack() {
-        LeafStack stack = move(-0.71, 0.014).leaves(FeelerSet.metric20());
+        FeelerStack stack = move(-0.71, 0.014).leaves(FeelerSet.metric20());
 
         assertThat(stack).hasToString("0.70 leaf, 0.010 mm short");
-        assertThat(stack.residual().house()).isCloseTo(0.01, within(1e-12));
+        assertThat(stack.residual().libraryValue()).isCloseTo(0.01, within(1e-12));
         assertThat(stack.isClose()).isTrue();
     }
 
     @Test
     void leaves_carryTheirTolerancesAsRootOfSquares() {
-        LeafStack stack = move(1.35, 0.01).leaves(FeelerSet.metric20().halfWidth(mm(0.01)));
+        FeelerStack stack = move(1.35, 0.01).leaves(FeelerSet.metric20().halfWidth(mm(0.01)));
 
         // Two leaves of +-0.01, rectangular: sqrt(2) 0.01/sqrt(3).
         assertThat(stack.leaves()).hasSize(2);
-        assertThat(stack.uncertainty().house()).isCloseTo(0.01 * Math.sqrt(2 / 3.0), within(1e-15));
+        assertThat(stack.uncertainty().libraryValue()).isCloseTo(0.01 * Math.sqrt(2 / 3.0), within(1e-15));
         assertThat(stack).hasToString("0.65 + 0.70 leaves, exact, u 0.0082 mm");
     }
 
     @Test
     void leaves_ofAnInchSetForAnInchMove() {
-        LeafStack stack = FenceMove.of(Offset.of(thou(27.5), thou(0.5))).leaves(FeelerSet.inch26());
+        FeelerStack stack = FenceMove.of(SlotOffset.of(thou(27.5), thou(0.5))).leaves(FeelerSet.inch26());
 
-        assertThat(stack.residual().house()).isCloseTo(0, within(1e-12));
+        assertThat(stack.residual().libraryValue()).isCloseTo(0, within(1e-12));
         assertThat(stack).hasToString("0.0025 + 0.025 leaves, exact");
     }
 
     @Test
     void leaves_farBeyondTheSetAreSplitIntoMoves() {
-        LeafStack stack = move(9.3, 0.01).leaves(FeelerSet.metric20());
+        FeelerStack stack = move(9.3, 0.01).leaves(FeelerSet.metric20());
 
         assertThat(stack.isClose()).isFalse();
         // 3.70 is the most four leaves make: twice that, and 1.90 left.
@@ -61,7 +61,7 @@ class FenceMoveTest {
     void leaves_thinnerThanTheThinnestAreReachedByChangingStacks() {
         FeelerSet few = FeelerSet.of(List.of(mm(0.30), mm(0.38), mm(0.50)));
 
-        LeafStack stack = move(0.08, 0.005).leaves(few);
+        FeelerStack stack = move(0.08, 0.005).leaves(few);
 
         assertThat(stack.leaves()).isEmpty();
         assertThat(stack.remedy())
@@ -89,14 +89,15 @@ class FenceMoveTest {
         StopGap gap = move(-0.71, 0.014).at(Fence.pivoting(mm(600)).fromPivot(mm(300), mm(450)));
 
         // m B/C = 0.71 * 450/300
-        assertThat(gap.gap().house()).isCloseTo(1.065, within(1e-12));
+        assertThat(gap.gap().libraryValue()).isCloseTo(1.065, within(1e-12));
         assertThat(gap).hasToString("1.065 mm at the stop block for 0.710 mm at the cutter (1.5 to 1)");
-        assertThat(gap.leaves(FeelerSet.metric20()).height().house()).isCloseTo(1.05, within(1e-12));
+        assertThat(gap.leaves(FeelerSet.metric20()).height().libraryValue()).isCloseTo(1.05, within(1e-12));
     }
 
     @Test
     void at_aSlidingFenceIsTheMoveItself() {
-        assertThat(move(-0.71, 0.014).at(Fence.onePiece(mm(600))).gap().house()).isCloseTo(0.71, within(1e-12));
+        assertThat(move(-0.71, 0.014).at(Fence.onePiece(mm(600))).gap().libraryValue())
+                .isCloseTo(0.71, within(1e-12));
     }
 
     @Test
@@ -114,8 +115,8 @@ class FenceMoveTest {
 
     @Test
     void offset_refusesNaNByTheUnitItself() {
-        assertThatThrownBy(() -> Offset.of(mm(Double.NaN), mm(0.1))).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> Offset.of(inch(0.1), mm(-0.1)))
+        assertThatThrownBy(() -> SlotOffset.of(mm(Double.NaN), mm(0.1))).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> SlotOffset.of(inch(0.1), mm(-0.1)))
                 .hasMessage("uncertainty must be 0 mm or more, but was -0.1 mm");
     }
 
@@ -124,7 +125,7 @@ class FenceMoveTest {
     void leaves_inAnotherUnitSayTheirHeightInTheMoves() {
         assertThat(move(-0.71, 0.014).leaves(FeelerSet.inch26()))
                 .hasToString("0.013 + 0.015 in leaves (0.711 mm), 0.001 mm over");
-        assertThat(FenceMove.of(Offset.of(thou(28), thou(0.5))).leaves(FeelerSet.metric20()))
+        assertThat(FenceMove.of(SlotOffset.of(thou(28), thou(0.5))).leaves(FeelerSet.metric20()))
                 .hasToString("0.70 mm leaf (27.6 thou), 0.4 thou short");
     }
 
@@ -147,7 +148,7 @@ class FenceMoveTest {
     @Test
     void leaves_areOneToSix() {
         assertThat(move(-0.71, 0.014).leaves(FeelerSet.metric20(), 1).leaves()).hasSize(1);
-        assertThat(move(5.4, 0.001).leaves(FeelerSet.metric20(), 6).height().house())
+        assertThat(move(5.4, 0.001).leaves(FeelerSet.metric20(), 6).height().libraryValue())
                 .isCloseTo(5.25, within(0.16));
         assertThatThrownBy(() -> move(1, 0.01).leaves(FeelerSet.metric20(), 0))
                 .hasMessage("leaves in a stack must be 1 to 6, but were 0");
@@ -169,7 +170,7 @@ class FenceMoveTest {
         StopGap gap = move(-0.71, 0.014).at(Fence.pivoting(mm(600)).fromPivot(mm(300), mm(450)));
 
         assertThat(gap.ratio()).isCloseTo(1.5, within(1e-12));
-        assertThat(gap.uncertainty().house()).isCloseTo(0.021, within(1e-15));
+        assertThat(gap.uncertainty().libraryValue()).isCloseTo(0.021, within(1e-15));
         assertThat(gap.leaves(FeelerSet.metric20()).isClose()).isTrue();
     }
 

@@ -13,7 +13,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.util.AffineTransformation;
-import org.neckgeom.design.Head;
+import org.neckgeom.neck.Head;
 import org.neckgeom.shop.Fence;
 
 class HeadContactTest {

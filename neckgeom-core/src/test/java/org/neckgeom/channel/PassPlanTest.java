@@ -17,11 +17,11 @@ class PassPlanTest {
         PassPlan plan = Passes.noDeeperThan(mm(3)).lastPass(mm(0.5)).to(mm(9.2));
 
         assertThat(plan.passes().stream()
-                        .mapToDouble(pass -> pass.step().house())
+                        .mapToDouble(pass -> pass.step().libraryValue())
                         .toArray())
                 .containsExactly(new double[] {2.9, 2.9, 2.9, 0.5}, within(1e-12));
         assertThat(plan.passes().stream()
-                        .mapToDouble(pass -> pass.height().house())
+                        .mapToDouble(pass -> pass.height().libraryValue())
                         .toArray())
                 .containsExactly(new double[] {2.9, 5.8, 8.7, 9.2}, within(1e-12));
         assertThat(plan.gaugeBlockSteps().get(3)).isEqualTo(mm(9.2));

@@ -11,10 +11,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.neckgeom.design.Bar;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.End;
-import org.neckgeom.design.Rod;
+import org.neckgeom.neck.Bar;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.End;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.stock.Blank;
@@ -25,7 +25,8 @@ class RodSlotTest {
     private static final Blank BLANK =
             Blank.ofLength(mm(640)).section(mm(61), mm(20)).nutAt(mm(20));
     private static final Cutter CUTTER = Cutter.straight(mm(6));
-    private static final Channel CHANNEL = Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9)))
+    private static final Channel CHANNEL = Channel.forRod(
+                    TrussRod.twoWay(mm(300)).section(mm(6), mm(9)))
             .startingAt(mm(3))
             .fillet(mm(1))
             .depthClearance(mm(0.2));
@@ -46,24 +47,25 @@ class RodSlotTest {
     void depthAt_isTheCircleThroughThreePoints(String length, String end, String middle, String x, String depth) {
         double start = 4;
         double endDepth = Double.parseDouble(end);
-        RodSlot slot = RodSlot.of(Channel.forRod(Rod.singleAction(mm(Double.parseDouble(length)), mm(5)))
+        RodSlot slot = RodSlot.of(Channel.forRod(TrussRod.singleAction(mm(Double.parseDouble(length)), mm(5)))
                 .startingAt(mm(start))
                 .depthClearance(mm(endDepth - 5))
                 .arch(mm(Double.parseDouble(middle) - endDepth)));
         // A hair inside, so that adding the start does not put the ends outside.
         double station = start + Math.min(Double.parseDouble(x), Double.parseDouble(length) - 1e-12);
 
-        assertThat(slot.depthAt(mm(station)).house()).isCloseTo(Double.parseDouble(depth), within(1e-10));
+        assertThat(slot.depthAt(mm(station)).libraryValue()).isCloseTo(Double.parseDouble(depth), within(1e-10));
     }
 
     @Test
     void depthAt_ofAnArchIsTheSameFromEitherEndAndNothingOutside() {
-        RodSlot slot = RodSlot.of(Channel.forRod(Rod.singleAction(mm(400), mm(5)))
+        RodSlot slot = RodSlot.of(Channel.forRod(TrussRod.singleAction(mm(400), mm(5)))
                 .depthClearance(mm(3))
                 .arch(mm(6)));
 
-        assertThat(slot.depthAt(mm(40)).house()).isCloseTo(slot.depthAt(mm(360)).house(), within(1e-12));
-        assertThat(slot.depthAt(mm(-1)).house()).isZero();
+        assertThat(slot.depthAt(mm(40)).libraryValue())
+                .isCloseTo(slot.depthAt(mm(360)).libraryValue(), within(1e-12));
+        assertThat(slot.depthAt(mm(-1)).libraryValue()).isZero();
         assertThat(slot.depth().deepestMm()).isCloseTo(14, within(1e-12));
         assertThat(slot.depth())
                 .hasToString("8 mm deep at the ends, 14 mm in the middle: rod 5, cover strip 0, clearance 3");
@@ -71,7 +73,7 @@ class RodSlotTest {
 
     @Test
     void floor_laysOutTheTemplate() {
-        RodSlot slot = RodSlot.of(Channel.forRod(Rod.singleAction(mm(380), mm(5)))
+        RodSlot slot = RodSlot.of(Channel.forRod(TrussRod.singleAction(mm(380), mm(5)))
                 .depthClearance(mm(4))
                 .arch(mm(5)));
 
@@ -89,8 +91,8 @@ class RodSlotTest {
     void depthAt_countsThePocket() {
         RodSlot slot = RodSlot.of(CHANNEL.adjusterPocket(mm(20)).section(mm(10), mm(12)));
 
-        assertThat(slot.depthAt(mm(10)).house()).isEqualTo(12);
-        assertThat(slot.depthAt(mm(30)).house()).isCloseTo(10.2, within(1e-12));
+        assertThat(slot.depthAt(mm(10)).libraryValue()).isEqualTo(12);
+        assertThat(slot.depthAt(mm(30)).libraryValue()).isCloseTo(10.2, within(1e-12));
     }
 
     @Test
@@ -98,35 +100,35 @@ class RodSlotTest {
         PassPlan plan = SLOT.passes(Passes.noDeeperThan(mm(3)).lastPass(mm(0.5)));
 
         assertThat(plan.passes()).hasSize(5);
-        assertThat(plan.depth().house()).isCloseTo(10.2, within(1e-12));
+        assertThat(plan.depth().libraryValue()).isCloseTo(10.2, within(1e-12));
     }
 
     @Test
     void stops_areACutterRadiusInsideTheSlotsEnds() {
-        SlotStops stops = SLOT.stops(CUTTER, BLANK);
+        StopBlocks stops = SLOT.stops(CUTTER, BLANK);
 
         // By hand: blank from -20 to 620, slot 3 to 303, radius 3. First centre at 6: 614 of the blank behind it.
         // Last centre at 300: 320 of the blank before it.
         assertThat(stops.leading()).isEqualTo(End.HEAD);
-        assertThat(stops.rear().fromCentre().house()).isCloseTo(614, within(1e-12));
-        assertThat(stops.front().fromCentre().house()).isCloseTo(320, within(1e-12));
+        assertThat(stops.rear().fromCentre().libraryValue()).isCloseTo(614, within(1e-12));
+        assertThat(stops.front().fromCentre().libraryValue()).isCloseTo(320, within(1e-12));
         assertThat(stops.front().fromNearEdge()).isEqualTo(mm(317));
         assertThat(stops.front().fromFarEdge()).isEqualTo(mm(323));
     }
 
     @Test
     void stops_moveTheBlankByTheSlotLessACutter() {
-        SlotStops stops = SLOT.stops(CUTTER, BLANK);
+        StopBlocks stops = SLOT.stops(CUTTER, BLANK);
 
         // Between the stops lie the blank and its way: slot length less cutter.
-        assertThat(stops.rear().fromCentre().house()
-                        + stops.front().fromCentre().house())
+        assertThat(stops.rear().fromCentre().libraryValue()
+                        + stops.front().fromCentre().libraryValue())
                 .isCloseTo(640 + 300 - 6, within(1e-12));
     }
 
     @Test
     void stops_turnedChangePlaces() {
-        SlotStops stops = SLOT.stops(CUTTER, BLANK);
+        StopBlocks stops = SLOT.stops(CUTTER, BLANK);
 
         assertThat(stops.turned().leading()).isEqualTo(End.HEEL);
         assertThat(stops.turned().rear()).isEqualTo(stops.front());
@@ -137,9 +139,9 @@ class RodSlotTest {
     @Test
     void stops_areNoneWhereTheSlotIsOpen() {
         RodSlot open = RodSlot.of(
-                Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9))).startingAt(mm(320)));
+                Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9))).startingAt(mm(320)));
 
-        SlotStops stops = open.stops(CUTTER, BLANK);
+        StopBlocks stops = open.stops(CUTTER, BLANK);
 
         assertThat(stops.front().isOpen()).isTrue();
         assertThat(stops.rear().isOpen()).isFalse();
@@ -159,10 +161,10 @@ class RodSlotTest {
     void pocketStops_areThoseOfThePocket() {
         RodSlot slot = RodSlot.of(CHANNEL.adjusterPocket(mm(20)).section(mm(10), mm(12)));
 
-        SlotStops stops = slot.pocketStops(Cutter.straight(mm(10)), BLANK);
+        StopBlocks stops = slot.pocketStops(Cutter.straight(mm(10)), BLANK);
 
-        assertThat(stops.rear().fromCentre().house()).isCloseTo(620 - 3 - 5, within(1e-12));
-        assertThat(stops.front().fromCentre().house()).isCloseTo(23 - 5 + 20, within(1e-12));
+        assertThat(stops.rear().fromCentre().libraryValue()).isCloseTo(620 - 3 - 5, within(1e-12));
+        assertThat(stops.front().fromCentre().libraryValue()).isCloseTo(23 - 5 + 20, within(1e-12));
         assertThatThrownBy(() -> slot.pocketStops(Cutter.straight(mm(12)), BLANK))
                 .hasMessage("cutter diameter must be 10 mm or less (the pocket's width and length), but was 12 mm");
         assertThatThrownBy(() -> SLOT.pocketStops(CUTTER, BLANK)).isInstanceOf(ArithmeticException.class);
@@ -170,7 +172,7 @@ class RodSlotTest {
 
     @Test
     void sidePlay_isCutterAndRunoutLessRod() {
-        assertThat(SLOT.sideClearance(CUTTER.runout(mm(0.05))).house()).isCloseTo(0.05, within(1e-12));
+        assertThat(SLOT.sideClearance(CUTTER.runout(mm(0.05))).libraryValue()).isCloseTo(0.05, within(1e-12));
     }
 
     @Test
@@ -212,7 +214,7 @@ class RodSlotTest {
                 .extracting(Caution::code)
                 .contains("THIN_FLOOR", "STOPPED_CUT")
                 .doesNotContain("NARROW_STOCK");
-        assertThat(RodSlot.of(Channel.forRod(Rod.twoWay(mm(640)).section(mm(6), mm(9)))
+        assertThat(RodSlot.of(Channel.forRod(TrussRod.twoWay(mm(640)).section(mm(6), mm(9)))
                                 .startingAt(mm(-20)))
                         .cautions(CUTTER, BLANK)
                         .list())
@@ -228,7 +230,7 @@ class RodSlotTest {
 
     @Test
     void text_printsInAnotherStyle() {
-        RodSlot slot = RodSlot.of(Channel.forRod(Rod.twoWay(inch(12)).section(inch(0.25), inch("3/8"))));
+        RodSlot slot = RodSlot.of(Channel.forRod(TrussRod.twoWay(inch(12)).section(inch(0.25), inch("3/8"))));
 
         assertThat(slot.depth()).hasToString("0.375 in deep: rod 0.375, cover strip 0, clearance 0");
         assertThat(slot.depth().text(LengthStyle.MILLIMETRES))
@@ -244,9 +246,9 @@ class RodSlotTest {
     /** Common practice: 3 mm of floor, 300 mm to hold, 75 mm between hand and cutter, a slot 0.2 mm wider than the rod. */
     @Test
     void cautions_beginAtTheirLimits() {
-        Channel nine = Channel.forRod(Rod.twoWay(mm(200)).section(mm(6), mm(9)));
+        Channel nine = Channel.forRod(TrussRod.twoWay(mm(200)).section(mm(6), mm(9)));
         Channel pocket = nine.adjusterPocket(mm(20)).section(mm(10), mm(12));
-        Channel arched = Channel.forRod(Rod.singleAction(mm(200), mm(5)))
+        Channel arched = Channel.forRod(TrussRod.singleAction(mm(200), mm(5)))
                 .depthClearance(mm(4))
                 .arch(mm(3));
 
@@ -270,7 +272,7 @@ class RodSlotTest {
 
     @Test
     void cautions_ofACutterTooShortOrTooWideBeginAtItsSize() {
-        Channel nine = Channel.forRod(Rod.twoWay(mm(200)).section(mm(6), mm(9)));
+        Channel nine = Channel.forRod(TrussRod.twoWay(mm(200)).section(mm(6), mm(9)));
         Channel wide = nine.sideClearance(mm(0.3));
         Cutter thick = CUTTER.shank(mm(6)).stickOut(mm(30));
         Blank blank = Blank.ofLength(mm(640)).section(mm(80), mm(20));
@@ -320,13 +322,13 @@ class RodSlotTest {
     @Test
     void stops_takeACutterAsWideAsTheChannelIsLong() {
         RodSlot shortest = RodSlot.of(
-                Channel.forRod(Rod.twoWay(mm(10)).section(mm(10), mm(9))).startingAt(mm(3)));
+                Channel.forRod(TrussRod.twoWay(mm(10)).section(mm(10), mm(9))).startingAt(mm(3)));
 
-        SlotStops stops = shortest.stops(Cutter.straight(mm(10)), BLANK);
+        StopBlocks stops = shortest.stops(Cutter.straight(mm(10)), BLANK);
 
         // One plunge: the blank touches both stops at once.
-        assertThat(stops.rear().fromCentre().house()
-                        + stops.front().fromCentre().house())
+        assertThat(stops.rear().fromCentre().libraryValue()
+                        + stops.front().fromCentre().libraryValue())
                 .isCloseTo(640, within(1e-12));
         assertThatThrownBy(() -> shortest.stops(Cutter.straight(mm(10.1)), BLANK))
                 .hasMessage("cutter diameter must be no more than the channel's length of 10 mm, but was 10.1 mm");

@@ -7,9 +7,9 @@ import static org.neckgeom.units.ShopUnits.inch;
 import static org.neckgeom.units.ShopUnits.mm;
 
 import org.junit.jupiter.api.Test;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.Rod;
 import org.neckgeom.measure.Estimate;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.stock.Blank;
@@ -20,7 +20,7 @@ class SettingUncertaintyTest {
     private static final Blank BLANK =
             Blank.ofLength(mm(640)).section(mm(61), mm(20)).nutAt(mm(200));
     private static final RodSlot SLOT =
-            RodSlot.of(Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9)))
+            RodSlot.of(Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)))
                     .startingAt(mm(3))
                     .depthClearance(mm(0.2)));
 
@@ -38,14 +38,14 @@ class SettingUncertaintyTest {
     void passes_withoutASetting_sayNothingOfIt() {
         PassPlan passes = SLOT.passes(Passes.noDeeperThan(mm(2.5)));
 
-        assertThat(passes.depthAsSet().uncertaintyHouse()).isZero();
+        assertThat(passes.depthAsSet().libraryUncertainty()).isZero();
         assertThat(passes.toString()).doesNotContain("set within");
         assertThat(passes.settingUncertainty(mm(0.02))).isNotEqualTo(passes);
     }
 
     @Test
     void stops_setWithin_giveTheEndsTheirUncertainty_eitherEndLeading() {
-        SlotStops stops = SLOT.stops(Cutter.straight(mm(6)), BLANK).settingUncertainty(mm(0.3));
+        StopBlocks stops = SLOT.stops(Cutter.straight(mm(6)), BLANK).settingUncertainty(mm(0.3));
 
         assertThat(stops.start()).isEqualTo(Estimate.of(mm(3), mm(0.3)));
         assertThat(stops.end()).isEqualTo(Estimate.of(mm(303), mm(0.3)));

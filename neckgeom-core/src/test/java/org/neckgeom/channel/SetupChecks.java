@@ -14,11 +14,11 @@ import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.QRDecomposition;
 import org.hipparchus.linear.RealMatrix;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.Head;
-import org.neckgeom.design.Rod;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Verdict;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Fence;
@@ -54,7 +54,7 @@ public final class SetupChecks {
     private static void centring(Checks checks) {
         Check half = checks.check(
                 "fence move for walls 0.4 mm apart: half of it", Source.TRADE, "trial cut", Status.PRACTICE, "mm");
-        half.of("Centring.offset", "Centring.move", "Offset.amount", "FenceMove.amount");
+        half.of("Centring.offset", "Centring.move", "SlotOffset.amount", "FenceMove.amount");
         half.figure(
                 0.2,
                 Centring.of(TrialCut.walls(mm(30.4), mm(30)).repeatability(mm(0.02)))
@@ -63,8 +63,8 @@ public final class SetupChecks {
                 1e-12);
         Check share = checks.check(
                 "uncertainty of a move from two readings of u: 0.7 u", Source.TRADE, "trial cut", Status.PRACTICE, "u");
-        share.of("Offset.uncertainty");
-        share.figure(0.7, Offset.of(mm(0.1), mm(1)).uncertaintyMm() / Math.sqrt(2), 0.01);
+        share.of("SlotOffset.uncertainty");
+        share.figure(0.7, SlotOffset.of(mm(0.1), mm(1)).uncertaintyMm() / Math.sqrt(2), 0.01);
         Check chance = checks.check(
                 "conformance probability of an offset from two walls",
                 Source.MPMATH,
@@ -127,7 +127,7 @@ public final class SetupChecks {
                 "QRDecomposition",
                 Status.LIBRARY,
                 "mm");
-        least.of("CentringRounds.estimate", "Offset.amount", "Offset.uncertainty");
+        least.of("CentringRounds.estimate", "SlotOffset.amount", "SlotOffset.uncertainty");
         SplittableRandom random = new SplittableRandom(32);
         for (int i = 0; i < 20; i++) {
             double[][] design = new double[3][1];
@@ -163,7 +163,7 @@ public final class SetupChecks {
                 "setup/slot/cases.csv",
                 Status.LIBRARY,
                 "");
-        chances.of("SlotPlace.chanceWithin");
+        chances.of("SlotPlace.conformanceProbability");
         double[] ours = SlotCasesTest.chances();
         for (int i = 0; i < ours.length; i++) {
             chances.figure(SlotCasesTest.expectedChances().get(i), ours[i], 1e-6);
@@ -188,7 +188,7 @@ public final class SetupChecks {
                         "30,000 sessions, SlotCoverageTest",
                         Status.SIMULATED,
                         "")
-                .of("CentringRounds.next", "SlotPlace.chanceWithin")
+                .of("CentringRounds.next", "SlotPlace.conformanceProbability")
                 .figure(seen.share(), seen.claim(), allowed);
     }
 
@@ -200,7 +200,7 @@ public final class SetupChecks {
                     "gauge-block-stacks.csv",
                     Status.ofTable(status),
                     "");
-            stacks.of("FenceMove.leaves", "LeafStack.height", "LeafStack.residual");
+            stacks.of("FenceMove.leaves", "FeelerStack.height", "FeelerStack.residual");
             for (Map<String, String> row : Rows.of("/channel/gauge-block-stacks.csv")) {
                 if (row.get("status").equals(status)) {
                     double[] blocks =
@@ -226,13 +226,13 @@ public final class SetupChecks {
                     Rows.number(row, "middle_depth") - Rows.number(row, "end_depth"));
             arch.figure(
                     Rows.number(row, "depth"),
-                    slot.depthAt(mm(Rows.number(row, "from_start"))).house(),
+                    slot.depthAt(mm(Rows.number(row, "from_start"))).libraryValue(),
                     1e-12);
         }
         Check pass = checks.check(
                 "deepest usual pass of a 1/4 in cutter in hardwood: 1/16 in", Source.TRADE, "", Status.PRACTICE, "mm");
         pass.of("Passes.deepest");
-        pass.figure(1.5875, Shop.with(Cutter.straight(inch(0.25))).deepestPass().house(), 1e-12);
+        pass.figure(1.5875, Shop.with(Cutter.straight(inch(0.25))).deepestPass().libraryValue(), 1e-12);
 
         SplittableRandom random = new SplittableRandom(31);
         Numerics.worst(checks, "depth of an arched floor", "L 100 to 900, arch 1e-6 to 10 mm", 1e-9, 10_000)
@@ -248,7 +248,7 @@ public final class SetupChecks {
                     Dfp u = Numerics.of(x).subtract(half);
                     Dfp drop = radius.subtract(
                             radius.multiply(radius).subtract(u.multiply(u)).sqrt());
-                    Channel channel = Channel.forRod(Rod.singleAction(mm(length), mm(5)))
+                    Channel channel = Channel.forRod(TrussRod.singleAction(mm(length), mm(5)))
                             .depthClearance(mm(end - 5))
                             .arch(mm(s));
                     // The end depth is a sum of its own: what is compared is the floor from there on.
@@ -264,13 +264,13 @@ public final class SetupChecks {
                     Dfp arched = Numerics.of(s);
                     return new Numerics.Point(
                             half.multiply(half).add(arched.multiply(arched)).divide(arched.multiply(2)),
-                            slot(length, 9, s).floor().radius().house());
+                            slot(length, 9, s).floor().radius().libraryValue());
                 })
                 .of("ChannelFloor.radius");
     }
 
     private static RodSlot slot(double length, double endDepth, double arch) {
-        return RodSlot.of(Channel.forRod(Rod.singleAction(mm(length), mm(5)))
+        return RodSlot.of(Channel.forRod(TrussRod.singleAction(mm(length), mm(5)))
                 .depthClearance(mm(endDepth - 5))
                 .arch(mm(arch)));
     }
@@ -325,7 +325,7 @@ public final class SetupChecks {
         Check proud = checks.check("corner of a swung head", Source.MPMATH, "swung-head.csv", Status.EXACT, "mm");
         Check skew = checks.check("skew it causes", Source.MPMATH, "swung-head.csv", Status.EXACT, "deg");
         Check shift = checks.check("slot moved by it", Source.MPMATH, "swung-head.csv", Status.EXACT, "mm");
-        proud.of("HeadAtFence.proud", "HeadSkew.proud");
+        proud.of("HeadInterference.proud", "HeadSkew.proud");
         skew.of("HeadSkew.angleAt");
         shift.of("HeadSkew.at");
         for (Map<String, String> row : Rows.of("/channel/swung-head.csv")) {
@@ -336,10 +336,10 @@ public final class SetupChecks {
                     .swung(deg(Rows.number(row, "swing")));
             Blank blank = Blank.ofLength(mm(Rows.number(row, "shaft_length")))
                     .section(mm(Rows.number(row, "shaft_width")), mm(20));
-            HeadSkew found = HeadAtFence.of(head, blank, Fence.onePiece(mm(3000)))
+            HeadSkew found = HeadInterference.of(head, blank, Fence.onePiece(mm(3000)))
                     .outline(blank.width(), mm(Rows.number(row, "tip_width")))
                     .skew();
-            proud.relative(Rows.number(row, "proud"), found.proud().house(), 1e-11);
+            proud.relative(Rows.number(row, "proud"), found.proud().libraryValue(), 1e-11);
             skew.relative(Rows.number(row, "skew"), found.angleAt(mm(0)).valueIn(ShopUnit.DEGREE), 1e-11);
             shift.relative(
                     -Rows.number(row, "shift"),

@@ -10,9 +10,9 @@ import java.util.List;
 import java.util.SplittableRandom;
 import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.Head;
-import org.neckgeom.design.Rod;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.shop.TrialCut;
@@ -153,13 +153,13 @@ class SetupPropertiesTest {
             PassPlan finer = Passes.noDeeperThan(mm(stricter)).to(mm(depth));
 
             assertThat(plan.passes().stream()
-                            .mapToDouble(pass -> pass.step().house())
+                            .mapToDouble(pass -> pass.step().libraryValue())
                             .sum())
                     .as("seed %d, case %d", SEED, i)
                     .isCloseTo(depth, within(1e-12));
             assertThat(plan.passes())
                     .as("seed %d, case %d", SEED, i)
-                    .allMatch(pass -> pass.step().house() <= most * (1 + 1e-12));
+                    .allMatch(pass -> pass.step().libraryValue() <= most * (1 + 1e-12));
             assertThat(finer.passes().size())
                     .as("seed %d, case %d", SEED, i)
                     .isGreaterThanOrEqualTo(plan.passes().size());
@@ -178,12 +178,12 @@ class SetupPropertiesTest {
             Blank blank =
                     Blank.ofLength(mm(random.nextDouble(450, 700))).section(mm(random.nextDouble(55, 70)), mm(20));
 
-            HeadAtFence one = HeadAtFence.of(head.swung(deg(swing)), blank, fence);
-            HeadAtFence other = HeadAtFence.of(head.swung(deg(-swing)), blank, fence);
+            HeadInterference one = HeadInterference.of(head.swung(deg(swing)), blank, fence);
+            HeadInterference other = HeadInterference.of(head.swung(deg(-swing)), blank, fence);
 
-            assertThat(other.proud().house())
+            assertThat(other.proud().libraryValue())
                     .as("seed %d, case %d", SEED, i)
-                    .isCloseTo(one.proud().house(), within(1e-12));
+                    .isCloseTo(one.proud().libraryValue(), within(1e-12));
             assertThat(Math.abs(other.skew().at(mm(100)).amountMm()))
                     .as("seed %d, case %d", SEED, i)
                     .isCloseTo(Math.abs(one.skew().at(mm(100)).amountMm()), within(1e-12));
@@ -200,16 +200,18 @@ class SetupPropertiesTest {
             RodSlot slot = slot(length, arch, 1);
             String at = "seed " + SEED + ", case " + i;
 
-            double depth = slot.depthAt(mm(x)).house();
+            double depth = slot.depthAt(mm(x)).libraryValue();
 
-            assertThat(slot.depthAt(mm(length - x)).house()).as(at).isCloseTo(depth, within(1e-11));
+            assertThat(slot.depthAt(mm(length - x)).libraryValue()).as(at).isCloseTo(depth, within(1e-11));
             assertThat(depth).as(at).isLessThanOrEqualTo(slot.depth().deepestMm() + 1e-12);
-            assertThat(slot(length, arch, 2).depthAt(mm(2 * x)).house()).as(at).isCloseTo(2 * depth, within(1e-11));
+            assertThat(slot(length, arch, 2).depthAt(mm(2 * x)).libraryValue())
+                    .as(at)
+                    .isCloseTo(2 * depth, within(1e-11));
         }
     }
 
     private static RodSlot slot(double length, double arch, double k) {
-        return RodSlot.of(Channel.forRod(Rod.singleAction(mm(k * length), mm(k * 5)))
+        return RodSlot.of(Channel.forRod(TrussRod.singleAction(mm(k * length), mm(k * 5)))
                 .depthClearance(mm(k))
                 .arch(mm(k * arch)));
     }
@@ -219,8 +221,8 @@ class SetupPropertiesTest {
     void stops_turnedTwiceAreTheSame() {
         for (int i = 0; i < CASES; i++) {
             double cutter = random.nextDouble(4, 8);
-            SlotStops stops = RodSlot.of(Channel.forRod(
-                                    Rod.twoWay(mm(random.nextDouble(200, 400))).section(mm(cutter), mm(9)))
+            StopBlocks stops = RodSlot.of(Channel.forRod(TrussRod.twoWay(mm(random.nextDouble(200, 400)))
+                                    .section(mm(cutter), mm(9)))
                             .startingAt(mm(random.nextDouble(1, 20))))
                     .stops(
                             Cutter.straight(mm(cutter)),
@@ -238,10 +240,10 @@ class SetupPropertiesTest {
             double slot = random.nextDouble(4, 8);
             double offset = random.nextDouble(0.05, 1);
 
-            assertThat(TurnedPass.widened(told(slot), told(slot + 2 * offset))
+            assertThat(FlippedPass.widened(told(slot), told(slot + 2 * offset))
                             .offset()
                             .size()
-                            .house())
+                            .libraryValue())
                     .as("seed %d, case %d", SEED, i)
                     .isCloseTo(offset, within(1e-13));
         }

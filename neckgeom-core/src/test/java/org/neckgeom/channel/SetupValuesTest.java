@@ -15,9 +15,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.Head;
-import org.neckgeom.design.Rod;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
@@ -42,7 +42,7 @@ class SetupValuesTest {
     }
 
     private static RodSlot slot(double depth) {
-        return RodSlot.of(Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(depth)))
+        return RodSlot.of(Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(depth)))
                 .startingAt(mm(3))
                 .adjusterPocket(mm(20))
                 .section(mm(12), mm(15)));
@@ -53,8 +53,8 @@ class SetupValuesTest {
     private static final Cutter CUTTER = Cutter.straight(mm(6));
     private static final Fence FENCE = Fence.onePiece(mm(600));
 
-    private static HeadAtFence head(double width) {
-        return HeadAtFence.of(Head.angled(deg(13)).width(mm(width)).veneer(mm(2), mm(1)), BLANK, FENCE);
+    private static HeadInterference head(double width) {
+        return HeadInterference.of(Head.angled(deg(13)).width(mm(width)).veneer(mm(2), mm(1)), BLANK, FENCE);
     }
 
     private static CentringRounds rounds(double a) {
@@ -64,7 +64,7 @@ class SetupValuesTest {
     private static BlankOnFence onFence(double step) {
         return BlankOnFence.of(
                 BLANK.nutAt(mm(200)),
-                Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9))).startingAt(mm(3)),
+                Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9))).startingAt(mm(3)),
                 Fence.split(mm(600), mm(step)));
     }
 
@@ -112,8 +112,8 @@ class SetupValuesTest {
                 new Made(() -> onFence(0.1).centred(), onFence(0.2).centred()),
                 new Made(() -> rounds(29.84).next(mm(0.1)), rounds(29.84).next(mm(0.5))),
                 new Made(
-                        () -> TurnedPass.widened(inch(0.25), inch(0.26)).offset(),
-                        TurnedPass.widened(inch(0.25), inch(0.27)).offset()),
+                        () -> FlippedPass.widened(inch(0.25), inch(0.26)).offset(),
+                        FlippedPass.widened(inch(0.25), inch(0.27)).offset()),
                 new Made(() -> slot(9), slot(10)),
                 new Made(() -> slot(9).depth(), slot(10).depth()),
                 new Made(() -> slot(9).floor(), slot(10).floor()),
@@ -138,7 +138,7 @@ class SetupValuesTest {
                 new Made(() -> head(76).skew(), head(77).skew()),
                 new Made(
                         () -> head(76).rocking(),
-                        HeadAtFence.of(Head.angled(deg(13)).width(mm(76)).veneer(mm(3), mm(1)), BLANK, FENCE)
+                        HeadInterference.of(Head.angled(deg(13)).width(mm(76)).veneer(mm(3), mm(1)), BLANK, FENCE)
                                 .rocking()),
                 new Made(
                         () -> FenceStep.of(Fence.split(mm(600), mm(-0.2)).gap(mm(50)), mm(640)),
@@ -181,7 +181,7 @@ class SetupValuesTest {
     void toString_ofWhatIsNoValueIsWordsToo() {
         assertThat(List.of(
                         rounds(29.84),
-                        TurnedPass.widened(mm(6), mm(6.1)),
+                        FlippedPass.widened(mm(6), mm(6.1)),
                         slot(9).passes(Passes.noDeeperThan(mm(3))).creepCheck(mm(0.03)),
                         Cautions.DUST))
                 .allSatisfy(value -> assertThat(value.toString())
@@ -199,7 +199,7 @@ class SetupValuesTest {
     void texts_areTheApprovedOnes() {
         Stream<Object> questions = Stream.of(
                 rounds(29.84),
-                TurnedPass.widened(mm(6), mm(6.1)),
+                FlippedPass.widened(mm(6), mm(6.1)),
                 slot(9).passes(Passes.noDeeperThan(mm(3))).creepCheck(mm(0.03)));
         Stream<Object> answers = answers().flatMap(made -> Stream.of(made.same().get(), made.other()));
 

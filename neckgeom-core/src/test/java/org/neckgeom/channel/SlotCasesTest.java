@@ -28,10 +28,10 @@ import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.Head;
-import org.neckgeom.design.Rod;
 import org.neckgeom.measure.Estimate;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.DecisionRule;
@@ -98,7 +98,8 @@ class SlotCasesTest {
                 .value();
     }
 
-    private static final Channel CHANNEL = Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9)))
+    private static final Channel CHANNEL = Channel.forRod(
+                    TrussRod.twoWay(mm(300)).section(mm(6), mm(9)))
             .startingAt(mm(3))
             .endClearance(mm(0.5))
             .depthClearance(mm(0.2));
@@ -173,8 +174,8 @@ class SlotCasesTest {
     private static final Head SWUNG =
             Head.angled(deg(13)).length(mm(180)).width(mm(76)).swung(deg(2));
 
-    private static HeadAtFence head(Head head, double fence) {
-        return HeadAtFence.of(head, Blank.ofLength(mm(440)).section(mm(58), mm(20)), Fence.onePiece(mm(fence)));
+    private static HeadInterference head(Head head, double fence) {
+        return HeadInterference.of(head, Blank.ofLength(mm(440)).section(mm(58), mm(20)), Fence.onePiece(mm(fence)));
     }
 
     @Test
@@ -191,9 +192,9 @@ class SlotCasesTest {
                 .isCloseTo(expected("head", "tip corner proud", "away"), within(TOLERANCE));
         assertThat(toward[HeadContact.NUT_PROUD])
                 .isCloseTo(expected("head", "corner by the nut", "toward"), within(TOLERANCE));
-        assertThat(head(SWUNG, 2000).proud().house()).isEqualTo(toward[HeadContact.TIP_PROUD]);
+        assertThat(head(SWUNG, 2000).proud().libraryValue()).isEqualTo(toward[HeadContact.TIP_PROUD]);
         // Away from its swing the corner by the nut is the prouder one.
-        assertThat(head(SWUNG, 2000).fenceOnTheOtherSide().proud().house())
+        assertThat(head(SWUNG, 2000).fenceOnTheOtherSide().proud().libraryValue())
                 .isCloseTo(expected("head", "corner by the nut", "toward"), within(TOLERANCE));
     }
 
@@ -223,16 +224,18 @@ class SlotCasesTest {
     @Test
     void stops_whereTheHeadIsOnAreThoseOfTheReference() {
         Head straight = SWUNG.swung(deg(0));
-        SlotStops bare = RodSlot.of(CHANNEL).stops(Cutter.straight(mm(6)), blank(61, 61));
-        SlotStops stops = bare.headOn(straight);
+        StopBlocks bare = RodSlot.of(CHANNEL).stops(Cutter.straight(mm(6)), blank(61, 61));
+        StopBlocks stops = bare.headOn(straight);
 
-        assertThat(stops.rear().fromCentre().house()).isCloseTo(expected("stops", "rear stop", ""), within(TOLERANCE));
-        assertThat(stops.front().fromCentre().house())
+        assertThat(stops.rear().fromCentre().libraryValue())
+                .isCloseTo(expected("stops", "rear stop", ""), within(TOLERANCE));
+        assertThat(stops.front().fromCentre().libraryValue())
                 .isCloseTo(expected("stops", "front stop", "same"), within(TOLERANCE));
         assertThat(bare.turned().headOn(straight)).isEqualTo(stops.turned());
         assertThat(stops.turned().rear()).isEqualTo(stops.front());
-        assertThat(stops.tipHeight().house()).isCloseTo(expected("stops", "tip over the table", ""), within(TOLERANCE));
-        assertThat(bare.headOn(SWUNG).front().fromCentre().house())
+        assertThat(stops.tipHeight().libraryValue())
+                .isCloseTo(expected("stops", "tip over the table", ""), within(TOLERANCE));
+        assertThat(bare.headOn(SWUNG).front().fromCentre().libraryValue())
                 .isCloseTo(expected("stops", "front stop", "swung 2 deg"), within(TOLERANCE));
         assertThat(-HeadContact.meetsFaceX(straight, 30))
                 .isCloseTo(expected("stops", "where its top meets the face", "30 high"), within(TOLERANCE));
@@ -251,9 +254,9 @@ class SlotCasesTest {
                 "fence away from the cutter, same edge",
                 SecondPass.FENCE_AWAY,
                 "fence as it stands, turned end for end, e > 0",
-                SecondPass.turned(Offset.of(mm(0.1), mm(0))),
+                SecondPass.turned(SlotOffset.of(mm(0.1), mm(0))),
                 "fence as it stands, turned end for end, e < 0",
-                SecondPass.turned(Offset.of(mm(-0.1), mm(0))));
+                SecondPass.turned(SlotOffset.of(mm(-0.1), mm(0))));
         List<Row> rows = topic("feed").toList();
         assertThat(rows).hasSize(4);
         for (Row row : rows) {
@@ -290,7 +293,8 @@ class SlotCasesTest {
 
         assertThat(with.offsetMmAt(3)).isCloseTo(expected("strip", "e", "read at x 220"), within(TOLERANCE));
         assertThat(with.offsetMmAt(303.5)).isCloseTo(-0.011651, within(TOLERANCE));
-        assertThat(Math.toDegrees(-with.skew().house())).isCloseTo(expected("strip", "skew", ""), within(TOLERANCE));
+        assertThat(Math.toDegrees(-with.skew().libraryValue()))
+                .isCloseTo(expected("strip", "skew", ""), within(TOLERANCE));
         BlankOnFence without = run.strip(Estimate.of(mm(9), mm(0.05))).trialWithoutStrip();
         assertThat(without.place(40, 0, 0, 1, LengthStyle.MILLIMETRES).offsetMmAt(100))
                 .isCloseTo(expected("strip", "e", "trial without it"), within(TOLERANCE));

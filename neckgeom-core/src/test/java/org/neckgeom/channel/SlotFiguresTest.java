@@ -8,12 +8,12 @@ import java.util.Collections;
 import java.util.List;
 import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.Rod;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.GlobalRisk;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Verdict;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.shop.TrialCut;
@@ -42,7 +42,7 @@ class SlotFiguresTest {
 
     private static CentringRounds on(double width, TrialCut cut) {
         Channel channel =
-                Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9))).startingAt(mm(3));
+                Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9))).startingAt(mm(3));
         Blank blank = Blank.ofLength(mm(640)).section(mm(width), mm(20)).nutAt(mm(200));
         return CentringRounds.on(BlankOnFence.of(blank, channel, Fence.onePiece(mm(600))))
                 .bench(BENCH)
@@ -150,7 +150,7 @@ class SlotFiguresTest {
             Verdict<Length> verdict = Verdict.of(Estimate.of(mm(0), mm(1), nu), Limits.within(mm(10)))
                     .guardedBy(factor);
 
-            holds(verdict.guardBand().house(), row.id());
+            holds(verdict.guardBand().libraryValue(), row.id());
         }
     }
 

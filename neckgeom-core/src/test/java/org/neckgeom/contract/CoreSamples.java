@@ -21,12 +21,12 @@ import org.neckgeom.board.StringOverhang;
 import org.neckgeom.board.StringSpacing;
 import org.neckgeom.budget.Allocation;
 import org.neckgeom.budget.Budget;
-import org.neckgeom.budget.Contributor;
 import org.neckgeom.budget.Correlation;
+import org.neckgeom.budget.DatumTree;
 import org.neckgeom.budget.Dual;
 import org.neckgeom.budget.NeckTree;
 import org.neckgeom.budget.Propagation;
-import org.neckgeom.budget.Registration;
+import org.neckgeom.budget.UncertaintyComponent;
 import org.neckgeom.budget.Workmanship;
 import org.neckgeom.channel.BlankOnFence;
 import org.neckgeom.channel.Centring;
@@ -37,30 +37,13 @@ import org.neckgeom.channel.Closure;
 import org.neckgeom.channel.CutterLoad;
 import org.neckgeom.channel.FenceMove;
 import org.neckgeom.channel.FenceStep;
-import org.neckgeom.channel.HeadAtFence;
-import org.neckgeom.channel.Offset;
+import org.neckgeom.channel.FlippedPass;
+import org.neckgeom.channel.HeadInterference;
 import org.neckgeom.channel.Passes;
 import org.neckgeom.channel.RodSlot;
 import org.neckgeom.channel.SlotLine;
-import org.neckgeom.channel.TurnedPass;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.Bar;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.Dome;
-import org.neckgeom.design.Dovetail;
-import org.neckgeom.design.Fingerboard;
-import org.neckgeom.design.Head;
-import org.neckgeom.design.HeadPost;
-import org.neckgeom.design.Heel;
-import org.neckgeom.design.HeelTurn;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.NeckSet;
-import org.neckgeom.design.Rod;
-import org.neckgeom.design.Scale;
-import org.neckgeom.design.ScarfCut;
-import org.neckgeom.design.StringSet;
-import org.neckgeom.design.Tenon;
-import org.neckgeom.design.Volute;
+import org.neckgeom.channel.SlotOffset;
+import org.neckgeom.head.BreakAngle;
 import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.OnePieceHead;
 import org.neckgeom.head.Scarf;
@@ -68,14 +51,31 @@ import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.head.ScarfRoll;
 import org.neckgeom.head.ScarfRun;
 import org.neckgeom.head.SlantedScarf;
-import org.neckgeom.head.StringBreak;
 import org.neckgeom.heel.ActionChange;
 import org.neckgeom.heel.BackSet;
 import org.neckgeom.heel.HeelBlocks;
 import org.neckgeom.heel.HeelFace;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.measure.Spread;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Bar;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Dome;
+import org.neckgeom.neck.Dovetail;
+import org.neckgeom.neck.Fingerboard;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Heel;
+import org.neckgeom.neck.HeelTransition;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.NeckSet;
+import org.neckgeom.neck.Scale;
+import org.neckgeom.neck.ScarfCut;
+import org.neckgeom.neck.StringSet;
+import org.neckgeom.neck.Tenon;
+import org.neckgeom.neck.TrussRod;
+import org.neckgeom.neck.TunerPost;
+import org.neckgeom.neck.Volute;
 import org.neckgeom.order.AddedError;
 import org.neckgeom.order.Operation;
 import org.neckgeom.order.OrderChanges;
@@ -83,9 +83,9 @@ import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.order.Remedy;
 import org.neckgeom.page.Document;
 import org.neckgeom.page.Sheet;
+import org.neckgeom.plan.MeasuredNeck;
 import org.neckgeom.plan.NeckFeature;
 import org.neckgeom.plan.NeckPlan;
-import org.neckgeom.plan.NeckReadings;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
@@ -96,8 +96,8 @@ import org.neckgeom.solid.BackCurve;
 import org.neckgeom.solid.BackShape;
 import org.neckgeom.solid.BlankNeeds;
 import org.neckgeom.solid.CuttingList;
+import org.neckgeom.solid.FloorThickness;
 import org.neckgeom.solid.WoodAt;
-import org.neckgeom.solid.WoodLeft;
 import org.neckgeom.solid.WoodSpreads;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
@@ -133,27 +133,27 @@ final class CoreSamples {
                 () -> CentringRounds.of(trial()).fenceMoved(FenceMove.away(mm(0.7))),
                 () -> CentringRound.of(List.of(CentringStep.moved(FenceMove.away(mm(0.7))), CentringStep.read(trial())))
                         .get(0),
-                () -> FenceMove.of(Offset.of(mm(0.213), mm(0.003))),
-                () -> FenceMove.of(Offset.of(mm(-7.613), mm(0.003))),
-                () -> FenceMove.of(Offset.of(mm(0.0001), mm(0.02))),
-                () -> Offset.fromWalls(mm(29.84), mm(31.26)).repeatability(mm(0.02)),
+                () -> FenceMove.of(SlotOffset.of(mm(0.213), mm(0.003))),
+                () -> FenceMove.of(SlotOffset.of(mm(-7.613), mm(0.003))),
+                () -> FenceMove.of(SlotOffset.of(mm(0.0001), mm(0.02))),
+                () -> SlotOffset.fromWalls(mm(29.84), mm(31.26)).repeatability(mm(0.02)),
                 () -> FenceStep.of(Fence.split(mm(600), mm(0.3)).gap(mm(40)), mm(560)),
-                () -> HeadAtFence.of(Head.angled(deg(13)).length(mm(185)).width(mm(76)), blank(), fence()),
-                () -> HeadAtFence.of(head().veneer(mm(6), mm(0)), blank(), fence())
+                () -> HeadInterference.of(Head.angled(deg(13)).length(mm(185)).width(mm(76)), blank(), fence()),
+                () -> HeadInterference.of(head().veneer(mm(6), mm(0)), blank(), fence())
                         .rocking(),
                 () -> RodSlot.of(channel()),
                 () -> RodSlot.of(Channel.forRod(rod()))
                         .passes(Passes.noDeeperThan(mm(2)))
                         .creepCheck(mm(0.05)),
-                () -> SlotLine.of(Offset.of(mm(0.1), mm(0.01)), mm(20), Offset.of(mm(0.2), mm(0.01)), mm(300)),
-                () -> TurnedPass.widened(mm(6.02), mm(6.31)),
+                () -> SlotLine.of(SlotOffset.of(mm(0.1), mm(0.01)), mm(20), SlotOffset.of(mm(0.2), mm(0.01)), mm(300)),
+                () -> FlippedPass.widened(mm(6.02), mm(6.31)),
                 () -> CutterLoad.of(cutter(), Wood.BLACK_WALNUT, mmPerMinute(1800), rpm(16000), mm(2)),
                 () -> Passes.noDeeperThan(mm(3)).lastPass(mm(0.5)).to(mm(9.2)),
                 () -> Scarf.of(deg(13), mm(20), mm(15)).kerf(mm(1.8)).nutLedge(mm(5)),
                 () -> ScarfJoint.inTheShaft(Scarf.of(deg(13), mm(20), mm(15))).board(mm(560), mm(185)),
                 () -> Passes.noDeeperThan(mm(3)).lastPass(mm(0.5)),
                 () -> OuterStrings.of(mm(35), mm(52)),
-                () -> StringBreak.over(deg(13), mm(7.5)),
+                () -> BreakAngle.over(deg(13), mm(7.5)),
                 Workmanship::withDefaults,
                 () -> ScarfRun.of(mm(22.2), mm(63.5)),
                 () -> ScarfRoll.of(deg(13), deg(0.5)),
@@ -179,14 +179,14 @@ final class CoreSamples {
                 () -> StringSpacing.diameters(mm(1), mm(0.7)),
                 () -> StringOverhang.of(neck(), spacing().equalGaps(), spacing().equalCentres()),
                 () -> HeadLayout.of(
-                        head().posts(HeadPost.at(mm(60)).aside(mm(5)).above(mm(8)))),
+                        head().posts(TunerPost.at(mm(60)).aside(mm(5)).above(mm(8)))),
                 () -> HeadLayout.of(head().posts(posts())).breaks(spacing().equalGaps(), mm(7)),
                 () -> HeadLayout.of(head().posts(posts())).nutForces(spacing().equalGaps(), mm(7), newton(95)),
-                () -> StringBreak.over(deg(13), mm(7.5)).post(mm(60), mm(8)).sideways(mm(2)),
+                () -> BreakAngle.over(deg(13), mm(7.5)).post(mm(60), mm(8)).sideways(mm(2)),
                 () -> BackCurve.of(mm(40), mm(15)).powers(2, 2.5),
                 () -> BackShape.of(neck().back(neck().back()
                         .volute(Volute.of(mm(2), mm(30)))
-                        .heelTransition(HeelTurn.from(mm(290), mm(30))))),
+                        .heelTransition(HeelTransition.from(mm(290), mm(30))))),
                 () -> OnePieceHead.of(head()),
                 () -> BlankNeeds.of(Blank.ofLength(mm(600))
                         .section(mm(70), mm(20))
@@ -197,9 +197,10 @@ final class CoreSamples {
                         .kerf(mm(2))
                         .piece("shaft", mm(400))
                         .piece("head", mm(200)),
-                () -> WoodLeft.under(neck()),
+                () -> FloorThickness.under(neck()),
                 () -> WoodAt.of(mm(38), mm(-0.2)),
-                () -> WoodSpreads.ofDepth(Spread.normal(mm(0.1))).carving(Spread.rectangular(mm(0.3))),
+                () -> WoodSpreads.ofDepth(ErrorDistribution.normal(mm(0.1)))
+                        .carving(ErrorDistribution.rectangular(mm(0.3))),
                 () -> Relief.of(neck()),
                 () -> Relief.of(neck()).addingBars(Bar.carbon(mm(280)).section(mm(3), mm(6)), mm(9)),
                 () -> Sections.of(neck()),
@@ -209,28 +210,29 @@ final class CoreSamples {
                 () -> Weather.from(percent(45), ShopUnit.CELSIUS.of(21)).to(percent(25), ShopUnit.CELSIUS.of(21)),
                 () -> budget(),
                 () -> Allocation.of(budget(), Limits.within(mm(2)), percent(95)),
-                () -> new Contributor("fence", "fence", 1, Spread.normal(mm(0.05))),
+                () -> new UncertaintyComponent("fence", "fence", 1, ErrorDistribution.normal(mm(0.05))),
                 () -> new Correlation("fence", "stop", 0.5),
                 () -> NeckTree.fromTheChannel(neck()),
-                () -> Registration.from("rod channel", Spread.normal(mm(0.05))).place("heel"),
-                () -> Registration.from("rod channel", Spread.normal(mm(0.05)))
+                () -> DatumTree.from("rod channel", ErrorDistribution.normal(mm(0.05)))
+                        .place("heel"),
+                () -> DatumTree.from("rod channel", ErrorDistribution.normal(mm(0.05)))
                         .place("heel")
                         .on("rod channel"),
-                () -> Registration.from("rod channel", Spread.normal(mm(0.05)))
+                () -> DatumTree.from("rod channel", ErrorDistribution.normal(mm(0.05)))
                         .place("heel")
                         .on("rod channel")
                         .at(mm(30), mm(290)),
                 () -> Propagation.to("area's side", ShopUnit.MILLIMETRE)
-                        .input("wide", mm(40), Spread.normal(mm(0.1)))
+                        .input("wide", mm(40), ErrorDistribution.normal(mm(0.1)))
                         .through(x -> x[0] / 3),
                 () -> Dual.input(1.0 / 3, 1).sin(),
                 () -> sweep().over(
                                 "rod",
                                 Axis.of(List.of(mm(280), mm(300))),
                                 (neck, length) ->
-                                        neck.trussRod(Rod.twoWay(length).section(mm(6), mm(9)))),
-                () -> sweep().result(3, neck -> WoodLeft.under(neck).least()),
-                () -> sweep().keeping(neck -> WoodLeft.under(neck).least().woodMm() > 3),
+                                        neck.trussRod(TrussRod.twoWay(length).section(mm(6), mm(9)))),
+                () -> sweep().result(3, neck -> FloorThickness.under(neck).least()),
+                () -> sweep().keeping(neck -> FloorThickness.under(neck).least().woodMm() > 3),
                 () -> Axis.steps(mm(32), mm(36), mm(0.5)),
                 () -> Document.DESIGN,
                 this::readings,
@@ -238,7 +240,8 @@ final class CoreSamples {
                 () -> OrderOfWork.forNeck().keep("glue ears"),
                 () -> OrderOfWork.forNeck().keep("glue ears").before("cut rod channel"),
                 () -> Operation.named("fit purfling"),
-                () -> Remedy.named("tape it").adding("tape", AddedError.Way.ACROSS, Spread.rectangular(mm(0.1))));
+                () -> Remedy.named("tape it")
+                        .adding("tape", AddedError.Way.ACROSS, ErrorDistribution.rectangular(mm(0.1))));
     }
 
     /** Whole plans, which only necks of the size of necks can have. */
@@ -263,8 +266,8 @@ final class CoreSamples {
                         List.of(ShopUnit.MM_PER_MINUTE.of(1800))),
                 Map.entry("javax.measure.Quantity<javax.measure.quantity.Frequency>", List.of(ShopUnit.RPM.of(16000))),
                 Map.entry(
-                        "org.neckgeom.measure.Spread<javax.measure.quantity.Length>",
-                        List.of(Spread.triangular(mm(0.15)))),
+                        "org.neckgeom.measure.ErrorDistribution<javax.measure.quantity.Length>",
+                        List.of(ErrorDistribution.triangular(mm(0.15)))),
                 Map.entry(
                         "org.neckgeom.measure.Limits<javax.measure.quantity.Length>", List.of(Limits.within(mm(0.8)))),
                 Map.entry("org.neckgeom.measure.Limits<Q>", List.of(Limits.within(mm(0.8)))),
@@ -282,8 +285,10 @@ final class CoreSamples {
                 Map.entry(
                         "org.neckgeom.channel.Passes",
                         List.of(Passes.noDeeperThan(mm(3)).lastPass(mm(0.5)))),
-                Map.entry("org.neckgeom.design.NeckDesign", List.of(neck())),
-                Map.entry("org.neckgeom.solid.WoodSpreads", List.of(WoodSpreads.ofDepth(Spread.normal(mm(0.1))))),
+                Map.entry("org.neckgeom.neck.Neck", List.of(neck())),
+                Map.entry(
+                        "org.neckgeom.solid.WoodSpreads",
+                        List.of(WoodSpreads.ofDepth(ErrorDistribution.normal(mm(0.1))))),
                 Map.entry("org.neckgeom.template.Paper", List.of(Paper.A4)),
                 Map.entry("java.lang.String", List.of("fence")),
                 Map.entry("int", List.of(5, 1)),
@@ -318,17 +323,17 @@ final class CoreSamples {
                 .carbide();
     }
 
-    private Rod rod() {
-        return Rod.twoWay(mm(300)).section(mm(6), mm(9));
+    private TrussRod rod() {
+        return TrussRod.twoWay(mm(300)).section(mm(6), mm(9));
     }
 
-    private Sweep<NeckDesign> sweep() {
+    private Sweep<Neck> sweep() {
         return Sweep.of(neck())
                 .over("depth", Axis.steps(mm(12), mm(15), mm(1)), (neck, d) -> neck.back(BackProfile.between(d, d)));
     }
 
-    private NeckReadings readings() {
-        return NeckReadings.none()
+    private MeasuredNeck readings() {
+        return MeasuredNeck.none()
                 .read(NeckFeature.CHANNEL_DEPTH, Estimate.of(mm(9.31), mm(0.02)))
                 .read(NeckFeature.SLOT_OFFSET, Estimate.of(mm(-0.06), mm(0.02), 4))
                 .scarfAngle(Estimate.of(deg(13.2), deg(0.1)))
@@ -352,11 +357,11 @@ final class CoreSamples {
                 .veneer(mm(2), mm(1));
     }
 
-    private HeadPost[] posts() {
-        return new HeadPost[] {
-            HeadPost.at(mm(60)).aside(mm(20)),
-            HeadPost.at(mm(90)).aside(mm(20)),
-            HeadPost.at(mm(60)).aside(mm(-20))
+    private TunerPost[] posts() {
+        return new TunerPost[] {
+            TunerPost.at(mm(60)).aside(mm(20)),
+            TunerPost.at(mm(90)).aside(mm(20)),
+            TunerPost.at(mm(60)).aside(mm(-20))
         };
     }
 
@@ -375,8 +380,8 @@ final class CoreSamples {
                         .compensation(mm(2.2)));
     }
 
-    private NeckDesign neck() {
-        return NeckDesign.named("Walnut neck")
+    private Neck neck() {
+        return Neck.named("Walnut neck")
                 .scale(mm(560))
                 .fingerboard(Fingerboard.tapered(mm(34), mm(46))
                         .thickness(mm(6))
@@ -410,7 +415,7 @@ final class CoreSamples {
 
     private Budget<Length> budget() {
         return Budget.named("string line")
-                .with("fence", Spread.normal(mm(0.05)))
-                .with("joint", 1.7, Spread.rectangular(mm(0.08)));
+                .with("fence", ErrorDistribution.normal(mm(0.05)))
+                .with("joint", 1.7, ErrorDistribution.rectangular(mm(0.08)));
     }
 }

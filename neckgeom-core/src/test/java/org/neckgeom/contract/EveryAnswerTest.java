@@ -28,12 +28,12 @@ import org.neckgeom.channel.Caution;
 import org.neckgeom.channel.Cautions;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Kind;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.GlobalRisk;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Reading;
-import org.neckgeom.measure.Spread;
 import org.neckgeom.measure.Verdict;
 import org.neckgeom.plan.PlanSection;
 import org.neckgeom.sweep.Best;
@@ -179,7 +179,7 @@ class EveryAnswerTest {
                         Amount.class,
                         Estimate.class,
                         Limits.class,
-                        Spread.class,
+                        ErrorDistribution.class,
                         Verdict.class,
                         Interval.class,
                         Reading.class,

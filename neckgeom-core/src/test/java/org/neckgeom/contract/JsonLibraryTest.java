@@ -8,11 +8,11 @@ import org.junit.jupiter.api.Test;
 import org.neckgeom.channel.PassPlan;
 import org.neckgeom.channel.Passes;
 import org.neckgeom.channel.RodSlot;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.Rod;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Json;
 import org.neckgeom.form.Tree;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.TrussRod;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.databind.SerializationContext;
 import tools.jackson.databind.ValueSerializer;
@@ -35,7 +35,7 @@ class JsonLibraryTest {
             .build();
 
     private static final PassPlan PASSES = RodSlot.of(
-                    Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9))))
+                    Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9))))
             .passes(Passes.noDeeperThan(mm(3)));
 
     @Test
@@ -44,7 +44,7 @@ class JsonLibraryTest {
 
         assertThat(Json.read(json)).isEqualTo(Tree.of(Map.of("job", "slot", "passes", PASSES)));
         assertThat(JACKSON.readTree(json).at("/passes/passes/1/height/value").doubleValue())
-                .isEqualTo(PASSES.passes().get(1).height().house());
+                .isEqualTo(PASSES.passes().get(1).height().libraryValue());
     }
 
     @Test

@@ -12,15 +12,15 @@ import org.neckgeom.channel.Centring;
 import org.neckgeom.channel.RodSlot;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.measure.Spread;
 import org.neckgeom.measure.Verdict;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.page.Necks;
 import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.NeckPlan;
-import org.neckgeom.solid.WoodLeft;
+import org.neckgeom.solid.FloorThickness;
 import org.neckgeom.strength.Relief;
 import org.neckgeom.strength.Weather;
 import org.neckgeom.sweep.Axis;
@@ -34,11 +34,11 @@ final class SharedValues {
 
     static Budget<Length> budget() {
         return Budget.named("string line at the bridge")
-                .with("rod channel on the blank", Spread.normal(mm(0.05)))
-                .with("heel on the channel", Spread.rectangular(mm(0.2)))
-                .with("body joint on the heel", Spread.triangular(mm(0.6)))
-                .with("pins", Spread.arcsine(mm(0.1)))
-                .with("readings", Spread.samples(List.of(mm(-0.02), mm(0.01), mm(0.03))));
+                .with("rod channel on the blank", ErrorDistribution.normal(mm(0.05)))
+                .with("heel on the channel", ErrorDistribution.rectangular(mm(0.2)))
+                .with("body joint on the heel", ErrorDistribution.triangular(mm(0.6)))
+                .with("pins", ErrorDistribution.arcsine(mm(0.1)))
+                .with("readings", ErrorDistribution.samples(List.of(mm(-0.02), mm(0.01), mm(0.03))));
     }
 
     static NeckPlan plan() {
@@ -56,7 +56,7 @@ final class SharedValues {
                 estimate,
                 Limits.within(mm(0.15)),
                 Verdict.of(estimate, Limits.within(mm(0.15))),
-                Spread.samples(List.of(mm(-0.02), mm(0.01), mm(0.03))),
+                ErrorDistribution.samples(List.of(mm(-0.02), mm(0.01), mm(0.03))),
                 SampleBench.offCentre(),
                 SampleBench.metricShop(),
                 SampleBench.inchShop().feelerGauges(),
@@ -73,7 +73,7 @@ final class SharedValues {
                 FretTable.of(SampleNecks.guitar()),
                 plan.neckSet().orElseThrow(),
                 plan.scarf().orElseThrow(),
-                WoodLeft.under(SampleNecks.octaveMandolin()),
+                FloorThickness.under(SampleNecks.octaveMandolin()),
                 Relief.of(SampleNecks.octaveMandolin()),
                 Weather.from(percent(45), celsius(21)).to(percent(25), celsius(21)),
                 budget,

@@ -47,8 +47,8 @@ class SharedValuesTest {
                 case 0 ->
                     bits(budget.distribution()
                             .quantile(percent(4.5 * (which % 20 + 1)))
-                            .house());
-                case 1 -> bits(budget.yield(Limits.within(mm(x))).chanceOutside());
+                            .libraryValue());
+                case 1 -> bits(budget.yield(Limits.within(mm(x))).probabilityOutside());
                 case 2 -> bits(NormalLaw.cdf(x));
                 case 5 -> relief.underStrings().hashCode() + " " + relief.underStrings();
                 case 3 ->
@@ -65,7 +65,7 @@ class SharedValuesTest {
                             .withThreads(1)
                             .trials(500)
                             .mean()
-                            .valueHouse());
+                            .libraryValue());
                 case 8 -> String.valueOf(plan.checks());
                 case 9 -> sheet.toText();
                 case 10 -> Document.hash(plan);

@@ -7,37 +7,37 @@ import javax.measure.quantity.Frequency;
 import javax.measure.quantity.Length;
 import org.neckgeom.budget.Workmanship;
 import org.neckgeom.channel.FenceMove;
-import org.neckgeom.design.Across;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.Bar;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.Dome;
-import org.neckgeom.design.Dovetail;
-import org.neckgeom.design.End;
-import org.neckgeom.design.Fingerboard;
-import org.neckgeom.design.Head;
-import org.neckgeom.design.HeadPost;
-import org.neckgeom.design.Heel;
-import org.neckgeom.design.HeelTurn;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.NeckSet;
-import org.neckgeom.design.Rod;
-import org.neckgeom.design.Scale;
-import org.neckgeom.design.ScarfCut;
-import org.neckgeom.design.StringSet;
-import org.neckgeom.design.Tenon;
-import org.neckgeom.design.Volute;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
-import org.neckgeom.measure.Spread;
+import org.neckgeom.neck.Across;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Bar;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Dome;
+import org.neckgeom.neck.Dovetail;
+import org.neckgeom.neck.End;
+import org.neckgeom.neck.Fingerboard;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Heel;
+import org.neckgeom.neck.HeelTransition;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.NeckSet;
+import org.neckgeom.neck.Scale;
+import org.neckgeom.neck.ScarfCut;
+import org.neckgeom.neck.StringSet;
+import org.neckgeom.neck.Tenon;
+import org.neckgeom.neck.TrussRod;
+import org.neckgeom.neck.TunerPost;
+import org.neckgeom.neck.Volute;
 import org.neckgeom.order.AddedError;
 import org.neckgeom.order.Condition;
 import org.neckgeom.order.Operation;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.order.Remedy;
+import org.neckgeom.plan.MeasuredNeck;
 import org.neckgeom.plan.NeckFeature;
 import org.neckgeom.plan.NeckLimits;
 import org.neckgeom.plan.NeckPlan;
-import org.neckgeom.plan.NeckReadings;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
@@ -70,9 +70,9 @@ public final class RandomPlans {
     private Amount<Length> length(double from, double to) {
         double mm = from + (to - from) * random.nextDouble();
         return switch (random.nextInt(3)) {
-            case 0 -> Amount.ofHouse(mm, unit);
-            case 1 -> Amount.of(unit.fromHouse(mm), unit);
-            default -> unit.of(Math.rint(unit.fromHouse(mm) * 1024) / 1024);
+            case 0 -> Amount.ofLibrary(mm, unit);
+            case 1 -> Amount.of(unit.fromLibrary(mm), unit);
+            default -> unit.of(Math.rint(unit.fromLibrary(mm) * 1024) / 1024);
         };
     }
 
@@ -81,7 +81,7 @@ public final class RandomPlans {
     }
 
     private NeckPlan plan() {
-        NeckDesign design = design();
+        Neck design = design();
         Blank blank = Blank.ofLength(length(790, 820))
                 .section(length(72, 80), length(26, 28))
                 .nutAt(length(290, 300));
@@ -115,9 +115,9 @@ public final class RandomPlans {
         return from + (to - from) * random.nextDouble();
     }
 
-    private NeckDesign design() {
+    private Neck design() {
         Channel plain = lot()
-                ? Channel.forRod(Rod.twoWay(length(290, 300))
+                ? Channel.forRod(TrussRod.twoWay(length(290, 300))
                         .section(length(5.5, 6.5), length(8, 9))
                         .adjuster(End.HEEL))
                 : Channel.forBar(Bar.carbon(length(290, 300)).section(length(5.5, 6.5), length(8, 9)));
@@ -137,8 +137,8 @@ public final class RandomPlans {
         board = lot() ? board.fallAway(length(0, 0.5)) : board;
         BackProfile back = BackProfile.between(length(20, 21), length(21, 22)).asymmetric(between(2, 3), between(2, 3));
         back = lot() ? back.volute(Volute.of(length(1, 3), length(20, 30))) : back;
-        back = lot() ? back.heelTransition(HeelTurn.from(length(290, 310), length(20, 30))) : back;
-        NeckDesign design = NeckDesign.named("No. " + random.nextInt(1000) + " \"\u00e9\" <&>")
+        back = lot() ? back.heelTransition(HeelTransition.from(length(290, 310), length(20, 30))) : back;
+        Neck design = Neck.named("No. " + random.nextInt(1000) + " \"\u00e9\" <&>")
                 .scale(Scale.of(length(600, 620)).divisions(random.nextInt(12, 20)))
                 .fingerboard(board)
                 .back(back)
@@ -270,13 +270,13 @@ public final class RandomPlans {
         return lot() ? set.dome(Dome.of(length(4000, 5000)).pole(length(200, 300), length(5, 10))) : set;
     }
 
-    private static int count(NeckDesign design) {
+    private static int count(Neck design) {
         return design.strings().isPresent()
                 ? design.strings().get().courses() * design.strings().get().inCourse()
                 : 2;
     }
 
-    private OrderOfWork order(NeckDesign design) {
+    private OrderOfWork order(Neck design) {
         Remedy remedy = Remedy.named("own remedy");
         OrderOfWork work = OrderOfWork.forNeck(design)
                 .with(Operation.named("inlay the head")
@@ -292,15 +292,15 @@ public final class RandomPlans {
         return lot() ? work.keep("cut scarf").before("cut rod channel") : work;
     }
 
-    private Spread<Length> spread() {
-        Spread<Length> spread = switch (random.nextInt(7)) {
-            case 0 -> Spread.normal(length(0.01, 0.1));
-            case 1 -> Spread.rectangular(length(0.01, 0.1));
-            case 2 -> Spread.triangular(length(0.01, 0.1));
-            case 3 -> Spread.arcsine(length(0.01, 0.1));
-            case 4 -> Spread.trapezoidal(length(0.1, 0.2), length(0.01, 0.1));
-            case 5 -> Spread.bias(length(-0.1, 0.1));
-            default -> Spread.samples(List.of(length(-0.1, 0.1), length(-0.1, 0.1), length(-0.1, 0.1)));
+    private ErrorDistribution<Length> spread() {
+        ErrorDistribution<Length> spread = switch (random.nextInt(7)) {
+            case 0 -> ErrorDistribution.normal(length(0.01, 0.1));
+            case 1 -> ErrorDistribution.rectangular(length(0.01, 0.1));
+            case 2 -> ErrorDistribution.triangular(length(0.01, 0.1));
+            case 3 -> ErrorDistribution.arcsine(length(0.01, 0.1));
+            case 4 -> ErrorDistribution.trapezoidal(length(0.1, 0.2), length(0.01, 0.1));
+            case 5 -> ErrorDistribution.bias(length(-0.1, 0.1));
+            default -> ErrorDistribution.samples(List.of(length(-0.1, 0.1), length(-0.1, 0.1), length(-0.1, 0.1)));
         };
         spread = lot() ? spread.shifted(length(-0.1, 0.1)) : spread;
         return lot() ? spread.degreesOfFreedom(between(1, 20)) : spread;
@@ -316,16 +316,16 @@ public final class RandomPlans {
                 .stopping(spread());
     }
 
-    private HeadPost[] posts(int count) {
-        HeadPost[] posts = new HeadPost[count];
+    private TunerPost[] posts(int count) {
+        TunerPost[] posts = new TunerPost[count];
         for (int i = 0; i < count; i++) {
-            posts[i] = HeadPost.at(length(50, 140)).aside(length(-20, 20)).above(length(0, 9));
+            posts[i] = TunerPost.at(length(50, 140)).aside(length(-20, 20)).above(length(0, 9));
         }
         return posts;
     }
 
-    private NeckReadings readings() {
-        NeckReadings readings = NeckReadings.none();
+    private MeasuredNeck readings() {
+        MeasuredNeck readings = MeasuredNeck.none();
         if (lot()) {
             readings = readings.read(NeckFeature.CHANNEL_DEPTH, read(10, 10.5))
                     .read(NeckFeature.SLOT_OFFSET, read(-0.1, 0.1));

@@ -61,7 +61,7 @@ public final class HeadChecks {
                 .figure(19.3, ScarfRun.of(mm(22.2), mm(63.5)).pitch().valueIn(ShopUnit.DEGREE), 0.05)
                 .of("ScarfRun.pitch");
         checks.check("run that 15 deg needs on 22.2", Source.TRADE, "a known trap", Status.PRACTICE, "mm")
-                .figure(82.9, ScarfRun.of(mm(22.2), mm(63.5)).runFor(deg(15)).house(), 0.06)
+                .figure(82.9, ScarfRun.of(mm(22.2), mm(63.5)).runFor(deg(15)).libraryValue(), 0.06)
                 .of("ScarfRun.runFor");
 
         SplittableRandom random = new SplittableRandom(200);
@@ -119,7 +119,7 @@ public final class HeadChecks {
                     double post = random.nextDouble(20, 200);
                     double over = random.nextDouble(0, 3);
                     double slot = random.nextDouble(6, 9);
-                    Dfp pitch = Numerics.of(deg(a).house());
+                    Dfp pitch = Numerics.of(deg(a).libraryValue());
                     Dfp run = Numerics.of(post)
                             .multiply(Numerics.cos(pitch))
                             .add(Numerics.of(over).multiply(Numerics.sin(pitch)));
@@ -128,12 +128,12 @@ public final class HeadChecks {
                             .subtract(Numerics.of(over).multiply(Numerics.cos(pitch)));
                     return new Point(
                             Numerics.atan(fall.divide(run)),
-                            StringBreak.over(deg(a), mm(slot))
+                            BreakAngle.over(deg(a), mm(slot))
                                     .post(mm(post), mm(over))
                                     .angle()
-                                    .house());
+                                    .libraryValue());
                 })
-                .of("StringBreak.angle");
+                .of("BreakAngle.angle");
     }
 
     private static Scarf scarf15(double head) {

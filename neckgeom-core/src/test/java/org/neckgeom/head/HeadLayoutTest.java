@@ -12,10 +12,10 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.board.StringPlaces;
 import org.neckgeom.board.StringSpacing;
-import org.neckgeom.design.Head;
-import org.neckgeom.design.HeadPost;
 import org.neckgeom.kernel.Vec;
 import org.neckgeom.measure.Limits;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.TunerPost;
 
 class HeadLayoutTest {
 
@@ -31,28 +31,28 @@ class HeadLayoutTest {
     @Test
     void breaks_isEachStringAtItsOwnPost() {
         HeadLayout head = HeadLayout.of(HEAD.posts(
-                HeadPost.at(mm(60)).aside(mm(-25)).above(mm(8)),
-                HeadPost.at(mm(100)).aside(mm(-24)).above(mm(8)),
-                HeadPost.at(mm(100)).aside(mm(24)).above(mm(8)),
-                HeadPost.at(mm(60)).aside(mm(25)).above(mm(8))));
+                TunerPost.at(mm(60)).aside(mm(-25)).above(mm(8)),
+                TunerPost.at(mm(100)).aside(mm(-24)).above(mm(8)),
+                TunerPost.at(mm(100)).aside(mm(24)).above(mm(8)),
+                TunerPost.at(mm(60)).aside(mm(25)).above(mm(8))));
 
-        List<StringBreak> breaks = head.breaks(NUT, mm(7.5));
+        List<BreakAngle> breaks = head.breaks(NUT, mm(7.5));
 
         assertThat(breaks).hasSize(4);
-        StringBreak first =
-                StringBreak.over(deg(13), mm(7.5)).post(mm(60), mm(8)).sideways(mm(-25 + 13.5));
+        BreakAngle first = BreakAngle.over(deg(13), mm(7.5)).post(mm(60), mm(8)).sideways(mm(-25 + 13.5));
         assertThat(breaks.get(0).angle()).isEqualTo(first.angle());
-        assertThat(breaks.get(0).side().house()).isEqualTo(-breaks.get(3).side().house());
-        assertThat(breaks.get(1).angle().house())
-                .isEqualTo(breaks.get(2).angle().house());
-        assertThat(breaks.get(0).angle().house())
-                .isNotEqualTo(breaks.get(1).angle().house());
+        assertThat(breaks.get(0).side().libraryValue())
+                .isEqualTo(-breaks.get(3).side().libraryValue());
+        assertThat(breaks.get(1).angle().libraryValue())
+                .isEqualTo(breaks.get(2).angle().libraryValue());
+        assertThat(breaks.get(0).angle().libraryValue())
+                .isNotEqualTo(breaks.get(1).angle().libraryValue());
         double sum = 0;
-        for (StringBreak one : breaks) {
-            sum += 95 * Math.sin(one.angle().house());
+        for (BreakAngle one : breaks) {
+            sum += 95 * Math.sin(one.angle().libraryValue());
         }
         NutForces forces = head.nutForces(NUT, mm(7.5), newton(95));
-        assertThat(forces.total().house()).isCloseTo(sum, offset(1e-12));
+        assertThat(forces.total().libraryValue()).isCloseTo(sum, offset(1e-12));
         assertThat(forces.each().get(2)).isEqualTo(breaks.get(2).nutForce(newton(95)));
         assertThat(head.nutForces(NUT, mm(7.5), newton(95), newton(0), newton(0), newton(0))
                         .total())
@@ -62,19 +62,20 @@ class HeadLayoutTest {
 
     @Test
     void breaks_ofASwungHeadCarryItsPostsWithIt() {
-        HeadPost post = HeadPost.at(mm(90)).aside(mm(-22)).above(mm(8));
+        TunerPost post = TunerPost.at(mm(90)).aside(mm(-22)).above(mm(8));
         StringPlaces one = StringPlaces.of(List.of(mm(-3)), List.of(mm(0.5)));
         double swing = Math.toRadians(4);
         // By vectors: the post on the flat head, swung to the treble side, then pitched; the slot 7.5 above the origin.
         Vec place = new Vec(-90, -22, 8).turned(Vec.Z, -swing).turned(Vec.Y, -Math.toRadians(13));
         Vec toPost = place.minus(new Vec(0, -3, 7.5));
 
-        StringBreak string = HeadLayout.of(HEAD.swung(deg(4)).posts(post))
+        BreakAngle string = HeadLayout.of(HEAD.swung(deg(4)).posts(post))
                 .breaks(one, mm(7.5))
                 .get(0);
 
-        assertThat(string.angle().house()).isCloseTo(-Math.asin(toPost.unit().z()), offset(1e-12));
-        assertThat(string.side().house()).isCloseTo(Math.atan2(toPost.y(), -toPost.x()), offset(1e-12));
+        assertThat(string.angle().libraryValue())
+                .isCloseTo(-Math.asin(toPost.unit().z()), offset(1e-12));
+        assertThat(string.side().libraryValue()).isCloseTo(Math.atan2(toPost.y(), -toPost.x()), offset(1e-12));
     }
 
     /** The face as a plane through the slanted line, turned about it until the centreline falls by the pitch. */
@@ -99,26 +100,28 @@ class HeadLayoutTest {
             Vec post = axis.times(along).plus(across.times(aside)).plus(up.times(above));
             Vec toPost = post.minus(new Vec(Math.tan(slant) * y, y, 7.5));
 
-            StringBreak string = HeadLayout.of(Head.angled(deg(Math.toDegrees(pitch)))
+            BreakAngle string = HeadLayout.of(Head.angled(deg(Math.toDegrees(pitch)))
                             .length(mm(185))
-                            .posts(HeadPost.at(mm(along)).aside(mm(aside)).above(mm(above))))
+                            .posts(TunerPost.at(mm(along)).aside(mm(aside)).above(mm(above))))
                     .nutSlanted(deg(Math.toDegrees(slant)))
                     .breaks(StringPlaces.of(List.of(mm(y)), List.of(mm(0.5))), mm(7.5))
                     .get(0);
 
             String where = "seed " + seed + ", string " + i;
-            assertThat(string.angle().house())
+            assertThat(string.angle().libraryValue())
                     .as(where)
                     .isCloseTo(-Math.asin(toPost.unit().z()), offset(1e-10));
-            assertThat(string.side().house()).as(where).isCloseTo(Math.atan2(toPost.y(), -toPost.x()), offset(1e-10));
+            assertThat(string.side().libraryValue())
+                    .as(where)
+                    .isCloseTo(Math.atan2(toPost.y(), -toPost.x()), offset(1e-10));
         }
     }
 
     @Test
     void ears_makeUpHalfTheDifferenceEachSide() {
         assertThat(HeadLayout.of(HEAD).ears(mm(61))).isEqualTo(mm(7.5));
-        assertThat(HeadLayout.of(HEAD).ears(mm(80)).house()).isZero();
-        assertThat(HeadLayout.of(HEAD.tapered(mm(60), mm(66))).ears(mm(61)).house())
+        assertThat(HeadLayout.of(HEAD).ears(mm(80)).libraryValue()).isZero();
+        assertThat(HeadLayout.of(HEAD.tapered(mm(60), mm(66))).ears(mm(61)).libraryValue())
                 .isCloseTo(2.5, offset(1e-12));
     }
 
@@ -127,8 +130,8 @@ class HeadLayoutTest {
         HeadLayout head = HeadLayout.of(HEAD.tapered(mm(60), mm(78.5)));
 
         assertThat(head.width(mm(0))).isEqualTo(mm(60));
-        assertThat(head.width(mm(185)).house()).isCloseTo(78.5, offset(1e-12));
-        assertThat(head.width(mm(20)).house()).isCloseTo(62, offset(1e-12));
+        assertThat(head.width(mm(185)).libraryValue()).isCloseTo(78.5, offset(1e-12));
+        assertThat(head.width(mm(20)).libraryValue()).isCloseTo(62, offset(1e-12));
         assertThatThrownBy(() -> head.width(mm(186)))
                 .hasMessage("distance along the head must be no more than its length of 185 mm, but was 186 mm");
     }
@@ -137,18 +140,18 @@ class HeadLayoutTest {
     void woodFor_leavesTheVeneersOut() {
         HeadLayout head = HeadLayout.of(HEAD);
 
-        assertThat(head.thickness().house()).isCloseTo(16.6, offset(1e-12));
+        assertThat(head.thickness().libraryValue()).isCloseTo(16.6, offset(1e-12));
         Limits<javax.measure.quantity.Length> wood = head.woodFor(Limits.between(mm(13), mm(17)));
-        assertThat(wood.lowerHouse()).isCloseTo(10.4, offset(1e-12));
-        assertThat(wood.upperHouse()).isCloseTo(14.4, offset(1e-12));
+        assertThat(wood.libraryLower()).isCloseTo(10.4, offset(1e-12));
+        assertThat(wood.libraryUpper()).isCloseTo(14.4, offset(1e-12));
         assertThatThrownBy(() -> head.woodFor(Limits.between(mm(1), mm(2)))).hasMessageContaining("veneers");
     }
 
     @Test
     void posts_mustLieOnTheHeadAndMatchTheStrings() {
-        assertThatThrownBy(() -> HEAD.posts(HeadPost.at(mm(190))))
+        assertThatThrownBy(() -> HEAD.posts(TunerPost.at(mm(190))))
                 .hasMessage("posts.along must be less than the head's length of 185 mm, but was 190 mm");
-        assertThatThrownBy(() -> HeadLayout.of(HEAD.posts(HeadPost.at(mm(60)))).breaks(NUT, mm(7)))
+        assertThatThrownBy(() -> HeadLayout.of(HEAD.posts(TunerPost.at(mm(60)))).breaks(NUT, mm(7)))
                 .hasMessage("posts must be as many as the strings at the nut, but were 1 for 4");
     }
 
@@ -165,11 +168,11 @@ class HeadLayoutTest {
                 .isTrue();
         assertThat(HeadLayout.of(HEAD.tapered(mm(wide), mm(wide - 1))).hasOutline())
                 .isTrue();
-        HeadPost post = HeadPost.at(mm(60));
+        TunerPost post = TunerPost.at(mm(60));
         assertThat(HeadLayout.of(HEAD.posts(post)).hasOutline()).isTrue();
         assertThat(HeadLayout.of(HEAD.posts(post)).hasPosts()).isTrue();
         assertThat(HeadLayout.of(HEAD.posts(post)).posts()).containsExactly(post);
-        assertThatThrownBy(() -> HEAD.posts(HeadPost.at(mm(HEAD.lengthMm()))))
+        assertThatThrownBy(() -> HEAD.posts(TunerPost.at(mm(HEAD.lengthMm()))))
                 .hasMessageStartingWith("posts.along must be less than the head's length");
         assertThatThrownBy(() -> HEAD.posts(post).length(mm(60)))
                 .hasMessageStartingWith("posts.along must be less than the head's length");

@@ -9,8 +9,8 @@ import static org.neckgeom.units.ShopUnits.mm;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.design.Head;
 import org.neckgeom.kernel.Vec;
+import org.neckgeom.neck.Head;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.units.LengthStyle;
 
@@ -24,7 +24,7 @@ class OnePieceHeadTest {
 
         assertThat(head.thicknessMm()).isCloseTo(56.2315, offset(1e-4));
         assertThat(head.lengthMm()).isCloseTo(180.2585, offset(1e-4));
-        assertThat(head.faceDrop().house()).isCloseTo(41.6159, offset(1e-4));
+        assertThat(head.faceDrop().libraryValue()).isCloseTo(41.6159, offset(1e-4));
         assertThat(head.fits(Blank.ofLength(mm(640)).section(mm(61), mm(56.3)))).isTrue();
         assertThat(head.fits(Blank.ofLength(mm(640)).section(mm(61), mm(56.2)))).isFalse();
     }
@@ -59,7 +59,9 @@ class OnePieceHeadTest {
             double shaft = random.nextDouble(10, 30);
             Vec along = corners.get(3).minus(corners.get(2));
             double x = corners.get(2).x() + along.x() * (-shaft - corners.get(2).z()) / along.z();
-            assertThat(head.backMeets(mm(shaft)).house()).as(where).isCloseTo(x, offset(1e-8 * (1 + Math.abs(x))));
+            assertThat(head.backMeets(mm(shaft)).libraryValue())
+                    .as(where)
+                    .isCloseTo(x, offset(1e-8 * (1 + Math.abs(x))));
         }
     }
 

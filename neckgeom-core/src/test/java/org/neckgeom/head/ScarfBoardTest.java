@@ -8,8 +8,8 @@ import static org.neckgeom.units.ShopUnits.mm;
 
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.design.JointPlace;
 import org.neckgeom.kernel.Vec;
+import org.neckgeom.neck.JointPlace;
 
 class ScarfBoardTest {
 
@@ -21,9 +21,9 @@ class ScarfBoardTest {
         Scarf scarf = Scarf.of(deg(13), mm(19), mm(14)).kerf(mm(1.8));
 
         double inHead =
-                ScarfJoint.inTheHead(scarf).board(mm(560), mm(185)).length().house();
+                ScarfJoint.inTheHead(scarf).board(mm(560), mm(185)).length().libraryValue();
         double inShaft =
-                ScarfJoint.inTheShaft(scarf).board(mm(560), mm(185)).length().house();
+                ScarfJoint.inTheShaft(scarf).board(mm(560), mm(185)).length().libraryValue();
 
         assertThat(inHead).isCloseTo(560 + 185 - 19 / Math.sin(a) + 19 / Math.tan(a) + 1.8 / Math.sin(a), offset(1e-9));
         assertThat(inShaft)
@@ -62,8 +62,8 @@ class ScarfBoardTest {
 
             // The saw: the offcut's short face is the board's back, where the shaft reaches further.
             double board = Math.max(shaft, head);
-            double shaftFace = cut.faceMark().house() - cleaning / Math.sin(a);
-            double offcutLong = cut.length().house() - cut.headFrom().house();
+            double shaftFace = cut.faceMark().libraryValue() - cleaning / Math.sin(a);
+            double offcutLong = cut.length().libraryValue() - cut.headFrom().libraryValue();
             double offcutShort = offcutLong - board / Math.tan(a);
             // Turned over, the short face is the head's. Thinning it there moves it into the wedge and lengthens it.
             double headFace = offcutShort + (thinned == HeadSide.FACE ? (board - head) / Math.tan(a) : 0);
@@ -82,10 +82,10 @@ class ScarfBoardTest {
             assertThat(shaftFace + shaftFaceFromBreak - finished.x() - ledge)
                     .as(at)
                     .isCloseTo(560, offset(1e-9));
-            assertThat(cut.headFrom().house() - shaftFace)
+            assertThat(cut.headFrom().libraryValue() - shaftFace)
                     .as(at)
                     .isCloseTo((kerf + 2 * cleaning) / Math.sin(a), offset(1e-9));
-            assertThat(cut.backMark().house() - cut.faceMark().house())
+            assertThat(cut.backMark().libraryValue() - cut.faceMark().libraryValue())
                     .as(at)
                     .isCloseTo(board / Math.tan(a), offset(1e-9));
         }
@@ -95,8 +95,8 @@ class ScarfBoardTest {
     void board_thinnedOnTheOtherSideDiffersByTheRunOfWhatIsPlanedOff() {
         ScarfJoint joint = ScarfJoint.inTheShaft(Scarf.of(deg(13), mm(20), mm(15)));
 
-        double onFace = joint.board(mm(560), mm(185), HeadSide.FACE).length().house();
-        double onBack = joint.board(mm(560), mm(185), HeadSide.BACK).length().house();
+        double onFace = joint.board(mm(560), mm(185), HeadSide.FACE).length().libraryValue();
+        double onBack = joint.board(mm(560), mm(185), HeadSide.BACK).length().libraryValue();
 
         assertThat(onBack - onFace).isCloseTo(5 / Math.tan(Math.toRadians(13)), offset(1e-9));
     }

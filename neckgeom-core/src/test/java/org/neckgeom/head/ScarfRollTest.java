@@ -15,10 +15,10 @@ class ScarfRollTest {
         ScarfRoll roll = ScarfRoll.of(deg(13), deg(0.5));
 
         // By hand: tan 13 deg = 0.230868, sin 0.5 deg = 0.00872654; the product's arctangent is 0.115433 deg.
-        assertThat(Math.toDegrees(roll.roll().house())).isCloseTo(0.115433, offset(2e-6));
-        assertThat(roll.mismatch().house()).isEqualTo(2 * roll.roll().house());
-        assertThat(roll.across(mm(60)).house())
-                .isCloseTo(60 * Math.tan(roll.roll().house()), offset(1e-12));
+        assertThat(Math.toDegrees(roll.roll().libraryValue())).isCloseTo(0.115433, offset(2e-6));
+        assertThat(roll.mismatch().libraryValue()).isEqualTo(2 * roll.roll().libraryValue());
+        assertThat(roll.across(mm(60)).libraryValue())
+                .isCloseTo(60 * Math.tan(roll.roll().libraryValue()), offset(1e-12));
     }
 
     @Test
@@ -26,7 +26,7 @@ class ScarfRollTest {
         ScarfRoll one = ScarfRoll.of(deg(13), deg(0.5));
         ScarfRoll other = ScarfRoll.of(deg(13), deg(-0.5));
 
-        assertThat(one.roll().house()).isEqualTo(-other.roll().house());
+        assertThat(one.roll().libraryValue()).isEqualTo(-other.roll().libraryValue());
         assertThat(one.pitchAlong()).isEqualTo(other.pitchAlong());
         assertThat(one.toString()).contains("treble side low");
         assertThat(other.toString()).contains("bass side low");

@@ -23,8 +23,8 @@ class ScarfTest {
         Vec slip = new Vec(-2, 0, 0);
         Vec headNormal = Vec.Z.turned(Vec.Y, -Math.toRadians(13));
 
-        assertThat(SCARF.stepFromSlip(mm(2)).house()).isCloseTo(slip.dot(headNormal), offset(1e-12));
-        assertThat(SCARF.stepFromSlip(mm(-2)).house()).isCloseTo(-slip.dot(headNormal), offset(1e-12));
+        assertThat(SCARF.stepFromSlip(mm(2)).libraryValue()).isCloseTo(slip.dot(headNormal), offset(1e-12));
+        assertThat(SCARF.stepFromSlip(mm(-2)).libraryValue()).isCloseTo(-slip.dot(headNormal), offset(1e-12));
     }
 
     @Test
@@ -36,11 +36,11 @@ class ScarfTest {
         assertThat(ScarfJoint.inTheHead(inInches)
                         .board(inch(20), inch(7))
                         .length()
-                        .house())
+                        .libraryValue())
                 .isEqualTo(ScarfJoint.inTheHead(inMm)
                         .board(mm(508), mm(177.8))
                         .length()
-                        .house());
+                        .libraryValue());
         assertThat(inInches.toString()).contains("0.75 in");
         assertThat(inInches.text(LengthStyle.MILLIMETRES)).contains("19.05 mm");
     }

@@ -26,8 +26,8 @@ class SlantedScarfTest {
             cut = cut.z() < 0 ? cut.times(-1) : cut;
 
             String at = "seed " + SEED + " case " + i;
-            assertThat(scarf.bladeOnEdge().house()).as(at).isCloseTo(Math.asin(cut.y()), offset(1e-12));
-            assertThat(Math.signum(scarf.roll().house())).as(at).isEqualTo(Math.signum(slant));
+            assertThat(scarf.bladeOnEdge().libraryValue()).as(at).isCloseTo(Math.asin(cut.y()), offset(1e-12));
+            assertThat(Math.signum(scarf.roll().libraryValue())).as(at).isEqualTo(Math.signum(slant));
         }
     }
 
@@ -51,14 +51,14 @@ class SlantedScarfTest {
         assertThat(needed.z()).isCloseTo(offcut.z(), offset(1e-12));
         // The mitre in the head piece's own face.
         SlantedScarf scarf = SlantedScarf.of(deg(13), deg(8));
-        assertThat(scarf.headMitre().house()).isCloseTo(Math.atan2(-needed.y(), needed.x()), offset(1e-12));
+        assertThat(scarf.headMitre().libraryValue()).isCloseTo(Math.atan2(-needed.y(), needed.x()), offset(1e-12));
     }
 
     @Test
     void of_aSquareNutIsThePlainScarf() {
         SlantedScarf scarf = SlantedScarf.of(deg(13), deg(0));
 
-        assertThat(scarf.bladeFromFace().house()).isCloseTo(Math.toRadians(13), offset(1e-15));
+        assertThat(scarf.bladeFromFace().libraryValue()).isCloseTo(Math.toRadians(13), offset(1e-15));
         assertThat(scarf.roll()).isEqualTo(deg(0));
         assertThat(scarf.swingIfCutAlike()).isEqualTo(deg(0));
         assertThat(scarf.toString().length()).isLessThan(1000);
@@ -68,9 +68,10 @@ class SlantedScarfTest {
     void swingIfCutAlike_goesToTheBassForANutWhoseTrebleEndLiesNearerTheBody() {
         SlantedScarf scarf = SlantedScarf.of(deg(13), deg(8));
         Vec nutLine = Vec.Y.turned(Vec.Z, -Math.toRadians(8));
-        Vec folded = new Vec(-1, 0, 0).turned(nutLine, -scarf.bladeFromFace().house());
+        Vec folded = new Vec(-1, 0, 0).turned(nutLine, -scarf.bladeFromFace().libraryValue());
 
         assertThat(folded.y()).isNegative();
-        assertThat(scarf.swingIfCutAlike().house()).isCloseTo(Math.atan2(folded.y(), -folded.x()), offset(1e-12));
+        assertThat(scarf.swingIfCutAlike().libraryValue())
+                .isCloseTo(Math.atan2(folded.y(), -folded.x()), offset(1e-12));
     }
 }

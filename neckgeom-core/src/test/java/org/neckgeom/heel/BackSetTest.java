@@ -9,10 +9,10 @@ import static org.neckgeom.units.ShopUnits.mm;
 
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.design.Dome;
-import org.neckgeom.design.NeckSet;
-import org.neckgeom.design.Scale;
 import org.neckgeom.kernel.Vec;
+import org.neckgeom.neck.Dome;
+import org.neckgeom.neck.NeckSet;
+import org.neckgeom.neck.Scale;
 
 class BackSetTest {
 
@@ -54,7 +54,7 @@ class BackSetTest {
                             .action(mm(action))
                             .fretPlane(mm(plane))
                             .compensation(mm(comp)));
-            double turn = set.angle().angle().house();
+            double turn = set.angle().angle().libraryValue();
             double joint = scale * (1 - Math.pow(2, -fret / 12.0));
             Vec pivot = new Vec(joint, 0, plane);
 
@@ -71,7 +71,7 @@ class BackSetTest {
     @Test
     void actionPer_isTheDifferenceOfTwoAngles() {
         double turn = 0.1;
-        double change = SET.actionPer(deg(turn)).change().house();
+        double change = SET.actionPer(deg(turn)).change().libraryValue();
         // The action that would make the angle that much steeper, found by halving.
         double lo = 0;
         double hi = 4;
@@ -96,10 +96,10 @@ class BackSetTest {
     @Test
     void actionPerSaddle_isAboutHalfAndOppositeToThickness() {
         // Common practice: the action changes by half of the change at the saddle.
-        double perSaddle = SET.actionPerSaddle(mm(1)).change().house();
+        double perSaddle = SET.actionPerSaddle(mm(1)).change().libraryValue();
 
         assertThat(perSaddle).isCloseTo(0.5, offset(0.003));
-        assertThat(SET.actionPerThickness(mm(1)).change().house()).isEqualTo(-perSaddle);
+        assertThat(SET.actionPerThickness(mm(1)).change().libraryValue()).isEqualTo(-perSaddle);
         assertThat(BackSet.of(
                                 Scale.of(mm(560)),
                                 14,
@@ -116,22 +116,23 @@ class BackSetTest {
     @Test
     void readings_atTheBridgeAreTheStraightedgesOnFretsAndBareFace() {
         NeckAngle angle = SET.angle();
-        double turn = angle.angle().house();
+        double turn = angle.angle().libraryValue();
         double joint = 560 * (1 - Math.pow(2, -14 / 12.0));
         Vec pivot = new Vec(joint, 0, 7.1);
         // A straightedge on the frets, followed to where the string meets the saddle.
         Vec frets = turned(new Vec(joint + 100, 0, 7.1), pivot, turn).minus(pivot);
-        double level = turned(new Vec(562.2, 0, 7.1 + SET.stringAtSaddle().house()), pivot, turn)
+        double level = turned(new Vec(562.2, 0, 7.1 + SET.stringAtSaddle().libraryValue()), pivot, turn)
                         .x()
                 - joint;
         double reading = 7.1 + frets.z() / frets.x() * level;
 
-        assertThat(angle.overFrets().house()).isCloseTo(reading, offset(1e-10));
-        assertThat(angle.airOverBridge(mm(9)).house()).isCloseTo(reading - 9, offset(1e-10));
+        assertThat(angle.overFrets().libraryValue()).isCloseTo(reading, offset(1e-10));
+        assertThat(angle.airOverBridge(mm(9)).libraryValue()).isCloseTo(reading - 9, offset(1e-10));
         assertThat(angle.atBridge(mm(9), mm(7.1)).airOverBridge()).isEqualTo(angle.airOverBridge(mm(9)));
         assertThat(angle.atBridge(mm(13), mm(7.1)).toString()).contains("strikes the bridge");
         // Common practice: the two straightedges differ by fingerboard and fret, 6.0 and 1.1.
-        assertThat(angle.overFrets().house() - angle.overBareFace(mm(7.1)).house())
+        assertThat(angle.overFrets().libraryValue()
+                        - angle.overBareFace(mm(7.1)).libraryValue())
                 .isCloseTo(7.1, offset(0.01));
     }
 
@@ -157,10 +158,10 @@ class BackSetTest {
                         .compensation(mm(2.5)));
 
         assertThat(domed.angle().degrees()).isCloseTo(flat.angle().degrees(), offset(1e-9));
-        assertThat(domed.angle().againstTop().house())
-                .isLessThan(domed.angle().angle().house());
-        assertThat(domed.angle().overFrets().house())
-                .isCloseTo(flat.angle().overFrets().house() - rise, offset(1e-9));
+        assertThat(domed.angle().againstTop().libraryValue())
+                .isLessThan(domed.angle().angle().libraryValue());
+        assertThat(domed.angle().overFrets().libraryValue())
+                .isCloseTo(flat.angle().overFrets().libraryValue() - rise, offset(1e-9));
         assertThat(flat.angle().againstTop()).isEqualTo(flat.angle().angle());
         assertThat(domed.toString()).contains("dome");
     }
@@ -217,7 +218,7 @@ class BackSetTest {
     void of_rejectsAFretThatIsNoneAndHeightsWithoutTheFretPlane() {
         NeckSet heights = SET.heights();
 
-        assertThat(BackSet.of(SCALE, 60, heights.fretPlane(mm(15))).reach().house())
+        assertThat(BackSet.of(SCALE, 60, heights.fretPlane(mm(15))).reach().libraryValue())
                 .isCloseTo(560 * Math.pow(2, -5) + 2.2, offset(1e-12));
         assertThatThrownBy(() -> BackSet.of(SCALE, 61, heights)).hasMessageContaining("but was 61");
         assertThatThrownBy(() -> BackSet.of(SCALE, 0, heights)).hasMessageContaining("but was 0");
@@ -227,18 +228,18 @@ class BackSetTest {
 
     @Test
     void reach_isOfTheScalesOwnDivisions() {
-        assertThat(BackSet.of(SCALE.divisions(19), 22, SET.heights()).reach().house())
+        assertThat(BackSet.of(SCALE.divisions(19), 22, SET.heights()).reach().libraryValue())
                 .isCloseTo(560 * Math.pow(2, -22 / 19.0) + 2.2, offset(1e-12));
     }
 
     @Test
     void shim_ofNoChangeIsNone_andOfTheOtherWayGoesUnderTheOtherEdge() {
         assertThat(SET.shim(mm(70), mm(0))).hasToString("Pocket shim: none");
-        PocketShim forward = SET.shim(mm(70), mm(-1));
+        NeckPocketShim forward = SET.shim(mm(70), mm(-1));
 
         // Lever rule: the far end of a pocket of 70 mm, 251.6514 mm before the saddle, is turned about.
         assertThat(forward.isTowardBridge()).isFalse();
-        assertThat(forward.thickness().house()).isCloseTo(70 / (251.6514 - 70), offset(1e-6));
+        assertThat(forward.thickness().libraryValue()).isCloseTo(70 / (251.6514 - 70), offset(1e-6));
         assertThat(forward.toString()).contains("under the nut-side edge").contains("1 mm lower, head forward");
     }
 }

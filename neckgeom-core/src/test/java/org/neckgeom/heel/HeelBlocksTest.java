@@ -34,8 +34,10 @@ class HeelBlocksTest {
                     .leaning(deg(Math.toDegrees(lean)));
 
             String at = "seed " + SEED + " case " + i;
-            assertThat(heel.height().house()).as(at).isCloseTo(top.minus(cap).dot(faceNormal), offset(1e-9));
-            assertThat(heel.matingFace().house())
+            assertThat(heel.height().libraryValue())
+                    .as(at)
+                    .isCloseTo(top.minus(cap).dot(faceNormal), offset(1e-9));
+            assertThat(heel.matingFace().libraryValue())
                     .as(at)
                     .isCloseTo(top.minus(cap).length(), offset(1e-9));
         }
@@ -46,8 +48,8 @@ class HeelBlocksTest {
         HeelBlocks square = HeelBlocks.of(mm(90), mm(20)).overstand(mm(2)).at(deg(3));
         HeelBlocks leaning = square.leaning(deg(3));
 
-        assertThat(square.height().house()).isCloseTo(92 * Math.cos(Math.toRadians(3)), offset(1e-12));
-        assertThat(leaning.height().house()).isCloseTo(92 / Math.cos(Math.toRadians(3)), offset(1e-12));
+        assertThat(square.height().libraryValue()).isCloseTo(92 * Math.cos(Math.toRadians(3)), offset(1e-12));
+        assertThat(leaning.height().libraryValue()).isCloseTo(92 / Math.cos(Math.toRadians(3)), offset(1e-12));
     }
 
     @Test
@@ -56,9 +58,9 @@ class HeelBlocksTest {
         HeelBlocks heel = HeelBlocks.of(mm(85), mm(20));
 
         assertThat(heel.count()).isEqualTo(4);
-        assertThat(heel.trim().house()).isCloseTo(15, offset(1e-12));
+        assertThat(heel.trim().libraryValue()).isCloseTo(15, offset(1e-12));
         assertThat(HeelBlocks.of(mm(80), mm(20)).count()).isEqualTo(3);
-        assertThat(HeelBlocks.of(mm(80), mm(20)).trim().house()).isCloseTo(0, offset(1e-12));
+        assertThat(HeelBlocks.of(mm(80), mm(20)).trim().libraryValue()).isCloseTo(0, offset(1e-12));
         assertThat(HeelBlocks.of(mm(15), mm(20)).count()).isZero();
         assertThat(heel.blocks(mm(32.5)).count()).isEqualTo(2);
         assertThat(heel.toString()).startsWith("Heel: 4 blocks of 20 mm under the shaft");

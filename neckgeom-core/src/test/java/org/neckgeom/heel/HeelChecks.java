@@ -4,9 +4,9 @@ import static org.neckgeom.units.ShopUnits.mm;
 
 import java.util.SplittableRandom;
 import org.hipparchus.dfp.Dfp;
-import org.neckgeom.design.NeckSet;
-import org.neckgeom.design.Scale;
 import org.neckgeom.kernel.NeckSetKernel;
+import org.neckgeom.neck.NeckSet;
+import org.neckgeom.neck.Scale;
 import org.neckgeom.validation.Check;
 import org.neckgeom.validation.Checks;
 import org.neckgeom.validation.Numerics;
@@ -30,19 +30,19 @@ public final class HeelChecks {
                 14,
                 NeckSet.saddle(mm(15)).atNut(mm(0.4)).action(mm(2.2)).fretPlane(mm(7)));
         checks.check("14th fret to saddle at 648 mm", Source.TRADE, "", Status.PRACTICE, "mm")
-                .figure(289, set.reach().house(), 0.5)
+                .figure(289, set.reach().libraryValue(), 0.5)
                 .of("BackSet.reach");
         checks.check("off an 80 mm heel for 3 mm at the bridge", Source.TRADE, "", Status.PRACTICE, "mm")
-                .figure(0.83, set.wedge(mm(80), mm(3)).cut().house(), 0.005)
+                .figure(0.83, set.wedge(mm(80), mm(3)).cut().libraryValue(), 0.005)
                 .of("BackSet.wedge", "HeelWedge.cut");
         checks.check("off a 50 mm cheek for 0.575 mm at the bridge", Source.TRADE, "", Status.PRACTICE, "mm")
-                .figure(0.1, set.cheek(mm(50), mm(0.575)).cut().house(), 0.001)
+                .figure(0.1, set.cheek(mm(50), mm(0.575)).cut().libraryValue(), 0.001)
                 .of("BackSet.cheek", "HeelCheek.cut");
         Check sway = checks.check(
                 "half a degree sideways about a 14th fret: at saddle and nut", Source.TRADE, "", Status.PRACTICE, "mm");
         double joint = Scale.of(mm(648)).fretMm(14);
         sway.of("BackSet.reach")
-                .figure(2.5, set.reach().house() * Math.tan(Math.toRadians(0.5)), 0.05)
+                .figure(2.5, set.reach().libraryValue() * Math.tan(Math.toRadians(0.5)), 0.05)
                 .figure(3.1, joint * Math.tan(Math.toRadians(0.5)), 0.05);
 
         SplittableRandom random = new SplittableRandom(300);

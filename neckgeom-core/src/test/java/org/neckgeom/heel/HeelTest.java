@@ -8,11 +8,11 @@ import static org.neckgeom.units.ShopUnits.mm;
 
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.design.Dome;
-import org.neckgeom.design.Heel;
-import org.neckgeom.design.NeckSet;
-import org.neckgeom.design.Scale;
 import org.neckgeom.kernel.Vec;
+import org.neckgeom.neck.Dome;
+import org.neckgeom.neck.Heel;
+import org.neckgeom.neck.NeckSet;
+import org.neckgeom.neck.Scale;
 
 /** The corrections at the heel: face, wedge, cheek, corners, shim. */
 class HeelTest {
@@ -22,13 +22,14 @@ class HeelTest {
 
     @Test
     void heelFace_isTheAngleBetweenTheTurnedGlueFaceAndTheBodysEnd() {
-        double turn = SET.angle().angle().house();
+        double turn = SET.angle().angle().libraryValue();
         Vec towardHead = new Vec(-1, 0, 0).turned(Vec.Y, -turn);
         double lean = Math.toRadians(3);
 
-        assertThat(SET.heelFace().angle().house()).isCloseTo(towardHead.angleTo(new Vec(0, 0, -1)), offset(1e-12));
+        assertThat(SET.heelFace().angle().libraryValue())
+                .isCloseTo(towardHead.angleTo(new Vec(0, 0, -1)), offset(1e-12));
         // A body end of 87 deg runs in under the top, toward the bridge as it goes down.
-        assertThat(SET.heelFace().bodyEnd(deg(87)).angle().house())
+        assertThat(SET.heelFace().bodyEnd(deg(87)).angle().libraryValue())
                 .isCloseTo(towardHead.angleTo(new Vec(Math.sin(lean), 0, -Math.cos(lean))), offset(1e-12));
         assertThat(SET.heelFace().toString()).startsWith("Heel face: 88.98 deg");
     }
@@ -38,8 +39,8 @@ class HeelTest {
         BackSet domed = BackSet.of(
                 Scale.of(mm(560)), 14, SET.heights().dome(Dome.of(mm(9000)).pole(mm(240), mm(20))));
 
-        double difference = domed.heelFace().squareToTheTop().angle().house()
-                - domed.heelFace().angle().house();
+        double difference = domed.heelFace().squareToTheTop().angle().libraryValue()
+                - domed.heelFace().angle().libraryValue();
 
         assertThat(difference).isCloseTo(Math.asin(240.0 / 9000), offset(1e-12));
         assertThat(SET.heelFace().squareToTheTop()).isEqualTo(SET.heelFace());
@@ -53,8 +54,8 @@ class HeelTest {
                 14,
                 NeckSet.saddle(mm(15)).atNut(mm(0.4)).action(mm(2.2)).fretPlane(mm(7)));
 
-        assertThat(set.reach().house()).isCloseTo(289, offset(0.5));
-        assertThat(set.wedge(mm(80), mm(3)).cut().house()).isCloseTo(0.83, offset(0.005));
+        assertThat(set.reach().libraryValue()).isCloseTo(289, offset(0.5));
+        assertThat(set.wedge(mm(80), mm(3)).cut().libraryValue()).isCloseTo(0.83, offset(0.005));
         assertThat(set.wedge(mm(80), mm(3)).isAtCap()).isTrue();
         assertThat(set.wedge(mm(80), mm(-3)).isAtCap()).isFalse();
     }
@@ -83,10 +84,10 @@ class HeelTest {
             HeelCorners cut = set.correction(Heel.of(mm(height), mm(top)).capWidth(mm(cap)), mm(change), mm(aside));
 
             // The cut face in the neck's place, x toward the body: what is taken off lies behind the old face x = 0.
-            Vec a = new Vec(-cut.topBass().house(), -top / 2, 0);
-            Vec b = new Vec(-cut.topTreble().house(), top / 2, 0);
-            Vec c = new Vec(-cut.capTreble().house(), cap / 2, -height);
-            Vec d = new Vec(-cut.capBass().house(), -cap / 2, -height);
+            Vec a = new Vec(-cut.topBass().libraryValue(), -top / 2, 0);
+            Vec b = new Vec(-cut.topTreble().libraryValue(), top / 2, 0);
+            Vec c = new Vec(-cut.capTreble().libraryValue(), cap / 2, -height);
+            Vec d = new Vec(-cut.capBass().libraryValue(), -cap / 2, -height);
             Vec normal = b.minus(a).cross(c.minus(a)).unit();
             normal = normal.x() < 0 ? normal.times(-1) : normal;
             // Pressed home, the cut face lies on the body's end: turn its normal to x.
@@ -102,8 +103,8 @@ class HeelTest {
             assertThat(moved.z() - bridge.z()).as(at).isCloseTo(change, offset(0.02 * Math.abs(change) + 0.02));
             assertThat(moved.y()).as(at).isCloseTo(0, offset(0.02 * Math.abs(aside) + 0.02));
             double least = Math.min(
-                    Math.min(cut.topBass().house(), cut.topTreble().house()),
-                    Math.min(cut.capBass().house(), cut.capTreble().house()));
+                    Math.min(cut.topBass().libraryValue(), cut.topTreble().libraryValue()),
+                    Math.min(cut.capBass().libraryValue(), cut.capTreble().libraryValue()));
             assertThat(least).as(at).isCloseTo(0, offset(1e-12));
         }
     }
@@ -114,16 +115,16 @@ class HeelTest {
         HeelCorners height = SET.correction(heel, mm(-1), mm(0));
         HeelCorners side = SET.correction(heel, mm(0), mm(0.8));
 
-        assertThat(height.topBass().house())
-                .isCloseTo(SET.wedge(mm(78), mm(-1)).cut().house(), offset(1e-12));
-        assertThat(height.capTreble().house()).isCloseTo(0, offset(1e-12));
-        assertThat(height.shortening().house())
-                .isCloseTo(SET.wedge(mm(78), mm(-1)).shortening().house(), offset(1e-12));
-        assertThat(side.topTreble().house())
-                .isCloseTo(SET.cheek(mm(54), mm(0.8)).cut().house(), offset(1e-12));
-        assertThat(side.topBass().house()).isCloseTo(0, offset(1e-12));
-        assertThat(SET.correction(heel, mm(2), mm(0)).shortening().house())
-                .isCloseTo(SET.wedge(mm(78), mm(2)).shortening().house(), offset(1e-12));
+        assertThat(height.topBass().libraryValue())
+                .isCloseTo(SET.wedge(mm(78), mm(-1)).cut().libraryValue(), offset(1e-12));
+        assertThat(height.capTreble().libraryValue()).isCloseTo(0, offset(1e-12));
+        assertThat(height.shortening().libraryValue())
+                .isCloseTo(SET.wedge(mm(78), mm(-1)).shortening().libraryValue(), offset(1e-12));
+        assertThat(side.topTreble().libraryValue())
+                .isCloseTo(SET.cheek(mm(54), mm(0.8)).cut().libraryValue(), offset(1e-12));
+        assertThat(side.topBass().libraryValue()).isCloseTo(0, offset(1e-12));
+        assertThat(SET.correction(heel, mm(2), mm(0)).shortening().libraryValue())
+                .isCloseTo(SET.wedge(mm(78), mm(2)).shortening().libraryValue(), offset(1e-12));
     }
 
     @Test
@@ -134,7 +135,7 @@ class HeelTest {
                 14,
                 NeckSet.saddle(mm(15)).atNut(mm(0.4)).action(mm(2.2)).fretPlane(mm(7)));
 
-        assertThat(set.cheek(mm(50), mm(0.575)).cut().house()).isCloseTo(0.1, offset(0.001));
+        assertThat(set.cheek(mm(50), mm(0.575)).cut().libraryValue()).isCloseTo(0.1, offset(0.001));
         assertThat(set.cheek(mm(55), mm(0.8)).isOnTreble()).isTrue();
         assertThat(set.cheek(mm(55), mm(-0.8)).toString()).contains("off the bass cheek");
     }
@@ -142,11 +143,11 @@ class HeelTest {
     @Test
     void shim_tipsTheNeckAboutItsOtherEnd() {
         for (double change : new double[] {1.2, -1.2}) {
-            PocketShim shim = SET.shim(mm(70), mm(change));
+            NeckPocketShim shim = SET.shim(mm(70), mm(change));
             // Two points of the neck's back: the nut-side edge at 0 and the end at 70, one of them lifted.
-            double atEdge = shim.isTowardBridge() ? 0 : shim.thickness().house();
-            double atEnd = shim.isTowardBridge() ? shim.thickness().house() : 0;
-            double atSaddle = atEdge + (atEnd - atEdge) / 70 * SET.reach().house();
+            double atEdge = shim.isTowardBridge() ? 0 : shim.thickness().libraryValue();
+            double atEnd = shim.isTowardBridge() ? shim.thickness().libraryValue() : 0;
+            double atSaddle = atEdge + (atEnd - atEdge) / 70 * SET.reach().libraryValue();
 
             assertThat(atSaddle).isCloseTo(change, offset(1e-9));
         }

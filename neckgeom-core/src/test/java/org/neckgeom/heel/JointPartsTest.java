@@ -8,9 +8,9 @@ import static org.neckgeom.units.ShopUnits.mm;
 
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.design.Dovetail;
-import org.neckgeom.design.Tenon;
 import org.neckgeom.kernel.Vec;
+import org.neckgeom.neck.Dovetail;
+import org.neckgeom.neck.Tenon;
 import org.neckgeom.units.LengthStyle;
 
 /** Dovetail and bolted tenon. */
@@ -44,7 +44,7 @@ class JointPartsTest {
             Vec low = down.times(height / -down.z());
             Vec there = low.minus(line.times(low.x() / line.x()));
 
-            assertThat(seat.closesIn().orElseThrow().house())
+            assertThat(seat.closesIn().orElseThrow().libraryValue())
                     .as("seed " + seed + ", dovetail " + i)
                     .isCloseTo(-there.y(), offset(1e-9));
         }
@@ -92,10 +92,10 @@ class JointPartsTest {
         Vec normal = new Vec(Math.cos(taper), 0, -Math.sin(taper));
         double rise = 0.3 / -normal.z();
 
-        assertThat(Dovetail.tapered(deg(4)).riseFrom(mm(0.3)).house()).isCloseTo(rise, offset(1e-12));
+        assertThat(Dovetail.tapered(deg(4)).riseFrom(mm(0.3)).libraryValue()).isCloseTo(rise, offset(1e-12));
         assertThat(normal.dot(side)).isCloseTo(0, offset(1e-15));
-        assertThat(Dovetail.tapered(deg(4)).shimFor(mm(rise)).house()).isCloseTo(0.3, offset(1e-12));
-        assertThat(Dovetail.tapered(deg(4)).riseFrom(mm(-0.3)).house()).isNegative();
+        assertThat(Dovetail.tapered(deg(4)).shimFor(mm(rise)).libraryValue()).isCloseTo(0.3, offset(1e-12));
+        assertThat(Dovetail.tapered(deg(4)).riseFrom(mm(-0.3)).libraryValue()).isNegative();
     }
 
     /** 0.1 mm / sin 3 deg = 1.9107 mm; 0.004 in / sin 3 deg = 0.0764 in. */
@@ -120,19 +120,19 @@ class JointPartsTest {
         Tenon tenon = Tenon.of(mm(78), mm(20)).holes(mm(10), mm(0.8)).at(mm(57.5), mm(28.5));
 
         assertThat(tenon.leastWood()).isEqualTo(mm(0.8));
-        assertThat(tenon.centreFromShoulder().house()).isCloseTo(5.8, offset(1e-12));
+        assertThat(tenon.centreFromShoulder().libraryValue()).isCloseTo(5.8, offset(1e-12));
         assertThat(tenon.depths()).containsExactly(mm(28.5), mm(57.5));
         assertThat(Tenon.of(mm(60), mm(25))
                         .holes(mm(10), mm(8))
                         .at(mm(57))
                         .leastWood()
-                        .house())
+                        .libraryValue())
                 .isCloseTo(-2, offset(1e-12));
         assertThat(Tenon.of(mm(90), mm(40))
                         .holes(mm(10), mm(12))
                         .at(mm(30), mm(43))
                         .leastWood()
-                        .house())
+                        .libraryValue())
                 .isCloseTo(3, offset(1e-12));
         assertThat(tenon.toString()).contains("28.500 mm below the glue face");
     }

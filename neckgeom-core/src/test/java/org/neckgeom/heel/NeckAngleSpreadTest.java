@@ -8,10 +8,10 @@ import static org.neckgeom.units.ShopUnits.percent;
 import javax.measure.quantity.Angle;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.design.NeckSet;
-import org.neckgeom.design.Scale;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Interval;
-import org.neckgeom.measure.Spread;
+import org.neckgeom.neck.NeckSet;
+import org.neckgeom.neck.Scale;
 
 class NeckAngleSpreadTest {
 
@@ -19,43 +19,45 @@ class NeckAngleSpreadTest {
     void interval_endsWhereTheRisesIntervalEnds() {
         NormalDistribution rise = NormalDistribution.of(0, 0.15);
 
-        Interval<Angle> interval = set(15.2).angleWith(Spread.normal(mm(0.15))).interval(percent(95));
+        Interval<Angle> interval =
+                set(15.2).angleWith(ErrorDistribution.normal(mm(0.15))).interval(percent(95));
 
-        assertThat(interval.lowHouse())
+        assertThat(interval.libraryLow())
                 .isCloseTo(
                         set(15.2 + rise.inverseCumulativeProbability(0.025))
                                 .angle()
                                 .angle()
-                                .house(),
+                                .libraryValue(),
                         offset(1e-12));
-        assertThat(interval.highHouse())
+        assertThat(interval.libraryHigh())
                 .isCloseTo(
                         set(15.2 + rise.inverseCumulativeProbability(0.975))
                                 .angle()
                                 .angle()
-                                .house(),
+                                .libraryValue(),
                         offset(1e-12));
     }
 
     @Test
     void standardUncertainty_isTheCentralDifference() {
-        double slope = (set(15.201).angle().angle().house()
-                        - set(15.199).angle().angle().house())
+        double slope = (set(15.201).angle().angle().libraryValue()
+                        - set(15.199).angle().angle().libraryValue())
                 / 0.002;
 
         assertThat(set(15.2)
-                        .angleWith(Spread.normal(mm(0.15)))
+                        .angleWith(ErrorDistribution.normal(mm(0.15)))
                         .standardUncertainty()
-                        .house())
+                        .libraryValue())
                 .isCloseTo(0.15 * slope, offset(1e-10));
     }
 
     @Test
     void interval_ofABiasIsOnePoint() {
-        Interval<Angle> interval = set(15.2).angleWith(Spread.bias(mm(0.3))).interval(percent(95));
+        Interval<Angle> interval =
+                set(15.2).angleWith(ErrorDistribution.bias(mm(0.3))).interval(percent(95));
 
-        assertThat(interval.lowHouse()).isEqualTo(interval.highHouse());
-        assertThat(interval.lowHouse()).isCloseTo(set(15.5).angle().angle().house(), offset(1e-15));
+        assertThat(interval.libraryLow()).isEqualTo(interval.libraryHigh());
+        assertThat(interval.libraryLow()).isCloseTo(set(15.5).angle().angle().libraryValue(), offset(1e-15));
     }
 
     private static BackSet set(double saddle) {

@@ -8,7 +8,7 @@ import static org.neckgeom.units.ShopUnits.mm;
 import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.budget.Budget;
-import org.neckgeom.measure.Spread;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.order.AddedError.Way;
 
 class AddedErrorTest {
@@ -19,19 +19,20 @@ class AddedErrorTest {
                 .keep("glue ears")
                 .before("cut rod channel")
                 .plan();
-        Budget<Length> centring = Budget.named("channel on the centreline").with("centring", Spread.normal(mm(0.02)));
+        Budget<Length> centring =
+                Budget.named("channel on the centreline").with("centring", ErrorDistribution.normal(mm(0.02)));
 
         for (AddedError added : plan.addedErrors()) {
             centring = centring.with(added.contributor());
         }
 
         // JCGM 100:2008, 5.1.2 and 4.3.7: sqrt(0.02^2 + 0.05^2/3) = 0.035118845842842465.
-        assertThat(centring.rootSumSquare().uncertaintyHouse()).isCloseTo(0.035118845842842465, within(1e-15));
+        assertThat(centring.rootSumSquare().libraryUncertainty()).isCloseTo(0.035118845842842465, within(1e-15));
     }
 
     @Test
     void contributor_isNamedWithItsOperation() {
-        Spread<Length> spread = Spread.rectangular(mm(0.05));
+        ErrorDistribution<Length> spread = ErrorDistribution.rectangular(mm(0.05));
         AddedError slot = new AddedError("spacer's thickness", Way.ACROSS, "cut rod channel", spread);
         AddedError bars = new AddedError("spacer's thickness", Way.ACROSS, "cut bar slots", spread);
 
@@ -44,7 +45,7 @@ class AddedErrorTest {
 
     @Test
     void of_refusesWhatHasNoName() {
-        Spread<Length> spread = Spread.rectangular(mm(0.05));
+        ErrorDistribution<Length> spread = ErrorDistribution.rectangular(mm(0.05));
 
         assertThatThrownBy(() -> new AddedError(" ", Way.DEPTH, "cut rod channel", spread))
                 .isInstanceOf(IllegalArgumentException.class)

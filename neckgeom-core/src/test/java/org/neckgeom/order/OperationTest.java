@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.neckgeom.form.Json;
-import org.neckgeom.measure.Spread;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.order.AddedError.Way;
 
 /** Operations, their conditions and remedies as values. */
@@ -105,14 +105,15 @@ class OperationTest {
 
     @Test
     void remedy_takesTheShopsOwnFigure() {
-        Remedy own = Remedy.parallelSpacer().adding(Spread.rectangular(mm(0.02)));
+        Remedy own = Remedy.parallelSpacer().adding(ErrorDistribution.rectangular(mm(0.02)));
 
         assertThat(own.addsTo("slot"))
-                .contains(new AddedError("spacer's thickness", Way.ACROSS, "slot", Spread.rectangular(mm(0.02))));
+                .contains(new AddedError(
+                        "spacer's thickness", Way.ACROSS, "slot", ErrorDistribution.rectangular(mm(0.02))));
         assertThat(own).isNotEqualTo(Remedy.parallelSpacer());
         assertThat(own.toString()).contains("half-width 0.02 mm");
         assertThat(Remedy.named("notched caul").addsTo("slot")).isEmpty();
-        assertThatThrownBy(() -> Remedy.named("notched caul").adding(Spread.rectangular(mm(0.02))))
+        assertThatThrownBy(() -> Remedy.named("notched caul").adding(ErrorDistribution.rectangular(mm(0.02))))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("must have its error named first");
     }

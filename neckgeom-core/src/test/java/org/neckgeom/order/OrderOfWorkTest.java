@@ -6,12 +6,12 @@ import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.mm;
 
 import org.junit.jupiter.api.Test;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.Fingerboard;
-import org.neckgeom.design.Head;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.Rod;
-import org.neckgeom.order.Clash.Kind;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Fingerboard;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.TrussRod;
+import org.neckgeom.order.Conflict.Kind;
 
 class OrderOfWorkTest {
 
@@ -67,7 +67,7 @@ class OrderOfWorkTest {
                 .plan();
 
         assertThat(plan.works()).isTrue();
-        Clash clash = plan.clashes().list().get(0);
+        Conflict clash = plan.clashes().list().get(0);
         assertThat(plan.clashes().list()).hasSize(1);
         assertThat(clash.kind()).isEqualTo(Kind.IN_THE_WAY);
         assertThat(clash.operations()).containsExactly("cut rod channel", "glue ears");
@@ -79,7 +79,7 @@ class OrderOfWorkTest {
         assertThat(added.operation()).isEqualTo("cut rod channel");
         assertThat(added.way()).isEqualTo(AddedError.Way.ACROSS);
         // Within 0.05 mm anywhere alike: u = 0.05/sqrt(3) (JCGM 100:2008, 4.3.7).
-        assertThat(added.spread().standardUncertainty().house()).isCloseTo(0.0288675134594813, within(1e-15));
+        assertThat(added.spread().standardUncertainty().libraryValue()).isCloseTo(0.0288675134594813, within(1e-15));
         assertThat(plan.step("cut rod channel").remedies()).containsExactly(Remedy.parallelSpacer());
     }
 
@@ -97,7 +97,7 @@ class OrderOfWorkTest {
 
         OrderPlan plan = work.plan();
 
-        Clash clash = plan.clashes().list().get(0);
+        Conflict clash = plan.clashes().list().get(0);
         assertThat(plan.clashes().list()).hasSize(1);
         assertThat(clash.kind()).isEqualTo(Kind.GONE);
         assertThat(clash.operations()).containsExactly("cut rod channel", "taper the sides");
@@ -144,7 +144,7 @@ class OrderOfWorkTest {
         assertThat(plan.works()).isFalse();
         assertThat(plan.steps()).isEmpty();
         assertThat(plan.addedErrors()).isEmpty();
-        Clash clash = plan.clashes().list().get(0);
+        Conflict clash = plan.clashes().list().get(0);
         assertThat(clash.operations()).contains("glue fingerboard", "cut rod channel");
         assertThat(clash.remedies()).isEmpty();
         assertThat(plan.toString()).contains("NOT POSSIBLE").contains("none: give up the kept order");
@@ -263,7 +263,7 @@ class OrderOfWorkTest {
             work = work.done(name);
         }
 
-        Clash clash = work.plan().clashes().list().get(0);
+        Conflict clash = work.plan().clashes().list().get(0);
 
         assertThat(clash.operations()).containsExactly("cut rod channel");
         assertThat(clash.keptOrders()).isEmpty();
@@ -320,11 +320,11 @@ class OrderOfWorkTest {
                 Operation.named("taper").takesAway(Condition.PARALLEL_EDGES));
 
         assertThat(work.inThisOrder("square", "slot", "taper")).isEqualTo(work.plan());
-        Clash gone =
+        Conflict gone =
                 work.inThisOrder("square", "taper", "slot").clashes().list().get(0);
         assertThat(gone.kind()).isEqualTo(Kind.GONE);
         assertThat(gone.operations()).containsExactly("slot", "taper");
-        Clash early =
+        Conflict early =
                 work.inThisOrder("slot", "square", "taper").clashes().list().get(0);
         assertThat(early.kind()).isEqualTo(Kind.NOT_YET);
         assertThat(early.operations()).containsExactly("slot", "square");
@@ -346,12 +346,12 @@ class OrderOfWorkTest {
 
     @Test
     void forNeck_leavesOutWhatTheDesignHasNoUseFor() {
-        NeckDesign bare = NeckDesign.named("plain")
+        Neck bare = Neck.named("plain")
                 .scale(mm(560))
                 .fingerboard(Fingerboard.tapered(mm(34), mm(46)))
                 .back(BackProfile.between(mm(14), mm(16)))
                 .head(Head.flat());
-        NeckDesign full = bare.trussRod(Rod.twoWay(mm(300)).section(mm(6), mm(9)))
+        Neck full = bare.trussRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)))
                 .head(Head.angled(deg(13)).veneer(mm(2), mm(0)).backVeneer(mm(1)));
 
         OrderPlan plain = OrderOfWork.forNeck(bare).plan();

@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.order.Clash.Kind;
+import org.neckgeom.order.Conflict.Kind;
 import org.neckgeom.testing.Approved;
 
 class OrderPlanTest {
@@ -140,7 +140,7 @@ class OrderPlanTest {
 
             boolean isCyclic = leftByPeeling(work) > 0;
             assertThat(plan.works()).as("seed %d", seed).isEqualTo(!isCyclic);
-            for (Clash clash : plan.clashes()) {
+            for (Conflict clash : plan.clashes()) {
                 cyclic++;
                 assertThat(clash.kind()).isEqualTo(Kind.CYCLE);
                 List<String> names = clash.operations();
@@ -192,11 +192,11 @@ class OrderPlanTest {
         int blamed = 0;
         for (long seed = 0; seed < 300; seed++) {
             OrderOfWork work = randomNeck(seed);
-            List<Clash> clashes = work.plan().clashes().list();
+            List<Conflict> clashes = work.plan().clashes().list();
             if (clashes.size() == 1) {
-                Clash clash = clashes.get(0);
+                Conflict clash = clashes.get(0);
 
-                Clashes again = keepingOnly(work, clash.keptOrders()).plan().clashes();
+                Conflicts again = keepingOnly(work, clash.keptOrders()).plan().clashes();
 
                 assertThat(again.list()).as("seed %d", seed).hasSize(1);
                 assertThat(again.list().get(0).condition()).as("seed %d", seed).isEqualTo(clash.condition());

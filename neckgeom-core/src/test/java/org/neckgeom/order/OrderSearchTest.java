@@ -85,7 +85,7 @@ class OrderSearchTest {
                 clean += best.withRemedy == 0 ? 1 : 0;
             } else {
                 assertThat(plan.steps()).as("seed %d steps", seed).isEmpty();
-                boolean isCycle = plan.clashes().list().stream().allMatch(c -> c.kind() == Clash.Kind.CYCLE);
+                boolean isCycle = plan.clashes().list().stream().allMatch(c -> c.kind() == Conflict.Kind.CYCLE);
                 if (isCycle) {
                     cyclic++;
                 } else {
@@ -141,7 +141,7 @@ class OrderSearchTest {
 
             OrderPlan plan = work.plan();
 
-            assertThat(plan.works() || plan.clashes().list().get(0).kind() == Clash.Kind.CYCLE)
+            assertThat(plan.works() || plan.clashes().list().get(0).kind() == Conflict.Kind.CYCLE)
                     .as("seed %d", seed)
                     .isTrue();
         }
@@ -158,7 +158,7 @@ class OrderSearchTest {
         OrderPlan plan = work.plan();
 
         assertThat(plan.works()).isFalse();
-        assertThat(plan.clashes().list().get(0).kind()).isEqualTo(Clash.Kind.NEVER);
+        assertThat(plan.clashes().list().get(0).kind()).isEqualTo(Conflict.Kind.NEVER);
         assertThat(plan.clashes().list().get(0).condition()).contains(lost);
     }
 }

@@ -9,15 +9,6 @@ import org.neckgeom.budget.Budget;
 import org.neckgeom.channel.Caution;
 import org.neckgeom.channel.Passes;
 import org.neckgeom.channel.RodSlot;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.End;
-import org.neckgeom.design.Fingerboard;
-import org.neckgeom.design.Head;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.NeckSet;
-import org.neckgeom.design.Rod;
-import org.neckgeom.design.ScarfCut;
 import org.neckgeom.drawing.Settled;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
@@ -26,8 +17,17 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.BackSet;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.measure.Spread;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.End;
+import org.neckgeom.neck.Fingerboard;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.NeckSet;
+import org.neckgeom.neck.ScarfCut;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.PlanCheck;
@@ -45,15 +45,16 @@ public final class Necks {
     private Necks() {}
 
     /** A neck in inches with a flat head, an arched channel, a pocket and unlike sides; no heel, no strings. */
-    public static NeckDesign bass() {
-        return NeckDesign.named("Bass <four> & \"flat\" head")
+    public static Neck bass() {
+        return Neck.named("Bass <four> & \"flat\" head")
                 .scale(inch(34))
                 .fingerboard(Fingerboard.tapered(inch(1.5), inch(2.3)).thickness(inch(0.25)))
                 .back(BackProfile.between(inch(0.65), inch(0.72)).asymmetric(2, 2.5))
                 .frets(24)
                 .bodyAtFret(17)
                 .wood(Wood.SUGAR_MAPLE)
-                .channel(Channel.forRod(Rod.singleAction(inch(24), inch(0.25)).adjuster(End.HEEL))
+                .channel(Channel.forRod(
+                                TrussRod.singleAction(inch(24), inch(0.25)).adjuster(End.HEEL))
                         .fillet(inch(0.125))
                         .arch(inch(0.04))
                         .adjusterPocket(inch(1))
@@ -74,12 +75,12 @@ public final class Necks {
     }
 
     /** The sample octave mandolin, its head scarfed on, its neck set to the body. */
-    public static NeckDesign octave() {
+    public static Neck octave() {
         return scarfed(SampleNecks.octaveMandolin()).neckSet(octaveSet());
     }
 
     /** A neck of which the head is scarfed on in the head. */
-    public static NeckDesign scarfed(NeckDesign neck) {
+    public static Neck scarfed(Neck neck) {
         return neck.head(neck.head().orElseThrow().scarfed(ScarfCut.inTheHead().kerf(mm(1.8))));
     }
 
@@ -92,7 +93,7 @@ public final class Necks {
     }
 
     static Contents octaveContents() {
-        NeckDesign neck = octave();
+        Neck neck = octave();
         return new Contents(
                 neck,
                 Settled.nothing(),
@@ -149,12 +150,12 @@ public final class Necks {
                 List.of(new BudgetPart(
                         "String line at the bridge",
                         Budget.named("String line at the bridge")
-                                .with("rod channel on the blank", Spread.normal(mm(0.05)))
-                                .with("heel on the channel", Spread.rectangular(mm(0.2)))
+                                .with("rod channel on the blank", ErrorDistribution.normal(mm(0.05)))
+                                .with("heel on the channel", ErrorDistribution.rectangular(mm(0.2)))
                                 .with(
                                         "body joint on the heel, with a name too long for a phone",
-                                        Spread.triangular(mm(0.6)))
-                                .with("<fingerboard> & pins", Spread.rectangular(mm(0.35))),
+                                        ErrorDistribution.triangular(mm(0.6)))
+                                .with("<fingerboard> & pins", ErrorDistribution.rectangular(mm(0.35))),
                         Optional.of(Limits.within(mm(0.8))))),
                 () -> "0f1e2d3c");
     }

@@ -14,16 +14,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.Bar;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.Fingerboard;
-import org.neckgeom.design.Head;
-import org.neckgeom.design.Heel;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.Scale;
-import org.neckgeom.design.StringSet;
 import org.neckgeom.form.Json;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Bar;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Fingerboard;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Heel;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.Scale;
+import org.neckgeom.neck.StringSet;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.shop.Cutter;
@@ -38,15 +38,15 @@ class PlanDataTest {
     private static final NeckPlan OCTAVE = Necks.octavePlan();
     private static final NeckPlan BASS = plan(Necks.bass());
 
-    private static NeckPlan plan(NeckDesign design) {
+    private static NeckPlan plan(Neck design) {
         return NeckPlan.of(
                 design,
                 Blank.ofLength(inch(45)).section(inch(3), inch(1)).nutAt(inch(1)),
                 Shop.with(Cutter.straight(inch(0.25)).flutes(2, inch(1)).stickOut(inch(1.25))));
     }
 
-    private static NeckDesign rich() {
-        return NeckDesign.named("\u00e9\u2033 \"all\" \\ parts <told>")
+    private static Neck rich() {
+        return Neck.named("\u00e9\u2033 \"all\" \\ parts <told>")
                 .scale(Scale.of(inch(25.5)).divisions(19))
                 .fingerboard(Fingerboard.tapered(mm(43.1), inch(2.25))
                         .farWidthAtFret(19)
@@ -89,9 +89,9 @@ class PlanDataTest {
 
     @Test
     void designFrom_givesEveryPartBack_withItsUnits() {
-        NeckDesign rich = rich();
+        Neck rich = rich();
         String json = Document.PLAN.json(plan(rich));
-        NeckDesign read = Document.PLAN.read(json).designAsGiven();
+        Neck read = Document.PLAN.read(json).designAsGiven();
 
         assertEquals(rich.scale(), read.scale());
         assertEquals(

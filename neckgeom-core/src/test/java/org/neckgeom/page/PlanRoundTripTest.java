@@ -33,17 +33,17 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.neckgeom.budget.Budget;
-import org.neckgeom.design.Across;
-import org.neckgeom.design.Dovetail;
-import org.neckgeom.design.Fan;
-import org.neckgeom.design.Fingerboard;
-import org.neckgeom.design.HeelJoint;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.StringSet;
-import org.neckgeom.design.Tenon;
 import org.neckgeom.drawing.RandomPlans;
 import org.neckgeom.fixture.SampleNecks;
-import org.neckgeom.measure.Spread;
+import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.neck.Across;
+import org.neckgeom.neck.Dovetail;
+import org.neckgeom.neck.Fan;
+import org.neckgeom.neck.Fingerboard;
+import org.neckgeom.neck.HeelJoint;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.StringSet;
+import org.neckgeom.neck.Tenon;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.template.Paper;
 import org.neckgeom.template.Template;
@@ -251,7 +251,7 @@ class PlanRoundTripTest {
                 .orElseThrow()
                 .diameters(mm(1))
                 .across(Across.of(mm(2.5), mm(45)).inPair(mm(3)));
-        NeckDesign design = NeckDesign.named("fan")
+        Neck design = Neck.named("fan")
                 .fannedFrets(fan, strings)
                 .fingerboard(OCTAVE.design().fingerboard())
                 .back(OCTAVE.design().back())
@@ -294,8 +294,7 @@ class PlanRoundTripTest {
     @ParameterizedTest
     @MethodSource("joints")
     void planFrom_keepsTheHeelsJoint(HeelJoint joint) throws IOException {
-        NeckDesign design =
-                OCTAVE.design().heel(OCTAVE.design().heel().orElseThrow().joint(joint));
+        Neck design = OCTAVE.design().heel(OCTAVE.design().heel().orElseThrow().joint(joint));
         NeckPlan plan = NeckPlan.of(design, OCTAVE.blank(), OCTAVE.shop());
         String json = Document.PLAN.json(plan);
 
@@ -354,8 +353,8 @@ class PlanRoundTripTest {
     @Test
     void budgetFrom_takesOtherKindsOfErrors_andRefusesAnotherKindOfResult() {
         Budget<Length> budget = Budget.named("string line")
-                .with("skew", 500, Spread.rectangular(ShopUnits.deg(0.1)))
-                .with("glue", Spread.normal(mm(0.1)));
+                .with("skew", 500, ErrorDistribution.rectangular(ShopUnits.deg(0.1)))
+                .with("glue", ErrorDistribution.normal(mm(0.1)));
         String json = Document.BUDGET.json(budget);
 
         assertThat(Document.BUDGET.read(json).ofKind(Length.class)).isEqualTo(budget);

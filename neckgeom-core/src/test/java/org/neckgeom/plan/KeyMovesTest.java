@@ -11,17 +11,17 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.neckgeom.budget.Workmanship;
 import org.neckgeom.channel.CentringRound;
-import org.neckgeom.design.Across;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.Fan;
-import org.neckgeom.design.Fingerboard;
-import org.neckgeom.design.Head;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.Rod;
-import org.neckgeom.design.StringSet;
 import org.neckgeom.form.Json;
 import org.neckgeom.form.Tree;
+import org.neckgeom.neck.Across;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Fan;
+import org.neckgeom.neck.Fingerboard;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.StringSet;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.order.OrderChanges;
 import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.Cutter;
@@ -40,11 +40,11 @@ class KeyMovesTest {
         return Stream.of(
                 move(NeckPlan.TABLE, "readings: [1]", "trial cuts: [1]"),
                 move(NeckPlan.TABLE, "as made: 1", "measured: 1"),
-                move(NeckDesign.TABLE, "scarf: 1", "head: {scarf: 1}"),
+                move(Neck.TABLE, "scarf: 1", "head: {scarf: 1}"),
                 move(Channel.TABLE, "rod: {kind: two-way, length: 1}", "truss rod: {kind: two-way, length: 1}"),
                 move(Channel.TABLE, "rod: {kind: steel bar, length: 1}", "bar: {material: steel, length: 1}"),
                 move(Channel.TABLE, "rod: {kind: carbon bar}", "bar: {material: carbon}"),
-                move(Rod.TABLE, "adjusted at: 1", "adjuster: 1"),
+                move(TrussRod.TABLE, "adjusted at: 1", "adjuster: 1"),
                 move(Fingerboard.TABLE, "width at nut: 1", "nut width: 1"),
                 move(Fingerboard.TABLE, "second width: 1", "far width: {width: 1}"),
                 move(Fingerboard.TABLE, "second at fret: 1", "far width: {fret: 1}"),
@@ -80,8 +80,8 @@ class KeyMovesTest {
                         "moved away from cutter: 1",
                         "moved: {distance: 1, direction: away from cutter}"),
                 move(CentringRound.TABLE, "setting uncertainty: 1", "moved: {setting uncertainty: 1}"),
-                move(NeckReadings.TABLE, "reads within: 1", "repeatability: 1"),
-                move(NeckReadings.TABLE, "angle within: 1", "angle repeatability: 1"),
+                move(MeasuredNeck.TABLE, "reads within: 1", "repeatability: 1"),
+                move(MeasuredNeck.TABLE, "angle within: 1", "angle repeatability: 1"),
                 move(NeckLimits.TABLE, "wood left: 1", "floor thickness: 1"),
                 move(NeckLimits.TABLE, "strings at bridge: 1", "bridge offset: 1"),
                 move(OrderChanges.TABLE, "keep: [1]", "before: [1]"),

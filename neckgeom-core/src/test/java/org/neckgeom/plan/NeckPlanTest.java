@@ -18,20 +18,20 @@ import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.budget.Workmanship;
 import org.neckgeom.channel.FenceMove;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.Fingerboard;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.NeckSet;
-import org.neckgeom.design.Rod;
-import org.neckgeom.design.Scale;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.head.Scarf;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.BackSet;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
-import org.neckgeom.measure.Spread;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Fingerboard;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.NeckSet;
+import org.neckgeom.neck.Scale;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.page.Necks;
 import org.neckgeom.shop.Cutter;
@@ -45,9 +45,9 @@ import org.neckgeom.testing.Approved;
 /** Whole plans of sample necks: what they say, hand back and refuse. */
 class NeckPlanTest {
 
-    private static final NeckDesign OCTAVE = SampleNecks.octaveMandolin();
-    private static final NeckDesign SCARFED = Necks.scarfed(OCTAVE);
-    private static final NeckDesign SET = OCTAVE.neckSet(Necks.octaveSet());
+    private static final Neck OCTAVE = SampleNecks.octaveMandolin();
+    private static final Neck SCARFED = Necks.scarfed(OCTAVE);
+    private static final Neck SET = OCTAVE.neckSet(Necks.octaveSet());
     private static final Weather DRY = Weather.from(percent(45), celsius(21)).to(percent(30), celsius(21));
 
     private static final NeckPlan PLAIN = NeckPlan.of(OCTAVE, SampleBench.octaveBlank(), SampleBench.metricShop());
@@ -63,7 +63,7 @@ class NeckPlanTest {
                         .bridgeOffset(mm(1))
                         .slotOffset(mm(0.1))
                         .floorThickness(mm(4)))
-                .workmanship(Workmanship.withDefaults().cutting(Spread.normal(mm(0.1))));
+                .workmanship(Workmanship.withDefaults().cutting(ErrorDistribution.normal(mm(0.1))));
     }
 
     private static NeckPlan inInches() {
@@ -77,7 +77,7 @@ class NeckPlanTest {
     }
 
     private static NeckPlan readAndClashing() {
-        return told().readings(NeckReadings.none()
+        return told().readings(MeasuredNeck.none()
                         .read(NeckFeature.CHANNEL_DEPTH, Estimate.of(mm(9.05), mm(0.02)))
                         .backDepth(mm(100), Estimate.of(mm(14.6), mm(0.05))))
                 .order(OrderOfWork.forNeck().keep("glue ears").before("cut rod channel"));
@@ -148,7 +148,7 @@ class NeckPlanTest {
         assertThat(plan.bridgeWithin()).isEqualTo(mm(1));
         assertThat(plan.centredWithin()).isEqualTo(mm(0.1));
         assertThat(plan.woodLeftAtLeast()).isEqualTo(mm(4));
-        assertThat(plan.workmanship().cutting()).isEqualTo(Spread.normal(mm(0.1)));
+        assertThat(plan.workmanship().cutting()).isEqualTo(ErrorDistribution.normal(mm(0.1)));
         assertThat(plan.steps()).hasSize(3);
         assertThat(plan.cautions().get(0).code()).isEqualTo("MACHINE_FIRST");
         assertThat(PLAIN.scarf()).isEmpty();
@@ -179,7 +179,7 @@ class NeckPlanTest {
         assertThatIllegalArgumentException().isThrownBy(call).withMessage(message);
     }
 
-    private static NeckPlan of(NeckDesign design, Blank blank) {
+    private static NeckPlan of(Neck design, Blank blank) {
         return NeckPlan.of(design, blank, SampleBench.metricShop());
     }
 
@@ -220,7 +220,7 @@ class NeckPlanTest {
     @Test
     void of_refusesAChannelThatLeavesTheBlank() {
         Channel early =
-                Channel.forRod(Rod.twoWay(mm(280)).section(mm(6), mm(9))).startingAt(mm(-5));
+                Channel.forRod(TrussRod.twoWay(mm(280)).section(mm(6), mm(9))).startingAt(mm(-5));
 
         assertThat(of(OCTAVE.channel(early), SampleBench.octaveBlank().nutAt(mm(5)))
                         .steps())
@@ -237,7 +237,7 @@ class NeckPlanTest {
                         + " side clearance, but was 6.1 mm");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> of(
-                        NeckDesign.named("bare")
+                        Neck.named("bare")
                                 .scale(mm(560))
                                 .fingerboard(Fingerboard.tapered(mm(34), mm(46)))
                                 .back(BackProfile.between(mm(14), mm(16))),

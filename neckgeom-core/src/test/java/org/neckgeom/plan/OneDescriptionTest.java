@@ -7,37 +7,36 @@ import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.mm;
 
 import org.junit.jupiter.api.Test;
-import org.neckgeom.design.Dome;
-import org.neckgeom.design.Head;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.NeckSet;
-import org.neckgeom.design.Scale;
-import org.neckgeom.design.ScarfCut;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.head.HeadSide;
 import org.neckgeom.head.Scarf;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.BackSet;
+import org.neckgeom.neck.Dome;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.NeckSet;
+import org.neckgeom.neck.Scale;
+import org.neckgeom.neck.ScarfCut;
 import org.neckgeom.stock.Blank;
 
 /** What follows from a design and its blank is an answer: no plan can hold a second opinion of it. */
 class OneDescriptionTest {
 
-    private static final NeckDesign OCTAVE = SampleNecks.octaveMandolin();
-    private static final NeckDesign FRETTED =
-            OCTAVE.fingerboard(OCTAVE.fingerboard().fretHeight(mm(1.1)));
+    private static final Neck OCTAVE = SampleNecks.octaveMandolin();
+    private static final Neck FRETTED = OCTAVE.fingerboard(OCTAVE.fingerboard().fretHeight(mm(1.1)));
     private static final Head HEAD = OCTAVE.head().orElseThrow();
     private static final NeckSet SET = NeckSet.saddle(mm(15.2)).atNut(mm(0.4)).action(mm(2));
 
-    private static NeckPlan plan(NeckDesign design, Blank blank) {
+    private static NeckPlan plan(Neck design, Blank blank) {
         return NeckPlan.of(design, blank, SampleBench.metricShop());
     }
 
     /** Glue face of a joint in the shaft: the shaft's thickness over the sine of the pitch, 25 / sin 13 deg. */
     @Test
     void scarf_isOfTheBlanksThicknessAndTheHeadsPitch() {
-        NeckDesign neck = OCTAVE.head(HEAD.scarfed(ScarfCut.inTheShaft()));
+        Neck neck = OCTAVE.head(HEAD.scarfed(ScarfCut.inTheShaft()));
 
         assertThat(plan(neck, Blank.ofLength(mm(640)).section(mm(61), mm(25)))
                         .scarf()
@@ -81,7 +80,7 @@ class OneDescriptionTest {
     /** The joint's line lies 20 / sin 13 deg = 88.9 mm along the face. */
     @Test
     void scarf_longerThanItsHead_isRefusedWithThePlan() {
-        NeckDesign shortHead = OCTAVE.head(HEAD.length(mm(80)).scarfed(ScarfCut.inTheHead()));
+        Neck shortHead = OCTAVE.head(HEAD.length(mm(80)).scarfed(ScarfCut.inTheHead()));
 
         assertThatThrownBy(() -> plan(shortHead, SampleBench.octaveBlank()))
                 .isInstanceOf(IllegalArgumentException.class)
@@ -107,7 +106,7 @@ class OneDescriptionTest {
                         .neckSet()
                         .orElseThrow()
                         .reach()
-                        .house())
+                        .libraryValue())
                 .as("of its own scale: 570 / 2^(14/12)")
                 .isCloseTo(570 * Math.pow(2, -14 / 12.0), within(1e-9));
     }
@@ -145,6 +144,6 @@ class OneDescriptionTest {
     void nutSlots_lieAsHighAsBoardFretsAndStrings() {
         NeckPlan plan = plan(FRETTED.neckSet(SET), SampleBench.octaveBlank());
 
-        assertThat(plan.slotHeight().house()).isCloseTo(7.5, within(1e-12));
+        assertThat(plan.slotHeight().libraryValue()).isCloseTo(7.5, within(1e-12));
     }
 }

@@ -10,20 +10,20 @@ import static org.neckgeom.units.ShopUnits.pitch;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.design.Across;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.Fan;
-import org.neckgeom.design.Fingerboard;
-import org.neckgeom.design.Head;
-import org.neckgeom.design.HeadPost;
-import org.neckgeom.design.Heel;
-import org.neckgeom.design.HeelTurn;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.Rod;
-import org.neckgeom.design.StringSet;
-import org.neckgeom.design.Tenon;
-import org.neckgeom.design.Volute;
+import org.neckgeom.neck.Across;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Fan;
+import org.neckgeom.neck.Fingerboard;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Heel;
+import org.neckgeom.neck.HeelTransition;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.StringSet;
+import org.neckgeom.neck.Tenon;
+import org.neckgeom.neck.TrussRod;
+import org.neckgeom.neck.TunerPost;
+import org.neckgeom.neck.Volute;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Shop;
@@ -37,13 +37,14 @@ class ShapeOfThePlanTest {
     private static final Head HEAD =
             Head.angled(deg(4)).length(mm(150)).width(mm(70)).thickness(mm(14)).backVeneer(mm(1));
 
-    private static final NeckDesign NECK = NeckDesign.named("Two strings")
+    private static final Neck NECK = Neck.named("Two strings")
             .scale(mm(600))
             .fingerboard(Fingerboard.tapered(mm(40), mm(50)).thickness(mm(6)))
             .back(BackProfile.between(mm(15), mm(17)).rounded())
             .frets(20)
             .bodyAtFret(14)
-            .channel(Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(8))).startingAt(mm(5)))
+            .channel(Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(8)))
+                    .startingAt(mm(5)))
             .strings(StringSet.of(pitch("D3"), pitch("A3")).tensions(newton(80)))
             .wood(Wood.BLACK_WALNUT)
             .head(HEAD)
@@ -56,23 +57,23 @@ class ShapeOfThePlanTest {
         return NeckPlan.of(NECK, blank, Shop.with(Cutter.straight(mm(6))));
     }
 
-    private static NeckPlan plan(NeckDesign design) {
+    private static NeckPlan plan(Neck design) {
         return NeckPlan.of(design, Blank.ofLength(mm(640)).section(mm(60), mm(25)), Shop.with(Cutter.straight(mm(6))));
     }
 
     /** Two strings of 1 mm, 30 mm apart at the nut on a board of 40 mm there. */
-    private static NeckDesign across(NeckDesign neck, double apartAtSaddle) {
+    private static Neck across(Neck neck, double apartAtSaddle) {
         return neck.strings(
                 neck.strings().orElseThrow().diameters(mm(1)).across(Across.of(mm(4.5), mm(apartAtSaddle + 1))));
     }
 
     private static Head posts(double along) {
         return HEAD.posts(
-                HeadPost.at(mm(along)).aside(mm(-15)).above(mm(7)),
-                HeadPost.at(mm(along)).aside(mm(15)).above(mm(7)));
+                TunerPost.at(mm(along)).aside(mm(-15)).above(mm(7)),
+                TunerPost.at(mm(along)).aside(mm(15)).above(mm(7)));
     }
 
-    private static NeckPlan plain(NeckDesign design) {
+    private static NeckPlan plain(Neck design) {
         return NeckPlan.of(design, PLAIN.blank(), PLAIN.shop());
     }
 
@@ -112,7 +113,7 @@ class ShapeOfThePlanTest {
     @Test
     void posts_farOutOnAFlatHeadAskForARetainer() {
         // The nut's slots lie 8 over the glue face: a board of 6 and frets of 2.
-        NeckDesign strung = across(NECK, 50).fingerboard(NECK.fingerboard().fretHeight(mm(2)));
+        Neck strung = across(NECK, 50).fingerboard(NECK.fingerboard().fretHeight(mm(2)));
         NeckPlan near = plain(strung.head(posts(40)));
         NeckPlan far = plain(strung.head(posts(140)));
 
@@ -149,8 +150,8 @@ class ShapeOfThePlanTest {
     /** Before the nut the head's 10 mm less a channel of 8 stand behind it, however deep the back is. */
     @Test
     void woodLeft_ofAChannelThatBeginsInTheHeadDoesNotAskForADeeperBack() {
-        NeckDesign early = NECK.channel(
-                Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(8))).startingAt(mm(-8)));
+        Neck early = NECK.channel(
+                Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(8))).startingAt(mm(-8)));
         NeckPlan thinHead = NeckPlan.of(
                 early.head(Head.angled(deg(4)).length(mm(150)).width(mm(70)).thickness(mm(10))),
                 Blank.ofLength(mm(640)).section(mm(60), mm(25)).nutAt(mm(200)),
@@ -180,7 +181,7 @@ class ShapeOfThePlanTest {
 
     @Test
     void fallAway_bringsAFlatBoardItsPart() {
-        NeckDesign slope = NECK.fingerboard(NECK.fingerboard().fallAway(mm(0.3)));
+        Neck slope = NECK.fingerboard(NECK.fingerboard().fallAway(mm(0.3)));
 
         assertThat(titles(plan(slope))).contains("Fingerboard");
         assertThatThrownBy(() -> plan(slope.frets(14)))
@@ -213,9 +214,9 @@ class ShapeOfThePlanTest {
 
     @Test
     void texts_ofDetailsAreTheApprovedOnes() {
-        NeckDesign whole = across(NECK, 50)
+        Neck whole = across(NECK, 50)
                 .fingerboard(NECK.fingerboard().fretHeight(mm(1)).fallAway(mm(0.3)))
-                .back(NECK.back().volute(Volute.of(mm(2), mm(30))).heelTransition(HeelTurn.from(mm(310), mm(25))))
+                .back(NECK.back().volute(Volute.of(mm(2), mm(30))).heelTransition(HeelTransition.from(mm(310), mm(25))))
                 .head(posts(140).tuners(mm(12), mm(14.9)))
                 .heel(NECK.heel()
                         .orElseThrow()
@@ -223,7 +224,7 @@ class ShapeOfThePlanTest {
                         .joint(Tenon.of(mm(60), mm(20)).holes(mm(8), mm(6)).at(mm(20), mm(40))));
         Blank spare =
                 BLANK.endAllowance(mm(5)).edgeAllowance(mm(2)).planing(mm(1)).sawKerf(mm(1.8));
-        NeckDesign fanned = across(NECK, 110)
+        Neck fanned = across(NECK, 110)
                 .scale(mm(598.665))
                 .fannedFrets(Fan.between(mm(610), mm(590)).perpendicularAt(7))
                 .heel(NECK.heel().orElseThrow().blockLength(mm(60)));
@@ -246,11 +247,11 @@ class ShapeOfThePlanTest {
 
     @Test
     void posts_mustBeAsManyAsTheStrings() {
-        NeckDesign strung = across(NECK, 50).fingerboard(NECK.fingerboard().fretHeight(mm(1)));
+        Neck strung = across(NECK, 50).fingerboard(NECK.fingerboard().fretHeight(mm(1)));
         Head three = HEAD.posts(
-                HeadPost.at(mm(40)).above(mm(7)),
-                HeadPost.at(mm(60)).above(mm(7)),
-                HeadPost.at(mm(80)).above(mm(7)));
+                TunerPost.at(mm(40)).above(mm(7)),
+                TunerPost.at(mm(60)).above(mm(7)),
+                TunerPost.at(mm(80)).above(mm(7)));
 
         assertThatThrownBy(() -> plain(strung.head(three)))
                 .hasMessage("head.posts.along must have 2, one to a string, but was 3 of them");

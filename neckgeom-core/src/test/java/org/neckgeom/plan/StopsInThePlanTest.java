@@ -6,12 +6,12 @@ import static org.neckgeom.units.ShopUnits.mm;
 
 import org.junit.jupiter.api.Test;
 import org.neckgeom.channel.SlotPlace;
-import org.neckgeom.design.Head;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.ScarfCut;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.measure.Estimate;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.ScarfCut;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.shop.Shop;
@@ -21,7 +21,7 @@ class StopsInThePlanTest {
 
     private static final ScarfCut IN_THE_HEAD = ScarfCut.inTheHead().kerf(mm(1.8));
     private static final ScarfCut IN_THE_SHAFT = ScarfCut.inTheShaft().kerf(mm(1.8));
-    private static final NeckDesign OCTAVE = SampleNecks.octaveMandolin();
+    private static final Neck OCTAVE = SampleNecks.octaveMandolin();
     private static final NeckPlan PLAN = plan(SampleBench.metricShop(), IN_THE_HEAD);
 
     private static NeckPlan plan(Shop shop, ScarfCut cut) {
@@ -106,7 +106,7 @@ class StopsInThePlanTest {
     @Test
     void widening_cutsTheFarWall() {
         NeckPlan plan =
-                PLAN.readings(NeckReadings.none().read(NeckFeature.CHANNEL_WIDTH, Estimate.of(mm(5.8), mm(0.01))));
+                PLAN.readings(MeasuredNeck.none().read(NeckFeature.CHANNEL_WIDTH, Estimate.of(mm(5.8), mm(0.01))));
 
         assertThat(plan.checks())
                 .filteredOn(check -> check.name().equals("channel wide enough for the rod"))

@@ -10,12 +10,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.Fingerboard;
-import org.neckgeom.design.HeelTurn;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.Scale;
-import org.neckgeom.design.Volute;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Fingerboard;
+import org.neckgeom.neck.HeelTransition;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.Scale;
+import org.neckgeom.neck.Volute;
 
 class BackShapeTest {
 
@@ -27,9 +27,9 @@ class BackShapeTest {
         double first = SCALE.fretMm(1);
         double twelfth = SCALE.fretMm(12);
 
-        assertThat(back.at(mm(first)).depth().house()).isCloseTo(14.5, offset(1e-12));
-        assertThat(back.at(mm(twelfth)).depth().house()).isCloseTo(16.5, offset(1e-12));
-        assertThat(back.at(mm((first + twelfth) / 2)).depth().house()).isCloseTo(15.5, offset(1e-12));
+        assertThat(back.at(mm(first)).depth().libraryValue()).isCloseTo(14.5, offset(1e-12));
+        assertThat(back.at(mm(twelfth)).depth().libraryValue()).isCloseTo(16.5, offset(1e-12));
+        assertThat(back.at(mm((first + twelfth) / 2)).depth().libraryValue()).isCloseTo(15.5, offset(1e-12));
         assertThat(back.at(mm(0)).width()).isEqualTo(mm(34));
     }
 
@@ -47,7 +47,7 @@ class BackShapeTest {
         for (double[] point : points) {
             double sum = Math.pow(Math.abs(point[0]) / 20, power) + Math.pow(point[1] / 15, power);
             assertThat(sum).as("power %s at %s", power, point[0]).isCloseTo(1, offset(1e-12));
-            assertThat(curve.depthAt(mm(point[0])).house())
+            assertThat(curve.depthAt(mm(point[0])).libraryValue())
                     .as("power %s at %s", power, point[0])
                     .isCloseTo(point[1], offset(power > 10 ? 0.3 : 1e-6));
         }
@@ -73,13 +73,13 @@ class BackShapeTest {
         BackCurve curve = BackShape.of(BackProfile.between(mm(15), mm(15)).asymmetric(2.5, 1.5), SCALE, x -> 20)
                 .at(mm(100));
 
-        assertThat(curve.depthAt(mm(-10)).house())
-                .isGreaterThan(curve.depthAt(mm(10)).house());
-        assertThat(curve.bassAt(mm(8)).house())
-                .isGreaterThan(curve.trebleAt(mm(8)).house());
-        assertThat(curve.bassAt(mm(0)).house()).isEqualTo(20);
-        assertThat(curve.trebleAt(mm(16)).house()).isZero();
-        assertThat(curve.depthAt(mm(0)).house()).isEqualTo(15);
+        assertThat(curve.depthAt(mm(-10)).libraryValue())
+                .isGreaterThan(curve.depthAt(mm(10)).libraryValue());
+        assertThat(curve.bassAt(mm(8)).libraryValue())
+                .isGreaterThan(curve.trebleAt(mm(8)).libraryValue());
+        assertThat(curve.bassAt(mm(0)).libraryValue()).isEqualTo(20);
+        assertThat(curve.trebleAt(mm(16)).libraryValue()).isZero();
+        assertThat(curve.depthAt(mm(0)).libraryValue()).isEqualTo(15);
     }
 
     @Test
@@ -102,7 +102,7 @@ class BackShapeTest {
     void powers_rejectsAHollowBack() {
         assertThatThrownBy(() -> BackCurve.of(mm(40), mm(15)).powers(2, 0.9))
                 .hasMessage("exponent of the back must be from 1 to 20, but was 0.9");
-        assertThat(BackCurve.of(mm(40), mm(15)).powers(1, 1).depthAt(mm(10)).house())
+        assertThat(BackCurve.of(mm(40), mm(15)).powers(1, 1).depthAt(mm(10)).libraryValue())
                 .isCloseTo(7.5, offset(1e-12));
     }
 
@@ -116,21 +116,21 @@ class BackShapeTest {
     }
 
     private static double depth(BackShape back, double x) {
-        return back.at(mm(x)).depth().house();
+        return back.at(mm(x)).depth().libraryValue();
     }
 
-    private static NeckDesign neck() {
-        return NeckDesign.named("octave mandolin")
+    private static Neck neck() {
+        return Neck.named("octave mandolin")
                 .scale(SCALE)
                 .fingerboard(Fingerboard.tapered(mm(34), mm(46)))
                 .back(BackProfile.between(mm(14.5), mm(16.5)))
                 .bodyAtFret(14);
     }
 
-    private static NeckDesign turned(double volute, double radius) {
+    private static Neck turned(double volute, double radius) {
         return neck().back(neck().back()
                 .volute(Volute.of(mm(volute), mm(30)))
-                .heelTransition(HeelTurn.from(mm(270), mm(radius))));
+                .heelTransition(HeelTransition.from(mm(270), mm(radius))));
     }
 
     @Test
@@ -150,13 +150,14 @@ class BackShapeTest {
         BackShape drawn = BackShape.of(BackProfile.between(mm(15), mm(15)), SCALE, x -> 20);
         BackShape carved = drawn.carved(mm(100), mm(16)).carved(mm(200), mm(18));
 
-        assertThat(carved.at(mm(100)).depth().house()).isCloseTo(16, offset(1e-12));
-        assertThat(carved.at(mm(150)).depth().house()).isCloseTo(17, offset(1e-12));
-        assertThat(carved.at(mm(175)).depth().house()).isCloseTo(17.5, offset(1e-12));
-        assertThat(carved.at(mm(200)).depth().house()).isCloseTo(18, offset(1e-12));
-        assertThat(carved.at(mm(20)).depth().house()).isCloseTo(16, offset(1e-12));
-        assertThat(carved.at(mm(250)).depth().house()).isCloseTo(18, offset(1e-12));
-        assertThat(drawn.carved(mm(100), mm(14)).at(mm(30)).depth().house()).isCloseTo(14, offset(1e-12));
+        assertThat(carved.at(mm(100)).depth().libraryValue()).isCloseTo(16, offset(1e-12));
+        assertThat(carved.at(mm(150)).depth().libraryValue()).isCloseTo(17, offset(1e-12));
+        assertThat(carved.at(mm(175)).depth().libraryValue()).isCloseTo(17.5, offset(1e-12));
+        assertThat(carved.at(mm(200)).depth().libraryValue()).isCloseTo(18, offset(1e-12));
+        assertThat(carved.at(mm(20)).depth().libraryValue()).isCloseTo(16, offset(1e-12));
+        assertThat(carved.at(mm(250)).depth().libraryValue()).isCloseTo(18, offset(1e-12));
+        assertThat(drawn.carved(mm(100), mm(14)).at(mm(30)).depth().libraryValue())
+                .isCloseTo(14, offset(1e-12));
         assertThat(carved.toString()).endsWith(", carved depth read at 2 stations");
         assertThat(drawn.carved(mm(100), mm(14)).toString()).endsWith(", carved depth read at 1 station");
         assertThat(carved).isNotEqualTo(drawn);
@@ -167,17 +168,17 @@ class BackShapeTest {
         BackShape back =
                 BackShape.of(BackProfile.between(mm(15), mm(15)).volute(Volute.of(mm(2), mm(30))), SCALE, x -> 20);
 
-        assertThat(back.at(mm(0)).depth().house()).isCloseTo(17, offset(1e-12));
-        assertThat(back.at(mm(15)).depth().house()).isCloseTo(16, offset(1e-12));
-        assertThat(back.at(mm(10)).depth().house()).isCloseTo(15 + 2 * 0.75, offset(1e-12)); // (1 + cos 60)/2
-        assertThat(back.at(mm(30)).depth().house()).isCloseTo(15, offset(1e-12));
+        assertThat(back.at(mm(0)).depth().libraryValue()).isCloseTo(17, offset(1e-12));
+        assertThat(back.at(mm(15)).depth().libraryValue()).isCloseTo(16, offset(1e-12));
+        assertThat(back.at(mm(10)).depth().libraryValue()).isCloseTo(15 + 2 * 0.75, offset(1e-12)); // (1 + cos 60)/2
+        assertThat(back.at(mm(30)).depth().libraryValue()).isCloseTo(15, offset(1e-12));
     }
 
     @Test
     void at_refusesAPlaceWithoutASection() {
         BackShape pointed = BackShape.of(BackProfile.between(mm(15), mm(15)), SCALE, x -> 20 - x / 10);
 
-        assertThat(pointed.at(mm(199)).width().house()).isCloseTo(0.2, offset(1e-9));
+        assertThat(pointed.at(mm(199)).width().libraryValue()).isCloseTo(0.2, offset(1e-9));
         assertThatThrownBy(() -> pointed.at(mm(200)))
                 .isInstanceOf(ArithmeticException.class)
                 .hasMessage("the neck has no section at 200 mm from the nut: half-width 0 mm, depth 15 mm");

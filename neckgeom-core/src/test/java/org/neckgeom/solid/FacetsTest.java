@@ -12,9 +12,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.Fingerboard;
-import org.neckgeom.design.NeckDesign;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Fingerboard;
+import org.neckgeom.neck.Neck;
 
 class FacetsTest {
 
@@ -26,14 +26,14 @@ class FacetsTest {
 
         // Common geometry: a regular octagon about a circle of radius r has its corners at r tan 22.5 deg.
         double mark = 20 * Math.tan(Math.PI / 8);
-        assertThat(facets.first().innerFromMiddle().house()).isCloseTo(mark, offset(1e-12));
-        assertThat(facets.first().innerBelowFace().house()).isCloseTo(20, offset(1e-12));
-        assertThat(facets.first().outerFromMiddle().house()).isCloseTo(20, offset(1e-12));
-        assertThat(facets.first().outerBelowFace().house()).isCloseTo(mark, offset(1e-12));
-        assertThat(facets.first().slope().house()).isCloseTo(Math.PI / 4, offset(1e-15));
+        assertThat(facets.first().innerFromMiddle().libraryValue()).isCloseTo(mark, offset(1e-12));
+        assertThat(facets.first().innerBelowFace().libraryValue()).isCloseTo(20, offset(1e-12));
+        assertThat(facets.first().outerFromMiddle().libraryValue()).isCloseTo(20, offset(1e-12));
+        assertThat(facets.first().outerBelowFace().libraryValue()).isCloseTo(mark, offset(1e-12));
+        assertThat(facets.first().slope().libraryValue()).isCloseTo(Math.PI / 4, offset(1e-15));
         // The second set makes sixteen sides: r tan(11.25 deg) from where each touches.
         FacetLine inner = facets.second().get(0);
-        assertThat(inner.innerFromMiddle().house()).isCloseTo(20 * Math.tan(Math.PI / 16), offset(1e-12));
+        assertThat(inner.innerFromMiddle().libraryValue()).isCloseTo(20 * Math.tan(Math.PI / 16), offset(1e-12));
     }
 
     @ParameterizedTest
@@ -51,14 +51,16 @@ class FacetsTest {
                 List.of(facets.first(), facets.second().get(0), facets.second().get(1))) {
             LineString line = FACTORY.createLineString(new Coordinate[] {
                 new Coordinate(
-                        flat.innerFromMiddle().house(), flat.innerBelowFace().house()),
+                        flat.innerFromMiddle().libraryValue(),
+                        flat.innerBelowFace().libraryValue()),
                 new Coordinate(
-                        flat.outerFromMiddle().house(), flat.outerBelowFace().house())
+                        flat.outerFromMiddle().libraryValue(),
+                        flat.outerBelowFace().libraryValue())
             });
             assertThat(line.distance(curve)).as("power %s, %s", power, flat).isLessThan(2e-4);
-            double phi = Math.PI / 2 - flat.slope().house();
-            double h = flat.innerFromMiddle().house() * Math.cos(phi)
-                    + flat.innerBelowFace().house() * Math.sin(phi);
+            double phi = Math.PI / 2 - flat.slope().libraryValue();
+            double h = flat.innerFromMiddle().libraryValue() * Math.cos(phi)
+                    + flat.innerBelowFace().libraryValue() * Math.sin(phi);
             for (Coordinate point : points) {
                 assertThat(point.x * Math.cos(phi) + point.y * Math.sin(phi)).isLessThan(h + 1e-9);
             }
@@ -69,14 +71,14 @@ class FacetsTest {
     void second_startsWhereTheFirstFlatsLinesAre() {
         Facets facets = BackShape.of(neck(2.5, 46, 17)).at(mm(0)).facets(true);
 
-        assertThat(facets.second().get(0).innerBelowFace().house()).isCloseTo(17, offset(1e-12));
-        assertThat(facets.second().get(1).outerFromMiddle().house()).isCloseTo(23, offset(1e-12));
-        assertThat(facets.first().slope().house()).isCloseTo(Math.atan2(17, 23), offset(1e-12));
+        assertThat(facets.second().get(0).innerBelowFace().libraryValue()).isCloseTo(17, offset(1e-12));
+        assertThat(facets.second().get(1).outerFromMiddle().libraryValue()).isCloseTo(23, offset(1e-12));
+        assertThat(facets.first().slope().libraryValue()).isCloseTo(Math.atan2(17, 23), offset(1e-12));
         assertThat(facets.toString().length()).isLessThan(1000);
     }
 
-    private static NeckDesign neck(double power, double width, double depth) {
-        return NeckDesign.named("test")
+    private static Neck neck(double power, double width, double depth) {
+        return Neck.named("test")
                 .scale(mm(648))
                 .fingerboard(Fingerboard.tapered(mm(width), mm(width)))
                 .back(BackProfile.between(mm(depth), mm(depth)).power(power));

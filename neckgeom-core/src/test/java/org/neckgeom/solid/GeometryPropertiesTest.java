@@ -12,18 +12,18 @@ import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.board.StringPlaces;
 import org.neckgeom.board.StringSpacing;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.NeckSet;
-import org.neckgeom.design.Rod;
-import org.neckgeom.design.Scale;
 import org.neckgeom.head.HeadSide;
 import org.neckgeom.head.Scarf;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.head.ScarfRun;
 import org.neckgeom.heel.BackSet;
 import org.neckgeom.heel.HeelWedge;
-import org.neckgeom.measure.Spread;
+import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.NeckSet;
+import org.neckgeom.neck.Scale;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 
@@ -93,7 +93,7 @@ class GeometryPropertiesTest {
             ScarfJoint again = joint.planingHeadFace(mm(off)).veneered(HeadSide.FACE, mm(off));
 
             assertThat(again.breakLineShiftMm()).as(at(i)).isCloseTo(joint.breakLineShiftMm(), within(1e-12));
-            assertThat(again.headThickness().house()).as(at(i)).isCloseTo(15, within(1e-12));
+            assertThat(again.headThickness().libraryValue()).as(at(i)).isCloseTo(15, within(1e-12));
         }
     }
 
@@ -104,7 +104,7 @@ class GeometryPropertiesTest {
             double run = random.nextDouble(40, 300);
             ScarfRun layout = ScarfRun.of(mm(random.nextDouble(14, 26)), mm(run));
 
-            assertThat(layout.runFor(layout.pitch()).house()).as(at(i)).isCloseTo(run, within(1e-10));
+            assertThat(layout.runFor(layout.pitch()).libraryValue()).as(at(i)).isCloseTo(run, within(1e-10));
         }
     }
 
@@ -165,7 +165,7 @@ class GeometryPropertiesTest {
             double turn = random.nextDouble(-0.2, 0.2);
             BackSet set = set(action, saddle, 1);
 
-            double after = action + set.actionPer(deg(turn)).change().house();
+            double after = action + set.actionPer(deg(turn)).change().libraryValue();
 
             // With compensation 0 the nut keeps its height: all of the change is the twelfth fret's share.
             assertThat(set(after, saddle, 1).angle().degrees())
@@ -185,10 +185,10 @@ class GeometryPropertiesTest {
             HeelWedge down = set.wedge(mm(80), mm(-change));
 
             assertThat(up.isAtCap()).as(at(i)).isNotEqualTo(down.isAtCap());
-            assertThat(up.cut().house()).as(at(i)).isCloseTo(down.cut().house(), within(0.01 * change));
-            assertThat(set.cheek(mm(55), mm(change)).cut().house())
+            assertThat(up.cut().libraryValue()).as(at(i)).isCloseTo(down.cut().libraryValue(), within(0.01 * change));
+            assertThat(set.cheek(mm(55), mm(change)).cut().libraryValue())
                     .as(at(i))
-                    .isCloseTo(set.cheek(mm(55), mm(-change)).cut().house(), within(1e-12));
+                    .isCloseTo(set.cheek(mm(55), mm(-change)).cut().libraryValue(), within(1e-12));
         }
     }
 
@@ -211,10 +211,11 @@ class GeometryPropertiesTest {
         }
     }
 
-    private static WoodLeft wood(double rodHeight, double width, double bass, double treble, double half, double k) {
-        Channel channel = Channel.forRod(Rod.twoWay(mm(k * 300)).section(mm(k * width), mm(k * rodHeight)));
+    private static FloorThickness wood(
+            double rodHeight, double width, double bass, double treble, double half, double k) {
+        Channel channel = Channel.forRod(TrussRod.twoWay(mm(k * 300)).section(mm(k * width), mm(k * rodHeight)));
         BackProfile back = BackProfile.between(mm(k * 16), mm(k * 18)).asymmetric(bass, treble);
-        return WoodLeft.under(channel, BackShape.of(back, Scale.of(mm(k * 560)), x -> k * half));
+        return FloorThickness.under(channel, BackShape.of(back, Scale.of(mm(k * 560)), x -> k * half));
     }
 
     /** A deeper or a wider channel never leaves more wood. */
@@ -292,20 +293,20 @@ class GeometryPropertiesTest {
     /** The chance of falling under a limit grows with the limit and stays a chance. */
     @Test
     void chanceBelow_growsWithTheLimit() {
-        WoodLeft wood = wood(9, 6, 2, 2, 20, 1);
+        FloorThickness wood = wood(9, 6, 2, 2, 20, 1);
         for (int i = 0; i < CASES; i++) {
-            Spread<Length> spread = switch (random.nextInt(4)) {
-                case 0 -> Spread.normal(mm(random.nextDouble(0.05, 0.5)));
-                case 1 -> Spread.rectangular(mm(random.nextDouble(0.05, 1)));
-                case 2 -> Spread.triangular(mm(random.nextDouble(0.05, 1)));
-                default -> Spread.arcsine(mm(random.nextDouble(0.05, 1)));
+            ErrorDistribution<Length> spread = switch (random.nextInt(4)) {
+                case 0 -> ErrorDistribution.normal(mm(random.nextDouble(0.05, 0.5)));
+                case 1 -> ErrorDistribution.rectangular(mm(random.nextDouble(0.05, 1)));
+                case 2 -> ErrorDistribution.triangular(mm(random.nextDouble(0.05, 1)));
+                default -> ErrorDistribution.arcsine(mm(random.nextDouble(0.05, 1)));
             };
             double limit = random.nextDouble(4, 9);
 
-            double chance = wood.chanceBelow(mm(limit), spread).probability();
+            double chance = wood.probabilityBelow(mm(limit), spread).probability();
 
             assertThat(chance).as(at(i)).isBetween(0.0, 1.0);
-            assertThat(wood.chanceBelow(mm(limit + random.nextDouble(0, 1)), spread)
+            assertThat(wood.probabilityBelow(mm(limit + random.nextDouble(0, 1)), spread)
                             .probability())
                     .as(at(i))
                     .isGreaterThanOrEqualTo(chance - 1e-12);

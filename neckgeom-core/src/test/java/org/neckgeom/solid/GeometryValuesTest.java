@@ -21,20 +21,7 @@ import org.neckgeom.board.OuterStrings;
 import org.neckgeom.board.StringOverhang;
 import org.neckgeom.board.StringPlaces;
 import org.neckgeom.board.StringSpacing;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.Dome;
-import org.neckgeom.design.Dovetail;
-import org.neckgeom.design.Fingerboard;
-import org.neckgeom.design.Head;
-import org.neckgeom.design.HeadPost;
-import org.neckgeom.design.Heel;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.NeckSet;
-import org.neckgeom.design.Rod;
-import org.neckgeom.design.Scale;
-import org.neckgeom.design.Tenon;
-import org.neckgeom.design.Volute;
+import org.neckgeom.head.BreakAngle;
 import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.HeadSide;
 import org.neckgeom.head.OnePieceHead;
@@ -43,11 +30,24 @@ import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.head.ScarfRoll;
 import org.neckgeom.head.ScarfRun;
 import org.neckgeom.head.SlantedScarf;
-import org.neckgeom.head.StringBreak;
 import org.neckgeom.heel.ActionChange;
 import org.neckgeom.heel.BackSet;
 import org.neckgeom.heel.HeelBlocks;
-import org.neckgeom.measure.Spread;
+import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Dome;
+import org.neckgeom.neck.Dovetail;
+import org.neckgeom.neck.Fingerboard;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Heel;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.NeckSet;
+import org.neckgeom.neck.Scale;
+import org.neckgeom.neck.Tenon;
+import org.neckgeom.neck.TrussRod;
+import org.neckgeom.neck.TunerPost;
+import org.neckgeom.neck.Volute;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.testing.Approved;
 
@@ -77,7 +77,7 @@ class GeometryValuesTest {
                         14,
                         set(0).heights().dome(Dome.of(mm(9000 + d)).pole(mm(240), mm(30)))),
                 d -> set(d).angle(),
-                d -> set(0).angleWith(Spread.normal(mm(0.1 + d))),
+                d -> set(0).angleWith(ErrorDistribution.normal(mm(0.1 + d))),
                 d -> set(0).angle().atBridge(mm(9 + d), mm(7)),
                 d -> set(0).actionPer(deg(0.1 + d)),
                 d -> ActionChange.of("for a trial", mm(0.1 + d)),
@@ -105,7 +105,7 @@ class GeometryValuesTest {
                 d -> StringPlaces.of(List.of(mm(-1 - d), mm(1)), List.of(mm(0.5), mm(0.3))),
                 d -> StringOverhang.of(
                         neck(d), spacing(0).equalGaps(), spacing(0).equalCentres()),
-                d -> HeadPost.at(mm(60)).aside(mm(5 + d)).above(mm(8)),
+                d -> TunerPost.at(mm(60)).aside(mm(5 + d)).above(mm(8)),
                 d -> layout(d),
                 d -> HeadLayout.of(layout(0).head().tapered(mm(60 + d), mm(70))),
                 d -> layout(0).nutForces(pair(), mm(7), newton(95 + d)),
@@ -115,14 +115,14 @@ class GeometryValuesTest {
                 d -> BackCurve.of(mm(40 + d), mm(15)).powers(2.5, 1.5),
                 d -> BackShape.of(neck(d)).at(mm(100)).facets(true),
                 d -> BackShape.of(neck(d)).at(mm(100)).facets(false).first(),
-                d -> WoodLeft.under(neck(d)),
-                d -> WoodLeft.under(neck(0)).offCentre(mm(0.1 + d)),
-                d -> WoodLeft.under(neck(0)).skewed(deg(0.1 + d)),
-                d -> WoodLeft.under(neck(0)).roundedFloor(mm(0.1 + d)),
-                d -> WoodLeft.under(neck(d)).least(),
+                d -> FloorThickness.under(neck(d)),
+                d -> FloorThickness.under(neck(0)).offCentre(mm(0.1 + d)),
+                d -> FloorThickness.under(neck(0)).skewed(deg(0.1 + d)),
+                d -> FloorThickness.under(neck(0)).roundedFloor(mm(0.1 + d)),
+                d -> FloorThickness.under(neck(d)).least(),
                 d -> WoodAt.of(mm(38), mm(5 + d)),
-                d -> WoodLeft.under(neck(0)).chanceBelow(mm(4.5 + d), Spread.normal(mm(0.3))),
-                d -> WoodSpreads.ofDepth(Spread.normal(mm(0.1 + d))).offset(Spread.bias(mm(0.1))),
+                d -> FloorThickness.under(neck(0)).probabilityBelow(mm(4.5 + d), ErrorDistribution.normal(mm(0.3))),
+                d -> WoodSpreads.ofDepth(ErrorDistribution.normal(mm(0.1 + d))).offset(ErrorDistribution.bias(mm(0.1))),
                 d -> CuttingList.from(Blank.ofLength(mm(900)).section(mm(70), mm(20)))
                         .piece("shaft", mm(500 + d)),
                 d -> OnePieceHead.of(Head.angled(deg(13)).length(mm(185 + d))),
@@ -167,8 +167,8 @@ class GeometryValuesTest {
         return Scarf.of(deg(13), mm(20), mm(15 + d));
     }
 
-    private static StringBreak broken(double d) {
-        return StringBreak.over(deg(13), mm(7.5)).post(mm(60), mm(8 + d));
+    private static BreakAngle broken(double d) {
+        return BreakAngle.over(deg(13), mm(7.5)).post(mm(60), mm(8 + d));
     }
 
     private static BackSet set(double d) {
@@ -194,16 +194,16 @@ class GeometryValuesTest {
         return HeadLayout.of(Head.angled(deg(13))
                 .width(mm(76 + d))
                 .posts(
-                        HeadPost.at(mm(60)).aside(mm(-20)).above(mm(8)),
-                        HeadPost.at(mm(90)).above(mm(8))));
+                        TunerPost.at(mm(60)).aside(mm(-20)).above(mm(8)),
+                        TunerPost.at(mm(90)).above(mm(8))));
     }
 
-    private static NeckDesign neck(double d) {
-        return NeckDesign.named("octave mandolin")
+    private static Neck neck(double d) {
+        return Neck.named("octave mandolin")
                 .scale(mm(560))
                 .fingerboard(Fingerboard.tapered(mm(34 + d), mm(46)).radius(mm(400)))
                 .back(BackProfile.between(mm(14.5), mm(16.5)).asymmetric(2.2, 2))
                 .bodyAtFret(14)
-                .channel(Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9))));
+                .channel(Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9))));
     }
 }

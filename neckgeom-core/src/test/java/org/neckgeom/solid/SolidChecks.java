@@ -9,11 +9,11 @@ import org.hipparchus.dfp.Dfp;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.Rod;
-import org.neckgeom.design.Scale;
-import org.neckgeom.measure.Spread;
+import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Scale;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.validation.Check;
 import org.neckgeom.validation.Checks;
 import org.neckgeom.validation.Numerics;
@@ -39,7 +39,7 @@ public final class SolidChecks {
                 "superellipse-distance.csv",
                 Status.EXACT,
                 "");
-        distance.of("WoodLeft.at", "WoodAt.wood", "BackCurve.depthAt");
+        distance.of("FloorThickness.at", "WoodAt.wood", "BackCurve.depthAt");
         for (Map<String, String> row : Rows.of("/solid/superellipse-distance.csv")) {
             double a = Rows.number(row, "a");
             double b = Rows.number(row, "b");
@@ -50,7 +50,7 @@ public final class SolidChecks {
         }
         Check polyline = checks.check(
                 "the same from a polyline of 20,000 points", Source.JTS, "LineString.distance", Status.LIBRARY, "mm");
-        polyline.of("WoodLeft.at", "WoodAt.wood");
+        polyline.of("FloorThickness.at", "WoodAt.wood");
         SplittableRandom random = new SplittableRandom(400);
         for (int n = 0; n < 20; n++) {
             double p = 1 + 5 * random.nextDouble();
@@ -77,17 +77,18 @@ public final class SolidChecks {
                 "NormalDistribution",
                 Status.LIBRARY,
                 "");
-        chance.of("WoodLeft.chanceBelow", "WoodChance.probability", "WoodLeft.least");
-        WoodLeft wood = WoodLeft.under(
-                Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9))),
+        chance.of("FloorThickness.probabilityBelow", "FloorProbability.probability", "FloorThickness.least");
+        FloorThickness wood = FloorThickness.under(
+                Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9))),
                 BackShape.of(BackProfile.between(mm(15), mm(15)), Scale.of(mm(560)), x -> 18));
         for (double limit = 4; limit <= 7; limit += 0.25) {
             // Under a half ellipse the nearest wood is not straight down: a normal carving counts one to one.
             chance.figure(
                     NormalDistribution.of(wood.least().woodMm(), 0.3).cumulativeProbability(limit),
-                    wood.chanceBelow(
+                    wood.probabilityBelow(
                                     mm(limit),
-                                    WoodSpreads.ofDepth(Spread.normal(mm(0))).carving(Spread.normal(mm(0.3))))
+                                    WoodSpreads.ofDepth(ErrorDistribution.normal(mm(0)))
+                                            .carving(ErrorDistribution.normal(mm(0.3))))
                             .probability(),
                     1e-12);
         }
@@ -103,6 +104,6 @@ public final class SolidChecks {
                                     .sqrt());
                     return new Point(exact, new SuperellipseArc(2).distance(u, v, radius, radius));
                 })
-                .of("WoodLeft.at");
+                .of("FloorThickness.at");
     }
 }

@@ -27,7 +27,7 @@ class StockNeedsTest {
                 .edgeAllowance(mm(2))
                 .planing(mm(0.5)));
 
-        assertThat(needs.length().house()).isCloseTo(board.length().house() + 50, offset(1e-12));
+        assertThat(needs.length().libraryValue()).isCloseTo(board.length().libraryValue() + 50, offset(1e-12));
         assertThat(needs.width()).isEqualTo(mm(65));
         assertThat(needs.thickness()).isEqualTo(mm(21));
         assertThat(needs.fits(Blank.ofLength(mm(700)).section(mm(65), mm(21)))).isTrue();
@@ -47,7 +47,7 @@ class StockNeedsTest {
 
         // By hand: 10 + 620 + 3 x 75 + 3 kerfs of 2 = 861; one more kerf frees the 37 mm left.
         assertThat(list.fits()).isTrue();
-        assertThat(list.leftOver().house()).isCloseTo(37, offset(1e-12));
+        assertThat(list.leftOver().libraryValue()).isCloseTo(37, offset(1e-12));
         assertThat(list.starts()).containsExactly(mm(10), mm(632), mm(709), mm(786));
         assertThat(list.toString()).startsWith("Cutting list: 4 pieces from 900 mm, fits");
     }
@@ -59,9 +59,9 @@ class StockNeedsTest {
                 .pieces(2, "block", mm(150));
 
         assertThat(exact.fits()).isTrue();
-        assertThat(exact.leftOver().house()).isZero();
+        assertThat(exact.leftOver().libraryValue()).isZero();
         assertThat(exact.piece("one more", mm(10)).fits()).isFalse();
-        assertThat(exact.piece("one more", mm(10)).missing().house()).isCloseTo(12, offset(1e-12));
+        assertThat(exact.piece("one more", mm(10)).missing().libraryValue()).isCloseTo(12, offset(1e-12));
         assertThat(exact.piece("one more", mm(10)).toString()).contains("12 mm too short");
     }
 

@@ -6,9 +6,9 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import static org.neckgeom.units.ShopUnits.mm;
 
 import org.junit.jupiter.api.Test;
-import org.neckgeom.design.Bar;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.neck.Bar;
+import org.neckgeom.neck.Neck;
 
 /** Bars beside the rod against the parallel-axis theorem on a neck summed from layers. */
 class BarsAddedTest {
@@ -17,9 +17,9 @@ class BarsAddedTest {
 
     @Test
     void stifferRatio_isThatOfTheParallelAxisTheorem() {
-        NeckDesign neck = SampleNecks.guitar();
+        Neck neck = SampleNecks.guitar();
         BarsAdded bars = Relief.of(neck).addingBars(BAR, mm(9));
-        double x = bars.before().place().house();
+        double x = bars.before().place().libraryValue();
         double[] bare = FiniteDifferenceNeck.layers(neck, x);
         double depth = neck.backDepthAtMm(x);
         // Add 2 x 3.2 mm x 9.5 mm of (130000 - 12600) MPa, its middle 4.75 mm below the glue face, to EA and EI about
@@ -36,7 +36,7 @@ class BarsAddedTest {
     }
 
     /** EA of the guitar, from its areas: board with crown, back, channel less strip. */
-    private static double stretch(NeckDesign neck, double x) {
+    private static double stretch(Neck neck, double x) {
         double half = neck.halfWidthAtMm(x);
         double board = 0;
         double back = 0;
@@ -56,18 +56,20 @@ class BarsAddedTest {
         BarsAdded bars = Relief.of(SampleNecks.guitar()).addingBars(BAR, mm(9));
 
         assertThat(bars.stifferRatio()).isGreaterThan(1.1);
-        assertThat(bars.after().relief().house())
-                .isLessThan(bars.before().relief().house());
-        assertThat(bars.difference().house())
+        assertThat(bars.after().relief().libraryValue())
+                .isLessThan(bars.before().relief().libraryValue());
+        assertThat(bars.difference().libraryValue())
                 .isCloseTo(
-                        bars.before().relief().house() - bars.after().relief().house(), withinPercentage(1e-9));
+                        bars.before().relief().libraryValue()
+                                - bars.after().relief().libraryValue(),
+                        withinPercentage(1e-9));
         assertThat(bars.after())
                 .isEqualTo(Relief.of(SampleNecks.guitar()).withBars(BAR, mm(9)).underStrings());
     }
 
     @Test
     void rodForceFor_saysWhenTheReliefIsGone() {
-        double slack = Relief.of(SampleNecks.guitar()).underStrings().relief().house();
+        double slack = Relief.of(SampleNecks.guitar()).underStrings().relief().libraryValue();
         BarsAdded bars =
                 Relief.of(SampleNecks.guitar()).addingBars(Bar.carbon(mm(400)).section(mm(6), mm(11)), mm(10));
 

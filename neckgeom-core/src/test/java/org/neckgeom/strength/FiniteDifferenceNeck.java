@@ -5,9 +5,9 @@ import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.QRDecomposition;
 import org.hipparchus.linear.RealMatrix;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.Rod;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.TrussRod;
 
 /**
  * A neck solved another way: sections summed from thin layers of the design's own outlines, and the bent line as the
@@ -19,13 +19,13 @@ final class FiniteDifferenceNeck {
     private static final int STEPS = 600;
     private static final int LAYERS = 2400;
 
-    private final NeckDesign neck;
+    private final Neck neck;
     private final double h;
     private final double[] strings;
     private final double[] rod;
 
     /** Strings 1.5 mm over the board at the nut and 3.1 mm at the 12th fret; a two-way rod's bars half its height apart. */
-    FiniteDifferenceNeck(NeckDesign neck) {
+    FiniteDifferenceNeck(Neck neck) {
         this.neck = neck;
         double length = neck.bodyJointMm();
         h = length / STEPS;
@@ -66,7 +66,7 @@ final class FiniteDifferenceNeck {
         rod = w.getColumn(1);
     }
 
-    private static double[] tensions(NeckDesign neck) {
+    private static double[] tensions(Neck neck) {
         double[] told = neck.strings().orElseThrow().tensionsN();
         if (told.length > 0) {
             return told;
@@ -82,7 +82,7 @@ final class FiniteDifferenceNeck {
         return pull;
     }
 
-    private static double overGlueFace(NeckDesign neck, double x, int course, double overBoard) {
+    private static double overGlueFace(Neck neck, double x, int course, double overBoard) {
         int n = neck.strings().orElseThrow().courses();
         double edge = neck.halfWidthAtMm(x) - 3;
         double y = -edge + 2 * edge * course / (n - 1);
@@ -91,17 +91,17 @@ final class FiniteDifferenceNeck {
     }
 
     private static double rodMoment(Channel channel, double x, double axis) {
-        Rod rod = channel.rod().orElseThrow();
+        TrussRod rod = channel.rod().orElseThrow();
         if (x < channel.startMm() || x > channel.startMm() + rod.lengthMm()) {
             return 0;
         }
-        return rod.kind() == Rod.Kind.TWO_WAY
+        return rod.kind() == TrussRod.Kind.TWO_WAY
                 ? -rod.heightMm() / 2
                 : -(axis + channel.floorDepthAtMm(x) - rod.heightMm() / 2);
     }
 
     /** Neutral axis and EI of a neck at a station, summed from layers. */
-    static double[] layers(NeckDesign neck, double x) {
+    static double[] layers(Neck neck, double x) {
         double depth = neck.backDepthAtMm(x);
         double half = neck.halfWidthAtMm(x);
         double top = neck.boardThicknessAtMm(x);

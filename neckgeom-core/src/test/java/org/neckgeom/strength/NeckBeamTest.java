@@ -7,9 +7,9 @@ import static org.neckgeom.units.ShopUnits.mm;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.design.Bar;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.Rod;
+import org.neckgeom.neck.Bar;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.TrussRod;
 
 /** The section at a station against layers summed by brute force. */
 class NeckBeamTest {
@@ -22,7 +22,7 @@ class NeckBeamTest {
                 new NeckBeam.Board(Taper.through(0, 34, 385, 46), new Taper(6, 0), new Taper(400, 0), 12_300),
                 new NeckBeam.Back(
                         Taper.through(0, 17, 385, 23), Taper.through(31, 14.5, 280, 16.5), half, half, 11_600),
-                Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9)))
+                Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)))
                         .startingAt(mm(3))
                         .depthClearance(mm(0.2)),
                 0,
@@ -113,7 +113,7 @@ class NeckBeamTest {
         assertThat(stretch(plain, covered, 0, 100) - open).isCloseTo(0, within(1e-6));
         assertThat(stretch(plain, bare.depthClearance(mm(1)), 0, 100) - open).isCloseTo(-6 * 11_600, within(1e-6));
         assertThat(stretch(plain, bare, 130_000, 100) - open).isCloseTo(54 * 130_000.0, within(1e-6));
-        Channel pocket = Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9)))
+        Channel pocket = Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)))
                 .startingAt(mm(3))
                 .adjusterPocket(mm(20))
                 .section(mm(10), mm(10));

@@ -2,9 +2,9 @@ package org.neckgeom.strength;
 
 import static org.neckgeom.units.ShopUnits.mm;
 
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.Rod;
 import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.TrussRod;
 
 /** Invented necks for the tests. */
 final class Necks {
@@ -12,7 +12,7 @@ final class Necks {
     private Necks() {}
 
     /** Eight strings, a two-way rod in a flat channel that begins at the nut. */
-    static NeckDesign mandolin() {
-        return SampleNecks.octaveMandolin().trussRod(Rod.twoWay(mm(300)).section(mm(6), mm(9)));
+    static Neck mandolin() {
+        return SampleNecks.octaveMandolin().trussRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)));
     }
 }

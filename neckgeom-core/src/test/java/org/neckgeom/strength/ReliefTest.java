@@ -14,13 +14,13 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.Bar;
-import org.neckgeom.design.Fingerboard;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.Rod;
-import org.neckgeom.design.StringSet;
 import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Bar;
+import org.neckgeom.neck.Fingerboard;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.StringSet;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.stock.Wood;
 
 /** Relief of whole necks against a finite-difference neck solved by Hipparchus, and what must hold for any neck. */
@@ -29,7 +29,7 @@ class ReliefTest {
     @Tag("long")
     @Test
     void underStrings_agreesWithAFiniteDifferenceNeck() {
-        for (NeckDesign neck : List.of(Necks.mandolin(), SampleNecks.guitar(), SampleNecks.shortScaleBass())) {
+        for (Neck neck : List.of(Necks.mandolin(), SampleNecks.guitar(), SampleNecks.shortScaleBass())) {
             FiniteDifferenceNeck other = new FiniteDifferenceNeck(neck);
             double from = neck.scale().fretMm(1);
             double to = neck.bodyJointMm();
@@ -37,10 +37,12 @@ class ReliefTest {
 
             Bow bow = relief.underStrings();
 
-            assertThat(bow.relief().house()).as(neck.name()).isCloseTo(other.bow(from, to, 0), withinPercentage(0.1));
-            assertThat(bow.lift().house()).as(neck.name()).isCloseTo(other.lift(), withinPercentage(0.1));
+            assertThat(bow.relief().libraryValue())
+                    .as(neck.name())
+                    .isCloseTo(other.bow(from, to, 0), withinPercentage(0.1));
+            assertThat(bow.lift().libraryValue()).as(neck.name()).isCloseTo(other.lift(), withinPercentage(0.1));
             for (double force : new double[] {400, 1500, 3000}) {
-                assertThat(relief.withRodAt(newton(force)).relief().house())
+                assertThat(relief.withRodAt(newton(force)).relief().libraryValue())
                         .as("%s at %s N", neck.name(), force)
                         .isCloseTo(other.bow(from, to, force), within(0.0005));
             }
@@ -55,14 +57,14 @@ class ReliefTest {
         Bow mandolin = Relief.of(Necks.mandolin()).underStrings();
         Bow guitar = Relief.of(SampleNecks.guitar()).underStrings();
 
-        assertThat(mandolin.relief().house()).isBetween(0.2, 0.45);
-        assertThat(guitar.relief().house()).isBetween(0.15, 0.45);
+        assertThat(mandolin.relief().libraryValue()).isBetween(0.2, 0.45);
+        assertThat(guitar.relief().libraryValue()).isBetween(0.15, 0.45);
         assertThat(Relief.of(SampleNecks.shortScaleBass())
                         .underStrings()
                         .relief()
-                        .house())
+                        .libraryValue())
                 .isBetween(0.3, 1.0);
-        assertThat(guitar.place().house())
+        assertThat(guitar.place().libraryValue())
                 .isBetween(
                         SampleNecks.guitar().scale().fretMm(5.5),
                         SampleNecks.guitar().scale().fretMm(8.5));
@@ -73,15 +75,15 @@ class ReliefTest {
         // Strings of next to no pull bow the neck in proportion; the real ones a little more than that, the longer the
         // neck
         // the more: 3 % for a pinned column of 450 mm under 700 N (M/P (sec u - 1) against M L^2/(8 E I)).
-        for (NeckDesign neck : List.of(
+        for (Neck neck : List.of(
                 Necks.mandolin(),
                 SampleNecks.guitar()
                         .strings(SampleNecks.guitar().strings().orElseThrow().tensions(newton(75))))) {
-            double real = Relief.of(neck).underStrings().relief().house();
+            double real = Relief.of(neck).underStrings().relief().libraryValue();
             double told = neck.strings().orElseThrow().tensionsN()[0];
-            NeckDesign slack = neck.strings(neck.strings().orElseThrow().tensions(newton(told / 1e5)));
+            Neck slack = neck.strings(neck.strings().orElseThrow().tensions(newton(told / 1e5)));
 
-            double more = real / (1e5 * Relief.of(slack).underStrings().relief().house()) - 1;
+            double more = real / (1e5 * Relief.of(slack).underStrings().relief().libraryValue()) - 1;
             assertThat(more).as(neck.name()).isBetween(0.01, 0.10);
         }
     }
@@ -91,7 +93,7 @@ class ReliefTest {
         Bow bow = Relief.of(SampleNecks.guitar()).underStrings();
 
         assertThat(bow.liftInterval().contains(bow.lift())).isTrue();
-        assertThat(bow.liftInterval().lowHouse()).isPositive();
+        assertThat(bow.liftInterval().libraryLow()).isPositive();
     }
 
     @Test
@@ -99,7 +101,7 @@ class ReliefTest {
         // One piece of wood known to 5 %, the board of no stiffness to speak of: relief goes as 1/E but for the pull on
         // the bent neck, so the interval is that of a log-normal 1/E, give or take a tenth.
         Wood soft = Wood.named("felt").modulus(gigapascal(0.001));
-        NeckDesign neck = Necks.mandolin()
+        Neck neck = Necks.mandolin()
                 .wood(Wood.BLACK_WALNUT.modulusVariation(percent(5)))
                 .fingerboard(Fingerboard.tapered(mm(34), mm(46))
                         .thickness(mm(6))
@@ -107,23 +109,23 @@ class ReliefTest {
                         .wood(soft));
         Bow bow = Relief.of(neck).underStrings();
 
-        double width = Math.log(bow.interval().highHouse() / bow.interval().lowHouse());
+        double width = Math.log(bow.interval().libraryHigh() / bow.interval().libraryLow());
         assertThat(width).isBetween(2 * 1.96 * 0.05, 2 * 1.96 * 0.05 * 1.25);
         assertThat(bow.interval().contains(bow.relief())).isTrue();
     }
 
     @Test
     void underStrings_isTheSameInInchesAndMillimetres() {
-        NeckDesign inches = SampleNecks.guitar();
-        NeckDesign metric = inches.scale(mm(647.7))
+        Neck inches = SampleNecks.guitar();
+        Neck metric = inches.scale(mm(647.7))
                 .fingerboard(Fingerboard.tapered(mm(42.8625), mm(55.88))
                         .thickness(mm(6.35))
                         .radius(mm(241.3), mm(304.8))
                         .wood(Wood.SUGAR_MAPLE))
                 .back(BackProfile.between(mm(14.732), mm(16.51)).full());
 
-        assertThat(Relief.of(metric).underStrings().relief().house())
-                .isCloseTo(Relief.of(inches).underStrings().relief().house(), withinPercentage(1e-9));
+        assertThat(Relief.of(metric).underStrings().relief().libraryValue())
+                .isCloseTo(Relief.of(inches).underStrings().relief().libraryValue(), withinPercentage(1e-9));
         assertThat(Relief.of(inches).underStrings().toString()).contains("thou");
         assertThat(Relief.of(metric).underStrings().toString()).contains(" mm");
     }
@@ -133,25 +135,25 @@ class ReliefTest {
         long seed = 20260311;
         SplittableRandom random = new SplittableRandom(seed);
         for (int i = 0; i < 50; i++) {
-            NeckDesign neck = anyNeck(random);
-            double relief = Relief.of(neck).underStrings().relief().house();
-            NeckDesign stiffer = neck.wood(Wood.named("stiff").modulus(gigapascal(20)));
-            NeckDesign deeper = neck.back(BackProfile.between(mm(17), mm(20)));
+            Neck neck = anyNeck(random);
+            double relief = Relief.of(neck).underStrings().relief().libraryValue();
+            Neck stiffer = neck.wood(Wood.named("stiff").modulus(gigapascal(20)));
+            Neck deeper = neck.back(BackProfile.between(mm(17), mm(20)));
 
-            assertThat(Relief.of(stiffer).underStrings().relief().house())
+            assertThat(Relief.of(stiffer).underStrings().relief().libraryValue())
                     .as("seed %s, trial %s", seed, i)
                     .isLessThan(relief);
-            assertThat(Relief.of(deeper).underStrings().relief().house())
+            assertThat(Relief.of(deeper).underStrings().relief().libraryValue())
                     .as("seed %s, trial %s", seed, i)
                     .isLessThan(relief);
-            NeckDesign harder = neck.strings(neck.strings().orElseThrow().tensions(newton(100)));
-            assertThat(Relief.of(harder).underStrings().relief().house())
+            Neck harder = neck.strings(neck.strings().orElseThrow().tensions(newton(100)));
+            assertThat(Relief.of(harder).underStrings().relief().libraryValue())
                     .as("seed %s, trial %s", seed, i)
                     .isGreaterThan(relief);
         }
     }
 
-    private static NeckDesign anyNeck(SplittableRandom random) {
+    private static Neck anyNeck(SplittableRandom random) {
         return Necks.mandolin()
                 .scale(mm(random.nextDouble(350, 660)))
                 .back(BackProfile.between(mm(random.nextDouble(13, 15)), mm(random.nextDouble(15, 17)))
@@ -163,10 +165,10 @@ class ReliefTest {
     @Test
     void between_measuresLessOverAShorterSpan() {
         Relief relief = Relief.of(Necks.mandolin());
-        double whole = relief.underStrings().relief().house();
+        double whole = relief.underStrings().relief().libraryValue();
 
-        assertThat(relief.between(1, 10).underStrings().relief().house()).isLessThan(whole);
-        assertThat(relief.between(0, 14).underStrings().relief().house()).isGreaterThan(whole);
+        assertThat(relief.between(1, 10).underStrings().relief().libraryValue()).isLessThan(whole);
+        assertThat(relief.between(0, 14).underStrings().relief().libraryValue()).isGreaterThan(whole);
         assertThat(relief.between(1, 14)).isEqualTo(relief);
     }
 
@@ -186,11 +188,11 @@ class ReliefTest {
     void gapAtFret_isLessThanTheReliefAndNothingAtTheEnds() {
         Bow bow = Relief.of(Necks.mandolin()).underStrings();
 
-        assertThat(bow.gapAtFret(1).house()).isCloseTo(0, within(1e-12));
-        assertThat(bow.gapAtFret(14).house()).isCloseTo(0, within(1e-12));
-        assertThat(bow.gapAtFret(6).house())
+        assertThat(bow.gapAtFret(1).libraryValue()).isCloseTo(0, within(1e-12));
+        assertThat(bow.gapAtFret(14).libraryValue()).isCloseTo(0, within(1e-12));
+        assertThat(bow.gapAtFret(6).libraryValue())
                 .isPositive()
-                .isLessThanOrEqualTo(bow.relief().house());
+                .isLessThanOrEqualTo(bow.relief().libraryValue());
         assertThatThrownBy(() -> bow.gapAtFret(15)).isInstanceOf(IllegalArgumentException.class);
     }
 
@@ -199,28 +201,28 @@ class ReliefTest {
         Relief low = Relief.of(Necks.mandolin());
         Relief high = low.heights(StringHeights.usual().frets(mm(1.4)).action(mm(4)));
 
-        assertThat(high.underStrings().relief().house())
-                .isGreaterThan(low.underStrings().relief().house());
+        assertThat(high.underStrings().relief().libraryValue())
+                .isGreaterThan(low.underStrings().relief().libraryValue());
     }
 
     @Test
     void withRodAt_refusesWhatTheRodCannot() {
         assertThatThrownBy(() -> Relief.of(SampleNecks.guitar()).withRodAt(newton(-10)))
                 .hasMessage("rod force must be 0 N or more in a single-action rod, but was -10 N");
-        NeckDesign barred = Necks.mandolin().bar(Bar.carbon(mm(300)).section(mm(6), mm(9)));
+        Neck barred = Necks.mandolin().bar(Bar.carbon(mm(300)).section(mm(6), mm(9)));
         assertThatThrownBy(() -> Relief.of(barred).withRodAt(newton(10)))
                 .hasMessage("rod force must be 0 N in a neck without an adjustable rod, but was 10 N");
-        assertThat(Relief.of(barred).withRodAt(newton(0)).relief().house())
-                .isLessThan(Relief.of(Necks.mandolin()).underStrings().relief().house());
+        assertThat(Relief.of(barred).withRodAt(newton(0)).relief().libraryValue())
+                .isLessThan(Relief.of(Necks.mandolin()).underStrings().relief().libraryValue());
     }
 
     @Test
     void of_namesThePartThatIsMissing() {
-        NeckDesign noWood = Necks.mandolin().fingerboard(Fingerboard.tapered(mm(34), mm(46)));
+        Neck noWood = Necks.mandolin().fingerboard(Fingerboard.tapered(mm(34), mm(46)));
         assertThatThrownBy(() -> Relief.of(noWood).underStrings())
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("needs its fingerboard's wood for this");
-        NeckDesign noPull = Necks.mandolin().strings(StringSet.of(pitch("G2"), pitch("D3")));
+        Neck noPull = Necks.mandolin().strings(StringSet.of(pitch("G2"), pitch("D3")));
         assertThatThrownBy(() -> Relief.of(noPull).underStrings())
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("needs its strings' pull for this");
@@ -228,7 +230,7 @@ class ReliefTest {
 
     @Test
     void of_saysWhereTheChannelBreaksThrough() {
-        NeckDesign deep = Necks.mandolin().trussRod(Rod.twoWay(mm(300)).section(mm(6), mm(14.5)));
+        Neck deep = Necks.mandolin().trussRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(14.5)));
 
         assertThatThrownBy(() -> Relief.of(deep).underStrings())
                 .isInstanceOf(ArithmeticException.class)
@@ -237,12 +239,12 @@ class ReliefTest {
 
     @Test
     void of_refusesAnImpossibleOutline() {
-        NeckDesign noDepth = Necks.mandolin().back(BackProfile.between(mm(1), mm(20)));
+        Neck noDepth = Necks.mandolin().back(BackProfile.between(mm(1), mm(20)));
 
         assertThatThrownBy(() -> Relief.of(noDepth).underStrings())
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageStartingWith("depth of the back must be more than 0 mm along the neck, but was -");
-        NeckDesign thin = Necks.mandolin()
+        Neck thin = Necks.mandolin()
                 .fingerboard(Fingerboard.tapered(mm(34), mm(46))
                         .thickness(mm(0.5))
                         .radius(mm(60))

@@ -11,11 +11,11 @@ import static org.neckgeom.units.ShopUnits.newton;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.Bar;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.Rod;
 import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Bar;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.strength.RodForce.Reach;
 
 /** The rod's force put back into the neck and into a finite-difference neck; what a rod cannot do. */
@@ -24,7 +24,7 @@ class RodForceTest {
     @Tag("long")
     @Test
     void force_leavesTheWantedReliefInAFiniteDifferenceNeck() {
-        for (NeckDesign neck : List.of(Necks.mandolin(), SampleNecks.guitar(), SampleNecks.shortScaleBass())) {
+        for (Neck neck : List.of(Necks.mandolin(), SampleNecks.guitar(), SampleNecks.shortScaleBass())) {
             FiniteDifferenceNeck other = new FiniteDifferenceNeck(neck);
             double from = neck.scale().fretMm(1);
             for (double wanted : new double[] {0.15, 0.05, 0, -0.05}) {
@@ -32,7 +32,7 @@ class RodForceTest {
                         .rodForceFor(mm(wanted))
                         .force()
                         .orElseThrow()
-                        .house();
+                        .libraryValue();
 
                 assertThat(other.bow(from, neck.bodyJointMm(), force))
                         .as("%s, %s mm", neck.name(), wanted)
@@ -46,7 +46,8 @@ class RodForceTest {
         Relief relief = Relief.of(Necks.mandolin());
         RodForce rod = relief.rodForceFor(mm(0.2));
 
-        assertThat(relief.withRodAt(rod.force().orElseThrow()).relief().house()).isCloseTo(0.2, within(1e-9));
+        assertThat(relief.withRodAt(rod.force().orElseThrow()).relief().libraryValue())
+                .isCloseTo(0.2, within(1e-9));
         assertThat(rod.reach()).isEqualTo(Reach.CAN);
         assertThat(rod.obstacle()).isEmpty();
         assertThat(rod.slackRelief()).isEqualTo(relief.underStrings().relief());
@@ -58,20 +59,20 @@ class RodForceTest {
     void force_ofATwoWayRodIsNegativeForMoreRelief() {
         RodForce rod = Relief.of(Necks.mandolin()).rodForceFor(mm(0.8));
 
-        assertThat(rod.force().orElseThrow().house()).isNegative();
+        assertThat(rod.force().orElseThrow().libraryValue()).isNegative();
         assertThat(rod.reach()).isNotEqualTo(Reach.CANNOT);
     }
 
     @Test
     void force_goesAsTheArmOfATwoWayRod() {
         Relief relief = Relief.of(Necks.mandolin());
-        double usual = relief.rodForceFor(mm(0.1)).force().orElseThrow().house();
+        double usual = relief.rodForceFor(mm(0.1)).force().orElseThrow().libraryValue();
 
         assertThat(relief.rodArm(mm(9))
                         .rodForceFor(mm(0.1))
                         .force()
                         .orElseThrow()
-                        .house())
+                        .libraryValue())
                 .isCloseTo(usual / 2, withinPercentage(1e-7));
     }
 
@@ -96,7 +97,7 @@ class RodForceTest {
     @Test
     void reach_isMayWhenItDependsOnTheWood() {
         Relief relief = Relief.of(Necks.mandolin());
-        double force = relief.rodForceFor(mm(0.1)).force().orElseThrow().house();
+        double force = relief.rodForceFor(mm(0.1)).force().orElseThrow().libraryValue();
 
         RodForce rod = relief.rodStands(newton(force)).rodForceFor(mm(0.1));
 
@@ -106,7 +107,7 @@ class RodForceTest {
 
     @Test
     void reach_isCannotWithoutARod() {
-        NeckDesign barred = Necks.mandolin().bar(Bar.steel(mm(300)).section(mm(3.2), mm(9)));
+        Neck barred = Necks.mandolin().bar(Bar.steel(mm(300)).section(mm(3.2), mm(9)));
         RodForce rod = Relief.of(barred).rodForceFor(mm(0.1));
 
         assertThat(rod.reach()).isEqualTo(Reach.CANNOT);
@@ -119,9 +120,9 @@ class RodForceTest {
     @Test
     void reach_isCannotWhenTheRodLiesOverTheNeutralAxis() {
         // A shallow channel under a deep back: the rod's pull bows the neck forward.
-        NeckDesign shallow = Necks.mandolin()
+        Neck shallow = Necks.mandolin()
                 .back(BackProfile.between(mm(24), mm(26)).full())
-                .trussRod(Rod.singleAction(mm(300), mm(4)));
+                .trussRod(TrussRod.singleAction(mm(300), mm(4)));
         RodForce rod = Relief.of(shallow).rodForceFor(mm(0.01));
 
         assertThat(rod.reach()).isEqualTo(Reach.CANNOT);
@@ -133,7 +134,7 @@ class RodForceTest {
         // Common practice: a rod and strings never add to a straight line, there is a slight S.
         RodForce straight = Relief.of(SampleNecks.guitar()).rodForceFor(mm(0));
 
-        assertThat(straight.hump().house()).isPositive().isLessThan(0.1);
+        assertThat(straight.hump().libraryValue()).isPositive().isLessThan(0.1);
         assertThat(straight.toString()).contains("the neck is an S");
     }
 
@@ -152,9 +153,9 @@ class RodForceTest {
 
         assertThat(travel.least()).isEqualTo(relief.withRodAt(newton(1200)).relief());
         assertThat(travel.most()).isEqualTo(relief.withRodAt(newton(-1200)).relief());
-        assertThat(travel.least().house())
-                .isLessThan(relief.underStrings().relief().house())
-                .isLessThan(travel.most().house());
+        assertThat(travel.least().libraryValue())
+                .isLessThan(relief.underStrings().relief().libraryValue())
+                .isLessThan(travel.most().libraryValue());
         assertThat(Relief.of(SampleNecks.guitar()).rodTravel().most())
                 .isEqualTo(Relief.of(SampleNecks.guitar()).underStrings().relief());
     }

@@ -15,8 +15,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.Rod;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.TrussRod;
 
 /** Transformed sections against quadrature (sections.csv: mpmath), a textbook's composite beam and closed forms. */
 class SectionMomentsTest {
@@ -53,7 +53,7 @@ class SectionMomentsTest {
         }
         Channel channel = number(row, "slot_depth") == 0
                 ? null
-                : Channel.forRod(Rod.twoWay(mm(300))
+                : Channel.forRod(TrussRod.twoWay(mm(300))
                                 .section(
                                         mm(number(row, "slot_width")),
                                         mm(number(row, "slot_depth") - number(row, "strip"))))
@@ -150,7 +150,8 @@ class SectionMomentsTest {
                 300,
                 new NeckBeam.Board(new Taper(34, 0), new Taper(6, 0), null, 12_000),
                 new NeckBeam.Back(new Taper(17, 0), new Taper(14.5, 0), Superellipse.of(2), Superellipse.of(2), 12_000),
-                Channel.forRod(Rod.twoWay(mm(280)).section(mm(6), mm(14.4))).startingAt(mm(10)),
+                Channel.forRod(TrussRod.twoWay(mm(280)).section(mm(6), mm(14.4)))
+                        .startingAt(mm(10)),
                 0,
                 List.of());
 

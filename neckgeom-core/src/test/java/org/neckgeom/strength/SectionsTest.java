@@ -8,9 +8,9 @@ import static org.neckgeom.units.ShopUnits.mm;
 import static org.neckgeom.units.ShopUnits.percent;
 
 import org.junit.jupiter.api.Test;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.stock.Wood;
 
 /** Sections of whole necks against layers summed from the design's outlines. */
@@ -18,10 +18,9 @@ class SectionsTest {
 
     @Test
     void at_isTheSumOfItsLayers() {
-        NeckDesign crooked =
+        Neck crooked =
                 Necks.mandolin().back(BackProfile.between(mm(14.5), mm(16.5)).asymmetric(2, 3.2));
-        for (NeckDesign neck :
-                new NeckDesign[] {Necks.mandolin(), SampleNecks.guitar(), SampleNecks.shortScaleBass(), crooked}) {
+        for (Neck neck : new Neck[] {Necks.mandolin(), SampleNecks.guitar(), SampleNecks.shortScaleBass(), crooked}) {
             for (double x : new double[] {0, 55, 171, 270, 305}) {
                 Section section = Sections.of(neck).at(mm(x));
                 double[] layers = FiniteDifferenceNeck.layers(neck, x);
@@ -29,7 +28,7 @@ class SectionsTest {
                 assertThat(section.stiffnessNm2() * 1e6)
                         .as("%s at %s mm", neck.name(), x)
                         .isCloseTo(layers[1], withinPercentage(0.05));
-                assertThat(section.neutralAxis().house())
+                assertThat(section.neutralAxis().libraryValue())
                         .as("%s at %s mm", neck.name(), x)
                         .isCloseTo(layers[0], withinPercentage(0.1));
             }

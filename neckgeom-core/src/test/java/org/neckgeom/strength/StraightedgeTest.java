@@ -11,8 +11,8 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.Rod;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.TrussRod;
 
 /** Relief under a straightedge and the rod's force for it: closed forms, dense scans, and the forces put back in. */
 class StraightedgeTest {
@@ -25,7 +25,7 @@ class StraightedgeTest {
     }
 
     private static Straightedge single() {
-        Channel channel = Channel.forRod(Rod.singleAction(mm(300), mm(5)))
+        Channel channel = Channel.forRod(TrussRod.singleAction(mm(300), mm(5)))
                 .startingAt(mm(3))
                 .depthClearance(mm(1))
                 .arch(mm(4.5));
@@ -92,7 +92,7 @@ class StraightedgeTest {
     @Test
     void forceFor_isNaNWhenTheRodPullsTheWrongWay() {
         // A channel so shallow that the rod lies above the neutral axis all along.
-        Channel channel = Channel.forRod(Rod.singleAction(mm(300), mm(4))).startingAt(mm(3));
+        Channel channel = Channel.forRod(TrussRod.singleAction(mm(300), mm(4))).startingAt(mm(3));
         NeckBeam plain = NeckBeamTest.mandolin(339);
         NeckBeam shallow = new NeckBeam(339, plain.board(), plain.back(), channel, 0, plain.bars());
         BeamScan scan = BeamScan.of(shallow, PULL, new RodPull.Tendon(channel), 120);

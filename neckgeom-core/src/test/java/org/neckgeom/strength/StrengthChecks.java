@@ -13,9 +13,9 @@ import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.hipparchus.dfp.Dfp;
 import org.hipparchus.special.Gamma;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.StringSet;
 import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.StringSet;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.ShopUnits;
@@ -41,13 +41,13 @@ public final class StrengthChecks {
     }
 
     private static void strings(Checks checks) {
-        NeckDesign neck = Necks.mandolin()
+        Neck neck = Necks.mandolin()
                 .scale(mm(650))
                 .strings(StringSet.of(hertz(427.23 / 1.3), hertz(427.23 / 1.3))
                         .linearDensities(ShopUnits.gramPerMetre(5.78), ShopUnits.gramPerMetre(0.309)));
         checks.check("pull of a low and a high string at 427.23 m/s", Source.OPENSTAX, "16.3", Status.PUBLISHED, "N")
-                .figure(1055.00, StringLoad.of(neck).tensions().get(0).house(), 0.005)
-                .figure(56.40, StringLoad.of(neck).tensions().get(1).house(), 0.005)
+                .figure(1055.00, StringLoad.of(neck).tensions().get(0).libraryValue(), 0.005)
+                .figure(56.40, StringLoad.of(neck).tensions().get(1).libraryValue(), 0.005)
                 .of("StringLoad.tensions", "StringLoad.total");
         checks.check("3.50 m, 5 g/m, fifth mode 95.83 Hz", Source.OPENSTAX, "16.6", Status.PUBLISHED, "N")
                 .figure(90.00, NeckModel.newton(0.005, 3500, 95.83 / 5), 0.01)
@@ -274,17 +274,17 @@ public final class StrengthChecks {
                 "the same with the rod at 400 to 3000 N", Source.HIPPARCHUS, "linear solver", Status.LIBRARY, "mm");
         bow.of("Relief.underStrings", "Bow.relief", "Bow.lift");
         pulled.of("Relief.withRodAt", "RodForce.force");
-        for (NeckDesign neck : List.of(Necks.mandolin(), SampleNecks.guitar(), SampleNecks.shortScaleBass())) {
+        for (Neck neck : List.of(Necks.mandolin(), SampleNecks.guitar(), SampleNecks.shortScaleBass())) {
             FiniteDifferenceNeck other = new FiniteDifferenceNeck(neck);
             double from = neck.scale().fretMm(1);
             double to = neck.bodyJointMm();
             Relief relief = Relief.of(neck);
-            bow.relative(other.bow(from, to, 0), relief.underStrings().relief().house(), 1e-3)
-                    .relative(other.lift(), relief.underStrings().lift().house(), 1e-3);
+            bow.relative(other.bow(from, to, 0), relief.underStrings().relief().libraryValue(), 1e-3)
+                    .relative(other.lift(), relief.underStrings().lift().libraryValue(), 1e-3);
             for (double force : new double[] {400, 1500, 3000}) {
                 pulled.figure(
                         other.bow(from, to, force),
-                        relief.withRodAt(newton(force)).relief().house(),
+                        relief.withRodAt(newton(force)).relief().libraryValue(),
                         0.0005);
             }
         }
@@ -328,7 +328,7 @@ public final class StrengthChecks {
                 .relative(0.240944394803767, 57 * SizeChange.changeOf(0.041, 8, 11), 1e-12)
                 .of("SizeChange.change");
         Weather damp = Weather.from(percent(40), celsius(21)).to(percent(60), celsius(21));
-        double rise = damp.moistureChange().house() * 100;
+        double rise = damp.moistureChange().libraryValue() * 100;
         SizeChange maple = damp.across(mm(70), Wood.SUGAR_MAPLE);
         checks.check(
                         "70 mm of maple by coefficient",

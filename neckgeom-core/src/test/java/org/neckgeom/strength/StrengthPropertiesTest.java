@@ -14,11 +14,11 @@ import java.util.SplittableRandom;
 import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.Fingerboard;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.Rod;
-import org.neckgeom.design.StringSet;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Fingerboard;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.StringSet;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
@@ -37,8 +37,8 @@ class StrengthPropertiesTest {
     }
 
     /** A neck k times as large, its woods of one modulus each, its strings pulling with t newton. */
-    private static NeckDesign neck(double k, double depth, double gigapascal, double t, double slot, boolean inches) {
-        return NeckDesign.named("random")
+    private static Neck neck(double k, double depth, double gigapascal, double t, double slot, boolean inches) {
+        return Neck.named("random")
                 .scale(told(k * 620, inches))
                 .fingerboard(Fingerboard.tapered(told(k * 42, inches), told(k * 54, inches))
                         .thickness(told(k * 6, inches))
@@ -48,11 +48,11 @@ class StrengthPropertiesTest {
                 .frets(20)
                 .bodyAtFret(14)
                 .wood(Wood.named("neck").modulus(gigapascal(gigapascal)))
-                .trussRod(Rod.twoWay(told(k * 300, inches)).section(told(k * 6, inches), told(k * slot, inches)))
+                .trussRod(TrussRod.twoWay(told(k * 300, inches)).section(told(k * 6, inches), told(k * slot, inches)))
                 .strings(StringSet.of(pitch("D3"), pitch("A3"), pitch("E4")).tensions(newton(t)));
     }
 
-    private static NeckDesign flat(NeckDesign neck, double k) {
+    private static Neck flat(Neck neck, double k) {
         return neck.fingerboard(Fingerboard.tapered(mm(k * 42), mm(k * 54))
                 .thickness(mm(k * 6))
                 .wood(neck.fingerboard().wood().orElseThrow()));
@@ -62,7 +62,7 @@ class StrengthPropertiesTest {
         return inches ? mm(millimetres).in(ShopUnit.INCH) : mm(millimetres);
     }
 
-    private static Relief relief(NeckDesign neck, double k) {
+    private static Relief relief(Neck neck, double k) {
         return Relief.of(neck)
                 .heights(StringHeights.usual()
                         .frets(mm(k * 1))
@@ -80,12 +80,12 @@ class StrengthPropertiesTest {
             double metric = relief(neck(1, depth, 11, t, 9, false), 1)
                     .underStrings()
                     .relief()
-                    .house();
+                    .libraryValue();
 
             assertThat(relief(neck(1, depth, 11, t, 9, true), 1)
                             .underStrings()
                             .relief()
-                            .house())
+                            .libraryValue())
                     .as(at(i))
                     .isCloseTo(metric, withinPercentage(1e-8));
         }
@@ -105,12 +105,12 @@ class StrengthPropertiesTest {
             double one = relief(flat(neck(1, depth, 11, t, 9, false), 1), 1)
                     .underStrings()
                     .relief()
-                    .house();
+                    .libraryValue();
 
             assertThat(relief(flat(neck(k, depth, 11, k * k * t, 9, false), k), k)
                             .underStrings()
                             .relief()
-                            .house())
+                            .libraryValue())
                     .as(at(i))
                     .isCloseTo(k * one, withinPercentage(1e-6));
         }
@@ -128,24 +128,24 @@ class StrengthPropertiesTest {
             double one = relief(neck(1, depth, modulus, t, 9, false), 1)
                     .underStrings()
                     .relief()
-                    .house();
+                    .libraryValue();
 
             assertThat(relief(neck(1, depth, modulus * more, t, 9, false), 1)
                             .underStrings()
                             .relief()
-                            .house())
+                            .libraryValue())
                     .as(at(i))
                     .isLessThanOrEqualTo(one * (1 + 1e-12));
             assertThat(relief(neck(1, depth * more, modulus, t, 9, false), 1)
                             .underStrings()
                             .relief()
-                            .house())
+                            .libraryValue())
                     .as(at(i))
                     .isLessThanOrEqualTo(one * (1 + 1e-12));
             assertThat(relief(neck(1, depth, modulus, t * more, 9, false), 1)
                             .underStrings()
                             .relief()
-                            .house())
+                            .libraryValue())
                     .as(at(i))
                     .isGreaterThanOrEqualTo(one * (1 - 1e-12));
         }
@@ -171,7 +171,7 @@ class StrengthPropertiesTest {
         }
     }
 
-    private static double stiffness(NeckDesign neck, double x) {
+    private static double stiffness(Neck neck, double x) {
         return Sections.of(neck).at(mm(x)).stiffnessNm2();
     }
 
@@ -181,10 +181,10 @@ class StrengthPropertiesTest {
         int asked = 0;
         for (int i = 0; i < CASES; i++) {
             Relief relief = relief(neck(1, random.nextDouble(13, 18), 11, random.nextDouble(60, 150), 9, false), 1);
-            double wanted = relief.underStrings().relief().house() * random.nextDouble(0.3, 0.95);
+            double wanted = relief.underStrings().relief().libraryValue() * random.nextDouble(0.3, 0.95);
             RodForce rod = relief.rodForceFor(mm(wanted));
-            if (rod.force().isPresent() && rod.force().get().house() >= 0) {
-                assertThat(relief.withRodAt(rod.force().get()).relief().house())
+            if (rod.force().isPresent() && rod.force().get().libraryValue() >= 0) {
+                assertThat(relief.withRodAt(rod.force().get()).relief().libraryValue())
                         .as(at(i))
                         .isCloseTo(wanted, within(2e-4));
                 asked++;

@@ -12,9 +12,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.neckgeom.design.Bar;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.neck.Bar;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.testing.Approved;
 
@@ -27,7 +27,7 @@ class StrengthValuesTest {
                 .flatMap(StrengthValuesTest::about);
     }
 
-    private static Stream<Supplier<Object>> about(NeckDesign neck) {
+    private static Stream<Supplier<Object>> about(Neck neck) {
         Bar bar = Bar.carbon(mm(250)).section(mm(3), mm(6));
         Relief relief = Relief.of(neck);
         Weather dry = weather(25);

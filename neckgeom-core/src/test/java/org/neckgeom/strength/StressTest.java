@@ -8,8 +8,8 @@ import static org.neckgeom.units.ShopUnits.gigapascal;
 import static org.neckgeom.units.ShopUnits.newton;
 
 import org.junit.jupiter.api.Test;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.stock.Wood;
 
 /** Stress against the textbook's M c/I, against statics, and beside the strength of the wood. */
@@ -49,16 +49,16 @@ class StressTest {
 
     @Test
     void inNeck_isTheStressOfTheWorstSectionByHand() {
-        NeckDesign neck = Necks.mandolin();
+        Neck neck = Necks.mandolin();
         FiniteDifferenceNeck other = new FiniteDifferenceNeck(neck);
         Stress stress = Relief.of(neck).stress();
-        double x = stress.place().house();
+        double x = stress.place().libraryValue();
 
-        assertThat(stress.inNeck().house()).isCloseTo(atBack(neck, other, x), withinPercentage(0.1));
+        assertThat(stress.inNeck().libraryValue()).isCloseTo(atBack(neck, other, x), withinPercentage(0.1));
         for (double elsewhere : new double[] {0, 60, 150, 299}) {
             assertThat(atBack(neck, other, elsewhere))
                     .as("at %s mm", elsewhere)
-                    .isLessThanOrEqualTo(stress.inNeck().house());
+                    .isLessThanOrEqualTo(stress.inNeck().libraryValue());
         }
     }
 
@@ -66,7 +66,7 @@ class StressTest {
      * M c/I - P E/EA with c down to the back, the moment taken on the finite-difference neck; EA from areas: half ellipse,
      * channel 6 mm x 9 mm, board less what the crown takes off, w^3/(24 R).
      */
-    private static double atBack(NeckDesign neck, FiniteDifferenceNeck other, double x) {
+    private static double atBack(Neck neck, FiniteDifferenceNeck other, double x) {
         double[] layers = FiniteDifferenceNeck.layers(neck, x);
         double half = neck.halfWidthAtMm(x);
         double depth = neck.backDepthAtMm(x);
@@ -81,7 +81,7 @@ class StressTest {
 
         assertThat(stress.shareOfStrength().orElseThrow()).isBetween(0.01, 0.15);
         assertThat(stress.shareOfStrength().orElseThrow())
-                .isCloseTo(stress.inNeck().house() / 101, withinPercentage(1e-9));
+                .isCloseTo(stress.inNeck().libraryValue() / 101, withinPercentage(1e-9));
         assertThat(stress.inNeckInterval().contains(stress.inNeck())).isTrue();
         assertThat(stress.inFingerboardInterval().contains(stress.inFingerboard()))
                 .isTrue();
@@ -89,7 +89,7 @@ class StressTest {
 
     @Test
     void shareOfStrength_isNotKnownWithoutAStrength() {
-        NeckDesign own = Necks.mandolin().wood(Wood.named("offcut").modulus(gigapascal(11)));
+        Neck own = Necks.mandolin().wood(Wood.named("offcut").modulus(gigapascal(11)));
 
         assertThat(Relief.of(own).stress().shareOfStrength()).isEmpty();
         assertThat(Relief.of(own).stress().toString()).contains("bending strength of offcut not known");
@@ -100,8 +100,8 @@ class StressTest {
         Relief relief = Relief.of(SampleNecks.guitar());
 
         assertThat(relief.stressWithRodAt(newton(0))).isEqualTo(relief.stress());
-        assertThat(relief.stressWithRodAt(newton(3000)).inNeck().house())
-                .isGreaterThan(relief.stress().inNeck().house());
+        assertThat(relief.stressWithRodAt(newton(3000)).inNeck().libraryValue())
+                .isGreaterThan(relief.stress().inNeck().libraryValue());
         assertThat(relief.stressWithRodAt(newton(3000)).toString()).contains("rod at", "3000 N");
         assertThatThrownBy(() -> relief.stressWithRodAt(newton(-1))).isInstanceOf(IllegalArgumentException.class);
     }

@@ -14,13 +14,13 @@ import static org.neckgeom.units.ShopUnits.pitch;
 import java.util.List;
 import javax.measure.quantity.Force;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.design.Across;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.Fan;
-import org.neckgeom.design.Fingerboard;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.StringSet;
 import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.neck.Across;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Fan;
+import org.neckgeom.neck.Fingerboard;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.StringSet;
 import org.neckgeom.units.Amount;
 
 /** String pull against worked examples and common practice; moments by hand. */
@@ -30,29 +30,29 @@ class StringLoadTest {
     void tensions_areThoseOfTheWorkedExamples() {
         // OpenStax, University Physics Volume 1, 16.3, the guitar string: mu 0.309 g/m and 56.40 N at 427.23 m/s, and
         // 5.78 g/m with 1055.00 N; on 650 mm that speed is 328.638 Hz.
-        NeckDesign neck = Necks.mandolin()
+        Neck neck = Necks.mandolin()
                 .scale(mm(650))
                 .strings(StringSet.of(hertz(427.23 / 1.3), hertz(427.23 / 1.3))
                         .linearDensities(gramPerMetre(5.78), gramPerMetre(0.309)));
 
         StringLoad load = StringLoad.of(neck);
 
-        assertThat(load.tensions().get(0).house()).isCloseTo(1055.00, within(0.005));
-        assertThat(load.tensions().get(1).house()).isCloseTo(56.40, within(0.005));
-        assertThat(load.total().house()).isCloseTo(1111.40, within(0.01));
+        assertThat(load.tensions().get(0).libraryValue()).isCloseTo(1055.00, within(0.005));
+        assertThat(load.tensions().get(1).libraryValue()).isCloseTo(56.40, within(0.005));
+        assertThat(load.total().libraryValue()).isCloseTo(1111.40, within(0.01));
     }
 
     @Test
     void tensions_ofPlainSteelFollowFromItsDiameter() {
         // Computed with 30 digits for 7850 kg/m3 and 650 mm: 0.2286 mm at E4 59.1623911, 0.3302 mm at B3 69.2770002 N.
-        NeckDesign neck = Necks.mandolin()
+        Neck neck = Necks.mandolin()
                 .scale(mm(650))
                 .strings(StringSet.of(pitch("B3"), pitch("E4")).diameters(inch(0.013), inch(0.009)));
 
         StringLoad load = StringLoad.of(neck);
 
-        assertThat(load.tensions().get(0).house()).isCloseTo(69.2770002493724297, withinPercentage(1e-7));
-        assertThat(load.tensions().get(1).house()).isCloseTo(59.1623911032033362, withinPercentage(1e-7));
+        assertThat(load.tensions().get(0).libraryValue()).isCloseTo(69.2770002493724297, withinPercentage(1e-7));
+        assertThat(load.tensions().get(1).libraryValue()).isCloseTo(59.1623911032033362, withinPercentage(1e-7));
     }
 
     @Test
@@ -66,7 +66,7 @@ class StringLoadTest {
         StringLoad load = StringLoad.of(SampleNecks.guitar());
         double[] layers = FiniteDifferenceNeck.layers(
                 SampleNecks.guitar(), SampleNecks.guitar().scale().fretMm(7));
-        double lever = load.momentAtFret(7).house() / load.total().house();
+        double lever = load.momentAtFret(7).libraryValue() / load.total().libraryValue();
         double x = SampleNecks.guitar().scale().fretMm(7);
         // 6.35 mm of board, frets 1.1 mm, 0.4 mm at the nut and 1.6 mm more at half the scale; strings over the crown
         // lie
@@ -92,7 +92,7 @@ class StringLoadTest {
         StringLoad higher = load.heights(StringHeights.usual().frets(mm(2.1)));
 
         // One millimetre more on 760 N.
-        assertThat(higher.momentAtFret(3).house() - load.momentAtFret(3).house())
+        assertThat(higher.momentAtFret(3).libraryValue() - load.momentAtFret(3).libraryValue())
                 .isCloseTo(760, within(0.5));
         assertThatThrownBy(() -> StringHeights.usual().action(mm(-1)))
                 .hasMessageStartingWith("action must be 0 mm or more");
@@ -101,12 +101,13 @@ class StringLoadTest {
     @Test
     void plain_andWrapped_addUp() {
         // Copper wire of radius 1.20 mm: 0.0403531293168 kg/m (OpenStax 16.3 problem, 0.040 printed).
-        assertThat(StringMaterial.COPPER.plain(mm(2.4)).house()).isCloseTo(40.3531293168, withinPercentage(1e-9));
-        double core = StringMaterial.STEEL.plain(mm(0.4)).house();
+        assertThat(StringMaterial.COPPER.plain(mm(2.4)).libraryValue())
+                .isCloseTo(40.3531293168, withinPercentage(1e-9));
+        double core = StringMaterial.STEEL.plain(mm(0.4)).libraryValue();
         double ring = Math.PI / 4 * Math.PI * (0.4 + 0.3) * 0.3 * 8.8;
         assertThat(StringMaterial.STEEL
                         .wrapped(mm(0.4), StringMaterial.PHOSPHOR_BRONZE, mm(0.3))
-                        .house())
+                        .libraryValue())
                 .isCloseTo(core + ring, withinPercentage(1e-9));
         assertThatThrownBy(() -> StringMaterial.NYLON.plain(mm(0)))
                 .hasMessageStartingWith("string diameter must be more");
@@ -119,7 +120,7 @@ class StringLoadTest {
      */
     @Test
     void tensions_ofFannedFretsAreThoseOfEachStringsOwnScale() {
-        NeckDesign fanned = NeckDesign.named("fan")
+        Neck fanned = Neck.named("fan")
                 .fannedFrets(
                         Fan.between(mm(700), mm(650)).perpendicularAt(7),
                         StringSet.of(hertz(100), hertz(100), hertz(100))
@@ -131,8 +132,8 @@ class StringLoadTest {
 
         List<Amount<Force>> tensions = StringLoad.of(fanned).tensions();
 
-        assertThat(tensions.get(0).house()).isCloseTo(98, within(1e-9));
-        assertThat(tensions.get(1).house()).isCloseTo(91.109, within(0.0005));
-        assertThat(tensions.get(2).house()).isCloseTo(84.5, within(1e-9));
+        assertThat(tensions.get(0).libraryValue()).isCloseTo(98, within(1e-9));
+        assertThat(tensions.get(1).libraryValue()).isCloseTo(91.109, within(0.0005));
+        assertThat(tensions.get(2).libraryValue()).isCloseTo(84.5, within(1e-9));
     }
 }

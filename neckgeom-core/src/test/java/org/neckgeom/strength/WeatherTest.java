@@ -51,14 +51,14 @@ class WeatherTest {
         assertThat(board.quartersawn().changeMm()).isCloseTo(radial, withinPercentage(1e-9));
         assertThat(board.flatsawn().changeMm()).isCloseTo(tangential, withinPercentage(1e-9));
         assertThat(board.changeMm()).isBetween(tangential, radial);
-        assertThat(board.after().house()).isCloseTo(46 + board.changeMm(), within(1e-12));
+        assertThat(board.after().libraryValue()).isCloseTo(46 + board.changeMm(), within(1e-12));
     }
 
     @Test
     void across_isCloseToTheTablesCoefficient() {
         // Inside 6 to 14 % moisture Eq. 13-2 with Table 13-5: sugar maple C_T 0.00353, C_R 0.00165.
         Weather damp = Weather.from(percent(40), celsius(21)).to(percent(60), celsius(21));
-        double rise = damp.moistureChange().house() * 100;
+        double rise = damp.moistureChange().libraryValue() * 100;
         SizeChange board = damp.across(mm(70), Wood.SUGAR_MAPLE);
 
         assertThat(board.flatsawn().changeMm()).isCloseTo(70 * 0.00353 * rise, withinPercentage(1.5));
@@ -80,17 +80,17 @@ class WeatherTest {
     @Test
     void interval_narrowsWhenTheRingsAreKnown() {
         SizeChange board = WINTER.across(mm(46), Wood.SUGAR_MAPLE);
-        double unknown = board.interval().highHouse() - board.interval().lowHouse();
-        double known = board.quartersawn().interval().highHouse()
-                - board.quartersawn().interval().lowHouse();
+        double unknown = board.interval().libraryHigh() - board.interval().libraryLow();
+        double known = board.quartersawn().interval().libraryHigh()
+                - board.quartersawn().interval().libraryLow();
 
         assertThat(known).isLessThan(unknown);
         assertThat(board.interval().contains(board.flatsawn().change())).isTrue();
         assertThat(board.interval().contains(board.quartersawn().change())).isTrue();
         // Radial shrinkage 4.8 %, 1.96 x 15 % of it to either side.
-        assertThat(board.quartersawn().interval().highHouse())
+        assertThat(board.quartersawn().interval().libraryHigh())
                 .isCloseTo(winterChange(46, 4.8 * (1 - 1.959964 * 0.15)), withinPercentage(1e-4));
-        assertThat(board.quartersawn().interval().lowHouse())
+        assertThat(board.quartersawn().interval().libraryLow())
                 .isCloseTo(winterChange(46, 4.8 * (1 + 1.959964 * 0.15)), withinPercentage(1e-4));
     }
 
@@ -124,7 +124,7 @@ class WeatherTest {
         Weather damp = Weather.from(percent(40), celsius(21)).to(percent(60), celsius(21));
 
         assertThat(damp.across(mm(50), own).flatsawn().changeMm())
-                .isCloseTo(50 * 0.0029 * damp.moistureChange().house() * 100, withinPercentage(1.5));
+                .isCloseTo(50 * 0.0029 * damp.moistureChange().libraryValue() * 100, withinPercentage(1.5));
         Wood mended = Wood.SUGAR_MAPLE.changePerPercent(0.0017, 0.0029);
         assertThat(damp.across(mm(50), mended).flatsawn().changeMm())
                 .isEqualTo(damp.across(mm(50), own).flatsawn().changeMm());
@@ -135,14 +135,14 @@ class WeatherTest {
 
     @Test
     void fretEnds_standProudByHalfTheShrinkage() {
-        FretEnds ends = WINTER.fretEnds(mm(56), Wood.INDIAN_ROSEWOOD).flatsawn();
+        FretSprout ends = WINTER.fretEnds(mm(56), Wood.INDIAN_ROSEWOOD).flatsawn();
 
-        assertThat(ends.proud().house())
+        assertThat(ends.proud().libraryValue())
                 .isCloseTo(-ends.board().changeMm() / 2, within(1e-15))
                 .isPositive();
         assertThat(ends.interval().contains(ends.proud())).isTrue();
         Weather summer = Weather.from(percent(45), celsius(21)).to(percent(70), celsius(21));
-        assertThat(summer.fretEnds(mm(56), Wood.INDIAN_ROSEWOOD).proud().house())
+        assertThat(summer.fretEnds(mm(56), Wood.INDIAN_ROSEWOOD).proud().libraryValue())
                 .isNegative();
         assertThat(summer.fretEnds(mm(56), Wood.INDIAN_ROSEWOOD).toString()).contains("sink in", "sunk in");
     }
@@ -152,8 +152,8 @@ class WeatherTest {
         // Common practice: a 6.35 mm channel for a 6.24 mm rod is a good fit.
         SlotFit fit = WINTER.slotFit(mm(6.35), mm(6.24), Wood.BLACK_WALNUT);
 
-        assertThat(fit.playBefore().house()).isCloseTo(0.11, within(1e-12));
-        assertThat(fit.playAfter().house())
+        assertThat(fit.playBefore().libraryValue()).isCloseTo(0.11, within(1e-12));
+        assertThat(fit.playAfter().libraryValue())
                 .isCloseTo(0.11 + WINTER.across(mm(6.35), Wood.BLACK_WALNUT).changeMm(), within(1e-12));
         assertThat(fit.fit()).isEqualTo(SlotFit.Fit.FREE);
         assertThat(WINTER.slotFit(mm(6.26), mm(6.24), Wood.BLACK_WALNUT).fit()).isEqualTo(SlotFit.Fit.BINDS);
@@ -166,13 +166,13 @@ class WeatherTest {
         Weather damp = Weather.from(percent(40), celsius(21)).to(percent(46), celsius(21));
         ReadingDrift drift = damp.readOnDifferentDays(mm(70), Wood.SUGAR_MAPLE);
 
-        assertThat(drift.offset().house())
+        assertThat(drift.offset().libraryValue())
                 .isCloseTo(-drift.width().changeMm() / 2, within(1e-15))
                 .isNegative();
-        assertThat(drift.width().changeMm() / (damp.moistureChange().house() * 100))
+        assertThat(drift.width().changeMm() / (damp.moistureChange().libraryValue() * 100))
                 .isCloseTo(0.17, within(0.03));
-        assertThat(drift.quartersawn().offset().house())
-                .isGreaterThan(drift.flatsawn().offset().house());
+        assertThat(drift.quartersawn().offset().libraryValue())
+                .isGreaterThan(drift.flatsawn().offset().libraryValue());
         assertThat(drift.toString()).contains("too near the fence");
     }
 
@@ -180,10 +180,10 @@ class WeatherTest {
     void on_answersForAWholeNeck() {
         NeckWeather neck = WINTER.on(Necks.mandolin());
 
-        assertThat(neck.fretEndsAtNut().board().before().house()).isCloseTo(34, within(1e-9));
-        assertThat(neck.fretEndsAtLastFret().proud().house())
-                .isGreaterThan(neck.fretEndsAtNut().proud().house());
-        assertThat(neck.neckAtBody().before().house()).isCloseTo(46, within(1e-9));
+        assertThat(neck.fretEndsAtNut().board().before().libraryValue()).isCloseTo(34, within(1e-9));
+        assertThat(neck.fretEndsAtLastFret().proud().libraryValue())
+                .isGreaterThan(neck.fretEndsAtNut().proud().libraryValue());
+        assertThat(neck.neckAtBody().before().libraryValue()).isCloseTo(46, within(1e-9));
         assertThat(neck.slotFit()).isPresent();
         assertThat(neck.toString()).contains("fret ends", "rod's play", "Estimate");
     }

@@ -20,9 +20,9 @@ import java.util.stream.LongStream;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Temperature;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
@@ -155,15 +155,14 @@ class SweepTest {
 
     @Test
     void design_thatMakesNoSense_saysSoAndTheSweepGoesOn() {
-        Sweep<NeckDesign> sweep = Sweep.of(SampleNecks.octaveMandolin())
+        Sweep<Neck> sweep = Sweep.of(SampleNecks.octaveMandolin())
                 .over(
                         "depth",
                         Axis.steps(mm(-1), mm(1), mm(1)),
                         (neck, depth) -> neck.back(BackProfile.between(depth, mm(15))))
-                .overEach("frets", List.of(19, 0, 21), NeckDesign::frets);
+                .overEach("frets", List.of(19, 0, 21), Neck::frets);
 
-        List<SweepResult<NeckDesign, Integer>> all =
-                sweep.results(NeckDesign::frets).toList();
+        List<SweepResult<Neck, Integer>> all = sweep.results(Neck::frets).toList();
 
         assertThat(all).hasSize(9);
         assertThat(all.get(0).refusal()).contains("must be more than 0 mm, but was -1 mm");
@@ -221,8 +220,8 @@ class SweepTest {
 
     @Test
     void ofEach_takesDesignsOneByOne() {
-        Sweep<NeckDesign> sweep = Sweep.ofEach(List.of(SampleNecks.octaveMandolin(), SampleNecks.guitar()))
-                .overEach("frets", List.of(20, 22), NeckDesign::frets);
+        Sweep<Neck> sweep = Sweep.ofEach(List.of(SampleNecks.octaveMandolin(), SampleNecks.guitar()))
+                .overEach("frets", List.of(20, 22), Neck::frets);
 
         assertThat(sweep.results(neck -> neck.name() + neck.frets())
                         .map(result -> result.answer().orElseThrow()))
@@ -300,8 +299,7 @@ class SweepTest {
 
     @Test
     void texts_areShort() {
-        Sweep<NeckDesign> woods =
-                Sweep.of(SampleNecks.octaveMandolin()).overEach("wood", Wood.listed(), NeckDesign::wood);
+        Sweep<Neck> woods = Sweep.of(SampleNecks.octaveMandolin()).overEach("wood", Wood.listed(), Neck::wood);
 
         assertThat(GRID).hasToString("""
                 Sweep of 30 designs

@@ -14,15 +14,15 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineSegment;
 import org.neckgeom.board.FannedFrets;
 import org.neckgeom.board.OuterStrings;
-import org.neckgeom.design.Across;
-import org.neckgeom.design.Fan;
-import org.neckgeom.design.HeadPost;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.Scale;
-import org.neckgeom.design.StringSet;
-import org.neckgeom.design.Volute;
 import org.neckgeom.drawing.Xml;
 import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.neck.Across;
+import org.neckgeom.neck.Fan;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.Scale;
+import org.neckgeom.neck.StringSet;
+import org.neckgeom.neck.TunerPost;
+import org.neckgeom.neck.Volute;
 import org.neckgeom.page.Necks;
 import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.NeckPlan;
@@ -63,8 +63,8 @@ class SettledShapeTest {
     private static final FannedFrets FAN =
             FannedFrets.of(Scale.of(mm(580)), Scale.of(mm(540)), OuterStrings.of(mm(26.5), mm(43)), 7);
 
-    private static HeadPost post(double along, double aside) {
-        return HeadPost.at(mm(along)).aside(mm(aside));
+    private static TunerPost post(double along, double aside) {
+        return TunerPost.at(mm(along)).aside(mm(aside));
     }
 
     /** The same neck with frets fanned; strings even about the middle, so that the outer ones carry the two scales. */
@@ -74,7 +74,7 @@ class SettledShapeTest {
     }
 
     /** Strings of 1 mm reach from -13.25 mm to 13.25 mm at the nut, from -21.5 mm to 21.5 mm at the saddle. */
-    private static NeckDesign withFan(NeckDesign square) {
+    private static Neck withFan(Neck square) {
         return square.strings(StringSet.of(pitch("G2"), pitch("D3"), pitch("A3"))
                         .tensions(newton(95))
                         .diameters(mm(1))
@@ -110,7 +110,7 @@ class SettledShapeTest {
                 .toList();
 
         assertEquals(20, frets.size());
-        double[] scales = {580, FAN.centrelineScale().house(), 540};
+        double[] scales = {580, FAN.centrelineScale().libraryValue(), 540};
         for (int s = 0; s < 3; s++) {
             LineSegment string = segment(strings.get(s));
             for (int n = 1; n <= 20; n++) {
@@ -235,7 +235,7 @@ class SettledShapeTest {
         // Half of both runs: sqrt(580^2 - 8.25^2) and sqrt(540^2 - 8.25^2), where the spread grows by 16.5 mm.
         double runs = (Math.sqrt(580 * 580 - 8.25 * 8.25) + Math.sqrt(540 * 540 - 8.25 * 8.25)) / 2;
 
-        assertEquals(runs, FAN.centrelineScale().house(), 1e-9);
+        assertEquals(runs, FAN.centrelineScale().libraryValue(), 1e-9);
         assertEquals(runs, fanned().design().scale().lengthMm(), 1e-9);
         assertEquals(
                 "scale must be 559.939 mm, that of the fanned frets on the centreline, but was 560 mm",
@@ -246,8 +246,8 @@ class SettledShapeTest {
     /** By hand: 14.5 mm at fret 1 and 16.5 mm at fret 12 run on to 14.37 mm at the nut; 3 mm more with a volute. */
     @Test
     void side_showsTheVoluteAtTheNut() {
-        NeckDesign plain = SampleNecks.octaveMandolin();
-        NeckDesign voluted = plain.back(plain.back().volute(Volute.of(mm(3), mm(30))));
+        Neck plain = SampleNecks.octaveMandolin();
+        Neck voluted = plain.back(plain.back().volute(Volute.of(mm(3), mm(30))));
         double first = 560 * (1 - Math.pow(2, -1 / 12.0));
         double atNut = 14.5 - 2 * first / (280 - first);
 
@@ -256,7 +256,7 @@ class SettledShapeTest {
     }
 
     /** How far the back's outline lies below the glue face at the nut. */
-    private static double deepestAtNut(NeckDesign design) {
+    private static double deepestAtNut(Neck design) {
         DxfFile dxf = new DxfFile(Template.of(design).only(TemplatePart.SIDE).toDxf());
         List<DxfFile.Entity> centre = dxf.all("LINE", Layer.CENTRE).stream()
                 .filter(line -> Math.abs(line.number(10) - line.number(11)) < READ)

@@ -14,16 +14,16 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.design.Dovetail;
-import org.neckgeom.design.HeelJoint;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.Tenon;
 import org.neckgeom.drawing.NeckShape;
 import org.neckgeom.drawing.Point;
 import org.neckgeom.drawing.RandomPlans;
 import org.neckgeom.drawing.Settled;
 import org.neckgeom.drawing.Xml;
 import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.neck.Dovetail;
+import org.neckgeom.neck.HeelJoint;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.Tenon;
 import org.neckgeom.page.Necks;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.testing.Approved;
@@ -279,7 +279,7 @@ class TemplateTest {
     @Test
     void section_ofEveryExponent_staysWithinFiveMicrometres() {
         for (double power : new double[] {1, 1.5, 2, 2.5, 3.5, 6, 20}) {
-            NeckDesign neck = SampleNecks.octaveMandolin()
+            Neck neck = SampleNecks.octaveMandolin()
                     .back(SampleNecks.octaveMandolin().back().power(power));
             NeckShape shape = new NeckShape(neck, Settled.nothing());
             double a = shape.halfWidth(100);
@@ -419,7 +419,7 @@ class TemplateTest {
         assertEquals(
                 "parts of a template must be 1 or more, but there were none",
                 assertThrows(IllegalArgumentException.class, OCTAVE::only).getMessage());
-        Template headless = Template.of(NeckDesign.named("stick")
+        Template headless = Template.of(Neck.named("stick")
                 .scale(mm(500))
                 .fingerboard(SampleNecks.octaveMandolin().fingerboard())
                 .back(SampleNecks.octaveMandolin().back()));

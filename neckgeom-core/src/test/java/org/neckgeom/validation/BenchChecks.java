@@ -14,12 +14,12 @@ import javax.measure.UnitConverter;
 import javax.measure.quantity.Length;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.apache.commons.statistics.distribution.TDistribution;
-import org.neckgeom.design.Scale;
-import org.neckgeom.measure.Call;
+import org.neckgeom.measure.Decision;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.measure.Spread;
 import org.neckgeom.measure.Verdict;
+import org.neckgeom.neck.Scale;
 import org.neckgeom.numeric.NormalLaw;
 import org.neckgeom.numeric.StudentLaw;
 import org.neckgeom.stock.Wood;
@@ -43,10 +43,10 @@ final class BenchChecks {
     private static void units(Checks checks) throws Exception {
         Check published = checks.check(
                 "inch, foot, thou, kilogram-force", Source.NIST_SP_811, "unit-conversions.csv", Status.PUBLISHED, "mm");
-        published.of("ShopUnit.toHouse", "ShopUnits.inch", "ShopUnits.thou", "ShopUnits.feet");
+        published.of("ShopUnit.toLibrary", "ShopUnits.inch", "ShopUnits.thou", "ShopUnits.feet");
         Check exact = checks.check(
                 "pounds, psi, degrees and their inverses", Source.MPMATH, "unit-conversions.csv", Status.EXACT, "");
-        exact.of("ShopUnit.toHouse", "ShopUnit.fromHouse");
+        exact.of("ShopUnit.toLibrary", "ShopUnit.fromLibrary");
         for (Map<String, String> row : Rows.of("/units/unit-conversions.csv")) {
             Double ours = factor(row.get("from") + " > " + row.get("to"));
             if (ours != null) {
@@ -58,21 +58,21 @@ final class BenchChecks {
                 checks.check("degrees Fahrenheit", Source.NIST_SP_811, "App. B: (F - 32)/1.8", Status.PUBLISHED, "C");
         fahrenheit.of("ShopUnits.fahrenheit");
         for (double[] pair : new double[][] {{32, 0}, {212, 100}, {-40, -40}, {98.6, 37}, {68, 20}, {5, -15}}) {
-            fahrenheit.figure(pair[1], ShopUnits.fahrenheit(pair[0]).house(), 1e-13);
+            fahrenheit.figure(pair[1], ShopUnits.fahrenheit(pair[0]).libraryValue(), 1e-13);
         }
         Check ruled = checks.check(
                 "ruled inches to mm, k/2 to k/128 up to 40 in", Source.DECIMAL, "25.4", Status.EXACT, "mm");
-        ruled.of("ShopUnits.inch", "Amount.house");
+        ruled.of("ShopUnits.inch", "Amount.libraryValue");
         for (int parts = 2; parts <= 128; parts *= 2) {
             for (int k = 0; k <= 40 * parts; k++) {
                 double inches = (double) k / parts;
                 double exactly =
                         new BigDecimal(inches).multiply(new BigDecimal("25.4")).doubleValue();
-                ruled.figure(exactly, ShopUnits.inch(inches).house(), 0);
+                ruled.figure(exactly, ShopUnits.inch(inches).libraryValue(), 0);
             }
         }
         Check indriya = checks.check("every shop unit to its house unit", Source.INDRIYA, "", Status.LIBRARY, "");
-        indriya.of("ShopUnit.toHouse");
+        indriya.of("ShopUnit.toLibrary");
         for (ShopUnit<?> unit : shopUnits()) {
             againstIndriya(indriya, unit);
         }
@@ -84,7 +84,7 @@ final class BenchChecks {
             check.of("ShopUnits.pitch");
         }
         for (Map<String, String> row : Rows.of("/units/equal-temperament.csv")) {
-            double ours = ShopUnits.pitch(row.get("note")).house();
+            double ours = ShopUnits.pitch(row.get("note")).libraryValue();
             tempered.relative(Rows.number(row, "hertz"), ours, 4e-16);
             if (!row.get("printed").isEmpty()) {
                 Check printed = row.get("status").equals("VERIFIED") ? pitches : concert;
@@ -94,15 +94,15 @@ final class BenchChecks {
     }
 
     private static <Q extends Quantity<Q>> void againstIndriya(Check check, ShopUnit<Q> unit) throws Exception {
-        ShopUnit<?> house = shopUnits().stream()
-                .filter(candidate -> candidate.kind() == (Class<?>) unit.kind() && candidate.toHouse(7) == 7)
+        ShopUnit<?> libraryValue = shopUnits().stream()
+                .filter(candidate -> candidate.kind() == (Class<?>) unit.kind() && candidate.toLibrary(7) == 7)
                 .findFirst()
                 .orElseThrow();
-        UnitConverter converter = unit.jsr385().getConverterToAny(house.jsr385());
+        UnitConverter converter = unit.jsr385().getConverterToAny(libraryValue.jsr385());
         for (double value : new double[] {1, 7, 25.4, 98.6, 451}) {
             double expected = converter.convert((Number) new BigDecimal(value)).doubleValue();
             double slack = unit.hasOffset() ? 2 * Math.ulp(Math.max(300, Math.abs(expected))) : Math.ulp(expected);
-            check.figure(expected, unit.toHouse(value), slack);
+            check.figure(expected, unit.toLibrary(value), slack);
         }
     }
 
@@ -119,21 +119,21 @@ final class BenchChecks {
     /** Factor between two units of the table, or null where the shop has no such unit. */
     private static Double factor(String pair) {
         return switch (pair) {
-            case "inch > millimetre" -> ShopUnit.INCH.toHouse(1);
-            case "foot > metre" -> ShopUnit.METRE.fromHouse(ShopUnit.FOOT.toHouse(1));
-            case "mil (thou) > millimetre" -> ShopUnit.THOU.toHouse(1);
-            case "1/64 inch > millimetre" -> ShopUnits.inch("1/64").house();
-            case "pound-force > newton" -> ShopUnit.POUND_FORCE.toHouse(1);
-            case "newton > pound-force" -> ShopUnit.POUND_FORCE.fromHouse(1);
-            case "kilogram-force > newton" -> ShopUnit.KILOGRAM_FORCE.toHouse(1);
-            case "pound-force per square inch > megapascal" -> ShopUnit.PSI.toHouse(1);
-            case "megapascal > pound-force per square inch" -> ShopUnit.PSI.fromHouse(1);
-            case "10^6 psi > megapascal" -> ShopUnit.PSI.toHouse(1e6);
-            case "pound per inch (mass per length) > kilogram per metre" -> ShopUnit.POUND_PER_INCH.toHouse(1) / 1000;
-            case "degree > radian" -> ShopUnit.DEGREE.toHouse(1);
-            case "radian > degree" -> ShopUnit.DEGREE.fromHouse(1);
+            case "inch > millimetre" -> ShopUnit.INCH.toLibrary(1);
+            case "foot > metre" -> ShopUnit.METRE.fromLibrary(ShopUnit.FOOT.toLibrary(1));
+            case "mil (thou) > millimetre" -> ShopUnit.THOU.toLibrary(1);
+            case "1/64 inch > millimetre" -> ShopUnits.inch("1/64").libraryValue();
+            case "pound-force > newton" -> ShopUnit.POUND_FORCE.toLibrary(1);
+            case "newton > pound-force" -> ShopUnit.POUND_FORCE.fromLibrary(1);
+            case "kilogram-force > newton" -> ShopUnit.KILOGRAM_FORCE.toLibrary(1);
+            case "pound-force per square inch > megapascal" -> ShopUnit.PSI.toLibrary(1);
+            case "megapascal > pound-force per square inch" -> ShopUnit.PSI.fromLibrary(1);
+            case "10^6 psi > megapascal" -> ShopUnit.PSI.toLibrary(1e6);
+            case "pound per inch (mass per length) > kilogram per metre" -> ShopUnit.POUND_PER_INCH.toLibrary(1) / 1000;
+            case "degree > radian" -> ShopUnit.DEGREE.toLibrary(1);
+            case "radian > degree" -> ShopUnit.DEGREE.fromLibrary(1);
             case "inch per minute > millimetre per minute" ->
-                ShopUnit.MM_PER_MINUTE.fromHouse(ShopUnit.INCH_PER_MINUTE.toHouse(1));
+                ShopUnit.MM_PER_MINUTE.fromLibrary(ShopUnit.INCH_PER_MINUTE.toLibrary(1));
             default -> null;
         };
     }
@@ -177,7 +177,7 @@ final class BenchChecks {
             double degrees = nu.startsWith("inf") ? Double.POSITIVE_INFINITY : Double.parseDouble(nu);
             double ours = Estimate.of(mm(7), mm(1), degrees)
                     .expanded(ShopUnit.ONE.of(Rows.number(row, "p_fraction")))
-                    .house();
+                    .libraryValue();
             factors.relative(Rows.number(row, "t_exact_30_digits"), ours, 3e-13);
             if (row.get("status").equals("VERIFIED")) {
                 table.figure(Rows.number(row, "t_rounded"), ours, 0.00501);
@@ -207,32 +207,32 @@ final class BenchChecks {
             Estimate<Length> estimate = Estimate.repeated(data);
             double certified = Rows.number(row, "certified_value");
             if (row.get("statistic").equals("mean")) {
-                means.relative(certified, estimate.valueHouse(), 1e-14);
+                means.relative(certified, estimate.libraryValue(), 1e-14);
             } else {
                 // NumAcc3 and NumAcc4 are no doubles: rounding them moves the deviation by half a last place.
                 double largest = data.stream()
-                        .mapToDouble(Amount::house)
+                        .mapToDouble(Amount::libraryValue)
                         .map(Math::abs)
                         .max()
                         .orElseThrow();
-                double ours = estimate.uncertaintyHouse() * Math.sqrt(data.size());
+                double ours = estimate.libraryUncertainty() * Math.sqrt(data.size());
                 spreads.figure(certified, ours, 1e-14 * certified + Math.ulp(largest) / 2);
             }
         }
         Check shapes = checks.check(
                 "standard uncertainty of common shapes", Source.GUM, "4.3.7 to 4.3.9", Status.EXACT, "of a");
-        shapes.of("Spread.standardUncertainty", "Spread.varianceHouse");
-        List<Spread<Length>> spread = List.of(
-                Spread.rectangular(mm(1)),
-                Spread.triangular(mm(1)),
-                Spread.arcsine(mm(1)),
-                Spread.trapezoidal(mm(1), mm(0.5)));
+        shapes.of("ErrorDistribution.standardUncertainty", "ErrorDistribution.libraryVariance");
+        List<ErrorDistribution<Length>> spread = List.of(
+                ErrorDistribution.rectangular(mm(1)),
+                ErrorDistribution.triangular(mm(1)),
+                ErrorDistribution.arcsine(mm(1)),
+                ErrorDistribution.trapezoidal(mm(1), mm(0.5)));
         int at = 0;
         for (Map<String, String> row : Rows.of("/measure/gum-examples.csv")) {
             if (row.get("section").equals("4.3")) {
                 shapes.figure(
                         Rows.number(row, "value"),
-                        spread.get(at++).standardUncertainty().house(),
+                        spread.get(at++).standardUncertainty().libraryValue(),
                         2e-16);
             }
         }
@@ -268,7 +268,7 @@ final class BenchChecks {
         for (int i = 0; i < 60; i++) {
             double middle = 0.5 * (inside + outside);
             Limits<Length> hole = Limits.between(mm(6), mm(6.03));
-            if (Verdict.of(Estimate.of(mm(middle), mm(0.004)), hole).call() == Call.WITHIN) {
+            if (Verdict.of(Estimate.of(mm(middle), mm(0.004)), hole).call() == Decision.WITHIN) {
                 inside = middle;
             } else {
                 outside = middle;
@@ -357,7 +357,7 @@ final class BenchChecks {
                     boolean metric = row.get("unit").endsWith("Pa");
                     double ours = modulus
                             ? wood(row).modulusMPa()
-                            : wood(row).bendingStrength().house();
+                            : wood(row).bendingStrength().libraryValue();
                     check.figure(megapascal, ours, metric ? 1e-9 : modulus ? 50.5 : 0.51);
                 }
             }

@@ -24,7 +24,7 @@ final class Surface {
             "measure",
             "numeric",
             "stock",
-            "design",
+            "neck",
             "channel",
             "board",
             "head",
@@ -39,7 +39,7 @@ final class Surface {
     private static final Path CORE = Path.of("src");
 
     /** The same answer as a double, as in {@code angle} and {@code degrees}, {@code runMm} and {@code run}. */
-    private static final Pattern UNIT = Pattern.compile("(Mm|House|Rad|MPa|Newton|Percent|Degrees|KgPerM3|Nm2)$");
+    private static final Pattern UNIT = Pattern.compile("(Mm|Rad|MPa|Newton|Percent|Degrees|KgPerM3|Nm2)$");
 
     private static final Set<String> NO_ANSWERS = Set.of(
             "equals",

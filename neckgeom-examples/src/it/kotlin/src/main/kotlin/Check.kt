@@ -2,7 +2,7 @@ import org.neckgeom.budget.Budget
 import org.neckgeom.head.Scarf
 import org.neckgeom.head.ScarfJoint
 import org.neckgeom.measure.Limits
-import org.neckgeom.measure.Spread
+import org.neckgeom.measure.ErrorDistribution
 import org.neckgeom.channel.Centring
 import org.neckgeom.shop.TrialCut
 import org.neckgeom.units.ShopUnits.deg
@@ -22,8 +22,8 @@ fun main() {
 
     // Two equal rectangles add up to a triangle; by hand, its middle half holds three quarters.
     val budget = Budget.named("slot")
-        .with("fence", Spread.rectangular(mm(0.05)))
-        .with("blank", Spread.rectangular(mm(0.05)))
+        .with("fence", ErrorDistribution.rectangular(mm(0.05)))
+        .with("blank", ErrorDistribution.rectangular(mm(0.05)))
     expect("yield", 0.75, budget.`yield`(Limits.within(mm(0.05))).probability())
 }
 

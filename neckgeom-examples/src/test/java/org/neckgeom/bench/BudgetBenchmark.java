@@ -8,8 +8,8 @@ import javax.measure.quantity.Length;
 import org.hipparchus.analysis.differentiation.Gradient;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.BudgetKernels;
-import org.neckgeom.budget.Distribution;
 import org.neckgeom.budget.Dual;
+import org.neckgeom.budget.ResultDistribution;
 import org.neckgeom.measure.Limits;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -30,7 +30,7 @@ public class BudgetBenchmark {
 
     private final BudgetKernels kernels = new BudgetKernels();
     private final Budget<Length> budget = BudgetKernels.budget();
-    private final Distribution<Length> distribution = budget.distribution();
+    private final ResultDistribution<Length> distribution = budget.distribution();
     private final Limits<Length> limits = Limits.within(mm(0.2));
     private double p = 0.975;
     private double y = 0.13;
@@ -45,8 +45,8 @@ public class BudgetBenchmark {
     /** From the budget a user holds: two quantiles and the yield. */
     @Benchmark
     public double exactBudget() {
-        Distribution<Length> fresh = budget.distribution();
-        return fresh.interval(percent(95)).lowHouse() + fresh.chance(limits);
+        ResultDistribution<Length> fresh = budget.distribution();
+        return fresh.interval(percent(95)).libraryLow() + fresh.chance(limits);
     }
 
     @Benchmark

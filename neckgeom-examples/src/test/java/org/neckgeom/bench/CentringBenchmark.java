@@ -10,10 +10,10 @@ import javax.measure.quantity.Length;
 import org.djunits.unit.AreaUnit;
 import org.djunits.unit.LengthUnit;
 import org.neckgeom.channel.Centring;
-import org.neckgeom.channel.Offset;
+import org.neckgeom.channel.SlotOffset;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnits;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -70,7 +70,7 @@ public class CentringBenchmark {
         }
 
         private static double inReach(double value) {
-            if (!(value >= HouseUnits.LEAST && value <= HouseUnits.MOST)) {
+            if (!(value >= LibraryUnits.LEAST && value <= LibraryUnits.MOST)) {
                 throw new IllegalArgumentException("a reading must be more than 0 and within reach");
             }
             return value;
@@ -156,8 +156,8 @@ public class CentringBenchmark {
         double sum = 0;
         for (int i = 0; i < COUNT; i++) {
             Walls in = walls[i];
-            Offset out = Offset.fromWalls(in.fence, in.far).repeatability(in.u);
-            sum += out.amount().house() + out.uncertainty().house();
+            SlotOffset out = SlotOffset.fromWalls(in.fence, in.far).repeatability(in.u);
+            sum += out.amount().libraryValue() + out.uncertainty().libraryValue();
         }
         return sum;
     }
@@ -168,7 +168,7 @@ public class CentringBenchmark {
         double sum = 0;
         for (int i = 0; i < COUNT; i++) {
             Walls in = walls[i];
-            Offset out = Offset.fromWalls(in.fence, in.far).repeatability(in.u);
+            SlotOffset out = SlotOffset.fromWalls(in.fence, in.far).repeatability(in.u);
             sum += out.amountMm() + out.uncertaintyMm();
         }
         return sum;
@@ -180,7 +180,7 @@ public class CentringBenchmark {
         double sum = 0;
         for (int i = 0; i < COUNT; i++) {
             PlainWalls in = plain[i];
-            Offset out = Offset.fromWalls(ShopUnits.mm(in.fence), ShopUnits.mm(in.far))
+            SlotOffset out = SlotOffset.fromWalls(ShopUnits.mm(in.fence), ShopUnits.mm(in.far))
                     .repeatability(ShopUnits.mm(in.u));
             sum += out.amountMm() + out.uncertaintyMm();
         }
@@ -193,7 +193,7 @@ public class CentringBenchmark {
         double sum = 0;
         for (int i = 0; i < COUNT; i++) {
             ForeignWalls in = foreign[i];
-            Offset out = Offset.fromWalls(in.fence, in.far).repeatability(in.u);
+            SlotOffset out = SlotOffset.fromWalls(in.fence, in.far).repeatability(in.u);
             sum += out.amountMm() + out.uncertaintyMm();
         }
         return sum;
@@ -256,7 +256,7 @@ public class CentringBenchmark {
     public Object[] quantitiesKept() {
         for (int i = 0; i < COUNT; i++) {
             Walls in = walls[i];
-            kept[i] = Offset.fromWalls(in.fence, in.far).repeatability(in.u);
+            kept[i] = SlotOffset.fromWalls(in.fence, in.far).repeatability(in.u);
         }
         return kept;
     }
@@ -267,7 +267,7 @@ public class CentringBenchmark {
         double sum = 0;
         for (int i = 0; i < COUNT; i++) {
             TrialCut trial = trials[i];
-            Offset out = Centring.of(trial).offset();
+            SlotOffset out = Centring.of(trial).offset();
             sum += out.amountMm() + out.uncertaintyMm();
         }
         return sum;

@@ -5,8 +5,8 @@ import org.neckgeom.channel.BlankOnFence;
 import org.neckgeom.channel.CentringRounds;
 import org.neckgeom.channel.FenceMove;
 import org.neckgeom.channel.SlotVerdict;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.Rod;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.shop.TrialCut;
@@ -45,7 +45,7 @@ public class DecisionBenchmark {
                         .section(ShopUnits.mm(61), ShopUnits.mm(20))
                         .outOfParallel(ShopUnits.mm(0.06))
                         .nutAt(ShopUnits.mm(200)),
-                Channel.forRod(Rod.twoWay(ShopUnits.mm(300)).section(ShopUnits.mm(6), ShopUnits.mm(9)))
+                Channel.forRod(TrussRod.twoWay(ShopUnits.mm(300)).section(ShopUnits.mm(6), ShopUnits.mm(9)))
                         .startingAt(ShopUnits.mm(3)),
                 Fence.onePiece(ShopUnits.mm(600)));
         CentringRounds rounds = CentringRounds.on(run).bench(bench);

@@ -4,9 +4,9 @@ import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.mm;
 
 import java.util.concurrent.TimeUnit;
-import org.neckgeom.design.Head;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.stock.Blank;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -29,7 +29,7 @@ public class DesignBenchmark {
 
     private final Head head = Head.angled(deg(13));
     private final Blank blank = Blank.ofLength(mm(640)).section(mm(61), mm(20));
-    private final NeckDesign neck = SampleNecks.guitar();
+    private final Neck neck = SampleNecks.guitar();
 
     @Benchmark
     public Head head() {
@@ -42,7 +42,7 @@ public class DesignBenchmark {
     }
 
     @Benchmark
-    public NeckDesign neck() {
+    public Neck neck() {
         return neck.bodyAtFret(14);
     }
 }

@@ -8,17 +8,17 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.neckgeom.board.FretTable;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.Fingerboard;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.NeckSet;
-import org.neckgeom.design.Rod;
-import org.neckgeom.design.Scale;
 import org.neckgeom.head.Scarf;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.BackSet;
-import org.neckgeom.solid.WoodLeft;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Fingerboard;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.NeckSet;
+import org.neckgeom.neck.Scale;
+import org.neckgeom.neck.TrussRod;
+import org.neckgeom.solid.FloorThickness;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -56,7 +56,7 @@ public class GeometryBenchmark {
     private double headMm;
     private double kerfMm;
     private double scaleMm = 560;
-    private WoodLeft wood;
+    private FloorThickness wood;
 
     @Setup
     public void neck() {
@@ -64,12 +64,12 @@ public class GeometryBenchmark {
         shaftMm = 20;
         headMm = 15;
         kerfMm = 1.8;
-        wood = WoodLeft.under(NeckDesign.named("bench")
+        wood = FloorThickness.under(Neck.named("bench")
                 .scale(scale)
                 .fingerboard(Fingerboard.tapered(mm(34), mm(46)))
                 .back(BackProfile.between(mm(14.5), mm(16.5)).power(power))
                 .bodyAtFret(14)
-                .channel(Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9)))
+                .channel(Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)))
                         .startingAt(mm(3))
                         .depthClearance(mm(0.2))));
     }

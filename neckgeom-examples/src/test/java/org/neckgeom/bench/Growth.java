@@ -10,16 +10,16 @@ import java.util.function.IntToDoubleFunction;
 import javax.measure.quantity.Length;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.BudgetKernels;
-import org.neckgeom.budget.Registration;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.Fingerboard;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.Rod;
-import org.neckgeom.design.Scale;
+import org.neckgeom.budget.DatumTree;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.measure.Spread;
-import org.neckgeom.solid.WoodLeft;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Fingerboard;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.Scale;
+import org.neckgeom.neck.TrussRod;
+import org.neckgeom.solid.FloorThickness;
 import org.neckgeom.strength.ReliefScan;
 
 /** Time and memory of a single thread against the size of the question; prints {@code subject;size;microseconds;bytes}. */
@@ -52,7 +52,7 @@ final class Growth {
                 "exact distribution, interval and yield of contributors",
                 CONTRIBUTORS,
                 n -> answer(budgets[indexOf(CONTRIBUTORS, n)]));
-        WoodLeft wood = wood();
+        FloorThickness wood = wood();
         measure("wood left at stations", STATIONS, n -> wood.alongMm(n)[n / 2]);
         ReliefScan scan = new ReliefScan(channel(), 2.4);
         measure("relief at stations", STATIONS, scan::relief);
@@ -60,7 +60,7 @@ final class Growth {
         measure("trials", TRIALS, n -> kernels.trials(n, 1));
         measure("trials with percentiles", TRIALS, n -> kernels.fullJob(n, 1));
         measure("tree made one feature at a time", FEATURES, n -> tree(n).hashCode());
-        Registration[] trees = trees();
+        DatumTree[] trees = trees();
         measure(
                 "budget of two features of a tree, exactly",
                 FEATURES,
@@ -108,7 +108,7 @@ final class Growth {
 
     private static double answer(Budget<Length> budget) {
         var law = budget.distribution();
-        return law.interval(percent(95)).lowHouse() + law.chance(Limits.within(mm(0.1)));
+        return law.interval(percent(95)).libraryLow() + law.chance(Limits.within(mm(0.1)));
     }
 
     private static Budget<Length> budget(int count) {
@@ -118,9 +118,9 @@ final class Growth {
             budget = budget.with(
                     "error " + i,
                     switch (i % 3) {
-                        case 0 -> Spread.normal(mm(size));
-                        case 1 -> Spread.rectangular(mm(size));
-                        default -> Spread.triangular(mm(size));
+                        case 0 -> ErrorDistribution.normal(mm(size));
+                        case 1 -> ErrorDistribution.rectangular(mm(size));
+                        default -> ErrorDistribution.triangular(mm(size));
                     });
         }
         return budget;
@@ -136,20 +136,20 @@ final class Growth {
     }
 
     /** Each feature on the one before: the longest way there is. */
-    private static Registration tree(int count) {
-        Registration tree = Registration.from("feature 1", Spread.normal(mm(0.05)));
+    private static DatumTree tree(int count) {
+        DatumTree tree = DatumTree.from("feature 1", ErrorDistribution.normal(mm(0.05)));
         for (int i = 2; i <= count; i++) {
             tree = tree.place("feature " + i)
                     .on("feature " + (i - 1))
                     .at(mm(10), mm(400))
-                    .each(Spread.normal(mm(0.05)))
-                    .cut(Spread.rectangular(mm(0.02)));
+                    .each(ErrorDistribution.normal(mm(0.05)))
+                    .cut(ErrorDistribution.rectangular(mm(0.02)));
         }
         return tree;
     }
 
-    private static Registration[] trees() {
-        Registration[] all = new Registration[FEATURES.length];
+    private static DatumTree[] trees() {
+        DatumTree[] all = new DatumTree[FEATURES.length];
         for (int i = 0; i < all.length; i++) {
             all[i] = tree(FEATURES[i]);
         }
@@ -157,13 +157,13 @@ final class Growth {
     }
 
     private static Channel channel() {
-        return Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9)))
+        return Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)))
                 .startingAt(mm(3))
                 .depthClearance(mm(0.2));
     }
 
-    private static WoodLeft wood() {
-        return WoodLeft.under(NeckDesign.named("growth")
+    private static FloorThickness wood() {
+        return FloorThickness.under(Neck.named("growth")
                 .scale(Scale.of(mm(560)))
                 .fingerboard(Fingerboard.tapered(mm(34), mm(46)))
                 .back(BackProfile.between(mm(14.5), mm(16.5)))

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.concurrent.TimeUnit;
 import javax.measure.quantity.Length;
+import org.neckgeom.channel.FeelerStack;
 import org.neckgeom.channel.FenceMove;
-import org.neckgeom.channel.LeafStack;
-import org.neckgeom.channel.Offset;
+import org.neckgeom.channel.SlotOffset;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnits;
@@ -51,12 +51,12 @@ public class LeavesBenchmark {
         }
         set = FeelerSet.of(list);
         // A move beyond doubt, so that the stack counts as close and no remedy is sought.
-        move = FenceMove.of(Offset.of(ShopUnits.mm(1.2345678), ShopUnits.mm(0.5)));
+        move = FenceMove.of(SlotOffset.of(ShopUnits.mm(1.2345678), ShopUnits.mm(0.5)));
     }
 
     /** The library's search, value in and value out. */
     @Benchmark
-    public LeafStack search() {
+    public FeelerStack search() {
         return move.leaves(set, most);
     }
 

@@ -1,8 +1,8 @@
 package org.neckgeom.bench;
 
 import java.util.concurrent.TimeUnit;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.examples.neck.NeckFile;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.NeckPlan;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -46,7 +46,7 @@ public class PlanBenchmark {
 
     /** The file read and checked, its plan made once for that. */
     @Benchmark
-    public NeckDesign file() {
+    public Neck file() {
         return NeckFile.read(FILE).design();
     }
 }

@@ -8,12 +8,12 @@ import static org.neckgeom.units.ShopUnits.pitch;
 
 import java.util.concurrent.TimeUnit;
 import javax.measure.quantity.Length;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.Fingerboard;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.Rod;
-import org.neckgeom.design.StringSet;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Fingerboard;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.StringSet;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.strength.Bow;
 import org.neckgeom.strength.Relief;
@@ -22,7 +22,7 @@ import org.neckgeom.strength.RodForce;
 import org.neckgeom.strength.SizeChange;
 import org.neckgeom.strength.Weather;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LibraryUnits;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -47,9 +47,9 @@ public class StrengthBenchmark {
     private static final int STATIONS = 1000;
 
     private final Channel channel =
-            Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9))).depthClearance(mm(0.2));
+            Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9))).depthClearance(mm(0.2));
     private final ReliefScan scan = new ReliefScan(channel, 2.4);
-    private final NeckDesign neck = NeckDesign.named("bench")
+    private final Neck neck = Neck.named("bench")
             .scale(mm(560))
             .fingerboard(Fingerboard.tapered(mm(34), mm(46))
                     .thickness(mm(6))
@@ -108,7 +108,7 @@ public class StrengthBenchmark {
     @Benchmark
     public double amountsAtThousandStations() {
         Amount<Length> step = mm(311).dividedBy(STATIONS);
-        double h = HouseUnits.mm(step, "step");
+        double h = LibraryUnits.mm(step, "step");
         double slope = 0;
         double rise = 0;
         double before = 0;
@@ -119,15 +119,15 @@ public class StrengthBenchmark {
             Amount<Length> depth = x.times(0.008).plus(depthAtNut);
             Amount<Length> arm = x.times(2.4 / 560).plus(armAtNut);
             double bend = bend(
-                    HouseUnits.mmPositive(half, "half width"),
-                    HouseUnits.mmPositive(depth, "depth"),
-                    HouseUnits.mm(arm, "arm"),
-                    x.house() < 300);
+                    LibraryUnits.mmPositive(half, "half width"),
+                    LibraryUnits.mmPositive(depth, "depth"),
+                    LibraryUnits.mm(arm, "arm"),
+                    x.libraryValue() < 300);
             if (i > 0) {
                 rise += h * slope + h * h * (2 * before + bend) / 6;
                 slope += h * (before + bend) / 2;
             }
-            line[i] = HouseUnits.mm(mm(rise), "rise");
+            line[i] = LibraryUnits.mm(mm(rise), "rise");
             before = bend;
         }
         return gap();

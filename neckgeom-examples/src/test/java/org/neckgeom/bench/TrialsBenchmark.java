@@ -13,7 +13,7 @@ import org.hipparchus.random.Well19937a;
 import org.neckgeom.budget.BudgetKernels;
 import org.neckgeom.budget.Propagation;
 import org.neckgeom.budget.Simulation;
-import org.neckgeom.measure.Spread;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.units.ShopUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -52,7 +52,7 @@ public class TrialsBenchmark {
     private Propagation<Angle> angle() {
         Propagation<Angle> angle = Propagation.to("neck angle", ShopUnit.RADIAN);
         for (int i = 0; i < x.length; i++) {
-            angle = angle.input("input " + i, mm(x[i]), Spread.normal(mm(0.1)));
+            angle = angle.input("input " + i, mm(x[i]), ErrorDistribution.normal(mm(0.1)));
         }
         return angle.through(BudgetKernels::neckAngle);
     }
@@ -137,7 +137,7 @@ public class TrialsBenchmark {
 
     @Benchmark
     public double nonlinear() {
-        return nonlinear.trials(MILLION).standardDeviation().house();
+        return nonlinear.trials(MILLION).standardDeviation().libraryValue();
     }
 
     /** The same function on rows of general draws. */

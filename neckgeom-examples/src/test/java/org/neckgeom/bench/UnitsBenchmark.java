@@ -7,7 +7,7 @@ import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnits;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -93,7 +93,7 @@ public class UnitsBenchmark {
     public double foreignInchToMm() {
         double sum = 0;
         for (Quantity<Length> length : inches) {
-            sum += HouseUnits.mm(length, "length");
+            sum += LibraryUnits.mm(length, "length");
         }
         return sum;
     }
@@ -103,7 +103,7 @@ public class UnitsBenchmark {
     public double foreignInchMadeAnewToMm() {
         double sum = 0;
         for (Quantity<Length> length : inchesMadeAnew) {
-            sum += HouseUnits.mm(length, "length");
+            sum += LibraryUnits.mm(length, "length");
         }
         return sum;
     }
@@ -123,7 +123,7 @@ public class UnitsBenchmark {
     public double amountToMm() {
         double sum = 0;
         for (Amount<Length> amount : amounts) {
-            sum += HouseUnits.mm(amount, "length");
+            sum += LibraryUnits.mm(amount, "length");
         }
         return sum;
     }
@@ -147,7 +147,7 @@ public class UnitsBenchmark {
         for (int i = 1; i < COUNT; i++) {
             Amount<Length> a = ShopUnits.mm(numbers[i]);
             Amount<Length> b = ShopUnits.mm(numbers[i - 1]);
-            sum += a.minus(b).times(0.5).house();
+            sum += a.minus(b).times(0.5).libraryValue();
         }
         return sum;
     }
@@ -167,7 +167,7 @@ public class UnitsBenchmark {
     public double amountsMade() {
         double sum = 0;
         for (double number : numbers) {
-            sum += ShopUnits.mm(number).house();
+            sum += ShopUnits.mm(number).libraryValue();
         }
         return sum;
     }
@@ -177,7 +177,7 @@ public class UnitsBenchmark {
     public double parseFraction() {
         double sum = 0;
         for (String text : fractions) {
-            sum += ShopUnits.length(text).house();
+            sum += ShopUnits.length(text).libraryValue();
         }
         return sum;
     }

@@ -6,7 +6,7 @@ import java.util.Arrays;
 import java.util.SplittableRandom;
 import java.util.function.DoubleSupplier;
 import javax.measure.quantity.Length;
-import org.neckgeom.measure.Spread;
+import org.neckgeom.measure.ErrorDistribution;
 
 /** Opens the kernels of this package to the benchmarks: twelve mixed contributors, cold chains, bare draws, trials. */
 public final class BudgetKernels {
@@ -119,13 +119,13 @@ public final class BudgetKernels {
     public static Budget<Length> budget() {
         Budget<Length> budget = Budget.named("twelve");
         for (double x : NORMALS) {
-            budget = budget.with("normal " + x, Spread.normal(mm(x)));
+            budget = budget.with("normal " + x, ErrorDistribution.normal(mm(x)));
         }
         for (double x : RECTANGLES) {
-            budget = budget.with("rectangle " + x, Spread.rectangular(mm(x)));
+            budget = budget.with("rectangle " + x, ErrorDistribution.rectangular(mm(x)));
         }
         for (double x : TRIANGLES) {
-            budget = budget.with("triangle " + x, Spread.triangular(mm(x)));
+            budget = budget.with("triangle " + x, ErrorDistribution.triangular(mm(x)));
         }
         return budget;
     }

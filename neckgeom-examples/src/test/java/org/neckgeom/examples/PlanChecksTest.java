@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.neckgeom.budget.Workmanship;
 import org.neckgeom.examples.neck.NeckFile;
 import org.neckgeom.examples.neck.ShippedNecks;
-import org.neckgeom.measure.Spread;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.PlanCheck;
@@ -249,8 +249,8 @@ class PlanChecksTest {
 
         assertThat(plan.workmanship())
                 .isEqualTo(Workmanship.withDefaults()
-                        .gluing(Spread.triangular(mm(0.3)))
-                        .cutting(Spread.normal(mm(0.04)))
+                        .gluing(ErrorDistribution.triangular(mm(0.3)))
+                        .cutting(ErrorDistribution.normal(mm(0.04)))
                         .centring(plan.workmanship().centring()));
         assertThat(plan.budgets()).isNotEqualTo(NeckFile.parse("own.yaml", TEXT).budgets());
     }

@@ -1,7 +1,7 @@
 package org.neckgeom.strength;
 
 import java.util.List;
-import org.neckgeom.design.Channel;
+import org.neckgeom.neck.Channel;
 
 /** Opens the scan of this package, which has no public door of its own, to the benchmarks. */
 public final class ReliefScan {

@@ -16,9 +16,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.neckgeom.examples.file.FileRefused;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.page.Document;
+import org.neckgeom.plan.MeasuredNeck;
 import org.neckgeom.plan.NeckFeature;
 import org.neckgeom.plan.NeckPlan;
-import org.neckgeom.plan.NeckReadings;
 
 /** What has been read on the neck itself, as a neck file says it. */
 class AsMadeTest {
@@ -42,7 +42,7 @@ class AsMadeTest {
 
     @Test
     void comment_ofTheShippedNeck_readsWhenItIsMadeLive() {
-        NeckReadings readings = NeckFile.parse("live.yaml", live()).readings();
+        MeasuredNeck readings = NeckFile.parse("live.yaml", live()).readings();
         Map<NeckFeature, Estimate<Length>> read = new EnumMap<>(NeckFeature.class);
         for (NeckFeature feature : NeckFeature.values()) {
             readings.of(feature).ifPresent(estimate -> read.put(feature, estimate));
@@ -70,12 +70,12 @@ class AsMadeTest {
 
     @Test
     void severalReadings_areTheirMean_withTheShopsRepeatabilityOverTheRootOfTheirCount() {
-        NeckReadings readings = NeckFile.parse("a.yaml", with("channel depth: [9.2 mm, 9.26 mm, 9.22 mm, 9.24 mm]"))
+        MeasuredNeck readings = NeckFile.parse("a.yaml", with("channel depth: [9.2 mm, 9.26 mm, 9.22 mm, 9.24 mm]"))
                 .readings();
         Estimate<?> depth = readings.of(NeckFeature.CHANNEL_DEPTH).orElseThrow();
 
-        assertThat(depth.valueHouse()).isCloseTo(9.23, org.assertj.core.api.Assertions.within(1e-12));
-        assertThat(depth.uncertaintyHouse()).isEqualTo(0.02 / 2);
+        assertThat(depth.libraryValue()).isCloseTo(9.23, org.assertj.core.api.Assertions.within(1e-12));
+        assertThat(depth.libraryUncertainty()).isEqualTo(0.02 / 2);
     }
 
     @ParameterizedTest

@@ -23,25 +23,25 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.neckgeom.channel.CentringStep;
 import org.neckgeom.channel.FenceMove;
-import org.neckgeom.design.Across;
-import org.neckgeom.design.BackProfile;
-import org.neckgeom.design.Channel;
-import org.neckgeom.design.Dovetail;
-import org.neckgeom.design.End;
-import org.neckgeom.design.Fingerboard;
-import org.neckgeom.design.Head;
-import org.neckgeom.design.HeadPost;
-import org.neckgeom.design.Heel;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.NeckSet;
-import org.neckgeom.design.Rod;
-import org.neckgeom.design.Scale;
-import org.neckgeom.design.ScarfCut;
-import org.neckgeom.design.StringSet;
 import org.neckgeom.examples.file.FileRefused;
 import org.neckgeom.head.Scarf;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.BackSet;
+import org.neckgeom.neck.Across;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Dovetail;
+import org.neckgeom.neck.End;
+import org.neckgeom.neck.Fingerboard;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Heel;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.NeckSet;
+import org.neckgeom.neck.Scale;
+import org.neckgeom.neck.ScarfCut;
+import org.neckgeom.neck.StringSet;
+import org.neckgeom.neck.TrussRod;
+import org.neckgeom.neck.TunerPost;
 import org.neckgeom.page.Document;
 import org.neckgeom.plan.NeckLimits;
 import org.neckgeom.plan.NeckPlan;
@@ -64,7 +64,7 @@ class NeckFileTest {
         NeckPlan file = NeckFile.read("octave-mandolin.yaml");
 
         assertThat(file.design())
-                .isEqualTo(NeckDesign.named("Octave mandolin, walnut")
+                .isEqualTo(Neck.named("Octave mandolin, walnut")
                         .scale(mm(560))
                         .fingerboard(Fingerboard.tapered(mm(34), mm(46))
                                 .farWidthAtFret(14)
@@ -78,7 +78,7 @@ class NeckFileTest {
                         .frets(20)
                         .bodyAtFret(14)
                         .wood(Wood.BLACK_WALNUT)
-                        .channel(Channel.forRod(Rod.twoWay(mm(300))
+                        .channel(Channel.forRod(TrussRod.twoWay(mm(300))
                                         .section(mm(6), mm(9))
                                         .adjuster(End.HEAD))
                                 .startingAt(mm(3))
@@ -161,8 +161,8 @@ class NeckFileTest {
                         .bridgeOffset(mm(1)));
     }
 
-    private static HeadPost post(double along, double aside) {
-        return HeadPost.at(mm(along)).aside(mm(aside)).above(mm(8));
+    private static TunerPost post(double along, double aside) {
+        return TunerPost.at(mm(along)).aside(mm(aside)).above(mm(8));
     }
 
     /** The same numbers converted by hand: 1 in = 25.4 mm, 1 ft = 12 in, exactly. */
@@ -170,7 +170,7 @@ class NeckFileTest {
     void shortScaleBass_isTheNeckItsFileDescribes() {
         NeckPlan file = NeckFile.read("short-scale-bass.yaml");
 
-        NeckDesign neck = file.design();
+        Neck neck = file.design();
         assertThat(neck.scale().lengthMm()).isEqualTo(762);
         assertThat(neck.wood().orElseThrow().name()).isEqualTo("our own maple");
         assertThat(neck.wood().orElseThrow().densityKgPerM3()).isEqualTo(680);
@@ -190,7 +190,7 @@ class NeckFileTest {
         assertThat(head.veneerShortOfNutMm()).isEqualTo(6.35);
         assertThat(head.backVeneerMm()).isCloseTo(0.79375, within(1e-12));
         assertThat(neck.strings().orElseThrow().pitchesHz()[2])
-                .isEqualTo(hertz(55).house());
+                .isEqualTo(hertz(55).libraryValue());
         assertThat(neck.strings().orElseThrow().linearDensitiesGramPerMetre()).containsExactly(77, 44, 27, 15.5, 8.6);
         assertThat(file.blank().outOfParallelMm()).isCloseTo(-0.0762, within(1e-12));
         assertThat(file.blank().nutFromHeadEndMm()).isCloseTo(228.6, within(1e-12));

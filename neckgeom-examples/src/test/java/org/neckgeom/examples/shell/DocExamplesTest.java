@@ -67,7 +67,7 @@ class DocExamplesTest {
                 .toList();
 
         assertThat(names)
-                .contains("javadoc", "units", "measure", "shop", "stock", "design")
+                .contains("javadoc", "units", "measure", "shop", "stock", "neck")
                 .contains(
                         "board",
                         "head",

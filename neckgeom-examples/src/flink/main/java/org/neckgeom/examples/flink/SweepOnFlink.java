@@ -8,7 +8,7 @@ import org.apache.flink.api.common.functions.OpenContext;
 import org.apache.flink.api.common.functions.RichMapFunction;
 import org.apache.flink.streaming.api.environment.StreamExecutionEnvironment;
 import org.apache.flink.util.CloseableIterator;
-import org.neckgeom.design.NeckDesign;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.page.Document;
@@ -25,7 +25,7 @@ public final class SweepOnFlink {
     public static void main(String[] arguments) throws Exception {
         NeckPlan plan = NeckPlan.of(SampleNecks.octaveMandolin(), SampleBench.octaveBlank(), SampleBench.metricShop());
         List<Answer> answers = answers(Document.PLAN.json(plan), 2);
-        Sweep<NeckDesign> sweep = LeastWood.sweep(plan.design());
+        Sweep<Neck> sweep = LeastWood.sweep(plan.design());
         answers.stream()
                 .filter(answer -> answer.refusal.isEmpty())
                 .sorted(Comparator.comparingDouble((Answer answer) -> -answer.woodMm))
@@ -55,7 +55,7 @@ public final class SweepOnFlink {
         private static final long serialVersionUID = 1L;
 
         private final String planAsJson;
-        private transient Sweep<NeckDesign> sweep;
+        private transient Sweep<Neck> sweep;
 
         Asked(String planAsJson) {
             this.planAsJson = planAsJson;
@@ -68,7 +68,7 @@ public final class SweepOnFlink {
 
         @Override
         public Answer map(Long index) {
-            SweepResult<NeckDesign, Double> result = sweep.result(index, LeastWood::leastMm);
+            SweepResult<Neck, Double> result = sweep.result(index, LeastWood::leastMm);
             return new Answer(index, result.answer().orElse(0.0), result.refusal());
         }
     }

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.design.NeckDesign;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.page.Document;
@@ -18,14 +18,14 @@ class SweepOnFlinkTest {
 
     @Test
     void answers_haveTheBitsOfTheStream() throws Exception {
-        List<SweepResult<NeckDesign, Double>> wanted =
+        List<SweepResult<Neck, Double>> wanted =
                 LeastWood.sweep(PLAN.design()).results(LeastWood::leastMm).toList();
 
         List<Answer> found = SweepOnFlink.answers(Document.PLAN.json(PLAN), 2);
 
         assertThat(found).hasSize(wanted.size()).hasSize(10_000);
         for (int i = 0; i < found.size(); i++) {
-            SweepResult<NeckDesign, Double> one = wanted.get(i);
+            SweepResult<Neck, Double> one = wanted.get(i);
             assertThat(found.get(i).index).isEqualTo(i);
             assertThat(Double.doubleToLongBits(found.get(i).woodMm))
                     .isEqualTo(Double.doubleToLongBits(one.answer().orElse(0.0)));

@@ -9,7 +9,7 @@ import org.neckgeom.channel.Centring;
 import org.neckgeom.head.Scarf;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.measure.Spread;
+import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.shop.TrialCut;
 
 /** A program that uses the library, run on the class path, on the module path and in an image. */
@@ -29,8 +29,8 @@ public final class Check {
 
         // Two equal rectangles add up to a triangle; by hand, its middle half holds three quarters.
         Budget<Length> budget = Budget.named("slot")
-                .with("fence", Spread.rectangular(mm(0.05)))
-                .with("blank", Spread.rectangular(mm(0.05)));
+                .with("fence", ErrorDistribution.rectangular(mm(0.05)))
+                .with("blank", ErrorDistribution.rectangular(mm(0.05)));
         expect("yield", 0.75, budget.yield(Limits.within(mm(0.05))).probability());
     }
 

@@ -1,0 +1,334 @@
+package org.neckgeom.neck;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Length;
+import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.table.Key;
+import org.neckgeom.table.Moves;
+import org.neckgeom.table.Noun;
+import org.neckgeom.table.Table;
+import org.neckgeom.table.Types;
+import org.neckgeom.table.Values;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.ShopUnit;
+import org.neckgeom.units.ShopUnits;
+
+/**
+ * The head (headstock, peghead), such as {@code head angled 13 deg, 185 mm long, 76 mm wide, 15 mm thick}. Immutable.
+ *
+ * <p>The head angle (pitch) is the angle between head face and glue face, 0 to 45 deg, positive with the head tilted back. The
+ * length runs along the face from the nut line. Defaults: 180 mm long, 75 mm wide, 15 mm thick, in line with the shaft and in one
+ * piece with it, no veneers.
+ */
+public final class Head extends Noun<Head> {
+
+    /** Its keys. */
+    public static final Table<Head> TABLE =
+            Table.of("head", "the head", Head::new).printedBy(Head::sentences);
+
+    private static final Key<Head, Amount<Angle>> ANGLE = TABLE.optional(
+            "angle",
+            Types.ANGLE.atLeast(ShopUnits.deg(0)).atMost(ShopUnits.deg(45)),
+            "head angle: head face to glue face, positive with the head tilted back. 0 deg: a flat head. Default: 0 deg");
+    private static final Key<Head, Amount<Length>> LENGTH =
+            TABLE.needed("length", Types.SIZE, "length of the head along the face, from the nut line");
+    private static final Key<Head, Amount<Length>> WIDTH =
+            TABLE.needed("width", Types.SIZE, "greatest width of the head, wings (ears) included");
+    private static final Key<Head, Amount<Length>> THICKNESS =
+            TABLE.needed("thickness", Types.SIZE, "thickness of the head, veneers not included");
+    private static final Key<Head, Amount<Angle>> SWING = TABLE.usual(
+                    "swung",
+                    Types.ANGLE.atLeast(ShopUnits.deg(-30)).atMost(ShopUnits.deg(30)),
+                    ShopUnits.deg(0),
+                    "angle between head and neck seen from the front, positive toward the treble side. Default: 0 deg")
+            .called("head swing");
+    private static final Key<Head, FaceVeneer> FACE_VENEER = TABLE.optional(
+            "face veneer",
+            Types.group(FaceVeneer.TABLE),
+            "head veneer (headplate), glued on before the channel is cut. Default: none");
+    private static final Key<Head, Amount<Length>> BACK_VENEER = TABLE.optional(
+                    "back veneer", Types.SIZE, "thickness of the back veneer (backstrap). Default: none")
+            .called("back veneer");
+    private static final Key<Head, Amount<Length>> BREAK_WIDTH = TABLE.optional(
+                    "width at break line",
+                    Types.SIZE,
+                    "width of the outline at the break line. Default: the greatest width")
+            .called("head width at the break line");
+    private static final Key<Head, Amount<Length>> TIP_WIDTH = TABLE.optional(
+                    "width at tip", Types.SIZE, "width of the outline at the tip. Default: the greatest width")
+            .called("head width at the tip");
+    private static final Key<Head, List<Amount<Length>>> TUNERS = TABLE.optional(
+                    "tuners take",
+                    Types.list(Types.SIZE, 2, 2),
+                    "least and greatest head thickness that fit the tuners, veneers included. Default: not checked")
+            .called("thickness for the tuners");
+    private static final Key<Head, Posts> POSTS =
+            TABLE.optional("posts", Types.group(Posts.TABLE), "tuner posts. Default: no break angles");
+    private static final Key<Head, ScarfCut> SCARF =
+            TABLE.optional("scarf", Types.group(ScarfCut.TABLE), "scarf joint. Default: head and shaft in one piece");
+
+    static {
+        TABLE.moved(Moves.none().and("pitch", "angle"));
+    }
+
+    private static final Amount<Length> USUAL_LENGTH = ShopUnits.mm(180);
+    private static final Amount<Length> USUAL_WIDTH = ShopUnits.mm(75);
+    private static final Amount<Length> USUAL_THICKNESS = ShopUnits.mm(15);
+
+    /** Under it the slope of a scarf is longer than any head. */
+    private static final double LEAST_SCARFED_DEG = 1;
+
+    private Head(Values<Head> values) {
+        super(flatWithoutAngle(values));
+        scarf().ifPresent(cut -> refuseScarf());
+        for (TunerPost post : posts()) {
+            if (!(post.alongMm() < lengthMm())) {
+                throw Refusal.of(
+                        POSTS.name() + ".along",
+                        "on-the-head",
+                        "be less than the head's length of " + style().brief(lengthMm()),
+                        style().brief(post.alongMm()));
+            }
+        }
+        values.find(TUNERS).ifPresent(range -> {
+            if (!(range.get(0).libraryValue() < range.get(1).libraryValue())) {
+                throw values.refused(
+                        TUNERS,
+                        "ascending",
+                        "be the least thickness, then a greater one",
+                        range.get(0) + ", " + range.get(1));
+            }
+        });
+    }
+
+    /** An angle of 0 is that of a flat head, which has none. */
+    private static Values<Head> flatWithoutAngle(Values<Head> values) {
+        return values.libraryValue(ANGLE, 0) == 0 ? values.without(ANGLE) : values;
+    }
+
+    private void refuseScarf() {
+        Optional<Amount<Angle>> angle = values().find(ANGLE);
+        if (angle.isEmpty()) {
+            throw Refusal.because(
+                    SCARF.name(), "flat-head", "a flat head has no scarf; give the head angle, or leave the scarf out");
+        }
+        if (!(angleRad() >= Math.toRadians(LEAST_SCARFED_DEG))) {
+            throw values().refused(ANGLE, "range", "be 1 deg or more for a scarf", angle.get());
+        }
+    }
+
+    /**
+     * {@return a head tilted back from the shaft, of the default size}
+     *
+     * @param angle between head face and glue face, 0 to 45 degrees; 0 for a flat head
+     */
+    public static Head angled(Quantity<Angle> angle) {
+        return flat().angle(angle);
+    }
+
+    /** {@return a flat head (straight head), parallel to the glue face, of the default size} */
+    public static Head flat() {
+        return new Head(TABLE.values()
+                .with(LENGTH, USUAL_LENGTH)
+                .with(WIDTH, USUAL_WIDTH)
+                .with(THICKNESS, USUAL_THICKNESS));
+    }
+
+    /**
+     * {@return this head with its angle}
+     *
+     * @param angle between head face and glue face, 0 to 45 degrees; 0 for a flat head
+     */
+    public Head angle(Quantity<Angle> angle) {
+        return new Head(values().amount(ANGLE, angle));
+    }
+
+    /**
+     * {@return this head with its length}
+     *
+     * @param alongFace from the nut line, more than 0, past every post; its unit is the one answers are given in
+     */
+    public Head length(Quantity<Length> alongFace) {
+        return new Head(values().amount(LENGTH, alongFace));
+    }
+
+    /**
+     * {@return this head with its width, wings included}
+     *
+     * @param atWidest more than 0
+     */
+    public Head width(Quantity<Length> atWidest) {
+        return new Head(values().amount(WIDTH, atWidest));
+    }
+
+    /**
+     * {@return this head with its thickness, veneers not counted}
+     *
+     * @param wood more than 0
+     */
+    public Head thickness(Quantity<Length> wood) {
+        return new Head(values().amount(THICKNESS, wood));
+    }
+
+    /**
+     * {@return this head swung out of line in plan, about the nut}
+     *
+     * @param towardTreble angle between head and shaft in plan, positive toward the treble side, within 30 degrees
+     */
+    public Head swung(Quantity<Angle> towardTreble) {
+        return new Head(values().amount(SWING, towardTreble));
+    }
+
+    /**
+     * {@return this head with a veneer on its face}
+     *
+     * @param thickness more than 0
+     * @param shortOfNut how far before the nut line it stops, measured along the head's face, 0 or more
+     */
+    public Head veneer(Quantity<Length> thickness, Quantity<Length> shortOfNut) {
+        return new Head(values().with(FACE_VENEER, FaceVeneer.of(thickness).shortOfNut(shortOfNut)));
+    }
+
+    /**
+     * {@return this head with a veneer on its back}
+     *
+     * @param thickness more than 0
+     */
+    public Head backVeneer(Quantity<Length> thickness) {
+        return new Head(values().amount(BACK_VENEER, thickness));
+    }
+
+    /**
+     * {@return this head with a tapered outline, straight from the break line to the tip}
+     *
+     * @param atBreakLine width there, more than 0
+     * @param atTip width there, more than 0
+     */
+    public Head tapered(Quantity<Length> atBreakLine, Quantity<Length> atTip) {
+        return new Head(values().amount(BREAK_WIDTH, atBreakLine).amount(TIP_WIDTH, atTip));
+    }
+
+    /**
+     * {@return this head with the thickness that its tuners fit, veneers included}
+     *
+     * @param least more than 0
+     * @param greatest more than the least
+     */
+    public Head tuners(Quantity<Length> least, Quantity<Length> greatest) {
+        return new Head(values().amounts(TUNERS, Arrays.asList(least, greatest)));
+    }
+
+    /**
+     * {@return this head with a post to each string}
+     *
+     * @param places in the order of the strings, from bass to treble, the strings of a course one after the other; each
+     *     on the head
+     */
+    public Head posts(TunerPost... places) {
+        return new Head(values().with(POSTS, Posts.of(places)));
+    }
+
+    /**
+     * {@return this head scarfed on, instead of in one piece with the shaft}
+     *
+     * @param cut where the joint lies and what the saw takes
+     * @throws IllegalArgumentException if this head is flat, or its angle is less than 1 degree
+     */
+    public Head scarfed(ScarfCut cut) {
+        return new Head(values().with(SCARF, cut));
+    }
+
+    /** {@return the head angle; in [0, 45] degrees; 0 for a flat head} */
+    public Amount<Angle> angle() {
+        return Amount.ofLibrary(angleRad(), ShopUnit.DEGREE);
+    }
+
+    /** {@return the head angle in rad; 0 for a flat head} */
+    public double angleRad() {
+        return values().libraryValue(ANGLE, 0);
+    }
+
+    /** {@return the length along the face from the nut line, in mm; more than 0} */
+    public double lengthMm() {
+        return values().libraryValue(LENGTH);
+    }
+
+    /** {@return the width at its widest, in mm; more than 0} */
+    public double widthMm() {
+        return values().libraryValue(WIDTH);
+    }
+
+    /** {@return the width of the outline at the break line, in mm; more than 0; that at its widest unless given} */
+    public double widthAtBreakLineMm() {
+        return values().libraryValue(BREAK_WIDTH, widthMm());
+    }
+
+    /** {@return the width of the outline at the tip, in mm; more than 0; that at its widest unless given} */
+    public double widthAtTipMm() {
+        return values().libraryValue(TIP_WIDTH, widthMm());
+    }
+
+    /** {@return the thickness without veneers, in mm; more than 0} */
+    public double thicknessMm() {
+        return values().libraryValue(THICKNESS);
+    }
+
+    /** {@return the angle in plan between head and shaft, in rad, positive toward the treble side} */
+    public double swingRad() {
+        return values().libraryValue(SWING);
+    }
+
+    /** {@return the thickness of the veneer on the face, in mm; 0 without one} */
+    public double veneerMm() {
+        return values().find(FACE_VENEER).map(FaceVeneer::thicknessMm).orElse(0.0);
+    }
+
+    /** {@return how far before the nut line the face veneer stops, in mm along the face; 0 or more} */
+    public double veneerShortOfNutMm() {
+        return values().find(FACE_VENEER).map(FaceVeneer::shortOfNutMm).orElse(0.0);
+    }
+
+    /** {@return the thickness of the veneer on the back, in mm; 0 without one} */
+    public double backVeneerMm() {
+        return values().libraryValue(BACK_VENEER, 0);
+    }
+
+    /** {@return the thickness that the tuners fit, veneers included; least and greatest; nothing when not given} */
+    public Optional<Limits<Length>> tuners() {
+        return values().find(TUNERS).map(range -> Limits.between(range.get(0), range.get(1)));
+    }
+
+    /** {@return the posts; in the order of the strings, from bass to treble; empty when not given} */
+    public List<TunerPost> posts() {
+        return values().find(POSTS).map(Posts::each).orElse(List.of());
+    }
+
+    /** {@return how it is scarfed on; the scarf; nothing for a head in one piece with the shaft} */
+    public Optional<ScarfCut> scarf() {
+        return values().find(SCARF);
+    }
+
+    private static Form<Head> sentences() {
+        return sentences("head ");
+    }
+
+    /** With a title before them, or none for the row of a neck. */
+    static Form<Head> sentences(String title) {
+        return TABLE.facts("head")
+                .fact("veneer", Kind.MM, "thickness of the one on its face; 0: none", Head::veneerMm)
+                .phrase("turned", title + "angled {angle}")
+                .phrase("turned", "flat head")
+                .phrase("aside", head -> head.swingRad() > 0, ", swung {swung} toward the treble side")
+                .phrase("aside", head -> head.swingRad() < 0, ", swung {swung:size} toward the bass side")
+                .phrase("faced", head -> head.veneerMm() > 0, ", veneer {veneer}")
+                .phrase("backed", ", back veneer {backVeneer}")
+                .finds("head", "{turned}, {length} long, {width} wide, {thickness} thick{aside}{faced}{backed}");
+    }
+}

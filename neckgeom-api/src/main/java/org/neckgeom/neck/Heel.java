@@ -1,0 +1,175 @@
+package org.neckgeom.neck;
+
+import java.util.Objects;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Form;
+import org.neckgeom.table.Key;
+import org.neckgeom.table.Noun;
+import org.neckgeom.table.Table;
+import org.neckgeom.table.Types;
+import org.neckgeom.table.Values;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.LibraryUnits;
+
+/** The heel, such as {@code heel 78 mm high, 54 mm wide at the top}. Immutable. */
+public final class Heel extends Noun<Heel> {
+
+    /** Its keys. */
+    public static final Table<Heel> TABLE =
+            Table.of("heel", "the heel", Heel::new).printedBy(Heel::sentences);
+
+    private static final Key<Heel, Amount<Length>> HEIGHT =
+            TABLE.needed("height", Types.SIZE, "height of the mating face, from glue face to cap");
+    private static final Key<Heel, Amount<Length>> WIDTH =
+            TABLE.needed("width", Types.SIZE, "width of the mating face at the top, cheek to cheek");
+    private static final Key<Heel, Amount<Length>> CAP_WIDTH = TABLE.optional(
+            "cap width",
+            Types.SIZE,
+            "width of the mating face at the cap, cheek to cheek. Default: the width at the top");
+    private static final Key<Heel, Amount<Length>> BLOCKS = TABLE.optional(
+                    "blocks", Types.SIZE, "thickness of a heel block. Default: thickness of the blank")
+            .called("heel block thickness");
+    private static final Key<Heel, Amount<Length>> BLOCK_LENGTH = TABLE.optional(
+            "block length",
+            Types.SIZE,
+            "length of a heel block along the grain. Default: no blocks in the cutting list");
+    private static final Key<Heel, Dovetail> DOVETAIL = TABLE.optional(
+            "dovetail", Types.group(Dovetail.TABLE), "dovetail that joins the heel to the body. Default: none");
+    private static final Key<Heel, Tenon> TENON =
+            TABLE.optional("tenon", Types.group(Tenon.TABLE), "bolted tenon, instead of a dovetail. Default: none");
+
+    static {
+        TABLE.atMostOne(DOVETAIL, TENON);
+    }
+
+    private Heel(Values<Heel> values) {
+        super(values);
+        joint().below().filter(deep -> !(deep.libraryValue() <= heightMm())).ifPresent(deep -> {
+            throw Refusal.of(
+                    (values.has(DOVETAIL) ? DOVETAIL : TENON) + ".height",
+                    "joint-in-heel",
+                    "be " + style().brief(heightMm()) + " or less, the heel's own height",
+                    deep);
+        });
+    }
+
+    /**
+     * {@return a heel}
+     *
+     * @param height from the glue face to the cap, more than 0; its unit is the one answers are given in
+     * @param width of the mating face at its top, more than 0
+     */
+    public static Heel of(Quantity<Length> height, Quantity<Length> width) {
+        return new Heel(TABLE.values().amount(HEIGHT, height).amount(WIDTH, width));
+    }
+
+    /**
+     * {@return this heel with another width at the cap}
+     *
+     * @param width of the mating face at the cap, more than 0
+     */
+    public Heel capWidth(Quantity<Length> width) {
+        return new Heel(values().amount(CAP_WIDTH, width));
+    }
+
+    /**
+     * {@return this heel stacked from blocks of a thickness}
+     *
+     * @param thickness of each block, more than 0
+     */
+    public Heel blocks(Quantity<Length> thickness) {
+        return new Heel(values().amount(BLOCKS, thickness));
+    }
+
+    /**
+     * {@return this heel with the length of its blocks}
+     *
+     * @param alongGrain of each block, more than 0
+     */
+    public Heel blockLength(Quantity<Length> alongGrain) {
+        return new Heel(values().amount(BLOCK_LENGTH, alongGrain));
+    }
+
+    /**
+     * {@return this heel with what holds it in the body, instead of what held it before}
+     *
+     * @param joint a flat face, a dovetail or a tenon, no deeper than the heel
+     */
+    public Heel joint(HeelJoint joint) {
+        Values<Heel> flat = values().without(DOVETAIL).without(TENON);
+        if (Objects.requireNonNull(joint, "joint") instanceof Dovetail dovetail) {
+            return new Heel(flat.with(DOVETAIL, dovetail));
+        }
+        return new Heel(joint instanceof Tenon tenon ? flat.with(TENON, tenon) : flat);
+    }
+
+    /** {@return the height in mm; more than 0} */
+    public double heightMm() {
+        return values().libraryValue(HEIGHT);
+    }
+
+    /** {@return the width at the top in mm; more than 0} */
+    public double widthMm() {
+        return values().libraryValue(WIDTH);
+    }
+
+    /** {@return the width at the cap in mm; as at the top unless given} */
+    public double capWidthMm() {
+        return values().libraryValue(CAP_WIDTH, widthMm());
+    }
+
+    /**
+     * {@return the thickness of each block in mm; more than 0}
+     *
+     * @param shaftThicknessMm what it is by default
+     */
+    public double blockThicknessMm(double shaftThicknessMm) {
+        if (!(shaftThicknessMm > 0 && shaftThicknessMm <= LibraryUnits.MOST)) {
+            throw Refusal.of(
+                    "shaft's thickness",
+                    "range",
+                    "be more than 0 and no more than " + Numbers.plain(LibraryUnits.MOST) + " mm",
+                    Numbers.plain(shaftThicknessMm) + " mm");
+        }
+        return values().libraryValue(BLOCKS, shaftThicknessMm);
+    }
+
+    /** {@return the length of each block along the grain; nothing when not given} */
+    public Optional<Amount<Length>> blockLength() {
+        return values().find(BLOCK_LENGTH);
+    }
+
+    /** {@return what holds it in the body; a flat face unless given} */
+    public HeelJoint joint() {
+        return values().find(DOVETAIL)
+                .<HeelJoint>map(dovetail -> dovetail)
+                .or(() -> values().find(TENON))
+                .orElseGet(HeelJoint.Flat::new);
+    }
+
+    /** {@return the dovetail that holds it; nothing for a heel of another joint} */
+    public Optional<Dovetail> dovetail() {
+        return values().find(DOVETAIL);
+    }
+
+    /** {@return the bolted tenon that holds it; nothing for a heel of another joint} */
+    public Optional<Tenon> tenon() {
+        return values().find(TENON);
+    }
+
+    private static Form<Heel> sentences() {
+        return sentences("heel ");
+    }
+
+    /** With a title before them, or none for the row of a neck. */
+    static Form<Heel> sentences(String title) {
+        return TABLE.facts("heel")
+                .phrase("narrowing", ", {capWidth} at the cap")
+                .phrase("stacked", ", blocks of {blocks}")
+                .finds("heel", title + "{height} high, {width} wide at the top{narrowing}{stacked}");
+    }
+}

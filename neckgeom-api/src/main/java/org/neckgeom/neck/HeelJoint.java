@@ -1,0 +1,40 @@
+package org.neckgeom.neck;
+
+import java.util.Optional;
+import javax.measure.quantity.Length;
+import org.neckgeom.units.Amount;
+
+/** What holds a heel in the body: nothing but its flat face, a dovetail, or a bolted tenon. */
+public sealed interface HeelJoint permits HeelJoint.Flat, Dovetail, Tenon {
+
+    /**
+     * {@return how far it reaches past the shoulder, into the body; more than 0; nothing where it does not, or its
+     * length was not given}
+     */
+    Optional<Amount<Length>> pastShoulder();
+
+    /**
+     * {@return how far it reaches down from the glue face; more than 0; nothing where it does not, or its height was
+     * not given}
+     */
+    Optional<Amount<Length>> below();
+
+    /** A heel that is glued or bolted on by its flat face. All are equal. */
+    record Flat() implements HeelJoint {
+
+        @Override
+        public Optional<Amount<Length>> pastShoulder() {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Amount<Length>> below() {
+            return Optional.empty();
+        }
+
+        @Override
+        public String toString() {
+            return "flat face";
+        }
+    }
+}

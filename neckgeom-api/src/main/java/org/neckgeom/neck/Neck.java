@@ -1,0 +1,524 @@
+package org.neckgeom.neck;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
+import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
+import org.neckgeom.stock.Wood;
+import org.neckgeom.table.Key;
+import org.neckgeom.table.Moves;
+import org.neckgeom.table.Noun;
+import org.neckgeom.table.Table;
+import org.neckgeom.table.Types;
+import org.neckgeom.table.Values;
+import org.neckgeom.text.Words;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
+
+/**
+ * A neck as designed: scale, fingerboard and back, and the parts that have been decided so far. Immutable.
+ *
+ * <p>Scale, fingerboard and back come first, in this order; all other parts may be given in any order, and are {@link
+ * Optional} when asked for. Unless given there are 20 frets, and the body joint is at the 12th.
+ */
+public final class Neck extends Noun<Neck> {
+
+    private static final double SCALE_TOLERANCE_MM = 0.02;
+    private static final int MOST_FRETS = 200;
+
+    /** Its keys. */
+    public static final Table<Neck> TABLE = Table.of("", "a neck", Neck::new).printedBy(Neck::sentences);
+
+    private static final Key<Neck, String> NAME = TABLE.needed(
+            "name", Types.named(name -> Words.name(name, "a neck's name"), name -> name), "name of the neck");
+    private static final Key<Neck, Amount<Length>> SCALE = TABLE.neededLike(Scale.LENGTH);
+    private static final Key<Neck, Integer> DIVISIONS = TABLE.optionalLike(Scale.DIVISIONS);
+    private static final Key<Neck, Integer> FRETS =
+            TABLE.usual("frets", Types.whole(1, MOST_FRETS), 20, "number of frets");
+    private static final Key<Neck, Fan> FAN = TABLE.optional(
+            "fanned frets",
+            Types.group(Fan.TABLE),
+            "frets fanned between two scale lengths. The scale on the centreline then follows. Default: not fanned");
+    private static final Key<Neck, Integer> BODY_AT_FRET =
+            TABLE.usual("body at fret", Types.whole(1, MOST_FRETS), 12, "fret at the body joint");
+    private static final Key<Neck, Wood> WOOD =
+            TABLE.optional("wood", Wood.TYPE, "wood of the neck. Default: not known");
+    private static final Key<Neck, Fingerboard> FINGERBOARD = TABLE.needed(
+            "fingerboard", Types.group(Fingerboard.TABLE, () -> Fingerboard.sentences("")), "fingerboard (fretboard)");
+    private static final Key<Neck, BackProfile> BACK =
+            TABLE.needed("back", Types.group(BackProfile.TABLE, () -> BackProfile.sentences("")), "back of the neck");
+    private static final Key<Neck, Channel> CHANNEL = TABLE.inlineOptional(Channel.TABLE);
+    private static final Key<Neck, Head> HEAD = TABLE.optional(
+            "head", Types.group(Head.TABLE, () -> Head.sentences("")), "head (headstock). Default: not planned");
+    private static final Key<Neck, Heel> HEEL =
+            TABLE.optional("heel", Types.group(Heel.TABLE, () -> Heel.sentences("")), "heel. Default: not planned");
+    private static final Key<Neck, NeckSet> NECK_SET = TABLE.optional(
+            "neck set", Types.group(NeckSet.TABLE), "the neck's place and angle on the body. Default: not planned");
+    private static final Key<Neck, StringSet> STRINGS = TABLE.optional(
+            "strings", Types.group(StringSet.TABLE, StringSet::inNeck), "strings. Default: no string load");
+
+    static {
+        TABLE.moved(Moves.none().and("scarf", "head.scarf"));
+        TABLE.unless(SCALE, FAN);
+    }
+
+    /** The keys that must be given of a neck before it can be planned, besides those that every neck has. */
+    public static final List<Key<Neck, ?>> OF_A_WHOLE_NECK = List.of(FRETS, BODY_AT_FRET, CHANNEL);
+
+    /** Made on the first question: most steps on the way to a neck ask none. */
+    private final @Nullable Scale[] scale = new Scale[1];
+
+    private Neck(Values<Neck> values) {
+        super(withoutScaleOfFan(values));
+    }
+
+    private static Scale scaleOf(Values<Neck> values) {
+        Amount<Length> length = values.has(FAN) ? centreline(values) : values.at(SCALE);
+        return Scale.of(length).divisions(values.at(DIVISIONS));
+    }
+
+    /** The scale on the centreline between fanned frets. */
+    private static Amount<Length> centreline(Values<Neck> values) {
+        Across across = values.find(STRINGS)
+                .flatMap(StringSet::across)
+                .orElseThrow(() -> Refusal.because(
+                        FAN.name(),
+                        "missing",
+                        "fanned frets are given, but not the string spacing: give strings.across"));
+        StringSet strings = values.at(STRINGS);
+        double atNut =
+                values.at(FINGERBOARD).nutWidthMm() - 2 * across.edgeMargin().libraryValue();
+        double mm = values.at(FAN)
+                .centrelineScaleMm(
+                        strings.spreadMm(atNut),
+                        strings.spreadMm(across.spanAtSaddle().libraryValue()));
+        return values.at(FAN).style().amount(mm);
+    }
+
+    /** A scale beside a fan is held to the fan's own and then dropped: it follows from the fan. */
+    private static Values<Neck> withoutScaleOfFan(Values<Neck> values) {
+        if (!values.has(FAN)) {
+            return values;
+        }
+        double follows = centreline(values.complete()).libraryValue();
+        if (!values.has(SCALE)) {
+            return values;
+        }
+        Amount<Length> given = values.at(SCALE);
+        if (!(Math.abs(given.libraryValue() - follows) <= SCALE_TOLERANCE_MM)) {
+            throw values.refused(
+                    SCALE,
+                    "same-scale",
+                    "be " + LengthStyle.of(given).brief(follows) + ", that of the fanned frets on the centreline",
+                    given);
+        }
+        return values.without(SCALE);
+    }
+
+    /**
+     * Begins a neck.
+     *
+     * @param name what the maker calls it, not blank, up to 100 characters
+     * @return what needs a scale or a fan, then a fingerboard, then a back to be a neck
+     */
+    public static Named named(String name) {
+        return new Begun(TABLE.values().with(NAME, Words.name(name, "a neck's name")));
+    }
+
+    /** A neck of which only the name is known. */
+    public sealed interface Named {
+
+        /**
+         * {@return the neck with a scale divided in twelve}
+         *
+         * @param length more than 0; its unit is the one answers are given in
+         */
+        default NeedsFingerboard scale(Quantity<Length> length) {
+            return scale(Scale.of(length));
+        }
+
+        /**
+         * {@return the neck with a scale}
+         *
+         * @param scale the scale
+         */
+        NeedsFingerboard scale(Scale scale);
+
+        /**
+         * {@return the neck with frets fanned between two scales} Its own scale is the one on their centreline, which
+         * follows from the fan, the fingerboard's width and how the strings are spread.
+         *
+         * @param fan the fan
+         * @param strings the strings, with how they are spread across
+         */
+        NeedsFingerboard fannedFrets(Fan fan, StringSet strings);
+    }
+
+    /** A neck that needs a fingerboard and a back. */
+    public sealed interface NeedsFingerboard {
+
+        /**
+         * {@return the neck with its fingerboard}
+         *
+         * @param board the fingerboard
+         */
+        NeedsBack fingerboard(Fingerboard board);
+    }
+
+    /** A neck that needs a back. */
+    public sealed interface NeedsBack {
+
+        /**
+         * {@return the neck}
+         *
+         * @param profile the shape of its back
+         * @throws IllegalArgumentException if frets are fanned and the strings are not spread across
+         */
+        Neck back(BackProfile profile);
+    }
+
+    private record Begun(Values<Neck> values) implements Named, NeedsFingerboard, NeedsBack {
+
+        @Override
+        public NeedsFingerboard scale(Scale scale) {
+            return new Begun(withScale(values, scale));
+        }
+
+        @Override
+        public NeedsFingerboard fannedFrets(Fan fan, StringSet strings) {
+            return new Begun(values.with(FAN, fan).with(STRINGS, strings));
+        }
+
+        @Override
+        public NeedsBack fingerboard(Fingerboard board) {
+            return new Begun(values.with(FINGERBOARD, board));
+        }
+
+        @Override
+        public Neck back(BackProfile profile) {
+            return new Neck(values.with(BACK, profile));
+        }
+
+        /** Returns such as {@code neck "bench neck", not all of it given yet}. */
+        @Override
+        public String toString() {
+            return "neck \"" + values.at(NAME) + "\", not all of it given yet";
+        }
+    }
+
+    private static Values<Neck> withScale(Values<Neck> values, Scale scale) {
+        return values.with(SCALE, Objects.requireNonNull(scale, "scale").length())
+                .with(DIVISIONS, scale.divisions());
+    }
+
+    /**
+     * {@return this design with a scale divided in twelve; with fanned frets only that on their centreline}
+     *
+     * @param length more than 0
+     */
+    public Neck scale(Quantity<Length> length) {
+        return scale(Scale.of(length));
+    }
+
+    /**
+     * {@return this design with a scale; with fanned frets only that on their centreline}
+     *
+     * @param newScale the scale
+     */
+    public Neck scale(Scale newScale) {
+        return new Neck(withScale(values(), newScale));
+    }
+
+    /**
+     * {@return this design with frets fanned between two scales, which give its scale}
+     *
+     * @param newFan the fan
+     * @throws IllegalArgumentException if the strings are not spread across, or the scale given is not the fan's
+     */
+    public Neck fannedFrets(Fan newFan) {
+        return with(FAN, newFan);
+    }
+
+    /**
+     * {@return this design with another equal division of the octave}
+     *
+     * @param divisions 1 to 1200
+     */
+    public Neck fretsToTheOctave(int divisions) {
+        return with(DIVISIONS, divisions);
+    }
+
+    /**
+     * {@return this design with a number of frets}
+     *
+     * @param count 1 to 200
+     */
+    public Neck frets(int count) {
+        return with(FRETS, count);
+    }
+
+    /**
+     * {@return this design with the fret at which the body begins}
+     *
+     * @param fret 1 or more
+     */
+    public Neck bodyAtFret(int fret) {
+        return with(BODY_AT_FRET, fret);
+    }
+
+    /**
+     * {@return this design with a fingerboard}
+     *
+     * @param board the fingerboard
+     */
+    public Neck fingerboard(Fingerboard board) {
+        return with(FINGERBOARD, board);
+    }
+
+    /**
+     * {@return this design with the shape of its back}
+     *
+     * @param profile the back
+     */
+    public Neck back(BackProfile profile) {
+        return with(BACK, profile);
+    }
+
+    /**
+     * {@return this design of a wood}
+     *
+     * @param kind the wood of the neck
+     */
+    public Neck wood(Wood kind) {
+        return with(WOOD, kind);
+    }
+
+    /**
+     * {@return this design with a truss rod, in a channel as wide, long and deep as the rod}
+     *
+     * @param rod the rod
+     */
+    public Neck trussRod(TrussRod rod) {
+        return channel(Channel.forRod(rod));
+    }
+
+    /**
+     * {@return this design with a stiffening bar, in a channel as wide, long and deep as the bar}
+     *
+     * @param bar the bar
+     */
+    public Neck bar(Bar bar) {
+        return channel(Channel.forBar(bar));
+    }
+
+    /**
+     * {@return this design with a channel and the rod or bar in it}
+     *
+     * @param newChannel the channel
+     */
+    public Neck channel(Channel newChannel) {
+        return with(CHANNEL, Objects.requireNonNull(newChannel, "channel"));
+    }
+
+    /**
+     * {@return this design with strings}
+     *
+     * @param set the strings
+     */
+    public Neck strings(StringSet set) {
+        return with(STRINGS, set);
+    }
+
+    /**
+     * {@return this design with a head}
+     *
+     * @param newHead the head
+     */
+    public Neck head(Head newHead) {
+        return with(HEAD, newHead);
+    }
+
+    /**
+     * {@return this design with a heel}
+     *
+     * @param newHeel the heel
+     */
+    public Neck heel(Heel newHeel) {
+        return with(HEEL, newHeel);
+    }
+
+    /**
+     * {@return this design with how the neck stands to the body}
+     *
+     * @param set saddle, action and overstand; scale and board are this design's
+     */
+    public Neck neckSet(NeckSet set) {
+        return with(NECK_SET, set);
+    }
+
+    private <V> Neck with(Key<Neck, V> key, V value) {
+        return new Neck(values().with(key, value));
+    }
+
+    /** {@return the name; not blank} */
+    public String name() {
+        return values().at(NAME);
+    }
+
+    /** {@return the scale: with fanned frets that on their centreline} */
+    public Scale scale() {
+        Scale known = scale[0];
+        if (known == null) {
+            known = scaleOf(values());
+            scale[0] = known;
+        }
+        return known;
+    }
+
+    /** {@return the fan of the frets; the fan, or nothing where all frets are square to the centreline} */
+    public Optional<Fan> fannedFrets() {
+        return values().find(FAN);
+    }
+
+    /** {@return the number of frets; 1 or more} */
+    public int frets() {
+        return values().at(FRETS);
+    }
+
+    /** {@return the fret at which the body begins; 1 or more} */
+    public int bodyAtFret() {
+        return values().at(BODY_AT_FRET);
+    }
+
+    /** {@return the fingerboard} */
+    public Fingerboard fingerboard() {
+        return values().at(FINGERBOARD);
+    }
+
+    /** {@return the back} */
+    public BackProfile back() {
+        return values().at(BACK);
+    }
+
+    /** {@return the wood; nothing when not given} */
+    public Optional<Wood> wood() {
+        return values().find(WOOD);
+    }
+
+    /** {@return the neck's place and angle on the body, if it was given; the neck set, or nothing} */
+    public Optional<NeckSet> neckSet() {
+        return values().find(NECK_SET);
+    }
+
+    /** {@return the channel, if there is one; the channel, or nothing for a neck without rod} */
+    public Optional<Channel> channel() {
+        return values().find(CHANNEL);
+    }
+
+    /** {@return the strings; nothing when not given} */
+    public Optional<StringSet> strings() {
+        return values().find(STRINGS);
+    }
+
+    /** {@return the head, if it was given; the head, or nothing} */
+    public Optional<Head> head() {
+        return values().find(HEAD);
+    }
+
+    /** {@return the heel, if it was given; the heel, or nothing} */
+    public Optional<Heel> heel() {
+        return values().find(HEEL);
+    }
+
+    /**
+     * {@return whether all that bends was given: strings, the neck's wood and the fingerboard's; true when relief can
+     * be asked for}
+     */
+    public boolean isReadyForLoad() {
+        return wood().isPresent()
+                && fingerboard().wood().isPresent()
+                && strings().isPresent();
+    }
+
+    /** {@return the station of the body joint in mm; x of the fret at which the body begins} */
+    public double bodyJointMm() {
+        return scale().fretMm(bodyAtFret());
+    }
+
+    /**
+     * {@return half the neck's width at a station, which is that of the fingerboard: linear through the nut and the
+     * board's far width; half-width in mm; may be 0 or less far before the nut}
+     *
+     * @param xMm station in mm
+     */
+    public double halfWidthAtMm(double xMm) {
+        Fingerboard board = fingerboard();
+        return between(board.nutWidthMm(), board.farWidthMm(), xMm) / 2;
+    }
+
+    /**
+     * {@return the fingerboard's thickness on the centreline at a station; thickness in mm}
+     *
+     * @param xMm station in mm
+     */
+    public double boardThicknessAtMm(double xMm) {
+        Fingerboard board = fingerboard();
+        return between(board.nutThicknessMm(), board.farThicknessMm(), xMm);
+    }
+
+    /**
+     * {@return the crown's radius at a station; radius in mm, infinite for a flat board}
+     *
+     * @param xMm station in mm
+     */
+    public double crownRadiusAtMm(double xMm) {
+        Fingerboard board = fingerboard();
+        return board.crown() == Fingerboard.Crown.FLAT
+                ? Double.POSITIVE_INFINITY
+                : between(board.nutRadiusMm(), board.farRadiusMm(), xMm);
+    }
+
+    private double between(double atNut, double atFar, double xMm) {
+        double far = scale().fretMm(fingerboard().farFret(bodyAtFret()));
+        return atNut + (atFar - atNut) * LibraryUnits.stationMm(xMm) / far;
+    }
+
+    /**
+     * {@return the depth of the neck's wood below the glue face on the centreline at a station, volute, heel and
+     * channel not counted; depth in mm}
+     *
+     * @param xMm station in mm
+     */
+    public double backDepthAtMm(double xMm) {
+        return back().depthAtMm(xMm, scale());
+    }
+
+    private static Form<Neck> sentences() {
+        return TABLE.facts("neck-design")
+                .fact(
+                        "centreline",
+                        Kind.MM,
+                        "the scale there, given or of the fan",
+                        neck -> neck.scale().lengthMm())
+                .factIfAny("slot", Kind.answer(Channel.sentences("")), "the channel as it is cut", Neck::channel)
+                .finds("neck-design", "{name}")
+                .line("scale", "scale", "{centreline}, {frets} frets, body at fret {bodyAtFret}")
+                .line("fingerboard", "fingerboard", "{fingerboard}")
+                .line("back", "back", "{back}")
+                .line("wood", "wood", "{wood}")
+                .line("rod", "truss rod", "{trussRod}")
+                .line("bar", "bar", "{bar}")
+                .line("channel", "channel", "{slot}")
+                .line("head", "head", "{head}")
+                .line("heel", "heel", "{heel}")
+                .line("neckSet", "neck set", "{neckSet}")
+                .line("strings", "strings", "{strings}")
+                .fitted();
+    }
+}

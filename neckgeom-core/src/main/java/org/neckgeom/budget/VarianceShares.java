@@ -1,0 +1,105 @@
+package org.neckgeom.budget;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import javax.measure.Quantity;
+import org.neckgeom.fault.NoAnswer;
+import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.text.Words;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * Which contributor matters: the shares of a budget's variance, largest first. Immutable.
+ *
+ * @param <Q> the kind of the result
+ */
+public final class VarianceShares<Q extends Quantity<Q>> extends ValueAnswer {
+
+    private static final int PRINTED = 10;
+
+    private static final Form<VarianceShares<?>> FORM = Form.<VarianceShares<?>>of("shares")
+            .fact("title", Kind.NAME, "what adds up", shares -> shares.title)
+            .fact("shares", Kind.table(VarianceShare.FORM), "largest first", shares -> List.copyOf(shares.list))
+            .finds("shares", "{title}: shares of the variance")
+            .each(
+                    "shares",
+                    "{name}",
+                    "{varianceShare:percent 1}  ({contribution:own fine digits 2})",
+                    PRINTED,
+                    "and {more:of smaller one/smaller ones}")
+            .fitted();
+
+    private final String title;
+    private final List<VarianceShare<Q>> list;
+
+    private VarianceShares(String title, List<VarianceShare<Q>> list, ShopUnit<Q> unit) {
+        super(FORM, LengthStyle.ofUnit(unit));
+        this.title = title;
+        this.list = list;
+    }
+
+    static <Q extends Quantity<Q>> VarianceShares<Q> of(
+            String title, List<UncertaintyComponent> contributors, boolean bySteps, ShopUnit<Q> unit) {
+        Map<String, Double> squares = new LinkedHashMap<>();
+        double all = 0.0;
+        for (UncertaintyComponent one : contributors) {
+            double square = one.contribution() * one.contribution();
+            squares.merge(bySteps ? one.step() : one.name(), square, Double::sum);
+            all += square;
+        }
+        List<VarianceShare<Q>> list = new ArrayList<>();
+        double total = all;
+        squares.forEach((name, square) -> list.add(new VarianceShare<>(
+                name, total > 0.0 ? square / total : 0.0, Amount.ofLibrary(Math.sqrt(square), unit))));
+        list.sort(Comparator.comparingDouble(
+                (VarianceShare<Q> share) -> -share.contribution().libraryValue()));
+        return new VarianceShares<>(title, List.copyOf(list), unit);
+    }
+
+    /** {@return all shares, largest first; they add up to 1 unless nothing spreads} */
+    public List<VarianceShare<Q>> list() {
+        return list;
+    }
+
+    /**
+     * {@return the largest share; the contributor that matters most}
+     *
+     * @throws ArithmeticException if the budget is empty
+     */
+    public VarianceShare<Q> largest() {
+        if (list.isEmpty()) {
+            throw NoAnswer.because(
+                    "largest share", "empty", title + " has no largest share, for it has no contributor yet");
+        }
+        return list.get(0);
+    }
+
+    /**
+     * {@return the share of one contributor}
+     *
+     * @param name its name
+     * @throws IllegalArgumentException if nothing is called so
+     */
+    public VarianceShare<Q> of(String name) {
+        Objects.requireNonNull(name, "name");
+        return list.stream()
+                .filter(share -> share.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> Refusal.because(
+                        "contributor", "unknown", "nothing in " + title + " is called " + Words.quoted(name)));
+    }
+
+    @Override
+    protected Object[] parts() {
+        return new Object[] {title, list};
+    }
+}

@@ -1,0 +1,94 @@
+package org.neckgeom.order;
+
+import java.util.Iterator;
+import java.util.List;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.text.Names;
+import org.neckgeom.units.LengthStyle;
+
+/**
+ * What clashes in an order of work, such as {@code 1 clash, with a remedy}; empty when nothing does. Immutable.
+ */
+public final class Conflicts extends ValueAnswer implements Iterable<Conflict> {
+
+    private static final int MOST_CHARACTERS = 950;
+
+    static final Form<Conflicts> FORM = Form.<Conflicts>of("clashes")
+            .fact("count", Kind.WHOLE, "how many clashes", clashes -> clashes.clashes.size())
+            .fact("withoutRemedy", Kind.WHOLE, "how many of them have no remedy", Conflicts::stuck)
+            .fact("clashes", Kind.table(Conflict.FORM), "in the order in which they are met", Conflicts::list)
+            .finds("none", Conflicts::isEmpty, "Clashes: none")
+            .finds("with-remedies", Conflicts::haveRemedies, "Clashes: {count:of clash/clashes}, with a remedy")
+            .finds(
+                    "no-remedy",
+                    clashes -> clashes.stuck() == clashes.clashes.size(),
+                    "Clashes: {count:of clash/clashes}, no remedy")
+            .finds("some-without-remedy", "Clashes: {count:of clash/clashes}, {withoutRemedy} without remedy")
+            .laidOut((clashes, style) -> clashes.text(style, MOST_CHARACTERS));
+
+    private final List<Conflict> clashes;
+
+    private Conflicts(List<Conflict> clashes) {
+        super(FORM, clashes.isEmpty() ? LengthStyle.MILLIMETRES : clashes.get(0).style());
+        this.clashes = clashes;
+    }
+
+    /**
+     * {@return clashes}
+     *
+     * @param clashes in the order in which they are met
+     */
+    public static Conflicts of(List<Conflict> clashes) {
+        return new Conflicts(Names.all(clashes, "clash"));
+    }
+
+    /** {@return all of them; in the order in which they are met} */
+    public List<Conflict> list() {
+        return clashes;
+    }
+
+    /** {@return whether nothing clashes} */
+    public boolean isEmpty() {
+        return clashes.isEmpty();
+    }
+
+    /** {@return whether there is a way out of every clash; true if there is none} */
+    public boolean haveRemedies() {
+        return stuck() == 0;
+    }
+
+    @Override
+    public Iterator<Conflict> iterator() {
+        return clashes.iterator();
+    }
+
+    /** {@return all clashes as text, numbered, however long} */
+    public String table() {
+        return text(style(), Integer.MAX_VALUE);
+    }
+
+    private int stuck() {
+        return (int)
+                clashes.stream().filter(clash -> clash.remedies().isEmpty()).count();
+    }
+
+    @Override
+    protected Object[] parts() {
+        return new Object[] {clashes};
+    }
+
+    private String text(LengthStyle style, int most) {
+        StringBuilder out = new StringBuilder(FORM.render(this, style).finding());
+        for (int i = 0; i < clashes.size(); i++) {
+            String entry = "\n" + (i + 1) + ". " + clashes.get(i).text(style);
+            if (out.length() + entry.length() > most) {
+                // The long form of one clash always fits after the title, its parts being limited: see Names.
+                return out + "\nand " + (clashes.size() - i) + " more: table()";
+            }
+            out.append(entry);
+        }
+        return out.toString();
+    }
+}
