@@ -1,5 +1,5 @@
 // A test piece as wide as the neck went past the cutter; its two walls, fence side first, were read with a calliper.
-var trial = TrialCut.walls(mm(29.84), mm(31.26)).readWithin(mm(0.02));
+var trial = TrialCut.walls(mm(29.84), mm(31.26)).repeatability(mm(0.02));
 var centring = Centring.of(trial);
 
 println(centring.offset());
@@ -12,7 +12,7 @@ println(centring.verdict(Limits.within(mm(0.10))));
 println(centring.move().at(Fence.pivoting(mm(600)).fromPivot(mm(300), mm(450))));
 
 // The same, after the move, in inches, with the slot and the piece read as well.
-var second = TrialCut.walls(inch(1.2030), inch(1.2038)).slot(inch(0.2365)).piece(inch(2.6436)).readWithin(thou(0.8));
+var second = TrialCut.walls(inch(1.2030), inch(1.2038)).slot(inch(0.2365)).piece(inch(2.6436)).repeatability(thou(0.8));
 println(Centring.of(second).closure());
 println(Centring.of(second).onWidth(inch(2.6440)).offset());
 
@@ -29,9 +29,9 @@ println(inBlank.next(mm(0.1)));
 println(inBlank.place());
 
 // Readings that contradict each other get no advice; what the slot and the piece should be helps to find the slip.
-var slip = TrialCut.walls(mm(30.02), mm(30.05)).slot(mm(6.03)).piece(mm(61.06)).readWithin(mm(0.02));
+var slip = TrialCut.walls(mm(30.02), mm(30.05)).slot(mm(6.03)).piece(mm(61.06)).repeatability(mm(0.02));
 println(Centring.of(slip).move());
 println(Centring.of(slip).closure().cutBy(Cutter.straight(mm(6))).pieceShouldBe(mm(66.1), mm(0.1)));
 
 // Turned pass: no walls measured at all.
-println(FlippedPass.widened(mm(6.02), mm(6.31)).readWithin(mm(0.02)).offset());
+println(FlippedPass.widened(mm(6.02), mm(6.31)).repeatability(mm(0.02)).offset());

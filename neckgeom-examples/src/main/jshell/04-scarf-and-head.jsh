@@ -17,7 +17,7 @@ println(SlantedScarf.of(scarf.pitch(), deg(6)));
 
 // Each string at its own post, and what they press on the nut together.
 var nut = StringSpacing.diameters(mm(1.1), mm(0.8), mm(0.5), mm(0.35)).inside(mm(34), mm(3)).equalGaps();
-var head = HeadLayout.of(Head.pitched(deg(13)).length(mm(185)).width(mm(76)).thickness(mm(15))
+var head = HeadLayout.of(Head.angled(deg(13)).length(mm(185)).width(mm(76)).thickness(mm(15))
     .posts(TunerPost.at(mm(60)).aside(mm(-26)).above(mm(8)), TunerPost.at(mm(105)).aside(mm(-25)).above(mm(8)),
            TunerPost.at(mm(105)).aside(mm(25)).above(mm(8)), TunerPost.at(mm(60)).aside(mm(26)).above(mm(8))));
 println(nut);

@@ -4,7 +4,7 @@ var neck = Neck.named("Octave mandolin, walnut")
     .fingerboard(Fingerboard.tapered(mm(34), mm(46)).thickness(mm(6)).radius(mm(400)).wood(Wood.INDIAN_ROSEWOOD))
     .back(BackProfile.between(mm(14.5), mm(16.5)).rounded()).frets(20).bodyAtFret(14)
     .wood(Wood.BLACK_WALNUT)
-    .rod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)))
+    .trussRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)))
     .strings(StringSet.of(pitch("G2"), pitch("D3"), pitch("A3"), pitch("E4")).doubled().tensions(newton(95)));
 println(FloorThickness.under(neck).least());           // the thinnest place of the whole channel
 println(FloorThickness.under(neck).probabilityBelow(mm(3), ErrorDistribution.normal(mm(0.3))));
@@ -25,7 +25,7 @@ println(Relief.of(neck).rodForceFor(mm(0.2)));
 println(Relief.of(neck).between(1, 12).rodTravel());
 
 // A pair of carbon bars beside the rod; and a piece of walnut that was bent under a weight before it became a neck.
-println(Relief.of(neck).addingBars(TrussRod.carbonBar(mm(305)).section(mm(3.2), mm(9.5)), mm(7)));
+println(Relief.of(neck).addingBars(Bar.carbon(mm(305)).section(mm(3.2), mm(9.5)), mm(7)));
 println(Relief.of(neck.wood(Wood.BLACK_WALNUT.withName("tested walnut").modulus(gigapascal(12.4)).modulusVariation(percent(4)))).underStrings());
 
 // What does winter do to the board, the fret ends, the rod in its channel?

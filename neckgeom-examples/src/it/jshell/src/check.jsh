@@ -14,7 +14,7 @@ boolean near(String what, double worked, double answered) {
 }
 
 // By hand: (29.84 - 31.26) / 2; nearer the fence is negative.
-var offset = Centring.of(TrialCut.walls(mm(29.84), mm(31.26)).readWithin(mm(0.02))).offset();
+var offset = Centring.of(TrialCut.walls(mm(29.84), mm(31.26)).repeatability(mm(0.02))).offset();
 boolean centred = near("slot off the middle, mm", -0.71, offset.amountMm());
 
 // 15 / sin 13 degrees, with 25 digits by mpmath.

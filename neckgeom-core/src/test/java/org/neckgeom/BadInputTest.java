@@ -32,6 +32,7 @@ import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Bar;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.End;
 import org.neckgeom.neck.Fingerboard;
@@ -97,7 +98,7 @@ class BadInputTest {
                 .bodyAtFret(14)
                 .wood(Wood.BLACK_WALNUT)
                 .channel(Channel.forRod(rod).startingAt(mm(3)))
-                .head(Head.pitched(deg(13)).width(mm(76)).length(mm(180)).thickness(mm(15)))
+                .head(Head.angled(deg(13)).width(mm(76)).length(mm(180)).thickness(mm(15)))
                 .heel(heel)
                 .neckSet(heights)
                 .strings(strings);
@@ -134,7 +135,7 @@ class BadInputTest {
                 heights,
                 strings,
                 rod,
-                TrussRod.carbonBar(mm(300)).section(mm(6), mm(9)),
+                Bar.carbon(mm(300)).section(mm(6), mm(9)),
                 neck.channel(),
                 neck.head(),
                 Scale.of(mm(560)),
@@ -148,7 +149,7 @@ class BadInputTest {
                 FeelerSet.inch26(),
                 TestPiece.copied(mm(0.03)),
                 TestPiece.measured(Estimate.of(mm(61), mm(0.03))),
-                TrialCut.walls(mm(29.84), mm(31.26)).slot(mm(6)).piece(mm(67.1)).readWithin(mm(0.02)),
+                TrialCut.walls(mm(29.84), mm(31.26)).slot(mm(6)).piece(mm(67.1)).repeatability(mm(0.02)),
                 TrialCut.walls(inch(1.2), inch(1.21)),
                 Shop.with(Cutter.straight(mm(6))).fence(Fence.onePiece(mm(600))),
                 Blank.ofLength(mm(840)).section(mm(62), mm(25)).nutAt(mm(220)),

@@ -128,7 +128,7 @@ class FoundByBadInputTest {
                 .scale(mm(560))
                 .fingerboard(Fingerboard.tapered(mm(34), mm(46)))
                 .back(BackProfile.between(mm(14.5), mm(16.5)));
-        Neck turned = neck.back(neck.back().heelTurn(HeelTransition.from(mm(300), mm(25))));
+        Neck turned = neck.back(neck.back().heelTransition(HeelTransition.from(mm(300), mm(25))));
 
         assertThat(BackShape.of(neck).heelStartMm()).isEmpty();
         assertThat(BackShape.of(turned).heelStartMm()).hasValue(300);
@@ -137,7 +137,7 @@ class FoundByBadInputTest {
         assertThat(Heel.of(mm(78), mm(54)).blockLength()).isEmpty();
         assertThat(Heel.of(mm(78), mm(54)).blockLength(mm(62)).blockLength()).contains(mm(62));
         Blank blank = Blank.ofLength(mm(640)).section(mm(60), mm(25));
-        assertThat(blank.endSpareMm()).isZero();
+        assertThat(blank.endAllowanceMm()).isZero();
         assertThat(blank.hasSpare()).isFalse();
         assertThat(blank.planing(mm(0)).hasSpare()).isTrue();
     }

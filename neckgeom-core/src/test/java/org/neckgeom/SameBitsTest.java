@@ -118,7 +118,7 @@ class SameBitsTest {
                 .wood(Wood.BLACK_WALNUT)
                 .channel(Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)))
                         .startingAt(mm(3)))
-                .head(Head.pitched(deg(13)).width(mm(76)).length(mm(180)).thickness(mm(15)))
+                .head(Head.angled(deg(13)).width(mm(76)).length(mm(180)).thickness(mm(15)))
                 .strings(StringSet.of(pitch("G2"), pitch("D3"), pitch("A3"), pitch("E4"))
                         .doubled()
                         .tensions(newton(95), newton(95), newton(90), newton(90)));
@@ -239,7 +239,7 @@ class SameBitsTest {
 
     private void setUp() {
         TrialCut cut =
-                TrialCut.walls(mm(29.84), mm(31.26)).slot(mm(6)).piece(mm(67.1)).readWithin(mm(0.02));
+                TrialCut.walls(mm(29.84), mm(31.26)).slot(mm(6)).piece(mm(67.1)).repeatability(mm(0.02));
         walk("centring", Centring.of(cut));
         CentringRounds rounds = CentringRounds.of(cut).fenceMoved(FenceMove.away(mm(0.7)));
         walk("rounds", rounds);

@@ -28,7 +28,7 @@ class TextReadBackTest {
             Map.entry("form/Way", 2), // reads the words in braces while the class loads
             Map.entry("stock/WoodTable", 1), // looks up a wood by a name that a user gave
             Map.entry("table/Faults", 1), // puts what a user wrote on one line
-            Map.entry("table/Moves", 1), // parts the path of a key that has moved
+            Map.entry("table/Branch", 2), // parts the path of a key that has moved
             Map.entry("table/QuantityType", 1), // finds the unit of its own lossless text
             Map.entry("text/Names", 3), // makes a code of a name that a user gave
             Map.entry("text/Report", 1), // indents further lines

@@ -6,6 +6,7 @@ import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.table.Key;
+import org.neckgeom.table.Moves;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Types;
@@ -42,27 +43,35 @@ public final class Across extends Noun<Across> {
 
     /** Its keys. */
     public static final Table<Across> TABLE =
-            Table.of("across", "how the strings are spread", Across::new).printedBy(Across::sentences);
+            Table.of("across", "string spacing", Across::new).printedBy(Across::sentences);
 
     private static final Key<Across, Amount<Length>> EDGE = TABLE.needed(
-                    "edge at nut", Types.SIZE_OR_NOTHING, "from the board's edge to the outer edge of the outer string")
-            .called("distance from the edge");
+                    "edge margin",
+                    Types.SIZE_OR_NOTHING,
+                    "distance at the nut from the fingerboard's edge to the outer edge of the outer string")
+            .called("edge margin");
     private static final Key<Across, Amount<Length>> SPAN = TABLE.needed(
-                    "span at saddle", Types.SIZE, "from outer edge to outer edge of the outer strings")
+                    "span at saddle", Types.SIZE, "distance at the saddle between the outer edges of the outer strings")
             .called("span of the strings");
     private static final Key<Across, Spacing> SPACING = TABLE.usual(
             "spacing",
             Types.words(Spacing.class, Spacing::toString),
             Spacing.EQUAL_GAPS,
-            "what is the same between the strings; equal gaps when left out");
+            "distance that is equal between the strings. Default: equal gaps");
     private static final Key<Across, Amount<Length>> GROWTH = TABLE.optional(
                     "growth",
                     Types.EITHER_WAY,
-                    "of graduated spaces, how much each is wider than the next toward the treble")
+                    "graduated spacing: width of each space minus width of the next space toward the treble")
             .called("growth of the spaces");
     private static final Key<Across, Amount<Length>> IN_PAIR = TABLE.optional(
-                    "in pair", Types.SIZE, "centre to centre in a course of two; needed for doubled strings")
+                    "in pair",
+                    Types.SIZE,
+                    "distance between the centres of the two strings of a course. Doubled strings need it")
             .called("spacing in a pair");
+
+    static {
+        TABLE.moved(Moves.none().and("edge at nut", "edge margin"));
+    }
 
     private Across(Values<Across> values) {
         super(values);
@@ -75,12 +84,12 @@ public final class Across extends Noun<Across> {
     /**
      * {@return strings spread with equal gaps, until another spacing is given; how they are spread}
      *
-     * @param edgeAtNut from the board's edge to the outer edge of the outer string, 0 or more; its unit is the one
+     * @param edgeMargin from the board's edge to the outer edge of the outer string, 0 or more; its unit is the one
      *     answers are given in
      * @param spanAtSaddle from outer edge to outer edge of the outer strings, more than 0
      */
-    public static Across of(Quantity<Length> edgeAtNut, Quantity<Length> spanAtSaddle) {
-        return new Across(TABLE.values().amount(EDGE, edgeAtNut).amount(SPAN, spanAtSaddle));
+    public static Across of(Quantity<Length> edgeMargin, Quantity<Length> spanAtSaddle) {
+        return new Across(TABLE.values().amount(EDGE, edgeMargin).amount(SPAN, spanAtSaddle));
     }
 
     /** {@return the strings at equal distances centre to centre; how they are spread} */
@@ -112,7 +121,7 @@ public final class Across extends Noun<Across> {
     }
 
     /** {@return how far the outer strings' outer edges lie from the board's at the nut; 0 or more} */
-    public Amount<Length> edgeAtNut() {
+    public Amount<Length> edgeMargin() {
         return values().at(EDGE);
     }
 
@@ -144,6 +153,6 @@ public final class Across extends Noun<Across> {
                 .phrase("paired", ", {inPair} in a pair")
                 .finds(
                         "across",
-                        "{edgeAtNut} from the edges at the nut, {spanAtSaddle} across at the saddle, {spacing}{grown}{paired}");
+                        "{edgeMargin} from the edges at the nut, {spanAtSaddle} across at the saddle, {spacing}{grown}{paired}");
     }
 }

@@ -10,7 +10,9 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.table.Branch;
 import org.neckgeom.table.Key;
+import org.neckgeom.table.Moves;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Types;
@@ -19,12 +21,12 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * The shape of the neck's back: how deep the wood is below the glue face at two frets, and the curve across, such as
- * {@code back 14.5 mm deep at fret 1, 16.5 mm at fret 12, rounded}. Immutable.
+ * The back (neck profile, neck shape: C, D, V), such as {@code back 14.5 mm deep at fret 1, 16.5 mm at fret 12, rounded}: the
+ * neck depth at two frets and the curve across. Immutable.
  *
- * <p>Depth is that of the wood alone, the fingerboard not counted. It is linear between the two frets, and beyond. Across,
- * each side follows {@code |y/a|^p + |z/b|^p = 1}, a the half-width and b the depth: p = 2 is half an ellipse, larger is
- * fuller, smaller more pointed. A volute and a turn into the heel add depth. Unless given the frets are the 1st and the 12th, and the back is rounded.
+ * <p>The neck depth (neck thickness) runs from glue face to back, fingerboard not included. It is linear through the two frets,
+ * and beyond. Across, each side follows {@code |y/a|^p + |z/b|^p = 1}, a the half-width and b the depth: p = 2 is half an
+ * ellipse, larger is fuller, smaller more pointed. Volute and heel transition add depth. Defaults: 1st and 12th fret, rounded.
  */
 public final class BackProfile extends Noun<BackProfile> {
 
@@ -44,37 +46,78 @@ public final class BackProfile extends Noun<BackProfile> {
     public static final Table<BackProfile> TABLE =
             Table.of("back", "the back of the neck", BackProfile::new).printedBy(BackProfile::sentences);
 
-    private static final Key<BackProfile, Amount<Length>> FIRST_DEPTH = TABLE.needed(
-                    "first depth",
-                    Types.SIZE,
-                    "wood below the glue face at the first of the two frets, board not counted")
-            .called("first depth");
-    private static final Key<BackProfile, Amount<Length>> SECOND_DEPTH = TABLE.needed(
-                    "second depth", Types.SIZE, "the same at the second of the two frets")
-            .called("second depth");
-    private static final Key<BackProfile, List<Integer>> FRETS = TABLE.usual(
-                    "at frets",
-                    Types.list(Types.whole(0, 200), 2, 2),
-                    List.of(1, 12),
-                    "the two frets; 1 and 12 when left out")
-            .called("frets of the two depths");
+    private static final Key<BackProfile, List<Depth>> DEPTHS = TABLE.needed(
+                    "depths",
+                    Types.list(Types.group(Depth.TABLE), 2, 2),
+                    "depths of the neck at two frets, glue face to back, fingerboard not included")
+            .called("depths of the back");
     private static final Key<BackProfile, Double> SHAPE =
-            TABLE.usual("shape", Types.words(shapes()), ROUNDED, "the curve across in a word; rounded when left out");
+            TABLE.usual("shape", Types.words(shapes()), ROUNDED, "curve across in a word. Default: rounded");
     private static final Key<BackProfile, List<Double>> CURVE = TABLE.optional(
                     "curve",
                     Types.list(Types.number(1, 20), 2, 2),
-                    "the curve in numbers, bass side then treble side, instead of a word: 2 is half an ellipse, more is"
+                    "exponents of the curve across, bass side, then treble side, instead of a word. 2: half an ellipse. More:"
                             + " fuller")
             .called("exponents of the two sides");
     private static final Key<BackProfile, Volute> VOLUTE =
-            TABLE.optional("volute", Types.group(Volute.TABLE), "a volute behind the nut; none when left out");
-    private static final Key<BackProfile, HeelTransition> HEEL_TURN = TABLE.optional(
-            "heel turn",
+            TABLE.optional("volute", Types.group(Volute.TABLE), "volute behind the nut. Default: none");
+    private static final Key<BackProfile, HeelTransition> HEEL_TRANSITION = TABLE.optional(
+            "heel transition",
             Types.group(HeelTransition.TABLE),
-            "the turn of the back into the heel; the back runs straight on when left out");
+            "transition from the back to the heel. Default: the back runs straight on");
 
     static {
         TABLE.atMostOne(SHAPE, CURVE);
+        TABLE.moved(Moves.none()
+                .and("first depth, second depth, at frets -> depths", BackProfile::depthsWithFrets)
+                .and("heel turn", "heel transition"));
+    }
+
+    /** Two depths, then their two frets, are two depths each with its fret. */
+    private static Branch depthsWithFrets(Branch old) {
+        if (!old.has("first depth") && !old.has("second depth") && !old.has("at frets")) {
+            return old;
+        }
+        return old.moved("first depth", "depths[1].depth")
+                .moved("second depth", "depths[2].depth")
+                .moved("at frets[2]", "depths[2].fret")
+                .moved("at frets[1]", "depths[1].fret")
+                .with("depths[1].fret", 1)
+                .with("depths[2].fret", 12);
+    }
+
+    /** The depth of the neck at a fret. */
+    private static final class Depth extends Noun<Depth> {
+
+        static final Table<Depth> TABLE =
+                Table.of("depth of the back", "a depth at a fret", Depth::new).printedBy(Depth::sentences);
+
+        static final Key<Depth, Integer> FRET = TABLE.needed(
+                        "fret", Types.whole(0, 200), "fret of this depth. 0: the nut")
+                .called("fret of the depth");
+        static final Key<Depth, Amount<Length>> DEPTH = TABLE.needed(
+                        "depth", Types.SIZE, "depth at this fret, glue face to back")
+                .called("depth of the back");
+
+        private Depth(Values<Depth> values) {
+            super(values);
+        }
+
+        static Depth at(int fret, Quantity<Length> depth) {
+            return new Depth(TABLE.values().with(FRET, fret).amount(DEPTH, depth));
+        }
+
+        int fret() {
+            return values().at(FRET);
+        }
+
+        Amount<Length> depth() {
+            return values().at(DEPTH);
+        }
+
+        private static Form<Depth> sentences() {
+            return TABLE.facts("back-depth").finds("back-depth", "{depth} at fret {fret}");
+        }
     }
 
     private final double firstDepth;
@@ -86,16 +129,18 @@ public final class BackProfile extends Noun<BackProfile> {
 
     private BackProfile(Values<BackProfile> values) {
         super(inAWord(values));
-        this.firstDepth = values.libraryValue(FIRST_DEPTH);
-        this.secondDepth = values.libraryValue(SECOND_DEPTH);
-        List<Integer> frets = values.at(FRETS);
-        this.firstFret = frets.get(0);
-        this.secondFret = frets.get(1);
+        Depth first = values.at(DEPTHS).get(0);
+        Depth second = values.at(DEPTHS).get(1);
+        this.firstDepth = first.depth().libraryValue();
+        this.secondDepth = second.depth().libraryValue();
+        this.firstFret = first.fret();
+        this.secondFret = second.fret();
         List<Double> curve = values.find(CURVE).orElseGet(() -> both(values.at(SHAPE)));
         this.bassPower = curve.get(0);
         this.treblePower = curve.get(1);
         if (!(secondFret > firstFret)) {
-            throw values.refused(FRETS, "ascending", "be ascending", frets.get(0) + " and " + frets.get(1));
+            throw values.refused(
+                    DEPTHS, "ascending", "be at ascending frets", "at frets " + first.fret() + " and " + second.fret());
         }
     }
 
@@ -131,7 +176,7 @@ public final class BackProfile extends Noun<BackProfile> {
      * @param second depth of the wood at the 12th fret, more than 0
      */
     public static BackProfile between(Quantity<Length> first, Quantity<Length> second) {
-        return new BackProfile(TABLE.values().amount(FIRST_DEPTH, first).amount(SECOND_DEPTH, second));
+        return new BackProfile(TABLE.values().with(DEPTHS, List.of(Depth.at(1, first), Depth.at(12, second))));
     }
 
     /**
@@ -141,7 +186,12 @@ public final class BackProfile extends Noun<BackProfile> {
      * @param second depth of the wood at the second fret, more than 0
      */
     public BackProfile depths(Quantity<Length> first, Quantity<Length> second) {
-        return new BackProfile(values().amount(FIRST_DEPTH, first).amount(SECOND_DEPTH, second));
+        List<Depth> old = values().at(DEPTHS);
+        return new BackProfile(values().with(
+                        DEPTHS,
+                        List.of(
+                                Depth.at(old.get(0).fret(), first),
+                                Depth.at(old.get(1).fret(), second))));
     }
 
     /**
@@ -151,7 +201,12 @@ public final class BackProfile extends Noun<BackProfile> {
      * @param second more than the first, 200 or less
      */
     public BackProfile atFrets(int first, int second) {
-        return new BackProfile(values().with(FRETS, List.of(first, second)));
+        List<Depth> old = values().at(DEPTHS);
+        return new BackProfile(values().with(
+                        DEPTHS,
+                        List.of(
+                                Depth.at(first, old.get(0).depth()),
+                                Depth.at(second, old.get(1).depth()))));
     }
 
     /**
@@ -164,12 +219,12 @@ public final class BackProfile extends Noun<BackProfile> {
     }
 
     /**
-     * {@return this back turning down into the heel}
+     * {@return this back with its heel transition (heel curve)}
      *
-     * @param turn the turn
+     * @param transition the transition
      */
-    public BackProfile heelTurn(HeelTransition turn) {
-        return new BackProfile(values().with(HEEL_TURN, turn));
+    public BackProfile heelTransition(HeelTransition transition) {
+        return new BackProfile(values().with(HEEL_TRANSITION, transition));
     }
 
     /** {@return this back rounded: half an ellipse} */
@@ -246,9 +301,9 @@ public final class BackProfile extends Noun<BackProfile> {
         return values().find(VOLUTE);
     }
 
-    /** {@return the turn into the heel; the turn, or nothing where the back runs straight on} */
-    public Optional<HeelTransition> heelTurn() {
-        return values().find(HEEL_TURN);
+    /** {@return the heel transition; the transition, or nothing where the back runs straight on} */
+    public Optional<HeelTransition> heelTransition() {
+        return values().find(HEEL_TRANSITION);
     }
 
     /**
@@ -271,6 +326,8 @@ public final class BackProfile extends Noun<BackProfile> {
     /** With a title before them, or none for the row of a neck. */
     static Form<BackProfile> sentences(String title) {
         Form<BackProfile> form = TABLE.facts("back")
+                .fact("depthAtFirst", Kind.MM, "at the first fret", BackProfile::firstDepthMm)
+                .fact("depthAtSecond", Kind.MM, "at the second fret", BackProfile::secondDepthMm)
                 .fact("firstFret", Kind.WHOLE, "where the first depth is; 0: the nut", BackProfile::firstFret)
                 .fact("secondFret", Kind.WHOLE, "where the second depth is", BackProfile::secondFret)
                 .fact("bassExponent", Kind.RATIO, "2: half an ellipse; larger: fuller", BackProfile::bassPower)
@@ -280,7 +337,8 @@ public final class BackProfile extends Noun<BackProfile> {
                 .phrase("curved", "{bass} on the bass side, {treble} on the treble side")
                 .finds(
                         "back",
-                        title + "{firstDepth} deep at fret {firstFret}, {secondDepth} at fret {secondFret}, {curved}");
+                        title
+                                + "{depthAtFirst} deep at fret {firstFret}, {depthAtSecond} at fret {secondFret}, {curved}");
     }
 
     private static Form<BackProfile> shape(

@@ -1,12 +1,15 @@
 package org.neckgeom.neck;
 
+import java.util.Map;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.table.Branch;
 import org.neckgeom.table.Key;
+import org.neckgeom.table.Moves;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Types;
@@ -17,62 +20,87 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnits;
 
 /**
- * The channel cut into the neck's glue face for a rod, such as {@code channel 3 to 303 mm from the nut, 6 mm wide, 9.2 mm
- * deep}. Immutable.
+ * The rod channel (truss rod slot, rout), such as {@code channel 3 to 303 mm from the nut, 6 mm wide, 9.2 mm deep}: the groove
+ * in the glue face that takes a truss rod or a stiffening bar. Immutable.
  *
- * <p>Unless given: it starts at the nut, is as wide and as long as the rod, flat, without cover strip, clearance or
- * pocket. Its ends are square; what a round cutter leaves there is chiselled out or run past. In
- * any order of steps arch and pocket keep their room: what would take it is refused.
+ * <p>Defaults: start at the nut, as wide and as long as the rod, flat floor, no fillet, no clearance, no adjuster pocket. The
+ * ends are square: chisel out the corners that a round cutter leaves. Each step checks that arch and adjuster pocket fit.
  */
 public final class Channel extends Noun<Channel> {
 
-    /** Its keys, the rod's group beside its own, as a neck has them. */
+    /** Its keys, with the group of the rod or bar beside the channel's own, as a neck has them. */
     public static final Table<Channel> TABLE =
-            Table.of("", "the rod and its channel", Channel::made).printedBy(Channel::sentences);
+            Table.of("", "the reinforcement and its channel", Channel::made).printedBy(Channel::sentences);
 
     private static final Key<Channel, TrussRod> ROD =
-            TABLE.needed("rod", Types.group(TrussRod.TABLE), "the rod or bar");
+            TABLE.needed("truss rod", Types.group(TrussRod.TABLE), "truss rod in the channel");
+    private static final Key<Channel, Bar> BAR =
+            TABLE.optional("bar", Types.group(Bar.TABLE), "stiffening bar in the channel, instead of a truss rod");
     private static final Key<Channel, Cut> CHANNEL = TABLE.usual(
             "channel",
             Types.group(Cut.TABLE),
             new Cut(Cut.TABLE.values()),
-            "the rod's channel; the plainest for the rod when left out");
+            "channel for the rod or bar. Default: as wide, long and deep as the rod or bar");
 
-    /** What is written of the channel itself, beside its rod. */
+    static {
+        TABLE.unless(ROD, BAR);
+        TABLE.atMostOne(ROD, BAR);
+        TABLE.moved(Moves.none().and("rod -> truss rod, or bar", Channel::rodOrBar));
+    }
+
+    /** A rod that cannot be adjusted was a kind of rod. */
+    private static Branch rodOrBar(Branch old) {
+        Map<String, String> bars = Map.of("steel bar", "steel", "carbon bar", "carbon");
+        return old.text("rod.kind").filter(bars::containsKey).isPresent()
+                ? old.moved("rod", "bar").moved("bar.kind", "bar.material").worded("bar.material", bars)
+                : old.moved("rod", "truss rod");
+    }
+
+    /** What is written of the channel itself, beside its rod or bar. */
     private static final class Cut extends Noun<Cut> {
         private static final Table<Cut> TABLE =
-                Table.of("", "the rod's channel", Cut::new).printedBy(Cut::sentences);
+                Table.of("", "the channel", Cut::new).printedBy(Cut::sentences);
 
         private static final Key<Cut, Amount<Length>> START = TABLE.usual(
                         "starts at",
                         Types.EITHER_WAY,
                         ShopUnits.mm(0),
-                        "from the nut, toward the body; before the nut is negative; 0")
+                        "distance from the nut line to the head end of the channel. Negative: in the head. Default: 0")
                 .called("channel start");
-        private static final Key<Cut, Amount<Length>> END_PLAY =
-                play("end play", "how much longer than the rod; 0 when left out");
-        private static final Key<Cut, Amount<Length>> SIDE_PLAY =
-                play("side play", "how much wider than the rod; 0 when left out");
-        private static final Key<Cut, Amount<Length>> COVER =
-                play("cover strip", "thickness of a strip over the rod; none when left out");
-        private static final Key<Cut, Amount<Length>> CLEARANCE =
-                play("clearance", "how much deeper than rod and strip; 0 when left out");
+        private static final Key<Cut, Amount<Length>> END_CLEARANCE =
+                clearance("end clearance", "length of the channel minus length of the rod. Default: 0");
+        private static final Key<Cut, Amount<Length>> SIDE_CLEARANCE =
+                clearance("side clearance", "width of the channel minus width of the rod. Default: 0");
+        private static final Key<Cut, Amount<Length>> FILLET =
+                clearance("fillet", "thickness of the wood strip over the rod. Default: no fillet");
+        private static final Key<Cut, Amount<Length>> DEPTH_CLEARANCE =
+                clearance("depth clearance", "depth of the channel minus height of rod and fillet. Default: 0");
         private static final Key<Cut, Amount<Length>> ARCH = TABLE.usual(
-                        "deeper in the middle",
+                        "floor arch",
                         Types.EITHER_WAY,
                         ShopUnits.mm(0),
-                        "how much deeper the middle is than the ends; flat when left out")
-                .called("arch");
+                        "depth in the middle minus depth at the ends. Default: 0, a flat floor")
+                .called("floor arch");
         private static final Key<Cut, Pocket> POCKET = TABLE.optional(
-                "pocket",
+                "adjuster pocket",
                 Types.group(Pocket.TABLE),
-                "the recess for the adjuster, at its end of the channel; none when left out");
+                "recess for the adjuster, at the end with the adjuster. Default: none");
+
+        static {
+            TABLE.moved(Moves.none()
+                    .and("end play", "end clearance")
+                    .and("side play", "side clearance")
+                    .and("cover strip", "fillet")
+                    .and("clearance", "depth clearance")
+                    .and("deeper in the middle", "floor arch")
+                    .and("pocket", "adjuster pocket"));
+        }
 
         private Cut(Values<Cut> values) {
             super(values);
         }
 
-        private static Key<Cut, Amount<Length>> play(String key, String meaning) {
+        private static Key<Cut, Amount<Length>> clearance(String key, String meaning) {
             return TABLE.usual(key, Types.SIZE_OR_NOTHING, ShopUnits.mm(0), meaning);
         }
 
@@ -95,12 +123,15 @@ public final class Channel extends Noun<Channel> {
 
     /** What is written of the pocket. */
     private static final class Pocket extends Noun<Pocket> {
-        private static final Table<Pocket> TABLE =
-                Table.of("pocket", "the recess for the adjuster", Pocket::new).printedBy(Pocket::sentences);
-        private static final Key<Pocket, Amount<Length>> LENGTH = TABLE.needed("length", Types.SIZE, "along the neck");
-        private static final Key<Pocket, Amount<Length>> WIDTH = TABLE.needed("width", Types.SIZE, "across the neck");
+        private static final Table<Pocket> TABLE = Table.of(
+                        "adjuster pocket", "the recess for the adjuster", Pocket::new)
+                .printedBy(Pocket::sentences);
+        private static final Key<Pocket, Amount<Length>> LENGTH =
+                TABLE.needed("length", Types.SIZE, "length of the pocket along the neck");
+        private static final Key<Pocket, Amount<Length>> WIDTH =
+                TABLE.needed("width", Types.SIZE, "width of the pocket");
         private static final Key<Pocket, Amount<Length>> DEPTH =
-                TABLE.needed("depth", Types.SIZE, "below the glue face");
+                TABLE.needed("depth", Types.SIZE, "depth of the pocket below the glue face");
 
         private Pocket(Values<Pocket> values) {
             super(values);
@@ -115,12 +146,12 @@ public final class Channel extends Noun<Channel> {
         }
     }
 
-    private final TrussRod rod;
+    private final Reinforcement reinforcement;
     private final double start;
-    private final double endPlay;
-    private final double sidePlay;
-    private final double cover;
-    private final double clearance;
+    private final double endClearance;
+    private final double sideClearance;
+    private final double fillet;
+    private final double depthClearance;
     private final double arch;
     private final double pocketLength;
     private final double pocketWidth;
@@ -128,13 +159,13 @@ public final class Channel extends Noun<Channel> {
 
     private Channel(Values<Channel> values) {
         super(values);
-        this.rod = values.at(ROD);
+        this.reinforcement = values.has(BAR) ? values.at(BAR) : values.at(ROD);
         Cut cut = values.at(CHANNEL);
         this.start = cut.mm(Cut.START);
-        this.endPlay = cut.mm(Cut.END_PLAY);
-        this.sidePlay = cut.mm(Cut.SIDE_PLAY);
-        this.cover = cut.mm(Cut.COVER);
-        this.clearance = cut.mm(Cut.CLEARANCE);
+        this.endClearance = cut.mm(Cut.END_CLEARANCE);
+        this.sideClearance = cut.mm(Cut.SIDE_CLEARANCE);
+        this.fillet = cut.mm(Cut.FILLET);
+        this.depthClearance = cut.mm(Cut.DEPTH_CLEARANCE);
         this.arch = cut.mm(Cut.ARCH);
         this.pocketLength = cut.pocket().map(pocket -> pocket.mm(Pocket.LENGTH)).orElse(0.0);
         this.pocketWidth = cut.pocket().map(pocket -> pocket.mm(Pocket.WIDTH)).orElse(0.0);
@@ -145,7 +176,7 @@ public final class Channel extends Noun<Channel> {
     private static Channel made(Values<Channel> values) {
         Channel channel = new Channel(values);
         channel.requireRoomForArch();
-        if (channel.hasPocket()) {
+        if (channel.hasAdjusterPocket()) {
             channel.requireRoomForPocket();
         }
         return channel;
@@ -164,7 +195,7 @@ public final class Channel extends Noun<Channel> {
     }
 
     /**
-     * {@return the plainest channel for a rod}
+     * {@return a channel as wide, long and deep as a truss rod}
      *
      * @param rod the rod
      */
@@ -173,7 +204,16 @@ public final class Channel extends Noun<Channel> {
     }
 
     /**
-     * {@return this channel starting elsewhere}
+     * {@return a channel as wide, long and deep as a stiffening bar}
+     *
+     * @param bar the bar
+     */
+    public static Channel forBar(Bar bar) {
+        return made(TABLE.values().with(BAR, bar));
+    }
+
+    /**
+     * {@return this channel with another start}
      *
      * @param x of its head end, positive toward the body; negative when it runs on into the head
      */
@@ -184,37 +224,37 @@ public final class Channel extends Noun<Channel> {
     /**
      * {@return this channel longer than the rod}
      *
-     * @param play added at the heel end, 0 or more
+     * @param clearance length of the channel minus length of the rod, at the heel end, 0 or more
      */
-    public Channel endPlay(Quantity<Length> play) {
-        return with(Cut.END_PLAY, play);
+    public Channel endClearance(Quantity<Length> clearance) {
+        return with(Cut.END_CLEARANCE, clearance);
     }
 
     /**
      * {@return this channel wider than the rod}
      *
-     * @param play width of the channel less width of the rod, 0 or more
+     * @param clearance width of the channel minus width of the rod, 0 or more
      */
-    public Channel sidePlay(Quantity<Length> play) {
-        return with(Cut.SIDE_PLAY, play);
+    public Channel sideClearance(Quantity<Length> clearance) {
+        return with(Cut.SIDE_CLEARANCE, clearance);
     }
 
     /**
-     * {@return this channel with a strip of wood over the rod}
+     * {@return this channel with a fillet (filler strip, spline) over the rod}
      *
-     * @param strip thickness, 0 or more
+     * @param strip thickness of the fillet, 0 or more
      */
-    public Channel coveredBy(Quantity<Length> strip) {
-        return with(Cut.COVER, strip);
+    public Channel fillet(Quantity<Length> strip) {
+        return with(Cut.FILLET, strip);
     }
 
     /**
-     * {@return this channel deeper than rod and strip}
+     * {@return this channel deeper than rod and fillet}
      *
-     * @param depth how far the rod, or the strip over it, lies below the glue face, 0 or more
+     * @param depth from the glue face to the rod, or to the fillet over it, 0 or more
      */
-    public Channel clearance(Quantity<Length> depth) {
-        return with(Cut.CLEARANCE, depth);
+    public Channel depthClearance(Quantity<Length> depth) {
+        return with(Cut.DEPTH_CLEARANCE, depth);
     }
 
     /**
@@ -227,16 +267,16 @@ public final class Channel extends Noun<Channel> {
         if (!(end > startMm())) {
             throw LibraryUnits.refused("channel end", "more-than", "more than its start at " + amount(startMm()), x);
         }
-        return asCut(Cut.END_PLAY, end - startMm() - rod.lengthMm());
+        return asCut(Cut.END_CLEARANCE, end - startMm() - reinforcement.lengthMm());
     }
 
     /**
      * {@return this channel as it was cut, in another width: it may have become too narrow for its rod}
      *
-     * @param width of the channel, its pocket not counted, more than 0
+     * @param width of the channel, adjuster pocket not counted, more than 0
      */
     public Channel cutWide(Quantity<Length> width) {
-        return asCut(Cut.SIDE_PLAY, LibraryUnits.mmPositive(width, "channel width") - rod.widthMm());
+        return asCut(Cut.SIDE_CLEARANCE, LibraryUnits.mmPositive(width, "channel width") - reinforcement.widthMm());
     }
 
     /**
@@ -245,7 +285,9 @@ public final class Channel extends Noun<Channel> {
      * @param depth at its ends, the whole depth where the floor is flat, more than 0
      */
     public Channel cutDeep(Quantity<Length> depth) {
-        return asCut(Cut.CLEARANCE, LibraryUnits.mmPositive(depth, "channel depth") - rod.heightMm() - coverMm());
+        return asCut(
+                Cut.DEPTH_CLEARANCE,
+                LibraryUnits.mmPositive(depth, "channel depth") - reinforcement.heightMm() - filletMm());
     }
 
     /** What was cut may be too small, and leave the pocket too small; the arch must still have its room. */
@@ -261,7 +303,7 @@ public final class Channel extends Noun<Channel> {
      * @param deeperInTheMiddle sagitta: middle depth less end depth; positive for a rod laid from the front, negative for
      *     one whose middle lies shallower
      */
-    public Channel arched(Quantity<Length> deeperInTheMiddle) {
+    public Channel arch(Quantity<Length> deeperInTheMiddle) {
         return with(Cut.ARCH, deeperInTheMiddle);
     }
 
@@ -279,13 +321,13 @@ public final class Channel extends Noun<Channel> {
     }
 
     /**
-     * Begins a pocket for the adjuster at the end the rod is adjusted at.
+     * Begins an adjuster pocket, at the end of the channel with the adjuster.
      *
      * @param length along the neck, more than 0, no more than the channel's
      * @return what needs a section to be a channel with a pocket
-     * @throws IllegalArgumentException for a fixed bar
+     * @throws IllegalArgumentException for a bar, once the section is given
      */
-    public NeedsPocketSection pocket(Quantity<Length> length) {
+    public NeedsPocketSection adjusterPocket(Quantity<Length> length) {
         return new NeedsPocketSection(this, Pocket.TABLE.values().amount(Pocket.LENGTH, length));
     }
 
@@ -314,21 +356,32 @@ public final class Channel extends Noun<Channel> {
     }
 
     private void requireRoomForPocket() {
-        if (!rod.isAdjustable()) {
+        if (reinforcement instanceof Bar bar) {
             throw Refusal.because(
                     CHANNEL + "." + Cut.POCKET,
                     "no-pocket",
-                    "a " + rod.kind() + " needs no pocket, but one was wanted");
+                    "a " + bar.material() + " bar has no adjuster, but an adjuster pocket is given");
         }
-        if (!(pocketLengthMm() <= lengthMm())) {
+        if (!(adjusterPocketLengthMm() <= lengthMm())) {
             throw refused(
-                    Pocket.LENGTH, "at-most", "no more than the channel's " + amount(lengthMm()), pocketLengthMm());
+                    Pocket.LENGTH,
+                    "at-most",
+                    "no more than the channel's " + amount(lengthMm()),
+                    adjusterPocketLengthMm());
         }
-        if (!(pocketWidthMm() >= widthMm())) {
-            throw refused(Pocket.WIDTH, "at-least", "the channel's " + amount(widthMm()) + " or more", pocketWidthMm());
+        if (!(adjusterPocketWidthMm() >= widthMm())) {
+            throw refused(
+                    Pocket.WIDTH,
+                    "at-least",
+                    "the channel's " + amount(widthMm()) + " or more",
+                    adjusterPocketWidthMm());
         }
-        if (!(pocketDepthMm() >= depthMm())) {
-            throw refused(Pocket.DEPTH, "at-least", "the channel's " + amount(depthMm()) + " or more", pocketDepthMm());
+        if (!(adjusterPocketDepthMm() >= depthMm())) {
+            throw refused(
+                    Pocket.DEPTH,
+                    "at-least",
+                    "the channel's " + amount(depthMm()) + " or more",
+                    adjusterPocketDepthMm());
         }
     }
 
@@ -336,9 +389,14 @@ public final class Channel extends Noun<Channel> {
         return Refusal.of(CHANNEL + "." + Cut.POCKET + "." + key, rule, "be " + range, amount(was));
     }
 
-    /** {@return the rod} */
-    public TrussRod rod() {
-        return rod;
+    /** {@return what is in the channel; a truss rod or a stiffening bar} */
+    public Reinforcement reinforcement() {
+        return reinforcement;
+    }
+
+    /** {@return the truss rod in the channel; nothing where a bar is in it} */
+    public Optional<TrussRod> rod() {
+        return values().find(ROD);
     }
 
     /** {@return x of the head end in mm; either sign} */
@@ -346,29 +404,29 @@ public final class Channel extends Noun<Channel> {
         return start;
     }
 
-    /** {@return x of the heel end in mm: start, rod and end play; more than the start} */
+    /** {@return x of the heel end in mm: start, rod and end clearance; more than the start} */
     public double endMm() {
         return start + lengthMm();
     }
 
     /** {@return the length in mm; more than 0} */
     public double lengthMm() {
-        return rod.lengthMm() + endPlay;
+        return reinforcement.lengthMm() + endClearance;
     }
 
     /**
-     * {@return the width in mm: rod and side play; more than 0} The pocket is wider.
+     * {@return the width in mm: rod and side clearance; more than 0} The pocket is wider.
      */
     public double widthMm() {
-        return rod.widthMm() + sidePlay;
+        return reinforcement.widthMm() + sideClearance;
     }
 
     /**
-     * {@return the depth at the ends in mm: rod, cover strip and clearance; more than 0} The whole depth where the
+     * {@return the depth at the ends in mm: rod, fillet and depth clearance; more than 0} The whole depth where the
      * floor is flat.
      */
     public double depthMm() {
-        return rod.heightMm() + cover + clearance;
+        return reinforcement.heightMm() + fillet + depthClearance;
     }
 
     /** {@return how much deeper the middle is than the ends, in mm; the sagitta; 0 for a flat floor} */
@@ -376,43 +434,43 @@ public final class Channel extends Noun<Channel> {
         return arch;
     }
 
-    /** {@return the cover strip's thickness in mm; 0 or more} */
-    public double coverMm() {
-        return cover;
+    /** {@return the fillet's thickness in mm; 0 or more} */
+    public double filletMm() {
+        return fillet;
     }
 
-    /** {@return the clearance in mm; 0 or more} */
-    public double clearanceMm() {
-        return clearance;
+    /** {@return the depth clearance in mm; 0 or more} */
+    public double depthClearanceMm() {
+        return depthClearance;
     }
 
-    /** {@return whether there is a pocket; true when there is one} */
-    public boolean hasPocket() {
+    /** {@return whether there is an adjuster pocket; true when there is one} */
+    public boolean hasAdjusterPocket() {
         return pocketLength > 0;
     }
 
     /** {@return x of the pocket's head end in mm; the channel's start, or its end less the pocket's length} */
-    public double pocketStartMm() {
-        return rod.adjustedAt() == End.HEAD ? start : endMm() - pocketLength;
+    public double adjusterPocketStartMm() {
+        return adjuster() == End.HEAD ? start : endMm() - pocketLength;
     }
 
     /** {@return the pocket's length in mm; 0 where there is none} */
-    public double pocketLengthMm() {
+    public double adjusterPocketLengthMm() {
         return pocketLength;
     }
 
     /** {@return the pocket's width in mm; 0 where there is none} */
-    public double pocketWidthMm() {
+    public double adjusterPocketWidthMm() {
         return pocketWidth;
     }
 
     /** {@return the pocket's depth in mm; 0 where there is none} */
-    public double pocketDepthMm() {
+    public double adjusterPocketDepthMm() {
         return pocketDepth;
     }
 
     /**
-     * {@return the depth of the floor at a station, the pocket not counted: {@code d(x) = d_m - (R - sqrt(R^2 - (x -
+     * {@return the depth of the floor at a station, the adjuster pocket not counted: {@code d(x) = d_m - (R - sqrt(R^2 - (x -
      * m)^2))}, {@code R = (L^2/4 + s^2)/(2 s)}, m the middle, s the sagitta; depth in mm; 0 outside the channel} Exact.
      *
      * @param xMm station in mm
@@ -434,7 +492,7 @@ public final class Channel extends Noun<Channel> {
     }
 
     /**
-     * {@return the greatest depth at a station, the pocket counted; depth in mm; 0 outside the channel}
+     * {@return the greatest depth at a station, the adjuster pocket counted; depth in mm; 0 outside the channel}
      *
      * @param xMm station in mm
      */
@@ -444,7 +502,7 @@ public final class Channel extends Noun<Channel> {
     }
 
     /**
-     * {@return the width at a station, the pocket counted; width in mm; 0 outside the channel}
+     * {@return the width at a station, the adjuster pocket counted; width in mm; 0 outside the channel}
      *
      * @param xMm station in mm
      */
@@ -456,7 +514,7 @@ public final class Channel extends Noun<Channel> {
     }
 
     private boolean isInPocket(double xMm) {
-        return hasPocket() && xMm >= pocketStartMm() && xMm <= pocketStartMm() + pocketLength;
+        return hasAdjusterPocket() && xMm >= adjusterPocketStartMm() && xMm <= adjusterPocketStartMm() + pocketLength;
     }
 
     private Amount<Length> amount(double mm) {
@@ -472,7 +530,7 @@ public final class Channel extends Noun<Channel> {
         return TABLE.facts("channel")
                 .fact("start", Kind.MM, "from the nut; negative: in the head", Channel::startMm)
                 .fact("end", Kind.MM, "from the nut", Channel::endMm)
-                .fact("width", Kind.MM, "of rod and side play", Channel::widthMm)
+                .fact("width", Kind.MM, "of rod and side clearance", Channel::widthMm)
                 .fact("depth", Kind.MM, "at its ends", Channel::depthMm)
                 .fact(
                         "middleDepth",
@@ -484,12 +542,12 @@ public final class Channel extends Noun<Channel> {
                 .fact("pocketDepth", Kind.MM, "of the adjuster pocket", c -> c.ofPocket(c.pocketDepth))
                 .factIfAny("pocketEnd", Kind.code(End.class), "where the pocket is", Channel::pocketEnd)
                 .phrase("arched", " at its ends, {middleDepth} in the middle")
-                .phrase("recess", ", pocket {pocketLength} x {pocketWidth} x {pocketDepth} at the {pocketEnd}")
+                .phrase("recess", ", adjuster pocket {pocketLength} x {pocketWidth} x {pocketDepth} at the {pocketEnd}")
                 .finds("channel", title + "{start} to {end} from the nut, {width} wide, {depth} deep{arched}{recess}");
     }
 
     private double ofPocket(double mm) {
-        return hasPocket() ? mm : Double.NaN;
+        return hasAdjusterPocket() ? mm : Double.NaN;
     }
 
     private double middleDepthMm() {
@@ -497,6 +555,10 @@ public final class Channel extends Noun<Channel> {
     }
 
     private Optional<End> pocketEnd() {
-        return hasPocket() ? Optional.of(rod.adjustedAt()) : Optional.empty();
+        return hasAdjusterPocket() ? Optional.of(adjuster()) : Optional.empty();
+    }
+
+    private End adjuster() {
+        return rod().map(TrussRod::adjuster).orElse(End.HEAD);
     }
 }

@@ -18,12 +18,12 @@ public final class Dome extends Noun<Dome> {
     public static final Table<Dome> TABLE =
             Table.of("dome", "a domed top", Dome::new).printedBy(Dome::sentences);
 
-    private static final Key<Dome, Amount<Length>> RADIUS = TABLE.needed("radius", Types.RADIUS, "of the dome");
+    private static final Key<Dome, Amount<Length>> RADIUS = TABLE.needed("radius", Types.RADIUS, "radius of the dome");
     private static final Key<Dome, Amount<Length>> POLE_TO_JOINT = TABLE.needed(
-                    "pole to joint", Types.SIZE_OR_NOTHING, "from the dome's highest point to the joint")
+                    "pole to joint", Types.SIZE_OR_NOTHING, "distance from the dome's highest point to the joint")
             .called("distance from pole to joint");
     private static final Key<Dome, Amount<Length>> POLE_TO_BRIDGE = TABLE.needed(
-                    "pole to bridge", Types.SIZE_OR_NOTHING, "from the dome's highest point to the saddle")
+                    "pole to bridge", Types.SIZE_OR_NOTHING, "distance from the dome's highest point to the saddle")
             .called("distance from pole to bridge");
 
     private Dome(Values<Dome> values) {

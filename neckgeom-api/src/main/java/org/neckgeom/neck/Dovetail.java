@@ -39,19 +39,23 @@ public final class Dovetail extends Noun<Dovetail> implements HeelJoint {
     private static final Key<Dovetail, Amount<Angle>> TAPER = TABLE.needed(
             "taper",
             Types.ANGLE.moreThan(ShopUnits.deg(0)).atMost(ShopUnits.deg(30)),
-            "of each side, from the way it goes home");
+            "draft angle of each side from the insertion direction");
     private static final Key<Dovetail, Amount<Length>> LENGTH = TABLE.optional(
             "length",
             Types.SIZE,
-            "how far it reaches past the shoulder, into the body; not counted in the blank when left out");
+            "length of the dovetail past the shoulder, into the body. Default: not counted in the blank");
     private static final Key<Dovetail, Amount<Length>> AT_END = TABLE.optional(
-                    "width at end", Types.SIZE, "of its far end at the glue face; no template of it when left out")
+                    "width at end",
+                    Types.SIZE,
+                    "width of the far end at the glue face. Default: no template of the dovetail")
             .called("dovetail width at its end");
     private static final Key<Dovetail, Amount<Length>> AT_SHOULDER = TABLE.optional(
-                    "width at shoulder", Types.SIZE, "there at the glue face, where it is narrower")
+                    "width at shoulder",
+                    Types.SIZE,
+                    "width at the shoulder at the glue face, where the dovetail is narrower")
             .called("dovetail width at the shoulder");
     private static final Key<Dovetail, Amount<Length>> HEIGHT =
-            TABLE.optional("height", Types.SIZE, "from the glue face down to its lower end");
+            TABLE.optional("height", Types.SIZE, "height from the glue face to the lower end of the dovetail");
 
     static {
         TABLE.together(AT_END, AT_SHOULDER, HEIGHT);

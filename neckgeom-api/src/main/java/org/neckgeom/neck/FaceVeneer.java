@@ -20,12 +20,12 @@ public final class FaceVeneer extends Noun<FaceVeneer> {
             .printedBy(FaceVeneer::sentences);
 
     private static final Key<FaceVeneer, Amount<Length>> THICKNESS =
-            TABLE.needed("thickness", Types.SIZE, "of the veneer").called("head veneer");
+            TABLE.needed("thickness", Types.SIZE, "thickness of the veneer").called("head veneer");
     private static final Key<FaceVeneer, Amount<Length>> SHORT_OF_NUT = TABLE.usual(
                     "short of nut",
                     Types.SIZE_OR_NOTHING,
                     ShopUnits.mm(0),
-                    "how far before the nut line it stops; 0 when left out")
+                    "distance from the veneer end to the nut line. Default: 0")
             .called("veneer's distance from the nut line");
 
     private FaceVeneer(Values<FaceVeneer> values) {

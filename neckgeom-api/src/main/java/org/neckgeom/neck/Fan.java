@@ -5,6 +5,7 @@ import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.table.Key;
+import org.neckgeom.table.Moves;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Types;
@@ -12,19 +13,23 @@ import org.neckgeom.table.Unfinished;
 import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
 
-/** Frets fanned between two scales, such as {@code 699 mm to 673 mm, square at fret 7}. Immutable. */
+/** Frets fanned between two scales, such as {@code 699 mm to 673 mm, perpendicular at fret 7}. Immutable. */
 public final class Fan extends Noun<Fan> {
 
     /** Its keys. */
     public static final Table<Fan> TABLE =
             Table.of("", "frets fanned between two scales", Fan::new).printedBy(Fan::sentences);
 
-    private static final Key<Fan, Amount<Length>> BASS = TABLE.needed(
-            "bass scale", Types.SIZE, "along the outermost bass string, from nut to saddle, uncompensated");
-    private static final Key<Fan, Amount<Length>> TREBLE =
-            TABLE.needed("treble scale", Types.SIZE, "along the outermost treble string");
-    private static final Key<Fan, Integer> SQUARE =
-            TABLE.needed("square at fret", Types.whole(0, 200), "the fret that stands square to the centreline");
+    private static final Key<Fan, Amount<Length>> BASS =
+            TABLE.needed("bass scale", Types.SIZE, "scale length along the outermost bass string, before compensation");
+    private static final Key<Fan, Amount<Length>> TREBLE = TABLE.needed(
+            "treble scale", Types.SIZE, "scale length along the outermost treble string, before compensation");
+    private static final Key<Fan, Integer> PERPENDICULAR =
+            TABLE.needed("perpendicular fret", Types.whole(0, 200), "fret perpendicular to the centreline. 0: the nut");
+
+    static {
+        TABLE.moved(Moves.none().and("square at fret", "perpendicular fret"));
+    }
 
     private Fan(Values<Fan> values) {
         super(values);
@@ -35,27 +40,27 @@ public final class Fan extends Noun<Fan> {
      *
      * @param bassScale along the outermost bass string, more than 0; its unit is the one answers are given in
      * @param trebleScale along the outermost treble string, more than 0
-     * @return what needs its square fret to be a fan
+     * @return what needs its perpendicular fret to be a fan
      */
     public static NeedsSquareFret between(Quantity<Length> bassScale, Quantity<Length> trebleScale) {
         return new NeedsSquareFret(TABLE.values().amount(BASS, bassScale).amount(TREBLE, trebleScale));
     }
 
-    /** Two scales without the fret that is square to the centreline yet. Immutable. */
+    /** Two scales without the fret perpendicular to the centreline yet. Immutable. */
     public static final class NeedsSquareFret extends Unfinished<Fan> {
 
         private NeedsSquareFret(Values<Fan> values) {
-            super(values, "fan, square fret not given yet");
+            super(values, "fan, perpendicular fret not given yet");
         }
 
         /**
-         * Adds the fret that is square to the centreline.
+         * Adds the fret perpendicular to the centreline.
          *
          * @param fret 0 (the nut) to 200
          * @return the fan
          */
-        public Fan squareAt(int fret) {
-            return new Fan(values().with(SQUARE, fret));
+        public Fan perpendicularAt(int fret) {
+            return new Fan(values().with(PERPENDICULAR, fret));
         }
     }
 
@@ -69,9 +74,9 @@ public final class Fan extends Noun<Fan> {
         return values().at(TREBLE);
     }
 
-    /** {@return the fret that is square to the centreline; 0 (the nut) to 200} */
-    public int squareFret() {
-        return values().at(SQUARE);
+    /** {@return the fret perpendicular to the centreline; 0 (the nut) to 200} */
+    public int perpendicularFret() {
+        return values().at(PERPENDICULAR);
     }
 
     /**
@@ -94,6 +99,7 @@ public final class Fan extends Noun<Fan> {
     }
 
     private static Form<Fan> sentences() {
-        return TABLE.facts("fan").finds("fan", "{bassScale} to {trebleScale}, square at fret {squareAtFret}");
+        return TABLE.facts("fan")
+                .finds("fan", "{bassScale} to {trebleScale}, perpendicular at fret {perpendicularFret}");
     }
 }

@@ -8,6 +8,7 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.table.Key;
+import org.neckgeom.table.Moves;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Types;
@@ -18,11 +19,11 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnits;
 
 /**
- * The fingerboard, such as {@code fingerboard 34 mm at the nut, 46 mm at the body joint, 6 mm thick, radius 400 mm}.
+ * The fingerboard (fretboard), such as {@code fingerboard 34 mm at the nut, 46 mm at the body joint, 6 mm thick, radius 400 mm}.
  * Immutable.
  *
- * <p>Width is linear between the nut and the second place, and beyond. Unless given, the second place is the body joint,
- * the board is 6 mm thick on its centreline all along, and flat.
+ * <p>The width is linear through the nut width and the far width, and beyond. Defaults: the far width is at the body joint; the
+ * board is 6 mm thick on the centreline, and flat.
  */
 public final class Fingerboard extends Noun<Fingerboard> {
 
@@ -32,7 +33,7 @@ public final class Fingerboard extends Noun<Fingerboard> {
         FLAT,
         /** The same radius all along: a cylinder. */
         CYLINDER,
-        /** The radius grows in a straight line from the nut to the second place: a cone. */
+        /** The radius grows in a straight line from the nut to the far width: a cone (compound radius). */
         CONE
     }
 
@@ -42,66 +43,107 @@ public final class Fingerboard extends Noun<Fingerboard> {
 
     private static final Amount<Length> USUAL_THICKNESS = ShopUnits.mm(6);
 
-    private static final Key<Fingerboard, Amount<Length>> NUT_WIDTH = TABLE.needed(
-                    "width at nut", Types.SIZE, "how wide the board is at the nut")
-            .called("width at the nut");
-    private static final Key<Fingerboard, Amount<Length>> SECOND_WIDTH = TABLE.needed(
-                    "second width", Types.SIZE, "how wide it is at its second place")
-            .called("second width");
-    private static final Key<Fingerboard, Integer> SECOND_FRET = TABLE.optional(
-                    "second at fret", Types.whole(1, 200), "the fret of the second place; the body joint when left out")
-            .called("fret of the second width");
+    private static final Key<Fingerboard, Amount<Length>> NUT_WIDTH =
+            TABLE.needed("nut width", Types.SIZE, "width at the nut line").called("nut width");
+    private static final Key<Fingerboard, FarWidth> FAR = TABLE.needed(
+            "far width",
+            Types.group(FarWidth.TABLE),
+            "width toward the body, with its fret. Straight from the nut width");
     private static final Key<Fingerboard, Amount<Length>> THICKNESS = TABLE.needed(
-                    "thickness", Types.SIZE, "on the centreline, at the nut; all along without a second")
+                    "thickness", Types.SIZE, "thickness on the centreline at the nut. Constant without a far thickness")
             .called("board thickness");
-    private static final Key<Fingerboard, Amount<Length>> SECOND_THICKNESS = TABLE.optional(
-                    "second thickness", Types.SIZE, "on the centreline at the second place")
-            .called("board thickness at the second place");
+    private static final Key<Fingerboard, Amount<Length>> FAR_THICKNESS = TABLE.optional(
+                    "far thickness",
+                    Types.SIZE,
+                    "thickness on the centreline at the fret of the far width. Default: constant")
+            .called("board thickness at the far width");
     private static final Key<Fingerboard, Amount<Length>> RADIUS = TABLE.optional(
-                    "radius", Types.RADIUS, "radius of the crown, at the nut; a flat board when left out")
+                    "radius", Types.RADIUS, "radius of the crown at the nut. Default: a flat board")
             .called("radius at the nut");
-    private static final Key<Fingerboard, Amount<Length>> SECOND_RADIUS = TABLE.optional(
-                    "second radius", Types.RADIUS, "radius at the second place; the same when left out")
-            .called("radius at the second place");
+    private static final Key<Fingerboard, Amount<Length>> FAR_RADIUS = TABLE.optional(
+                    "far radius",
+                    Types.RADIUS,
+                    "radius at the fret of the far width, for a compound radius. Default: constant")
+            .called("radius at the far width");
     private static final Key<Fingerboard, Amount<Length>> FRET_HEIGHT = TABLE.optional(
-                    "fret height", Types.SIZE, "of the frets over the board; unknown when left out")
+                    "fret height", Types.SIZE, "height of the frets over the board. Default: not known")
             .called("fret height");
     private static final Key<Fingerboard, Amount<Length>> FALL_AWAY = TABLE.optional(
                     "fall-away",
                     Types.SIZE_OR_NOTHING,
-                    "how much lower the board is at the last fret, in a straight slope from the body joint; none when"
-                            + " left out")
+                    "drop of the board at the last fret, in a straight slope from the body joint. Default: none")
             .called("fall-away");
-    private static final Key<Fingerboard, Wood> WOOD = TABLE.optional("wood", Wood.TYPE, "the board's wood");
+    private static final Key<Fingerboard, Wood> WOOD =
+            TABLE.optional("wood", Wood.TYPE, "wood of the fingerboard. Default: not known");
+
+    static {
+        TABLE.moved(Moves.none()
+                .and("width at nut", "nut width")
+                .and("second width", "far width.width")
+                .and("second at fret", "far width.fret")
+                .and("second thickness", "far thickness")
+                .and("second radius", "far radius"));
+    }
+
+    /** The second width that gives the taper, with its place. */
+    private static final class FarWidth extends Noun<FarWidth> {
+        private static final Table<FarWidth> TABLE = Table.of("far width", "the width toward the body", FarWidth::new)
+                .printedBy(FarWidth::sentences);
+        private static final Key<FarWidth, Integer> FRET = TABLE.optional(
+                        "fret", Types.whole(1, 200), "fret of this width. Default: the body joint")
+                .called("fret of the far width");
+        private static final Key<FarWidth, Amount<Length>> WIDTH =
+                TABLE.needed("width", Types.SIZE, "width at this fret").called("far width");
+
+        private FarWidth(Values<FarWidth> values) {
+            super(values);
+        }
+
+        private FarWidth at(int fret) {
+            return new FarWidth(values().with(FRET, fret));
+        }
+
+        private Optional<Integer> fret() {
+            return values().find(FRET);
+        }
+
+        private Amount<Length> width() {
+            return values().at(WIDTH);
+        }
+
+        private static Form<FarWidth> sentences() {
+            return TABLE.facts("far-width").finds("far-width", "{width}");
+        }
+    }
 
     private final double nutWidth;
-    private final double secondWidth;
+    private final double farWidth;
     private final double nutThickness;
-    private final double secondThickness;
+    private final double farThickness;
     private final double nutRadius;
-    private final double secondRadius;
+    private final double farRadius;
 
     private Fingerboard(Values<Fingerboard> values) {
         super(once(values));
         this.nutWidth = values.libraryValue(NUT_WIDTH);
-        this.secondWidth = values.libraryValue(SECOND_WIDTH);
+        this.farWidth = values.at(FAR).width().libraryValue();
         this.nutThickness = values.libraryValue(THICKNESS);
-        this.secondThickness = values.libraryValue(SECOND_THICKNESS, nutThickness);
+        this.farThickness = values.libraryValue(FAR_THICKNESS, nutThickness);
         this.nutRadius = values.libraryValue(RADIUS, Double.POSITIVE_INFINITY);
-        this.secondRadius = values.libraryValue(SECOND_RADIUS, nutRadius);
-        if (values.has(SECOND_RADIUS) && !values.has(RADIUS)) {
+        this.farRadius = values.libraryValue(FAR_RADIUS, nutRadius);
+        if (values.has(FAR_RADIUS) && !values.has(RADIUS)) {
             throw Refusal.because(
-                    SECOND_RADIUS.name(),
+                    FAR_RADIUS.name(),
                     "together",
-                    "a second radius is given, but no radius; give both, or neither for a flat board");
+                    "a far radius is given, but no radius; give both, or neither for a flat board");
         }
         requireOver(RADIUS, nutRadius, nutWidth);
-        requireOver(values.has(SECOND_RADIUS) ? SECOND_RADIUS : RADIUS, secondRadius, secondWidth);
+        requireOver(values.has(FAR_RADIUS) ? FAR_RADIUS : RADIUS, farRadius, farWidth);
     }
 
-    /** What is the same at the second place needs no second figure. */
+    /** What is the same at the far width is given once. */
     private static Values<Fingerboard> once(Values<Fingerboard> values) {
-        return once(once(values, THICKNESS, SECOND_THICKNESS), RADIUS, SECOND_RADIUS);
+        return once(once(values, THICKNESS, FAR_THICKNESS), RADIUS, FAR_RADIUS);
     }
 
     private static Values<Fingerboard> once(
@@ -125,22 +167,22 @@ public final class Fingerboard extends Noun<Fingerboard> {
      * {@return a tapered board}
      *
      * @param atNut width at the nut, more than 0; its unit is the one answers are given in
-     * @param atSecond width at the body joint, or at the fret given to {@link #secondAtFret}, more than 0
+     * @param atFar width at the body joint, or at the fret given to {@link #farWidthAtFret}, more than 0
      */
-    public static Fingerboard tapered(Quantity<Length> atNut, Quantity<Length> atSecond) {
+    public static Fingerboard tapered(Quantity<Length> atNut, Quantity<Length> atFar) {
         return new Fingerboard(TABLE.values()
                 .amount(NUT_WIDTH, atNut)
-                .amount(SECOND_WIDTH, atSecond)
+                .with(FAR, new FarWidth(FarWidth.TABLE.values().amount(FarWidth.WIDTH, atFar)))
                 .with(THICKNESS, USUAL_THICKNESS));
     }
 
     /**
-     * {@return this board with its second place at a fret instead of the body joint}
+     * {@return this board with its far width at a fret instead of the body joint}
      *
      * @param fret 1 to 200
      */
-    public Fingerboard secondAtFret(int fret) {
-        return new Fingerboard(values().with(SECOND_FRET, fret));
+    public Fingerboard farWidthAtFret(int fret) {
+        return new Fingerboard(values().with(FAR, values().at(FAR).at(fret)));
     }
 
     /**
@@ -153,13 +195,13 @@ public final class Fingerboard extends Noun<Fingerboard> {
     }
 
     /**
-     * {@return this board with its thickness in a straight line from the nut to the second place}
+     * {@return this board with its thickness in a straight line from the nut to the far width}
      *
      * @param atNut on the centreline at the nut, more than 0
-     * @param atSecond on the centreline at the second place, more than 0
+     * @param atFar on the centreline at the far width, more than 0
      */
-    public Fingerboard thickness(Quantity<Length> atNut, Quantity<Length> atSecond) {
-        return new Fingerboard(values().amount(THICKNESS, atNut).amount(SECOND_THICKNESS, atSecond));
+    public Fingerboard thickness(Quantity<Length> atNut, Quantity<Length> atFar) {
+        return new Fingerboard(values().amount(THICKNESS, atNut).amount(FAR_THICKNESS, atFar));
     }
 
     /**
@@ -175,10 +217,10 @@ public final class Fingerboard extends Noun<Fingerboard> {
      * {@return this board with a compound radius: a cone whose radius grows in a straight line}
      *
      * @param atNut more than half the width there
-     * @param atSecond more than half the width there
+     * @param atFar more than half the width there
      */
-    public Fingerboard radius(Quantity<Length> atNut, Quantity<Length> atSecond) {
-        return new Fingerboard(values().amount(RADIUS, atNut).amount(SECOND_RADIUS, atSecond));
+    public Fingerboard radius(Quantity<Length> atNut, Quantity<Length> atFar) {
+        return new Fingerboard(values().amount(RADIUS, atNut).amount(FAR_RADIUS, atFar));
     }
 
     /**
@@ -213,22 +255,22 @@ public final class Fingerboard extends Noun<Fingerboard> {
         return nutWidth;
     }
 
-    /** {@return the width at the second place in mm; more than 0} */
-    public double secondWidthMm() {
-        return secondWidth;
+    /** {@return the far width in mm; more than 0} */
+    public double farWidthMm() {
+        return farWidth;
     }
 
     /**
-     * {@return the fret of the second place; 1 or more}
+     * {@return the fret of the far width; 1 or more}
      *
      * @param bodyJointFret the fret at the body joint, which it is unless another is given
      */
-    public double secondFret(double bodyJointFret) {
+    public double farFret(double bodyJointFret) {
         if (!(bodyJointFret >= 1 && bodyJointFret <= LibraryUnits.MOST)) {
             throw Refusal.of("fret at the body", "at-least", "be 1 or more", Numbers.plain(bodyJointFret));
         }
-        Optional<Integer> second = values().find(SECOND_FRET);
-        return second.isPresent() ? second.get() : bodyJointFret;
+        Optional<Integer> far = values().at(FAR).fret();
+        return far.isPresent() ? far.get() : bodyJointFret;
     }
 
     /** {@return the thickness on the centreline at the nut in mm; more than 0} */
@@ -236,9 +278,9 @@ public final class Fingerboard extends Noun<Fingerboard> {
         return nutThickness;
     }
 
-    /** {@return the thickness on the centreline at the second place in mm; more than 0} */
-    public double secondThicknessMm() {
-        return secondThickness;
+    /** {@return the thickness on the centreline at the far width in mm; more than 0} */
+    public double farThicknessMm() {
+        return farThickness;
     }
 
     /** {@return the crown's radius at the nut in mm; infinite for a flat board} */
@@ -246,9 +288,9 @@ public final class Fingerboard extends Noun<Fingerboard> {
         return nutRadius;
     }
 
-    /** {@return the crown's radius at the second place in mm; infinite for a flat board} */
-    public double secondRadiusMm() {
-        return secondRadius;
+    /** {@return the crown's radius at the far width in mm; infinite for a flat board} */
+    public double farRadiusMm() {
+        return farRadius;
     }
 
     /** {@return how the crown runs} */
@@ -256,7 +298,7 @@ public final class Fingerboard extends Noun<Fingerboard> {
         if (Double.isInfinite(nutRadius)) {
             return Crown.FLAT;
         }
-        return nutRadius == secondRadius ? Crown.CYLINDER : Crown.CONE;
+        return nutRadius == farRadius ? Crown.CYLINDER : Crown.CONE;
     }
 
     /** {@return the height of the frets over the board; the height, or nothing when it was not given} */
@@ -285,16 +327,22 @@ public final class Fingerboard extends Noun<Fingerboard> {
     static Form<Fingerboard> sentences(String title) {
         return TABLE.facts("fingerboard")
                 .fact("crown", Kind.code(Crown.class), "how its radius runs", Fingerboard::crown)
-                .phrase("second", "fret {secondAtFret}")
-                .phrase("second", "the body joint")
-                .phrase("thick", "{thickness} to {secondThickness}")
+                .fact("widthThere", Kind.MM, "far width", Fingerboard::farWidthMm)
+                .factIfAny(
+                        "farFret",
+                        Kind.WHOLE,
+                        "fret of the far width",
+                        board -> board.values().at(FAR).fret().map(Integer::doubleValue))
+                .phrase("far", "fret {farFret}")
+                .phrase("far", "the body joint")
+                .phrase("thick", "{thickness} to {farThickness}")
                 .phrase("thick", "{thickness}")
-                .phrase("crowned", "radius {radius} to {secondRadius}")
+                .phrase("crowned", "radius {radius} to {farRadius}")
                 .phrase("crowned", "radius {radius}")
                 .phrase("crowned", "flat")
                 .phrase("made", ", {wood}")
                 .finds(
                         "fingerboard",
-                        title + "{widthAtNut} at the nut, {secondWidth} at {second}, {thick} thick, {crowned}{made}");
+                        title + "{nutWidth} at the nut, {widthThere} at {far}, {thick} thick, {crowned}{made}");
     }
 }

@@ -11,6 +11,7 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.table.Key;
+import org.neckgeom.table.Moves;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Types;
@@ -20,10 +21,11 @@ import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.ShopUnits;
 
 /**
- * The head, such as {@code head pitched 13 deg, 185 mm long, 76 mm wide, 15 mm thick}. Immutable.
+ * The head (headstock, peghead), such as {@code head angled 13 deg, 185 mm long, 76 mm wide, 15 mm thick}. Immutable.
  *
- * <p>Its length runs along its face from the nut line. Unless given it is 180 mm long, 75 mm wide and 15 mm thick, in
- * line with the shaft and in one piece with it, without veneers.
+ * <p>The head angle (pitch) is the angle between head face and glue face, 0 to 45 deg, positive with the head tilted back. The
+ * length runs along the face from the nut line. Defaults: 180 mm long, 75 mm wide, 15 mm thick, in line with the shaft and in one
+ * piece with it, no veneers.
  */
 public final class Head extends Noun<Head> {
 
@@ -31,44 +33,50 @@ public final class Head extends Noun<Head> {
     public static final Table<Head> TABLE =
             Table.of("head", "the head", Head::new).printedBy(Head::sentences);
 
-    private static final Key<Head, Amount<Angle>> PITCH = TABLE.optional(
-            "pitch",
-            Types.ANGLE.moreThan(ShopUnits.deg(0)).atMost(ShopUnits.deg(45)),
-            "how far the head is turned back; a flat head when left out");
+    private static final Key<Head, Amount<Angle>> ANGLE = TABLE.optional(
+            "angle",
+            Types.ANGLE.atLeast(ShopUnits.deg(0)).atMost(ShopUnits.deg(45)),
+            "head angle: head face to glue face, positive with the head tilted back. 0 deg: a flat head. Default: 0 deg");
     private static final Key<Head, Amount<Length>> LENGTH =
-            TABLE.needed("length", Types.SIZE, "along its face, from the nut line");
+            TABLE.needed("length", Types.SIZE, "length of the head along the face, from the nut line");
     private static final Key<Head, Amount<Length>> WIDTH =
-            TABLE.needed("width", Types.SIZE, "at its widest, ears counted");
+            TABLE.needed("width", Types.SIZE, "greatest width of the head, wings (ears) included");
     private static final Key<Head, Amount<Length>> THICKNESS =
-            TABLE.needed("thickness", Types.SIZE, "of its wood, veneers not counted");
+            TABLE.needed("thickness", Types.SIZE, "thickness of the head, veneers not included");
     private static final Key<Head, Amount<Angle>> SWING = TABLE.usual(
                     "swung",
                     Types.ANGLE.atLeast(ShopUnits.deg(-30)).atMost(ShopUnits.deg(30)),
                     ShopUnits.deg(0),
-                    "turned sideways about the nut, toward the treble side; 0 when left out")
+                    "angle between head and neck seen from the front, positive toward the treble side. Default: 0 deg")
             .called("head swing");
     private static final Key<Head, FaceVeneer> FACE_VENEER = TABLE.optional(
             "face veneer",
             Types.group(FaceVeneer.TABLE),
-            "a veneer glued to the face before the channel is cut; none when left out");
+            "head veneer (headplate), glued on before the channel is cut. Default: none");
     private static final Key<Head, Amount<Length>> BACK_VENEER = TABLE.optional(
-                    "back veneer", Types.SIZE, "thickness of a veneer on the back; none when left out")
+                    "back veneer", Types.SIZE, "thickness of the back veneer (backstrap). Default: none")
             .called("back veneer");
     private static final Key<Head, Amount<Length>> BREAK_WIDTH = TABLE.optional(
-                    "width at break line", Types.SIZE, "of its outline there; its widest when left out")
+                    "width at break line",
+                    Types.SIZE,
+                    "width of the outline at the break line. Default: the greatest width")
             .called("head width at the break line");
     private static final Key<Head, Amount<Length>> TIP_WIDTH = TABLE.optional(
-                    "width at tip", Types.SIZE, "of its outline there; its widest when left out")
+                    "width at tip", Types.SIZE, "width of the outline at the tip. Default: the greatest width")
             .called("head width at the tip");
     private static final Key<Head, List<Amount<Length>>> TUNERS = TABLE.optional(
                     "tuners take",
                     Types.list(Types.SIZE, 2, 2),
-                    "least and greatest thickness that the tuners fit, veneers included; not checked when left out")
+                    "least and greatest head thickness that fit the tuners, veneers included. Default: not checked")
             .called("thickness for the tuners");
-    private static final Key<Head, Posts> POSTS = TABLE.optional(
-            "posts", Types.group(Posts.TABLE), "where the strings meet their posts; no break angles when left out");
-    private static final Key<Head, ScarfCut> SCARF = TABLE.optional(
-            "scarf", Types.group(ScarfCut.TABLE), "the scarf joint; head and shaft are one piece when left out");
+    private static final Key<Head, Posts> POSTS =
+            TABLE.optional("posts", Types.group(Posts.TABLE), "tuner posts. Default: no break angles");
+    private static final Key<Head, ScarfCut> SCARF =
+            TABLE.optional("scarf", Types.group(ScarfCut.TABLE), "scarf joint. Default: head and shaft in one piece");
+
+    static {
+        TABLE.moved(Moves.none().and("pitch", "angle"));
+    }
 
     private static final Amount<Length> USUAL_LENGTH = ShopUnits.mm(180);
     private static final Amount<Length> USUAL_WIDTH = ShopUnits.mm(75);
@@ -78,7 +86,7 @@ public final class Head extends Noun<Head> {
     private static final double LEAST_SCARFED_DEG = 1;
 
     private Head(Values<Head> values) {
-        super(values);
+        super(flatWithoutAngle(values));
         scarf().ifPresent(cut -> refuseScarf());
         for (TunerPost post : posts()) {
             if (!(post.alongMm() < lengthMm())) {
@@ -100,29 +108,32 @@ public final class Head extends Noun<Head> {
         });
     }
 
+    /** An angle of 0 is that of a flat head, which has none. */
+    private static Values<Head> flatWithoutAngle(Values<Head> values) {
+        return values.libraryValue(ANGLE, 0) == 0 ? values.without(ANGLE) : values;
+    }
+
     private void refuseScarf() {
-        Optional<Amount<Angle>> pitch = values().find(PITCH);
-        if (pitch.isEmpty()) {
+        Optional<Amount<Angle>> angle = values().find(ANGLE);
+        if (angle.isEmpty()) {
             throw Refusal.because(
-                    SCARF.name(),
-                    "flat-head",
-                    "a flat head has no scarf; give the head's pitch, or leave the scarf out");
+                    SCARF.name(), "flat-head", "a flat head has no scarf; give the head angle, or leave the scarf out");
         }
-        if (!(pitchRad() >= Math.toRadians(LEAST_SCARFED_DEG))) {
-            throw values().refused(PITCH, "range", "be 1 deg or more for a scarf", pitch.get());
+        if (!(angleRad() >= Math.toRadians(LEAST_SCARFED_DEG))) {
+            throw values().refused(ANGLE, "range", "be 1 deg or more for a scarf", angle.get());
         }
     }
 
     /**
-     * {@return a head turned back from the shaft; of the usual size}
+     * {@return a head tilted back from the shaft, of the default size}
      *
-     * @param pitch angle between the head's face and the fingerboard's glue face, more than 0, up to 45 degrees
+     * @param angle between head face and glue face, 0 to 45 degrees; 0 for a flat head
      */
-    public static Head pitched(Quantity<Angle> pitch) {
-        return flat().pitch(pitch);
+    public static Head angled(Quantity<Angle> angle) {
+        return flat().angle(angle);
     }
 
-    /** {@return a head whose face is parallel to the fingerboard's glue face; of the usual size} */
+    /** {@return a flat head (straight head), parallel to the glue face, of the default size} */
     public static Head flat() {
         return new Head(TABLE.values()
                 .with(LENGTH, USUAL_LENGTH)
@@ -131,12 +142,12 @@ public final class Head extends Noun<Head> {
     }
 
     /**
-     * {@return this head with its pitch}
+     * {@return this head with its angle}
      *
-     * @param angle between the head's face and the fingerboard's glue face, more than 0, up to 45 degrees
+     * @param angle between head face and glue face, 0 to 45 degrees; 0 for a flat head
      */
-    public Head pitch(Quantity<Angle> angle) {
-        return new Head(values().amount(PITCH, angle));
+    public Head angle(Quantity<Angle> angle) {
+        return new Head(values().amount(ANGLE, angle));
     }
 
     /**
@@ -149,7 +160,7 @@ public final class Head extends Noun<Head> {
     }
 
     /**
-     * {@return this head with its width, ears and all}
+     * {@return this head with its width, wings included}
      *
      * @param atWidest more than 0
      */
@@ -228,20 +239,20 @@ public final class Head extends Noun<Head> {
      * {@return this head scarfed on, instead of in one piece with the shaft}
      *
      * @param cut where the joint lies and what the saw takes
-     * @throws IllegalArgumentException if this head is flat, or pitched less than 1 degree
+     * @throws IllegalArgumentException if this head is flat, or its angle is less than 1 degree
      */
     public Head scarfed(ScarfCut cut) {
         return new Head(values().with(SCARF, cut));
     }
 
-    /** {@return the pitch; in [0, 45] degrees; 0 for a flat head} */
-    public Amount<Angle> pitch() {
-        return Amount.ofLibrary(pitchRad(), ShopUnit.DEGREE);
+    /** {@return the head angle; in [0, 45] degrees; 0 for a flat head} */
+    public Amount<Angle> angle() {
+        return Amount.ofLibrary(angleRad(), ShopUnit.DEGREE);
     }
 
-    /** {@return the pitch in rad; 0 for a flat head} */
-    public double pitchRad() {
-        return values().libraryValue(PITCH, 0);
+    /** {@return the head angle in rad; 0 for a flat head} */
+    public double angleRad() {
+        return values().libraryValue(ANGLE, 0);
     }
 
     /** {@return the length along the face from the nut line, in mm; more than 0} */
@@ -312,7 +323,7 @@ public final class Head extends Noun<Head> {
     static Form<Head> sentences(String title) {
         return TABLE.facts("head")
                 .fact("veneer", Kind.MM, "thickness of the one on its face; 0: none", Head::veneerMm)
-                .phrase("turned", title + "pitched {pitch}")
+                .phrase("turned", title + "angled {angle}")
                 .phrase("turned", "flat head")
                 .phrase("aside", head -> head.swingRad() > 0, ", swung {swung} toward the treble side")
                 .phrase("aside", head -> head.swingRad() < 0, ", swung {swung:size} toward the bass side")

@@ -23,20 +23,24 @@ public final class Heel extends Noun<Heel> {
             Table.of("heel", "the heel", Heel::new).printedBy(Heel::sentences);
 
     private static final Key<Heel, Amount<Length>> HEIGHT =
-            TABLE.needed("height", Types.SIZE, "of the mating face, glue face to cap");
+            TABLE.needed("height", Types.SIZE, "height of the mating face, from glue face to cap");
     private static final Key<Heel, Amount<Length>> WIDTH =
-            TABLE.needed("width", Types.SIZE, "of the mating face, cheek to cheek");
+            TABLE.needed("width", Types.SIZE, "width of the mating face at the top, cheek to cheek");
     private static final Key<Heel, Amount<Length>> CAP_WIDTH = TABLE.optional(
-            "cap width", Types.SIZE, "of the mating face at the cap, cheek to cheek; as at its top when left out");
+            "cap width",
+            Types.SIZE,
+            "width of the mating face at the cap, cheek to cheek. Default: the width at the top");
     private static final Key<Heel, Amount<Length>> BLOCKS = TABLE.optional(
-                    "blocks", Types.SIZE, "thickness of the blocks it is stacked of; as the blank when left out")
+                    "blocks", Types.SIZE, "thickness of a heel block. Default: thickness of the blank")
             .called("heel block thickness");
     private static final Key<Heel, Amount<Length>> BLOCK_LENGTH = TABLE.optional(
-            "block length", Types.SIZE, "of each block along the grain; no blocks in the cutting list when left out");
+            "block length",
+            Types.SIZE,
+            "length of a heel block along the grain. Default: no blocks in the cutting list");
     private static final Key<Heel, Dovetail> DOVETAIL = TABLE.optional(
-            "dovetail", Types.group(Dovetail.TABLE), "a dovetail that holds it in the body; none when left out");
-    private static final Key<Heel, Tenon> TENON = TABLE.optional(
-            "tenon", Types.group(Tenon.TABLE), "a bolted tenon instead of a dovetail; none when left out");
+            "dovetail", Types.group(Dovetail.TABLE), "dovetail that joins the heel to the body. Default: none");
+    private static final Key<Heel, Tenon> TENON =
+            TABLE.optional("tenon", Types.group(Tenon.TABLE), "bolted tenon, instead of a dovetail. Default: none");
 
     static {
         TABLE.atMostOne(DOVETAIL, TENON);

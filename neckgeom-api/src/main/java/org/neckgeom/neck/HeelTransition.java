@@ -15,13 +15,13 @@ public final class HeelTransition extends Noun<HeelTransition> {
 
     /** Its keys. */
     public static final Table<HeelTransition> TABLE = Table.of(
-                    "heel turn", "the turn of the back into the heel", HeelTransition::new)
+                    "heel transition", "the transition from the back to the heel", HeelTransition::new)
             .printedBy(HeelTransition::sentences);
 
     private static final Key<HeelTransition, Amount<Length>> START =
-            TABLE.needed("starts at", Types.SIZE, "from the nut to where the back begins to turn down");
+            TABLE.needed("starts at", Types.SIZE, "distance from the nut to the start of the transition");
     private static final Key<HeelTransition, Amount<Length>> RADIUS =
-            TABLE.needed("turn radius", Types.SIZE, "of the quarter circle into the heel");
+            TABLE.needed("turn radius", Types.SIZE, "radius of the quarter circle into the heel");
 
     private HeelTransition(Values<HeelTransition> values) {
         super(values);

@@ -11,6 +11,7 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.table.Key;
+import org.neckgeom.table.Moves;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Types;
@@ -35,37 +36,35 @@ public final class Neck extends Noun<Neck> {
     public static final Table<Neck> TABLE = Table.of("", "a neck", Neck::new).printedBy(Neck::sentences);
 
     private static final Key<Neck, String> NAME = TABLE.needed(
-            "name",
-            Types.named(name -> Words.name(name, "a neck's name"), name -> name),
-            "what the maker calls this neck");
+            "name", Types.named(name -> Words.name(name, "a neck's name"), name -> name), "name of the neck");
     private static final Key<Neck, Amount<Length>> SCALE = TABLE.neededLike(Scale.LENGTH);
     private static final Key<Neck, Integer> DIVISIONS = TABLE.optionalLike(Scale.DIVISIONS);
     private static final Key<Neck, Integer> FRETS =
-            TABLE.usual("frets", Types.whole(1, MOST_FRETS), 20, "how many frets there are");
+            TABLE.usual("frets", Types.whole(1, MOST_FRETS), 20, "number of frets");
     private static final Key<Neck, Fan> FAN = TABLE.optional(
             "fanned frets",
             Types.group(Fan.TABLE),
-            "frets fanned between two scales; the scale is then that on the centreline; square when left out");
+            "frets fanned between two scale lengths. The scale on the centreline then follows. Default: not fanned");
     private static final Key<Neck, Integer> BODY_AT_FRET =
-            TABLE.usual("body at fret", Types.whole(1, MOST_FRETS), 12, "the fret at which the body begins");
-    private static final Key<Neck, Wood> WOOD = TABLE.optional("wood", Wood.TYPE, "the wood of the neck");
+            TABLE.usual("body at fret", Types.whole(1, MOST_FRETS), 12, "fret at the body joint");
+    private static final Key<Neck, Wood> WOOD =
+            TABLE.optional("wood", Wood.TYPE, "wood of the neck. Default: not known");
     private static final Key<Neck, Fingerboard> FINGERBOARD = TABLE.needed(
-            "fingerboard", Types.group(Fingerboard.TABLE, () -> Fingerboard.sentences("")), "the fingerboard");
-    private static final Key<Neck, BackProfile> BACK = TABLE.needed(
-            "back", Types.group(BackProfile.TABLE, () -> BackProfile.sentences("")), "the back of the neck");
+            "fingerboard", Types.group(Fingerboard.TABLE, () -> Fingerboard.sentences("")), "fingerboard (fretboard)");
+    private static final Key<Neck, BackProfile> BACK =
+            TABLE.needed("back", Types.group(BackProfile.TABLE, () -> BackProfile.sentences("")), "back of the neck");
     private static final Key<Neck, Channel> CHANNEL = TABLE.inlineOptional(Channel.TABLE);
     private static final Key<Neck, Head> HEAD = TABLE.optional(
-            "head", Types.group(Head.TABLE, () -> Head.sentences("")), "the head; not planned when left out");
-    private static final Key<Neck, Heel> HEEL = TABLE.optional(
-            "heel", Types.group(Heel.TABLE, () -> Heel.sentences("")), "the heel; not planned when left out");
+            "head", Types.group(Head.TABLE, () -> Head.sentences("")), "head (headstock). Default: not planned");
+    private static final Key<Neck, Heel> HEEL =
+            TABLE.optional("heel", Types.group(Heel.TABLE, () -> Heel.sentences("")), "heel. Default: not planned");
     private static final Key<Neck, NeckSet> NECK_SET = TABLE.optional(
-            "neck set", Types.group(NeckSet.TABLE), "how the neck stands to the body; not planned when left out");
+            "neck set", Types.group(NeckSet.TABLE), "the neck's place and angle on the body. Default: not planned");
     private static final Key<Neck, StringSet> STRINGS = TABLE.optional(
-            "strings",
-            Types.group(StringSet.TABLE, StringSet::inNeck),
-            "the strings; nothing about load when left out");
+            "strings", Types.group(StringSet.TABLE, StringSet::inNeck), "strings. Default: no string load");
 
     static {
+        TABLE.moved(Moves.none().and("scarf", "head.scarf"));
         TABLE.unless(SCALE, FAN);
     }
 
@@ -91,10 +90,10 @@ public final class Neck extends Noun<Neck> {
                 .orElseThrow(() -> Refusal.because(
                         FAN.name(),
                         "missing",
-                        "fanned frets are given, but not how the strings are spread: give across of the strings"));
+                        "fanned frets are given, but not the string spacing: give strings.across"));
         StringSet strings = values.at(STRINGS);
         double atNut =
-                values.at(FINGERBOARD).nutWidthMm() - 2 * across.edgeAtNut().libraryValue();
+                values.at(FINGERBOARD).nutWidthMm() - 2 * across.edgeMargin().libraryValue();
         double mm = values.at(FAN)
                 .centrelineScaleMm(
                         strings.spreadMm(atNut),
@@ -301,16 +300,25 @@ public final class Neck extends Noun<Neck> {
     }
 
     /**
-     * {@return this design with a rod in the plainest channel for it}
+     * {@return this design with a truss rod, in a channel as wide, long and deep as the rod}
      *
      * @param rod the rod
      */
-    public Neck rod(TrussRod rod) {
+    public Neck trussRod(TrussRod rod) {
         return channel(Channel.forRod(rod));
     }
 
     /**
-     * {@return this design with a channel and the rod in it}
+     * {@return this design with a stiffening bar, in a channel as wide, long and deep as the bar}
+     *
+     * @param bar the bar
+     */
+    public Neck bar(Bar bar) {
+        return channel(Channel.forBar(bar));
+    }
+
+    /**
+     * {@return this design with a channel and the rod or bar in it}
      *
      * @param newChannel the channel
      */
@@ -445,13 +453,13 @@ public final class Neck extends Noun<Neck> {
 
     /**
      * {@return half the neck's width at a station, which is that of the fingerboard: linear through the nut and the
-     * board's second place; half-width in mm; may be 0 or less far before the nut}
+     * board's far width; half-width in mm; may be 0 or less far before the nut}
      *
      * @param xMm station in mm
      */
     public double halfWidthAtMm(double xMm) {
         Fingerboard board = fingerboard();
-        return between(board.nutWidthMm(), board.secondWidthMm(), xMm) / 2;
+        return between(board.nutWidthMm(), board.farWidthMm(), xMm) / 2;
     }
 
     /**
@@ -461,7 +469,7 @@ public final class Neck extends Noun<Neck> {
      */
     public double boardThicknessAtMm(double xMm) {
         Fingerboard board = fingerboard();
-        return between(board.nutThicknessMm(), board.secondThicknessMm(), xMm);
+        return between(board.nutThicknessMm(), board.farThicknessMm(), xMm);
     }
 
     /**
@@ -473,12 +481,12 @@ public final class Neck extends Noun<Neck> {
         Fingerboard board = fingerboard();
         return board.crown() == Fingerboard.Crown.FLAT
                 ? Double.POSITIVE_INFINITY
-                : between(board.nutRadiusMm(), board.secondRadiusMm(), xMm);
+                : between(board.nutRadiusMm(), board.farRadiusMm(), xMm);
     }
 
-    private double between(double atNut, double atSecond, double xMm) {
-        double second = scale().fretMm(fingerboard().secondFret(bodyAtFret()));
-        return atNut + (atSecond - atNut) * LibraryUnits.stationMm(xMm) / second;
+    private double between(double atNut, double atFar, double xMm) {
+        double far = scale().fretMm(fingerboard().farFret(bodyAtFret()));
+        return atNut + (atFar - atNut) * LibraryUnits.stationMm(xMm) / far;
     }
 
     /**
@@ -504,7 +512,8 @@ public final class Neck extends Noun<Neck> {
                 .line("fingerboard", "fingerboard", "{fingerboard}")
                 .line("back", "back", "{back}")
                 .line("wood", "wood", "{wood}")
-                .line("rod", "rod", "{rod}")
+                .line("rod", "truss rod", "{trussRod}")
+                .line("bar", "bar", "{bar}")
                 .line("channel", "channel", "{slot}")
                 .line("head", "head", "{head}")
                 .line("heel", "heel", "{heel}")

@@ -24,19 +24,19 @@ public final class NeckSet extends Noun<NeckSet> {
 
     /** Its keys. */
     public static final Table<NeckSet> TABLE =
-            Table.of("", "how the neck stands to the body", NeckSet::new).printedBy(NeckSet::sentences);
+            Table.of("", "the neck's place and angle on the body", NeckSet::new).printedBy(NeckSet::sentences);
 
     private static final Key<NeckSet, Amount<Length>> FRET_PLANE = TABLE.optional(
                     "fret plane",
                     Types.EITHER_WAY,
-                    "height of the fret tops at the joint; overstand, board and fret when left out")
+                    "height of the fret tops over the body top at the joint. Default: overstand, fingerboard and fret height")
             .called("fret plane at the joint");
     private static final Key<NeckSet, Amount<Length>> OVERSTAND = TABLE.optional(
             "overstand",
             Types.SIZE_OR_NOTHING,
-            "height of the glue face over the body's top at the joint, instead of the fret plane; 0 when left out");
+            "height of the glue face over the body top at the joint, instead of the fret plane. Default: 0");
     private static final Key<NeckSet, Amount<Length>> SADDLE = TABLE.needed(
-                    "saddle", Types.SIZE, "height of the strings at the saddle: bridge and saddle")
+                    "saddle", Types.SIZE, "height of the strings over the body top at the saddle: bridge and saddle")
             .called("strings' top at the saddle");
     private static final Key<NeckSet, Amount<Length>> AT_NUT = TABLE.needed(
                     "at nut", Types.SIZE_OR_NOTHING, "height of the strings over the fret tops at the nut")
@@ -47,11 +47,11 @@ public final class NeckSet extends Noun<NeckSet> {
             "compensation",
             Types.EITHER_WAY,
             ShopUnits.mm(0),
-            "how far the saddle stands back from the scale's end; 0 when left out");
+            "distance from the scale's end back to the saddle. Default: 0");
     private static final Key<NeckSet, Dome> DOME = TABLE.optional(
             "dome",
             Types.group(Dome.TABLE),
-            "a domed top; the saddle's height then counts from the top under it; flat when left out");
+            "domed body top. The saddle height then counts from the top under the saddle. Default: flat");
 
     static {
         TABLE.atMostOne(FRET_PLANE, OVERSTAND);

@@ -25,21 +25,23 @@ public final class Posts extends Noun<Posts> {
 
     /** Its keys. */
     public static final Table<Posts> TABLE =
-            Table.of("posts", "where the strings meet their posts", Posts::new).printedBy(Posts::sentences);
+            Table.of("posts", "the tuner posts", Posts::new).printedBy(Posts::sentences);
 
     private static final Key<Posts, List<Amount<Length>>> ALONG = TABLE.needed(
-            "along", Types.list(Types.SIZE, 1, MOST), "from the break line along the face, one to a string");
+            "along",
+            Types.list(Types.SIZE, 1, MOST),
+            "distances of the posts from the break line along the face, one for each string");
     private static final Key<Posts, List<Amount<Length>>> ASIDE = TABLE.usual(
             "aside",
             Types.oneOrMore(Types.EITHER_WAY, MOST),
             List.of(ShopUnits.mm(0)),
-            "where the string leaves the post, toward the treble side of the head's middle, one for all or one to a"
-                    + " string; 0 when left out");
+            "distance from the head's middle to the string at the post, positive toward the treble side: one for all, or one"
+                    + " for each string. Default: 0");
     private static final Key<Posts, List<Amount<Length>>> OVER_FACE = TABLE.usual(
             "string over face",
             Types.oneOrMore(Types.EITHER_WAY, MOST),
             List.of(ShopUnits.mm(0)),
-            "height of the string over the head's face at its post, one for all or one to a string; 0 when left out");
+            "height of the string over the head's face at the post: one for all, or one for each string. Default: 0");
 
     private Posts(Values<Posts> values) {
         super(values);

@@ -22,9 +22,9 @@ public final class Scale extends Noun<Scale> {
             Table.of("", "the scale", Scale::new).printedBy(Scale::sentences);
 
     static final Key<Scale, Amount<Length>> LENGTH =
-            TABLE.needed("scale", Types.SIZE, "from the nut to the saddle, uncompensated");
+            TABLE.needed("scale", Types.SIZE, "scale length: nut to saddle, before compensation");
     static final Key<Scale, Integer> DIVISIONS =
-            TABLE.usual("frets to the octave", Types.whole(1, 1200), 12, "steps of the octave; 12 when left out");
+            TABLE.usual("frets to the octave", Types.whole(1, 1200), 12, "equal divisions of the octave. Default: 12");
 
     private final double length;
     private final int divisions;

@@ -23,12 +23,15 @@ public final class ScarfCut extends Noun<ScarfCut> {
             Table.of("scarf", "the scarf joint of the head", ScarfCut::new).printedBy(ScarfCut::sentences);
 
     private static final Key<ScarfCut, JointPlace> PLACE =
-            TABLE.needed("joint", Types.words(JointPlace.class, JointPlace::toString), "where the glue line lies");
+            TABLE.needed("joint", Types.words(JointPlace.class, JointPlace::toString), "place of the glue line");
     private static final Key<ScarfCut, Amount<Length>> KERF = TABLE.usual(
-                    "kerf", Types.SIZE_OR_NOTHING, ShopUnits.mm(0), "what the saw takes; 0 when left out")
+                    "kerf", Types.SIZE_OR_NOTHING, ShopUnits.mm(0), "width of the saw cut. Default: 0")
             .called("saw kerf");
     private static final Key<ScarfCut, Amount<Length>> CLEANING = TABLE.usual(
-                    "cleaning", Types.SIZE_OR_NOTHING, ShopUnits.mm(0), "what is planed off each slope after sawing; 0")
+                    "cleaning",
+                    Types.SIZE_OR_NOTHING,
+                    ShopUnits.mm(0),
+                    "thickness planed off each slope after sawing. Default: 0")
             .called("planing of a slope");
 
     private ScarfCut(Values<ScarfCut> values) {

@@ -16,6 +16,7 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.table.Key;
+import org.neckgeom.table.Moves;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Types;
@@ -29,7 +30,7 @@ import org.neckgeom.units.ShopUnits;
 /**
  * The strings, from bass to treble, such as {@code 4 courses of 2, 95 N a string}. Immutable.
  *
- * <p>Each course has a pitch. Its pull is given, or follows from its mass per length or its plain-wire diameter. Unless
+ * <p>Each course has a pitch. Its tension is given, or follows from its linear density or its plain-wire diameter. Unless
  * doubled, courses are single.
  */
 public final class StringSet extends Noun<StringSet> {
@@ -52,20 +53,20 @@ public final class StringSet extends Noun<StringSet> {
                                     new TreeMap<>(Map.of("type", "string", "pattern", "^[A-G][#b]?-?[0-9]+$|Hz$"))),
                             1,
                             MOST),
-                    "the notes, one a course, from bass to treble as they lie")
+                    "notes of the courses, from bass to treble")
             .called("pitches");
     private static final Key<StringSet, Boolean> DOUBLED =
-            TABLE.usual("doubled", Types.YES_OR_NO, false, "whether each course has two strings; no when left out");
+            TABLE.usual("doubled", Types.YES_OR_NO, false, "whether each course has two strings. Default: no");
     private static final Key<StringSet, List<Amount<Force>>> TENSIONS = TABLE.optional(
                     "tensions",
                     Types.oneOrMore(Types.FORCE.moreThan(ShopUnits.newton(0)).atMost(ShopUnits.newton(2000)), MOST),
-                    "the pull of a single string, one for all or one a course")
+                    "tension of a single string: one for all, or one for each course")
             .called("string tension");
     private static final Key<StringSet, List<Amount<LinearDensity>>> MASSES = TABLE.optional(
-                    "masses per length",
-                    Types.oneOrMore(Types.MASS_PER_LENGTH.moreThan(ShopUnits.gramPerMetre(0)), MOST),
-                    "of a single string, one for all or one a course, as printed for wrapped strings")
-            .called("mass per length");
+                    "linear densities",
+                    Types.oneOrMore(Types.LINEAR_DENSITY.moreThan(ShopUnits.gramPerMetre(0)), MOST),
+                    "linear density of a single string, as printed for wound strings: one for all, or one for each course")
+            .called("linear density");
     private static final Key<StringSet, List<Amount<Length>>> DIAMETERS = TABLE.optional(
                     "diameters",
                     Types.oneOrMore(
@@ -74,10 +75,14 @@ public final class StringSet extends Noun<StringSet> {
                                     .atMost(ShopUnits.mm(6))
                                     .suchAs("0.43 mm or 17 thou"),
                             MOST),
-                    "of a single string, one for all or one a course")
+                    "diameter of a single string: one for all, or one for each course")
             .called("string diameter");
-    private static final Key<StringSet, Across> ACROSS = TABLE.optional(
-            "across", Types.group(Across.TABLE), "how they are spread; nothing about their places when left out");
+    private static final Key<StringSet, Across> ACROSS =
+            TABLE.optional("across", Types.group(Across.TABLE), "string spacing. Default: not planned");
+
+    static {
+        TABLE.moved(Moves.none().and("masses per length", "linear densities"));
+    }
 
     private final double[] hertz;
     private final int inCourse;
@@ -199,13 +204,13 @@ public final class StringSet extends Noun<StringSet> {
     }
 
     /**
-     * {@return these strings with the mass per length of each single string given, as printed for wrapped strings}
+     * {@return these strings with the linear density of each single string given, as printed for wrapped strings}
      *
      * @param masses one for all, or one to each course from bass to treble, each more than 0
      */
     @SafeVarargs
     @SuppressWarnings("varargs") // only read, into a list
-    public final StringSet massesPerLength(Quantity<LinearDensity>... masses) {
+    public final StringSet linearDensities(Quantity<LinearDensity>... masses) {
         return with(MASSES, masses);
     }
 
@@ -269,9 +274,9 @@ public final class StringSet extends Noun<StringSet> {
     }
 
     /**
-     * {@return the mass per length of a single string of each course in g/m, where given; one to a course, or empty}
+     * {@return the linear density of a single string of each course in g/m, where given; one to a course, or empty}
      */
-    public double[] massesGramPerMetre() {
+    public double[] linearDensitiesGramPerMetre() {
         return gramsPerMetre.clone();
     }
 

@@ -33,17 +33,17 @@ public final class Tenon extends Noun<Tenon> implements HeelJoint {
             Table.of("tenon", "a bolted tenon", Tenon::new).printedBy(Tenon::sentences);
 
     private static final Key<Tenon, Amount<Length>> HEIGHT =
-            TABLE.needed("height", Types.SIZE, "from the glue face down to its lower end");
+            TABLE.needed("height", Types.SIZE, "height from the glue face to the lower end of the tenon");
     private static final Key<Tenon, Amount<Length>> LENGTH =
-            TABLE.needed("length", Types.SIZE, "how far it reaches past the shoulder");
+            TABLE.needed("length", Types.SIZE, "length of the tenon past the shoulder");
     private static final Key<Tenon, Amount<Length>> DIAMETER = TABLE.needed(
-                    "hole diameter", Types.SIZE, "of the holes for barrels or inserts")
+                    "hole diameter", Types.SIZE, "diameter of the holes for barrels or inserts")
             .called("hole diameter");
     private static final Key<Tenon, Amount<Length>> SET_BACK = TABLE.needed(
-                    "set back", Types.SIZE_OR_NOTHING, "of each hole's wall from the shoulder")
+                    "set back", Types.SIZE_OR_NOTHING, "distance from the shoulder to each hole's wall")
             .called("set-back of the hole");
     private static final Key<Tenon, List<Amount<Length>>> HOLES = TABLE.needed(
-                    "holes at", Types.list(Types.SIZE, 1, MOST), "their centres below the glue face")
+                    "holes at", Types.list(Types.SIZE, 1, MOST), "depth of the hole centres below the glue face")
             .called("hole depth");
 
     private record Hole(double diameter, double depth) {}

@@ -18,9 +18,9 @@ public final class Volute extends Noun<Volute> {
             Table.of("volute", "a volute behind the nut", Volute::new).printedBy(Volute::sentences);
 
     private static final Key<Volute, Amount<Length>> EXTRA_DEPTH =
-            TABLE.needed("extra depth", Types.SIZE, "how much deeper the neck is at the nut for its volute");
+            TABLE.needed("extra depth", Types.SIZE, "depth that the volute adds at the nut");
     private static final Key<Volute, Amount<Length>> LENGTH =
-            TABLE.needed("length", Types.SIZE, "from the nut to where the volute has run out, either way");
+            TABLE.needed("length", Types.SIZE, "distance from the nut to each end of the volute");
 
     private Volute(Values<Volute> values) {
         super(values);

@@ -8,6 +8,7 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.table.Key;
+import org.neckgeom.table.Moves;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Types;
@@ -29,9 +30,8 @@ import org.neckgeom.units.ShopUnits;
 public final class BenchUncertainty extends Noun<BenchUncertainty> {
 
     /** Its keys. */
-    public static final Table<BenchUncertainty> TABLE = Table.of(
-                    "", "how well this bench reads, cuts and moves", BenchUncertainty::new)
-            .printedBy(BenchUncertainty::sentences);
+    public static final Table<BenchUncertainty> TABLE =
+            Table.of("", "uncertainties of this bench", BenchUncertainty::new).printedBy(BenchUncertainty::sentences);
 
     /**
      * How well a calliper repeats on wood, one standard deviation in mm: 0.05, the wider end of common practice (0.03 to
@@ -53,41 +53,45 @@ public final class BenchUncertainty extends Noun<BenchUncertainty> {
 
     private static final int MOST_CUTS = 1000;
 
-    private static final Key<BenchUncertainty, Amount<Length>> READING = TABLE.usual(
-                    "reads within",
+    private static final Key<BenchUncertainty, Amount<Length>> REPEATABILITY = TABLE.usual(
+                    "repeatability",
                     Types.SIZE,
                     ShopUnits.mm(USUAL_REPEATABILITY_MM),
-                    "one standard deviation of one reading of the calliper; 0.05 mm when left out")
+                    "standard deviation of one calliper reading. Default: 0.05 mm")
             .called("repeatability");
     private static final Key<BenchUncertainty, Amount<Length>> RESOLUTION = TABLE.usual(
             "resolution",
             Types.SIZE_OR_NOTHING,
             ShopUnits.mm(0),
-            "smallest step that the calliper shows; contained in reads within when left out");
+            "smallest step that the calliper shows. Default: contained in the repeatability");
     private static final Key<BenchUncertainty, Amount<Length>> CALLIPER_ZERO = TABLE.usual(
             "calliper zero",
             Types.SIZE_OR_NOTHING,
             ShopUnits.mm(DEFAULT_CALLIPER_ZERO_MM),
-            "standard uncertainty of the calliper's zero; 0.01 mm when left out");
+            "standard uncertainty of the calliper's zero. Default: 0.01 mm");
     private static final Key<BenchUncertainty, Amount<Length>> BLANK_ZERO = TABLE.optional(
                     "blank calliper zero",
                     Types.SIZE_OR_NOTHING,
-                    "the same of another calliper that the blank was read by; the blank is read by the same one when left out")
+                    "standard uncertainty of the zero of another calliper that measured the blank. Default: the same calliper")
             .called("blank calliper's zero");
     private static final Key<BenchUncertainty, Amount<Length>> CUT_SCATTER = TABLE.optional(
             "cut scatter",
             Types.SIZE_OR_NOTHING,
-            "one standard deviation of where cuts at one setting lie; 0.02 mm when left out");
+            "standard deviation of the place of cuts at one setting. Default: 0.02 mm");
     private static final Key<BenchUncertainty, Integer> SCATTER_FROM = TABLE.optional(
                     "cut scatter from",
                     Types.whole(2, MOST_CUTS),
-                    "how many cuts it was found from; well known when left out")
+                    "number of cuts behind the cut scatter. Default: well known")
             .called("cuts behind the cut scatter");
     private static final Key<BenchUncertainty, Amount<Length>> MOVE_SCATTER = TABLE.usual(
             "move scatter",
             Types.SIZE_OR_NOTHING,
             ShopUnits.mm(DEFAULT_MOVE_SCATTER_MM),
-            "one standard deviation of a fence move, leaves not counted; 0.02 mm when left out");
+            "standard deviation of a fence move, feeler gauges not included. Default: 0.02 mm");
+
+    static {
+        TABLE.moved(Moves.none().and("reads within", "repeatability"));
+    }
 
     private static final BenchUncertainty DEFAULTS = new BenchUncertainty(TABLE.values());
 
@@ -116,8 +120,8 @@ public final class BenchUncertainty extends Noun<BenchUncertainty> {
      *
      * @param standardDeviation of one reading of a wall or a width, more than 0
      */
-    public BenchUncertainty reading(Quantity<Length> standardDeviation) {
-        return new BenchUncertainty(values().amount(READING, standardDeviation));
+    public BenchUncertainty repeatability(Quantity<Length> standardDeviation) {
+        return new BenchUncertainty(values().amount(REPEATABILITY, standardDeviation));
     }
 
     /**
@@ -181,8 +185,8 @@ public final class BenchUncertainty extends Noun<BenchUncertainty> {
     }
 
     /** {@return the repeatability of one reading in mm; one standard deviation, more than 0} */
-    public double readingMm() {
-        return values().libraryValue(READING);
+    public double repeatabilityMm() {
+        return values().libraryValue(REPEATABILITY);
     }
 
     /** {@return the resolution of the instrument in mm; 0 where it is contained in the repeatability} */
@@ -238,7 +242,7 @@ public final class BenchUncertainty extends Noun<BenchUncertainty> {
     private static Form<BenchUncertainty> sentences() {
         return TABLE.facts("bench-uncertainty")
                 .finds("bench", "Bench, standard uncertainties")
-                .line("repeatability", "reading", "{readsWithin:small}")
+                .line("repeatability", "reading", "{repeatability:small}")
                 .line("resolution", "resolution", bench -> bench.resolutionMm() == 0, "contained in it")
                 .line("resolution", "resolution", bench -> bench.resolutionMm() > 0, "{resolution:small} a step")
                 .line("calliperZero", "calliper zero", "{calliperZero:small}")

@@ -7,6 +7,7 @@ import javax.measure.quantity.Length;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.table.Key;
+import org.neckgeom.table.Moves;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Type;
@@ -16,10 +17,10 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnits;
 
 /**
- * A straight cutter, such as {@code 6 mm straight cutter, 2 flutes, carbide}. Immutable.
+ * A straight cutter (bit, router bit), such as {@code 6 mm straight cutter, 2 flutes, carbide}. Immutable.
  *
- * <p>Unless given: two flutes, fluted for three diameters, a shank as thick as the cutter, standing out of the collet by
- * its flutes and one diameter, of steel, running true.
+ * <p>Defaults: two flutes, fluted for three diameters, a shank as thick as the cutter, stick-out (free length beyond the collet) of
+ * the flutes and one diameter, of steel, running true.
  */
 public final class Cutter extends Noun<Cutter> {
 
@@ -51,43 +52,44 @@ public final class Cutter extends Noun<Cutter> {
     private static final double USUAL_FLUTED_DIAMETERS = 3;
 
     private static final Key<Cutter, Amount<Length>> DIAMETER =
-            TABLE.needed("diameter", Types.SIZE, "of its straight cutting part");
+            TABLE.needed("diameter", Types.SIZE, "diameter of the straight cutting part");
     private static final Key<Cutter, Integer> FLUTES = TABLE.usual(
                     "flutes",
                     Types.whole(1, MOST_FLUTES),
                     USUAL_FLUTES,
-                    "how many cutting edges, given together with their length; 2 when left out")
+                    "number of flutes (cutting edges), given together with the flute length. Default: 2")
             .called("flutes");
     private static final Key<Cutter, Amount<Length>> FLUTE_LENGTH = TABLE.optional(
-                    "flute length", Types.SIZE, "how long the cutting edges are; three diameters when left out")
+                    "flute length", Types.SIZE, "length of the flutes. Default: three diameters")
             .called("flute length");
     private static final Key<Cutter, Amount<Length>> SHANK = TABLE.optional(
-                    "shank", Types.SIZE, "diameter of the shank; as the cutter when left out")
+                    "shank", Types.SIZE, "diameter of the shank. Default: diameter of the cutter")
             .called("shank diameter");
-    private static final Key<Cutter, Amount<Length>> STAND_OUT = TABLE.optional(
-                    "stand-out",
+    private static final Key<Cutter, Amount<Length>> STICK_OUT = TABLE.optional(
+                    "stick-out",
                     Types.SIZE,
-                    "how far it stands out of the collet; four diameters, or its flutes, when left out")
-            .called("stand-out");
+                    "length of the cutter beyond the collet. Default: four diameters, but no less than the flutes")
+            .called("stick-out");
     private static final Key<Cutter, Material> MATERIAL =
-            TABLE.usual("material", materials(), Material.STEEL, "what it is made of; steel when left out");
+            TABLE.usual("material", materials(), Material.STEEL, "material of the cutter. Default: steel");
     private static final Key<Cutter, Amount<Length>> RUNOUT = TABLE.usual(
                     "runout",
                     Types.SIZE_OR_NOTHING,
                     ShopUnits.mm(0),
-                    "total reading of a dial held to it as it turns; 0 when left out")
+                    "runout at the cutter, total indicator reading (TIR). Default: 0")
             .called("runout");
 
     static {
+        TABLE.moved(Moves.none().and("stand-out", "stick-out"));
         TABLE.together(FLUTES, FLUTE_LENGTH);
     }
 
     private Cutter(Values<Cutter> values) {
         super(values);
-        if (!(standOutMm() >= fluteLengthMm())) {
+        if (!(stickOutMm() >= fluteLengthMm())) {
             Amount<Length> flutes = style().amount(fluteLengthMm());
             throw values.refused(
-                    STAND_OUT, "at-least", "be " + flutes + " or more, the flute length", values.at(STAND_OUT));
+                    STICK_OUT, "at-least", "be " + flutes + " or more, the flute length", values.at(STICK_OUT));
         }
     }
 
@@ -99,7 +101,7 @@ public final class Cutter extends Noun<Cutter> {
     }
 
     /**
-     * {@return a straight cutter with the usual proportions}
+     * {@return a straight cutter with default proportions}
      *
      * @param diameter more than 0
      */
@@ -111,7 +113,7 @@ public final class Cutter extends Noun<Cutter> {
      * {@return this cutter with its flutes}
      *
      * @param count 1 to 8
-     * @param length fluted length, more than 0, no more than the stand-out where that was given
+     * @param length fluted length, more than 0, no more than the stick-out where that was given
      */
     public Cutter flutes(int count, Quantity<Length> length) {
         return new Cutter(values().with(FLUTES, count).amount(FLUTE_LENGTH, length));
@@ -127,12 +129,12 @@ public final class Cutter extends Noun<Cutter> {
     }
 
     /**
-     * {@return this cutter standing out of the collet by a length}
+     * {@return this cutter with its stick-out}
      *
      * @param length from the collet to the tip, no less than the flutes
      */
-    public Cutter standOut(Quantity<Length> length) {
-        return new Cutter(values().amount(STAND_OUT, length));
+    public Cutter stickOut(Quantity<Length> length) {
+        return new Cutter(values().amount(STICK_OUT, length));
     }
 
     /** {@return this cutter of solid carbide} */
@@ -179,11 +181,11 @@ public final class Cutter extends Noun<Cutter> {
         return values().libraryValue(SHANK, diameterMm());
     }
 
-    /** {@return how far the tip stands out of the collet, in mm; the fluted length or more} */
-    public double standOutMm() {
+    /** {@return the stick-out from collet to tip in mm; the fluted length or more} */
+    public double stickOutMm() {
         double diameter = diameterMm();
         return values().libraryValue(
-                        STAND_OUT, Math.max(USUAL_FLUTED_DIAMETERS * diameter + diameter, fluteLengthMm()));
+                        STICK_OUT, Math.max(USUAL_FLUTED_DIAMETERS * diameter + diameter, fluteLengthMm()));
     }
 
     /** {@return the material} */
@@ -198,14 +200,14 @@ public final class Cutter extends Noun<Cutter> {
 
     private static Form<Cutter> sentences() {
         return TABLE.facts("cutter")
-                .fact("cuttingEdges", Kind.WHOLE, "how many, given or usual", Cutter::flutes)
-                .fact("cuttingLength", Kind.MM, "of its edges, given or usual", Cutter::fluteLengthMm)
-                .fact("shankDiameter", Kind.MM, "given or usual", Cutter::shankMm)
-                .fact("reach", Kind.MM, "from the collet to the tip, given or usual", Cutter::standOutMm)
+                .fact("cuttingEdges", Kind.WHOLE, "number, given or default", Cutter::flutes)
+                .fact("cuttingLength", Kind.MM, "of the flutes, given or default", Cutter::fluteLengthMm)
+                .fact("shankDiameter", Kind.MM, "given or default", Cutter::shankMm)
+                .fact("reach", Kind.MM, "stick-out, given or default", Cutter::stickOutMm)
                 .phrase("running", cutter -> cutter.runoutMm() > 0, ", runout {runout}")
                 .finds(
                         "straight",
                         "{diameter} straight cutter, {cuttingEdges:of flute/flutes} of {cuttingLength}, "
-                                + "shank {shankDiameter}, stands out {reach}, {material}{running}");
+                                + "shank {shankDiameter}, stick-out {reach}, {material}{running}");
     }
 }

@@ -5,6 +5,7 @@ import javax.measure.quantity.Dimensionless;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.table.Key;
+import org.neckgeom.table.Moves;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Types;
@@ -13,17 +14,17 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnits;
 
 /**
- * When a neck may be cut: the chance wanted of a good slot, and what a spoiled neck and each step on the way cost. Immutable.
+ * When a neck may be cut: the least conformance probability of the slot, and the costs of a spoiled neck and of each step. Immutable.
  *
  * <p>The next step is the one with the least expected cost. Costs may be in minutes of work, in money, or in any other unit
- * that all four share: only their ratios count. Defaults (common practice): a chance of 95 %; a spoiled neck 120 minutes of
+ * that all four share: only their ratios count. Defaults (common practice): 95 %; a spoiled neck 120 minutes of
  * work and wood, reading a cut again 0.36, a trial cut with its readings 1.8, a fence move 1.2.
  */
 public final class DecisionRule extends Noun<DecisionRule> {
 
     /** Its keys. */
     public static final Table<DecisionRule> TABLE = Table.of(
-                    "", "when the neck may be cut, and what steps on the way cost", DecisionRule::new)
+                    "", "when the neck may be cut, and the costs of the steps", DecisionRule::new)
             .printedBy(DecisionRule::sentences);
 
     private static final double MOST = 1e6;
@@ -33,29 +34,33 @@ public final class DecisionRule extends Noun<DecisionRule> {
     private static final double USUAL_TRIAL_CUT = 1.8;
     private static final double USUAL_MOVE = 1.2;
 
-    private static final Key<DecisionRule, Amount<Dimensionless>> WANTED = TABLE.usual(
-            "wanted chance",
+    private static final Key<DecisionRule, Amount<Dimensionless>> LEAST = TABLE.usual(
+            "conformance probability",
             Types.PERCENT.moreThan(ShopUnits.percent(50)).atMost(ShopUnits.percent(99.99)),
             ShopUnits.percent(95),
-            "of a slot within its limit; 95 % when left out");
+            "least conformance probability of the slot offset at which the neck may be cut. Default: 95 %");
     private static final Key<DecisionRule, Double> NECK = TABLE.usual(
                     "spoiled neck",
                     Types.number(LEAST_NECK, MOST),
                     USUAL_NECK,
-                    "its cost in minutes of work, or in any unit that all four share; 120 when left out")
+                    "cost of a spoiled neck in minutes of work, or in one unit for all four costs. Default: 120")
             .called("cost of a spoiled neck");
     private static final Key<DecisionRule, Double> READING = TABLE.usual(
-                    "reading again",
-                    Types.number(0, MOST),
-                    USUAL_READING,
-                    "cost of reading a cut again; 0.36 when left out")
+                    "reading again", Types.number(0, MOST), USUAL_READING, "cost of reading a cut again. Default: 0.36")
             .called("cost of reading a cut again");
     private static final Key<DecisionRule, Double> TRIAL_CUT = TABLE.usual(
-                    "trial cut", Types.number(0, MOST), USUAL_TRIAL_CUT, "cost of a trial cut; 1.8 when left out")
+                    "trial cut",
+                    Types.number(0, MOST),
+                    USUAL_TRIAL_CUT,
+                    "cost of a trial cut with its readings. Default: 1.8")
             .called("cost of a trial cut");
     private static final Key<DecisionRule, Double> MOVE = TABLE.usual(
-                    "fence move", Types.number(0, MOST), USUAL_MOVE, "cost of a fence move; 1.2 when left out")
+                    "fence move", Types.number(0, MOST), USUAL_MOVE, "cost of a fence move. Default: 1.2")
             .called("cost of a fence move");
+
+    static {
+        TABLE.moved(Moves.none().and("wanted chance", "conformance probability"));
+    }
 
     private static final DecisionRule DEFAULTS = new DecisionRule(TABLE.values());
 
@@ -69,12 +74,12 @@ public final class DecisionRule extends Noun<DecisionRule> {
     }
 
     /**
-     * {@return this rule with another chance wanted of a slot within its limit}
+     * {@return this rule with another least conformance probability of the slot offset}
      *
-     * @param chance more than 50 and no more than 99.99 percent
+     * @param probability more than 50 and no more than 99.99 percent
      */
-    public DecisionRule wantedChance(Quantity<Dimensionless> chance) {
-        return new DecisionRule(values().amount(WANTED, chance));
+    public DecisionRule conformanceProbability(Quantity<Dimensionless> probability) {
+        return new DecisionRule(values().amount(LEAST, probability));
     }
 
     /**
@@ -113,9 +118,9 @@ public final class DecisionRule extends Noun<DecisionRule> {
         return new DecisionRule(values().with(MOVE, cost + 0.0));
     }
 
-    /** {@return the chance wanted; more than 0.5 and less than 1} */
-    public double wantedChance() {
-        return values().libraryValue(WANTED);
+    /** {@return the least conformance probability; more than 0.5 and less than 1} */
+    public double conformanceProbability() {
+        return values().libraryValue(LEAST);
     }
 
     /** {@return the cost of a spoiled neck; more than 0} */
@@ -140,8 +145,8 @@ public final class DecisionRule extends Noun<DecisionRule> {
 
     private static Form<DecisionRule> sentences() {
         return TABLE.facts("decision-rule")
-                .fact("chance", Kind.PROBABILITY, "the wanted one", rule -> rule.wantedChance())
-                .finds("cut-the-neck", "Cut the neck at a chance of {chance} or more")
+                .fact("chance", Kind.PROBABILITY, "the least one", rule -> rule.conformanceProbability())
+                .finds("cut-the-neck", "Cut the neck at a conformance probability of {chance} or more")
                 .line("spoiledNeckCost", "spoiled neck", "{spoiledNeck:..2}")
                 .line("readingAgainCost", "reading again", "{readingAgain:..2}")
                 .line("trialCutCost", "trial cut", "{trialCut:..2}")

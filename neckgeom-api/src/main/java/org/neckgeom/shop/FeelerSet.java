@@ -11,6 +11,7 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.table.Key;
+import org.neckgeom.table.Moves;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Types;
@@ -21,31 +22,37 @@ import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.ShopUnits;
 
 /**
- * A set of feeler leaves, such as {@code 20 leaves, 0.05 to 1 mm}: what the fence can be moved by. Immutable.
+ * A set of feeler gauges (leaves), such as {@code 20 gauges, 0.05 to 1 mm}, to set fence moves. Immutable.
  *
- * <p>The ready-made sets are common practice (no leaf tolerance is claimed for them: state it with {@link #eachWithin}).
+ * <p>The ready-made sets are common practice. They have no thickness error unless {@link #halfWidth} gives one.
  */
 public final class FeelerSet extends Noun<FeelerSet> {
 
     /** Its keys. */
     public static final Table<FeelerSet> TABLE =
-            Table.of("feeler leaves", "feeler leaves", FeelerSet::new).printedBy(FeelerSet::sentences);
+            Table.of("feeler gauges", "feeler gauges", FeelerSet::new).printedBy(FeelerSet::sentences);
 
     private static final int MOST = 60;
 
     private static final Key<FeelerSet, Common> SET = TABLE.optional(
             "set",
             Types.words(Common.class, set -> set.word),
-            "a common set: metric 20 (0.05 to 1 mm), metric 13 (0.05 to 1 mm), inch 26 (1.5 to 25 thou)");
-    private static final Key<FeelerSet, List<Amount<Length>>> LEAVES = TABLE.optional(
-                    "leaves", Types.list(Types.SIZE.stamped(), 1, MOST), "your own leaves, instead of a common set")
-            .called("feeler leaves");
-    private static final Key<FeelerSet, Amount<Length>> EACH_WITHIN = TABLE.usual(
-                    "each within",
+            "common set: metric 20 (0.05 to 1 mm), metric 13 (0.05 to 1 mm) or inch 26 (1.5 to 25 thou)");
+    private static final Key<FeelerSet, List<Amount<Length>>> GAUGES = TABLE.optional(
+                    "gauges",
+                    Types.list(Types.SIZE.stamped(), 1, MOST),
+                    "thicknesses of your own gauges, instead of a common set")
+            .called("feeler gauges");
+    private static final Key<FeelerSet, Amount<Length>> HALF_WIDTH = TABLE.usual(
+                    "half-width",
                     Types.SIZE_OR_NOTHING,
                     ShopUnits.mm(0),
-                    "how far a leaf may be off what is stamped on it, either way; 0 when left out")
-            .called("leaf tolerance");
+                    "half-width of a gauge's thickness error. Default: 0")
+            .called("half-width of a gauge's error");
+
+    static {
+        TABLE.moved(Moves.none().and("leaves", "gauges").and("each within", "half-width"));
+    }
 
     /** A set as it is sold; common practice. */
     private enum Common {
@@ -77,33 +84,33 @@ public final class FeelerSet extends Noun<FeelerSet> {
         }
     }
 
-    private final double[] leaves;
+    private final double[] thicknesses;
     private final LengthStyle stamped;
 
     private FeelerSet(Values<FeelerSet> values) {
         super(thinnestFirst(values));
-        if (values.has(SET) == values.has(LEAVES)) {
-            throw Refusal.because("set", "one-of", "either set or leaves must be given, and not both");
+        if (values.has(SET) == values.has(GAUGES)) {
+            throw Refusal.because("set", "one-of", "either set or gauges must be given, and not both");
         }
-        List<Amount<Length>> own = values().find(LEAVES).orElse(List.of());
-        this.leaves = values.find(SET)
+        List<Amount<Length>> own = values().find(GAUGES).orElse(List.of());
+        this.thicknesses = values.find(SET)
                 .map(Common::mm)
                 .orElseGet(() -> own.stream().mapToDouble(Amount::libraryValue).toArray());
         this.stamped = values.find(SET).map(set -> set.stamped).orElseGet(() -> LengthStyle.of(own.get(0)));
-        if (!(leafHalfWidthMm() < leaves[0])) {
-            Amount<Length> thinnest = Amount.ofLibrary(leaves[0], style().fineUnit());
+        if (!(halfWidthMm() < thicknesses[0])) {
+            Amount<Length> thinnest = Amount.ofLibrary(thicknesses[0], style().fineUnit());
             throw values.refused(
-                    EACH_WITHIN,
+                    HALF_WIDTH,
                     "less-than",
-                    "be less than " + thinnest + ", the thinnest leaf",
-                    values.at(EACH_WITHIN));
+                    "be less than " + thinnest + ", the thinnest gauge",
+                    values.at(HALF_WIDTH));
         }
     }
 
     private static Values<FeelerSet> thinnestFirst(Values<FeelerSet> values) {
-        return values.find(LEAVES)
+        return values.find(GAUGES)
                 .map(own -> values.with(
-                        LEAVES,
+                        GAUGES,
                         own.stream()
                                 .sorted(Comparator.comparingDouble(Amount::libraryValue))
                                 .toList()))
@@ -111,14 +118,14 @@ public final class FeelerSet extends Noun<FeelerSet> {
     }
 
     /**
-     * {@return the common metric set of 20 leaves, 0.05 to 1.00 mm in steps of 0.05} Common practice.
+     * {@return the common metric set of 20 gauges, 0.05 to 1.00 mm in steps of 0.05} Common practice.
      */
     public static FeelerSet metric20() {
         return common(Common.METRIC_20);
     }
 
     /**
-     * {@return the common metric set of 13 leaves: 0.05 to 0.30 mm in steps of 0.05, then to 1.00 in steps of 0.10}
+     * {@return the common metric set of 13 gauges: 0.05 to 0.30 mm in steps of 0.05, then to 1.00 in steps of 0.10}
      * Common practice.
      */
     public static FeelerSet metric13() {
@@ -126,7 +133,7 @@ public final class FeelerSet extends Noun<FeelerSet> {
     }
 
     /**
-     * {@return the common inch set of 26 leaves: 1.5, 2, 2.5 thou, then 3 to 25 thou in steps of 1} Common practice.
+     * {@return the common inch set of 26 gauges: 1.5, 2, 2.5 thou, then 3 to 25 thou in steps of 1} Common practice.
      */
     public static FeelerSet inch26() {
         return common(Common.INCH_26);
@@ -137,58 +144,58 @@ public final class FeelerSet extends Noun<FeelerSet> {
     }
 
     /**
-     * {@return a set of one's own: leaves, cards, shims, anything of known thickness}
+     * {@return a set of your own: gauges, cards, shims of known thickness}
      *
-     * @param leaves one to sixty, each more than 0; the thinnest one's unit is the one answers are given in
+     * @param gauges one to sixty, each more than 0; the thinnest one's unit is the one answers are given in
      */
-    public static FeelerSet of(List<? extends Quantity<Length>> leaves) {
-        return new FeelerSet(TABLE.values().amounts(LEAVES, leaves));
+    public static FeelerSet of(List<? extends Quantity<Length>> gauges) {
+        return new FeelerSet(TABLE.values().amounts(GAUGES, gauges));
     }
 
     /**
-     * {@return this set with the tolerance of its leaves}
+     * {@return this set with the half-width of a gauge's thickness error}
      *
-     * @param halfWidth how far a leaf may be off its marking, 0 or more, less than the thinnest leaf
+     * @param halfWidth half-width of a uniform error, 0 or more, less than the thinnest gauge
      */
-    public FeelerSet eachWithin(Quantity<Length> halfWidth) {
-        return new FeelerSet(values().amount(EACH_WITHIN, halfWidth));
+    public FeelerSet halfWidth(Quantity<Length> halfWidth) {
+        return new FeelerSet(values().amount(HALF_WIDTH, halfWidth));
     }
 
-    /** {@return the leaves in mm; ascending} */
-    public double[] leavesMm() {
-        return leaves.clone();
+    /** {@return the thicknesses in mm; ascending} */
+    public double[] thicknessesMm() {
+        return thicknesses.clone();
     }
 
-    /** {@return how far a leaf may be off its marking, in mm; half-width of a rectangular spread, 0 or more} */
-    public double leafHalfWidthMm() {
-        return values().libraryValue(EACH_WITHIN);
+    /** {@return the half-width of a gauge's thickness error (uniform) in mm; 0 or more} */
+    public double halfWidthMm() {
+        return values().libraryValue(HALF_WIDTH);
     }
 
     /**
-     * {@return the style its leaves are stamped in, in any style the set is printed in; the style of its thinnest leaf}
+     * {@return the style the gauges are stamped in, that of the thinnest gauge}
      */
     public LengthStyle stampedIn() {
         return stamped;
     }
 
-    /** Returns the style its leaves are stamped in, where none was asked for. */
+    /** Returns the style the gauges are stamped in, where none was asked for. */
     @Override
     public LengthStyle style() {
-        return values().without(EACH_WITHIN).style(stamped);
+        return values().without(HALF_WIDTH).style(stamped);
     }
 
     private static Form<FeelerSet> sentences() {
         return TABLE.facts("feeler-gauges")
-                .fact("count", Kind.WHOLE, "how many gauges", set -> set.leaves.length)
+                .fact("count", Kind.WHOLE, "how many gauges", set -> set.thicknesses.length)
                 .fact(
                         "thicknesses",
                         Kind.list(Kind.MM),
                         "of each, ascending",
-                        set -> Arrays.stream(set.leaves).boxed().toList())
-                .fact("thinnest", Kind.MM, "of them", set -> set.leaves[0])
-                .fact("thickest", Kind.MM, "of them", set -> set.leaves[set.leaves.length - 1])
-                .phrase("range", set -> set.leaves.length > 1, "{thinnest:fine} to ")
-                .phrase("each", set -> set.leafHalfWidthMm() > 0, ", each within {eachWithin:fine}")
-                .finds("gauges", "{count:of leaf/leaves}, {range}{thickest:fine}{each}");
+                        set -> Arrays.stream(set.thicknesses).boxed().toList())
+                .fact("thinnest", Kind.MM, "of them", set -> set.thicknesses[0])
+                .fact("thickest", Kind.MM, "of them", set -> set.thicknesses[set.thicknesses.length - 1])
+                .phrase("range", set -> set.thicknesses.length > 1, "{thinnest:fine} to ")
+                .phrase("each", set -> set.halfWidthMm() > 0, ", half-width {halfWidth:fine}")
+                .finds("gauges", "{count:of gauge/gauges}, {range}{thickest:fine}{each}");
     }
 }

@@ -44,22 +44,24 @@ public final class Fence extends Noun<Fence> {
 
     private static final double USUAL_GAP_IN = 0.75;
 
-    private static final Key<Fence, Build> KIND =
-            TABLE.needed("kind", builds(), "one straight piece, two halves, or pivoting at one end");
-    private static final Key<Fence, Amount<Length>> LENGTH = TABLE.needed("length", Types.SIZE, "of its face");
+    private static final Key<Fence, Build> KIND = TABLE.needed(
+            "kind", builds(), "build of the fence: one straight piece, two halves, or pivoting at one end");
+    private static final Key<Fence, Amount<Length>> LENGTH = TABLE.needed("length", Types.SIZE, "length of the face");
     private static final Key<Fence, Amount<Length>> OUT_OF_LINE = TABLE.optional(
-                    "out of line", Types.EITHER_WAY, "split: how far the second half stands before the first")
+                    "out of line",
+                    Types.EITHER_WAY,
+                    "split fence: distance of the outfeed half before the infeed half, toward the cutter")
             .called("halves out of line");
     private static final Key<Fence, Amount<Length>> GAP = TABLE.optional(
                     "gap",
                     Types.SIZE_OR_NOTHING,
-                    "split: between the halves, the cutter in its middle; 20 mm or 3/4 in when left out")
+                    "split fence: gap between the halves, cutter in the middle. Default: 20 mm or 3/4 in")
             .called("gap");
     private static final Key<Fence, Amount<Length>> CUTTER_FROM_PIVOT = TABLE.optional(
-                    "cutter from pivot", Types.SIZE, "pivoting: from the pivot to the cutter")
+                    "cutter from pivot", Types.SIZE, "pivoting fence: distance from the pivot to the cutter")
             .called("cutter's distance from the pivot");
     private static final Key<Fence, Amount<Length>> STOP_FROM_PIVOT = TABLE.optional(
-                    "stop from pivot", Types.SIZE, "pivoting: from the pivot to the stop block")
+                    "stop from pivot", Types.SIZE, "pivoting fence: distance from the pivot to the stop block")
             .called("stop block's distance from the pivot");
 
     private Fence(Values<Fence> values) {

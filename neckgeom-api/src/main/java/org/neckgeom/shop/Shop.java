@@ -9,6 +9,7 @@ import javax.measure.quantity.Speed;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.table.Key;
+import org.neckgeom.table.Moves;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Types;
@@ -19,10 +20,10 @@ import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.ShopUnits;
 
 /**
- * What one shop has for cutting a channel: a cutter, a fence, leaves to move it by, an instrument to read with, and its
+ * What one shop has for cutting a channel: a cutter, a fence, feeler gauges, an instrument to read with, and its
  * rule for the depth of a pass. Immutable.
  *
- * <p>Unless given: a one-piece fence of 600 mm, the common set of leaves in the cutter's units, an instrument that repeats
+ * <p>Unless given: a one-piece fence of 600 mm, the common set of feeler gauges in the cutter's units, an instrument that repeats
  * to {@link BenchUncertainty#USUAL_REPEATABILITY_MM}, passes no deeper than a quarter of the cutter's diameter (common practice in hardwood), no light
  * last pass, and no feed and speed of rotation.
  */
@@ -36,15 +37,15 @@ public final class Shop extends Noun<Shop> {
     private static final double DEEPEST_PASS_IN_DIAMETERS = 0.25;
 
     private static final Key<Shop, Cutter> CUTTER =
-            TABLE.needed("cutter", Types.group(Cutter.TABLE), "the cutter for the channel");
+            TABLE.needed("cutter", Types.group(Cutter.TABLE), "cutter for the channel");
     private static final Key<Shop, Fence> FENCE = TABLE.optional(
-                    "fence", Types.group(Fence.TABLE), "what the blank runs along; one piece of 600 mm when left out")
+                    "fence", Types.group(Fence.TABLE), "fence that guides the blank. Default: one piece of 600 mm")
             .called("fence");
-    private static final Key<Shop, FeelerSet> LEAVES = TABLE.optional(
-                    "feeler leaves",
+    private static final Key<Shop, FeelerSet> GAUGES = TABLE.optional(
+                    "feeler gauges",
                     Types.group(FeelerSet.TABLE),
-                    "what the fence is moved by; the common set when left out")
-            .called("leaves");
+                    "feeler gauges for fence moves. Default: the common set in the cutter's units")
+            .called("feeler gauges");
     private static final Key<Shop, BenchUncertainty> BENCH = TABLE.inline(
                     BenchUncertainty.TABLE, BenchUncertainty.withDefaults())
             .called("bench uncertainty");
@@ -52,47 +53,45 @@ public final class Shop extends Noun<Shop> {
                     "decision",
                     Types.group(DecisionRule.TABLE),
                     DecisionRule.withDefaults(),
-                    "when the neck may be cut, and what steps on the way cost")
+                    "when the neck may be cut, and the costs of the steps")
             .called("decision rule");
     private static final Key<Shop, Amount<Length>> DEEPEST_PASS = TABLE.optional(
-                    "deepest pass", Types.SIZE, "no pass is deeper; a quarter of the cutter's diameter when left out")
+                    "deepest pass", Types.SIZE, "greatest depth of a pass. Default: a quarter of the cutter's diameter")
             .called("deepest pass");
     private static final Key<Shop, Amount<Length>> LAST_PASS = TABLE.usual(
-                    "last pass",
-                    Types.SIZE_OR_NOTHING,
-                    ShopUnits.mm(0),
-                    "depth of a light last pass; none when left out")
+                    "last pass", Types.SIZE_OR_NOTHING, ShopUnits.mm(0), "depth of a light last pass. Default: none")
             .called("last pass");
     private static final Key<Shop, Amount<Speed>> FEED = TABLE.optional(
                     "feed",
                     Types.SPEED.moreThan(ShopUnits.mmPerMinute(0)).atMost(ShopUnits.mmPerMinute(30_000)),
-                    "how fast the blank goes past the cutter; given together with the turning")
+                    "feed of the blank past the cutter, given together with the turning")
             .called("feed");
     private static final Key<Shop, Amount<Frequency>> TURNING = TABLE.optional(
                     "turning",
                     Types.TURNING.moreThan(ShopUnits.rpm(0)).atMost(ShopUnits.rpm(60_000)),
-                    "how fast the cutter turns")
+                    "speed of rotation of the cutter")
             .called("speed of rotation");
 
     static {
+        TABLE.moved(Moves.none().and("feeler leaves", "feeler gauges"));
         TABLE.together(FEED, TURNING);
     }
 
     private Shop(Values<Shop> values) {
-        super(withLeaves(values));
+        super(withGauges(values));
         if (!(lastPass().libraryValue() <= deepestPass().libraryValue())) {
             throw values.refused(
                     LAST_PASS, "at-most", "be " + deepestPass() + " or less, the deepest pass", values.at(LAST_PASS));
         }
     }
 
-    /** The usual leaves are those of the unit the cutter was given in, in whichever unit it is printed later: so they are kept. */
-    private static Values<Shop> withLeaves(Values<Shop> values) {
-        if (values.has(LEAVES) || !values.has(CUTTER)) {
+    /** The default feeler gauges are those of the unit the cutter was given in, in whichever unit it is printed later: so they are kept. */
+    private static Values<Shop> withGauges(Values<Shop> values) {
+        if (values.has(GAUGES) || !values.has(CUTTER)) {
             return values;
         }
         boolean inches = values.at(CUTTER).style() != LengthStyle.MILLIMETRES;
-        return values.with(LEAVES, inches ? FeelerSet.inch26() : FeelerSet.metric20());
+        return values.with(GAUGES, inches ? FeelerSet.inch26() : FeelerSet.metric20());
     }
 
     /**
@@ -114,12 +113,12 @@ public final class Shop extends Noun<Shop> {
     }
 
     /**
-     * {@return this shop with its leaves}
+     * {@return this shop with its feeler gauges}
      *
-     * @param set the leaves
+     * @param set the feeler gauges
      */
-    public Shop leaves(FeelerSet set) {
-        return new Shop(values().with(LEAVES, set));
+    public Shop feelerGauges(FeelerSet set) {
+        return new Shop(values().with(GAUGES, set));
     }
 
     /**
@@ -127,8 +126,8 @@ public final class Shop extends Noun<Shop> {
      *
      * @param standardDeviation of one reading, more than 0
      */
-    public Shop readsWithin(Quantity<Length> standardDeviation) {
-        return uncertainty(uncertainty().reading(standardDeviation).printedIn(style()));
+    public Shop repeatability(Quantity<Length> standardDeviation) {
+        return uncertainty(uncertainty().repeatability(standardDeviation).printedIn(style()));
     }
 
     /**
@@ -179,14 +178,14 @@ public final class Shop extends Noun<Shop> {
         return values().find(FENCE).orElseGet(() -> Fence.onePiece(style().amount(USUAL_FENCE_MM)));
     }
 
-    /** {@return the leaves} */
-    public FeelerSet leaves() {
-        return values().at(LEAVES);
+    /** {@return the feeler gauges} */
+    public FeelerSet feelerGauges() {
+        return values().at(GAUGES);
     }
 
     /** {@return the repeatability of the instrument; one standard deviation of one reading, more than 0} */
     public Amount<Length> repeatability() {
-        return style().amount(uncertainty().readingMm());
+        return style().amount(uncertainty().repeatabilityMm());
     }
 
     /** {@return the uncertainties of the bench; of readings, cuts and moves} */
@@ -224,10 +223,14 @@ public final class Shop extends Noun<Shop> {
         return TABLE.facts("shop")
                 .finds("shop", "Shop")
                 .line("cutter", "cutter", "{cutter}")
-                .fact("ridesAlong", Kind.answer(Fence.TABLE.form()), "the fence, given or usual", shop -> shop.fence())
+                .fact(
+                        "ridesAlong",
+                        Kind.answer(Fence.TABLE.form()),
+                        "the fence, given or default",
+                        shop -> shop.fence())
                 .line("fence", "fence", "{ridesAlong}")
-                .line("feelerGauges", "leaves", "{feelerLeaves}")
-                .line("repeatability", "reads within", "{readsWithin}, one standard deviation")
+                .line("feelerGauges", "feeler gauges", "{feelerGauges}")
+                .line("repeatability", "repeatability", "{repeatability}, one standard deviation")
                 .row(
                         "scatterOfCuts",
                         "cut scatter",

@@ -15,7 +15,7 @@ import org.neckgeom.units.ShopUnit;
 
 /**
  * A piece of waste as wide as the neck blank, for the trial cut: measured, or copied by ripping it at the setting the
- * blank was ripped at, such as {@code copied, each rip within 0.04 mm}. Immutable.
+ * blank was ripped at, such as {@code copied, rip scatter 0.04 mm}. Immutable.
  */
 @SuppressWarnings("exports") // JSpecify is for compilers only
 public final class TestPiece extends ValueAnswer {

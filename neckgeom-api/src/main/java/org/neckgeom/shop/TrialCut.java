@@ -14,6 +14,7 @@ import org.neckgeom.form.LeanAnswer;
 import org.neckgeom.form.Statement;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.table.Key;
+import org.neckgeom.table.Moves;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Type;
 import org.neckgeom.table.Types;
@@ -26,7 +27,7 @@ import org.neckgeom.units.ShopUnit;
 
 /**
  * What was read on a test piece after one pass along the fence: the wall left on the fence side and the one on the far
- * side, such as {@code walls 29.84 and 31.26 mm, read within 0.02 mm}. Immutable.
+ * side, such as {@code walls 29.84 and 31.26 mm, repeatability 0.02 mm}. Immutable.
  *
  * <p>The slot's width and the piece's width may be read too; then the readings can be checked against each other. Each
  * may be read several times. Unless given, a single reading on wood repeats to {@link BenchUncertainty#USUAL_REPEATABILITY_MM}, and
@@ -46,25 +47,29 @@ public final class TrialCut extends LeanAnswer {
     private static final int MOST_READINGS = 100;
     private static final Type<List<Amount<Length>>> READINGS = Types.oneOrMore(Types.SIZE, MOST_READINGS);
 
-    private static final Key<TrialCut, List<Amount<Length>>> FENCE_WALL =
-            TABLE.needed("fence wall", READINGS, "the wall on the fence side, read once or several times");
+    private static final Key<TrialCut, List<Amount<Length>>> NEAR_WALL =
+            TABLE.needed("near wall", READINGS, "wall on the fence side, one reading or several");
     private static final Key<TrialCut, List<Amount<Length>>> FAR_WALL =
-            TABLE.needed("far wall", READINGS, "the wall on the far side");
-    private static final Key<TrialCut, List<Amount<Length>>> SLOT = TABLE.optional(
-            "slot", READINGS, "the slot's width, if read, once or several times: lets the readings be checked");
+            TABLE.needed("far wall", READINGS, "wall on the other side, one reading or several");
+    private static final Key<TrialCut, List<Amount<Length>>> SLOT =
+            TABLE.optional("slot", READINGS, "width of the slot, one reading or several. Checks the readings");
     private static final Key<TrialCut, List<Amount<Length>>> PIECE =
-            TABLE.optional("piece", READINGS, "the test piece's width, if read, once or several times");
+            TABLE.optional("piece", READINGS, "width of the test piece, one reading or several");
     private static final Key<TrialCut, Amount<Length>> RIPPED = TABLE.optional(
             "ripped with blank",
             Types.SIZE_OR_NOTHING,
-            "scatter of rips at one setting, one standard deviation, where the piece was ripped with the blank and not read");
-    private static final Key<TrialCut, Amount<Length>> READS_WITHIN = TABLE.optional(
-            "reads within", Types.SIZE, "one standard deviation of one reading; the shop's when left out");
+            "standard deviation of rips at one setting, where the piece was ripped with the blank and not measured");
+    private static final Key<TrialCut, Amount<Length>> REPEATABILITY =
+            TABLE.optional("repeatability", Types.SIZE, "standard deviation of one reading. Default: the shop's");
     private static final Key<TrialCut, Double> CORRELATION = TABLE.usual(
             "wall correlation",
             Types.number(-1, 1),
             0.0,
-            "of the two walls' readings, where one calliper reads both too large by the same; 0 when left out");
+            "correlation of the two wall readings, from a zero error common to both. Default: 0");
+
+    static {
+        TABLE.moved(Moves.none().and("fence wall", "near wall").and("reads within", "repeatability"));
+    }
 
     /**
      * Resolution of a calliper, in mm: 0.01, common practice. Its rounding, {@code q/sqrt(12)}, is in a mean of readings that have
@@ -75,7 +80,7 @@ public final class TrialCut extends LeanAnswer {
     /** By how much of the piece's width walls and slot may differ from it; a larger misfit is another piece (common practice). */
     public static final double LARGEST_MISFIT = 0.2;
 
-    private static final int FENCE = 0;
+    private static final int NEAR = 0;
     private static final int FAR = 1;
     private static final int SLOT_READ = 2;
     private static final int PIECE_READ = 3;
@@ -84,7 +89,7 @@ public final class TrialCut extends LeanAnswer {
     private static final double NOT_READ = Double.NaN;
     private static final double NOT_GIVEN = Double.NaN;
 
-    private final double fenceMm;
+    private final double nearMm;
     private final double farMm;
     private final double slotMm;
     private final double pieceMm;
@@ -96,7 +101,7 @@ public final class TrialCut extends LeanAnswer {
     private final double ripScatter;
 
     private TrialCut(
-            double fenceMm,
+            double nearMm,
             double farMm,
             double slotMm,
             double pieceMm,
@@ -106,7 +111,7 @@ public final class TrialCut extends LeanAnswer {
             double ripScatter,
             LengthStyle style) {
         super(style);
-        this.fenceMm = fenceMm;
+        this.nearMm = nearMm;
         this.farMm = farMm;
         this.slotMm = slotMm;
         this.pieceMm = pieceMm;
@@ -117,21 +122,21 @@ public final class TrialCut extends LeanAnswer {
     }
 
     private static TrialCut from(Values<TrialCut> values) {
-        TrialCut cut = walls(values.at(FENCE_WALL), values.at(FAR_WALL)).wallsCorrelated(values.at(CORRELATION));
+        TrialCut cut = walls(values.at(NEAR_WALL), values.at(FAR_WALL)).wallsCorrelated(values.at(CORRELATION));
         cut = values.has(SLOT) ? cut.slot(values.at(SLOT)) : cut;
         cut = values.has(PIECE) ? cut.piece(values.at(PIECE)) : cut;
         cut = values.has(RIPPED) ? cut.rippedWithBlank(values.at(RIPPED)) : cut;
-        return values.has(READS_WITHIN) ? cut.readWithin(values.at(READS_WITHIN)) : cut;
+        return values.has(REPEATABILITY) ? cut.repeatability(values.at(REPEATABILITY)) : cut;
     }
 
     private Values<TrialCut> values() {
         Values<TrialCut> values =
-                TABLE.values().with(FENCE_WALL, amounts(fenceReadingsMm())).with(FAR_WALL, amounts(farReadingsMm()));
+                TABLE.values().with(NEAR_WALL, amounts(nearReadingsMm())).with(FAR_WALL, amounts(farReadingsMm()));
         values = slot().isPresent() ? values.with(SLOT, amounts(slotReadingsMm())) : values;
         values = piece().isPresent() ? values.with(PIECE, amounts(pieceReadingsMm())) : values;
         values = ripScatter().isPresent() ? values.with(RIPPED, ripScatter().get()) : values;
         values = repeatability().isPresent()
-                ? values.with(READS_WITHIN, repeatability().get())
+                ? values.with(REPEATABILITY, repeatability().get())
                 : values;
         return correlation == 0 ? values : values.with(CORRELATION, correlation);
     }
@@ -147,7 +152,7 @@ public final class TrialCut extends LeanAnswer {
      * @param farSide the wall on the other side, more than 0
      */
     public static TrialCut walls(Quantity<Length> fenceSide, Quantity<Length> farSide) {
-        double a = Types.SIZE.checked(fenceSide, "fence wall").libraryValue();
+        double a = Types.SIZE.checked(fenceSide, "near wall").libraryValue();
         double b = Types.SIZE.checked(farSide, "far wall").libraryValue();
         return new TrialCut(a, b, NOT_READ, NOT_READ, ALL_READ_ONCE, NOT_GIVEN, 0, NOT_READ, LengthStyle.of(fenceSide));
     }
@@ -159,13 +164,13 @@ public final class TrialCut extends LeanAnswer {
      * @param farSide one or more readings of the wall on the other side, each more than 0
      */
     public static TrialCut walls(List<? extends Quantity<Length>> fenceSide, List<? extends Quantity<Length>> farSide) {
-        double[] a = readings(fenceSide, "fence wall");
+        double[] a = readings(fenceSide, "near wall");
         double[] b = readings(farSide, "far wall");
         double[][] all = {several(a), several(b), READ_ONCE, READ_ONCE};
         TrialCut cut = new TrialCut(
                 mean(a), mean(b), NOT_READ, NOT_READ, all, NOT_GIVEN, 0, NOT_READ, LengthStyle.of(fenceSide.get(0)));
         // Readings too far apart to have a scatter are refused here, not when they are printed.
-        cut.fenceWall();
+        cut.nearWall();
         cut.farWall();
         return cut;
     }
@@ -221,7 +226,7 @@ public final class TrialCut extends LeanAnswer {
         read[what] = all;
         double slot = what == SLOT_READ ? mean : slotMm;
         double piece = what == PIECE_READ ? mean : pieceMm;
-        return new TrialCut(fenceMm, farMm, slot, piece, read, repeatability, correlation, ripScatter, style())
+        return new TrialCut(nearMm, farMm, slot, piece, read, repeatability, correlation, ripScatter, style())
                 .possible();
     }
 
@@ -230,15 +235,15 @@ public final class TrialCut extends LeanAnswer {
         if (Double.isNaN(pieceMm)) {
             return this;
         }
-        fitsThePiece("fence wall", fenceMm, "longer");
+        fitsThePiece("near wall", nearMm, "longer");
         fitsThePiece("far wall", farMm, "longer");
         fitsThePiece("slot", slotMm, "wider");
         boolean hasSlot = !Double.isNaN(slotMm);
-        double sum = fenceMm + farMm + (hasSlot ? slotMm : 0);
+        double sum = nearMm + farMm + (hasSlot ? slotMm : 0);
         double off = hasSlot ? Math.abs(sum - pieceMm) : sum - pieceMm;
         if (off > LARGEST_MISFIT * pieceMm) {
             String walls =
-                    "fence wall " + exactly(fenceMm) + (hasSlot ? ", far wall " : " and far wall ") + exactly(farMm);
+                    "near wall " + exactly(nearMm) + (hasSlot ? ", far wall " : " and far wall ") + exactly(farMm);
             throw Refusal.because(
                     "test piece",
                     "contradiction",
@@ -270,7 +275,7 @@ public final class TrialCut extends LeanAnswer {
      */
     public TrialCut rippedWithBlank(Quantity<Length> scatter) {
         double r = Types.SIZE_OR_NOTHING.checked(scatter, "rip scatter").libraryValue();
-        return new TrialCut(fenceMm, farMm, slotMm, pieceMm, several, repeatability, correlation, r, style());
+        return new TrialCut(nearMm, farMm, slotMm, pieceMm, several, repeatability, correlation, r, style());
     }
 
     /**
@@ -287,9 +292,9 @@ public final class TrialCut extends LeanAnswer {
      *
      * @param standardDeviation of one reading, more than 0
      */
-    public TrialCut readWithin(Quantity<Length> standardDeviation) {
+    public TrialCut repeatability(Quantity<Length> standardDeviation) {
         double u = Types.SIZE.checked(standardDeviation, "repeatability").libraryValue();
-        return new TrialCut(fenceMm, farMm, slotMm, pieceMm, several, u, correlation, ripScatter, style());
+        return new TrialCut(nearMm, farMm, slotMm, pieceMm, several, u, correlation, ripScatter, style());
     }
 
     /**
@@ -298,8 +303,8 @@ public final class TrialCut extends LeanAnswer {
      * @param bench the uncertainties of the bench it was read at
      */
     public TrialCut readAt(BenchUncertainty bench) {
-        double ofTheBench = Objects.requireNonNull(bench, "bench uncertainty").readingMm();
-        return Double.isNaN(repeatability) ? readWithin(ShopUnit.MILLIMETRE.of(ofTheBench)) : this;
+        double ofTheBench = Objects.requireNonNull(bench, "bench uncertainty").repeatabilityMm();
+        return Double.isNaN(repeatability) ? repeatability(ShopUnit.MILLIMETRE.of(ofTheBench)) : this;
     }
 
     /**
@@ -313,12 +318,12 @@ public final class TrialCut extends LeanAnswer {
             throw Refusal.of("correlation of the walls", "range", "be between -1 and 1", Numbers.plain(coefficient));
         }
         return new TrialCut(
-                fenceMm, farMm, slotMm, pieceMm, several, repeatability, coefficient + 0.0, ripScatter, style());
+                nearMm, farMm, slotMm, pieceMm, several, repeatability, coefficient + 0.0, ripScatter, style());
     }
 
     /** {@return the wall on the fence side; the mean of its readings with its standard uncertainty} */
-    public Estimate<Length> fenceWall() {
-        return estimate(fenceMm, several[FENCE]);
+    public Estimate<Length> nearWall() {
+        return estimate(nearMm, several[NEAR]);
     }
 
     /** {@return the wall on the far side; the mean of its readings with its standard uncertainty} */
@@ -342,8 +347,8 @@ public final class TrialCut extends LeanAnswer {
     }
 
     /** {@return the readings of the wall on the fence side, in mm; at least one} */
-    public double[] fenceReadingsMm() {
-        return readings(fenceMm, several[FENCE]);
+    public double[] nearReadingsMm() {
+        return readings(nearMm, several[NEAR]);
     }
 
     /** {@return the readings of the wall on the far side, in mm; at least one} */
@@ -375,7 +380,7 @@ public final class TrialCut extends LeanAnswer {
     public Optional<Statement> question(Quantity<Length> blankWidth) {
         double blank = LibraryUnits.mmPositive(blankWidth, "blank width");
         boolean isRead = !Double.isNaN(pieceMm);
-        double width = isRead ? pieceMm : fenceMm + slotMm + farMm;
+        double width = isRead ? pieceMm : nearMm + slotMm + farMm;
         if (!(Math.abs(width - blank) > LARGEST_MISFIT * blank)) {
             return Optional.empty();
         }
@@ -458,7 +463,7 @@ public final class TrialCut extends LeanAnswer {
 
     @Override
     protected @Nullable Object[] parts() {
-        return new Object[] {fenceMm, farMm, slotMm, pieceMm, several, repeatability, correlation, ripScatter};
+        return new Object[] {nearMm, farMm, slotMm, pieceMm, several, repeatability, correlation, ripScatter};
     }
 
     /**
@@ -471,7 +476,7 @@ public final class TrialCut extends LeanAnswer {
     private static Form<TrialCut> sentences() {
         return TABLE.facts("trial-cut")
                 .finds("trial-cut", "Trial cut")
-                .row("atFence", "fence wall", Kind.ESTIMATE, "wood left on the fence side", TrialCut::fenceWall)
+                .row("atFence", "near wall", Kind.ESTIMATE, "wood left on the fence side", TrialCut::nearWall)
                 .row("atFar", "far wall", Kind.ESTIMATE, "wood left on the far side", TrialCut::farWall)
                 .factIfAny("slotWidth", Kind.ESTIMATE, "from its readings", TrialCut::slot)
                 .line("slot", "slot", "{slotWidth}")

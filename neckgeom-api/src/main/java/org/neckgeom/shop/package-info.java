@@ -14,8 +14,8 @@
  * <h2>For instance</h2>
  *
  * <pre>{@code
- * println(TrialCut.walls(mm(29.84), mm(31.26)).slot(mm(6.01)).piece(mm(67.11)).readWithin(mm(0.02)));
- * println(Cutter.straight(mm(6)).flutes(2, mm(22)).shank(mm(12.7)).standOut(mm(30)).carbide());
+ * println(TrialCut.walls(mm(29.84), mm(31.26)).slot(mm(6.01)).piece(mm(67.11)).repeatability(mm(0.02)));
+ * println(Cutter.straight(mm(6)).flutes(2, mm(22)).shank(mm(12.7)).stickOut(mm(30)).carbide());
  * println(Fence.pivoting(mm(600)).fromPivot(mm(300), mm(450)));
  * }</pre>
  *
@@ -23,11 +23,11 @@
  *
  * <pre>{@code
  * Trial cut
- *   fence wall  29.840 mm, u 0.020 mm
- *   far wall    31.260 mm, u 0.020 mm
- *   slot        6.010 mm, u 0.020 mm
- *   piece       67.110 mm, u 0.020 mm
- * 6 mm straight cutter, 2 flutes of 22 mm, shank 12.7 mm, stands out 30 mm, carbide
+ *   near wall  29.840 mm, u 0.020 mm
+ *   far wall   31.260 mm, u 0.020 mm
+ *   slot       6.010 mm, u 0.020 mm
+ *   piece      67.110 mm, u 0.020 mm
+ * 6 mm straight cutter, 2 flutes of 22 mm, shank 12.7 mm, stick-out 30 mm, carbide
  * pivoting fence, 600 mm, cutter 300 mm and stop 450 mm from the pivot
  * }</pre>
  *

@@ -4,6 +4,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.form.Form;
 import org.neckgeom.table.Key;
+import org.neckgeom.table.Moves;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Types;
@@ -14,7 +15,7 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnits;
 
 /**
- * A squared piece of wood a neck is made from, such as {@code blank 640 mm x 61 mm x 20 mm}. Immutable.
+ * A neck blank (neck stock), such as {@code blank 640 mm x 61 mm x 20 mm}. Immutable.
  *
  * <p>Its length runs along the neck; it is of the neck's wood. Unless given, its edges are parallel and the nut line lies at
  * its head end.
@@ -27,40 +28,41 @@ public final class Blank extends Noun<Blank> {
             .printedBy(Blank::sentences);
 
     private static final Key<Blank, Amount<Length>> LENGTH =
-            TABLE.needed("length", Types.SIZE, "along the neck, before the scarf is sawn");
+            TABLE.needed("length", Types.SIZE, "length along the neck, before the scarf is sawn");
     private static final Key<Blank, Amount<Length>> WIDTH =
-            TABLE.needed("width", Types.SIZE, "across, at the middle of its length");
+            TABLE.needed("width", Types.SIZE, "width at the middle of the length");
     private static final Key<Blank, Amount<Length>> THICKNESS =
-            TABLE.needed("thickness", Types.SIZE, "from the glue face to the back");
+            TABLE.needed("thickness", Types.SIZE, "thickness from the glue face to the back");
     private static final Key<Blank, Amount<Length>> OUT_OF_PARALLEL = TABLE.usual(
                     "out of parallel",
                     Types.EITHER_WAY,
                     ShopUnits.mm(0),
-                    "how much wider it is at the heel end than at the head end; 0 when left out")
+                    "width at the heel end minus width at the head end. Default: 0")
             .called("edges out of parallel");
     private static final Key<Blank, Amount<Length>> NUT = TABLE.usual(
                     "nut at",
                     Types.SIZE_OR_NOTHING,
                     ShopUnits.mm(0),
-                    "from its head end to the nut line; 0 when left out")
+                    "distance from the head end to the nut line. Default: 0")
             .called("nut line's distance from the head end");
-    private static final Key<Blank, Amount<Length>> END_SPARE = TABLE.optional(
-                    "end spare",
+    private static final Key<Blank, Amount<Length>> END_ALLOWANCE = TABLE.optional(
+                    "end allowance",
                     Types.SIZE_OR_NOTHING,
-                    "to spare at each end; no cutting list when all spares are left out")
-            .called("spare at each end");
-    private static final Key<Blank, Amount<Length>> EDGE_SPARE = TABLE.optional(
-                    "edge spare", Types.SIZE_OR_NOTHING, "to spare at each edge; 0 when left out")
-            .called("spare at each edge");
+                    "wood to spare at each end. Default: no cutting list where no allowance is given")
+            .called("end allowance");
+    private static final Key<Blank, Amount<Length>> EDGE_ALLOWANCE = TABLE.optional(
+                    "edge allowance", Types.SIZE_OR_NOTHING, "wood to spare at each edge. Default: 0")
+            .called("edge allowance");
     private static final Key<Blank, Amount<Length>> PLANING = TABLE.optional(
-                    "planing", Types.SIZE_OR_NOTHING, "planed off each face; 0 when left out")
+                    "planing", Types.SIZE_OR_NOTHING, "thickness planed off each face. Default: 0")
             .called("planing of each face");
     private static final Key<Blank, Amount<Length>> SAW_KERF = TABLE.usual(
-                    "saw kerf",
-                    Types.SIZE_OR_NOTHING,
-                    ShopUnits.mm(0),
-                    "what a cut square across takes; 0 when left out")
+                    "saw kerf", Types.SIZE_OR_NOTHING, ShopUnits.mm(0), "width of a saw cut square across. Default: 0")
             .called("saw kerf");
+
+    static {
+        TABLE.moved(Moves.none().and("end spare", "end allowance").and("edge spare", "edge allowance"));
+    }
 
     private Blank(Values<Blank> values) {
         super(values);
@@ -123,21 +125,21 @@ public final class Blank extends Noun<Blank> {
     }
 
     /**
-     * {@return this blank with what it shall have to spare at each end}
+     * {@return this blank with its allowance at each end}
      *
      * @param each 0 or more
      */
-    public Blank endSpare(Quantity<Length> each) {
-        return new Blank(values().amount(END_SPARE, each));
+    public Blank endAllowance(Quantity<Length> each) {
+        return new Blank(values().amount(END_ALLOWANCE, each));
     }
 
     /**
-     * {@return this blank with what it shall have to spare at each edge}
+     * {@return this blank with its allowance at each edge}
      *
      * @param each 0 or more
      */
-    public Blank edgeSpare(Quantity<Length> each) {
-        return new Blank(values().amount(EDGE_SPARE, each));
+    public Blank edgeAllowance(Quantity<Length> each) {
+        return new Blank(values().amount(EDGE_ALLOWANCE, each));
     }
 
     /**
@@ -216,17 +218,17 @@ public final class Blank extends Noun<Blank> {
      * or the planing was given, be it 0}
      */
     public boolean hasSpare() {
-        return values().has(END_SPARE) || values().has(EDGE_SPARE) || values().has(PLANING);
+        return values().has(END_ALLOWANCE) || values().has(EDGE_ALLOWANCE) || values().has(PLANING);
     }
 
     /** {@return what the blank shall have to spare at each end, in mm; 0 unless given} */
-    public double endSpareMm() {
-        return values().libraryValue(END_SPARE, 0);
+    public double endAllowanceMm() {
+        return values().libraryValue(END_ALLOWANCE, 0);
     }
 
     /** {@return what the blank shall have to spare at each edge, in mm; 0 unless given} */
-    public double edgeSpareMm() {
-        return values().libraryValue(EDGE_SPARE, 0);
+    public double edgeAllowanceMm() {
+        return values().libraryValue(EDGE_ALLOWANCE, 0);
     }
 
     /** {@return what is planed off each face, in mm; 0 unless given} */

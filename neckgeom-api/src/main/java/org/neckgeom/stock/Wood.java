@@ -18,6 +18,7 @@ import org.neckgeom.stock.WoodFigure.Kind;
 import org.neckgeom.stock.WoodFigure.Standing;
 import org.neckgeom.stock.WoodTable.Row;
 import org.neckgeom.table.Key;
+import org.neckgeom.table.Moves;
 import org.neckgeom.table.QuantityType;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Type;
@@ -55,32 +56,33 @@ public final class Wood extends LeanAnswer {
 
     private static final QuantityType<MassDensity> USUAL_DENSITY =
             Types.DENSITY.moreThan(ShopUnit.KG_PER_M3.of(0)).atMost(ShopUnit.KG_PER_M3.of(2000));
-    private static final QuantityType<Pressure> USUAL_STIFFNESS =
+    private static final QuantityType<Pressure> USUAL_MODULUS =
             Types.PRESSURE.moreThan(ShopUnit.GIGAPASCAL.of(0)).atMost(ShopUnit.GIGAPASCAL.of(60));
 
     private static final Key<Wood, String> NAME =
-            TABLE.needed("name", Types.named(Wood::requireName, name -> name), "what the wood is called");
+            TABLE.needed("name", Types.named(Wood::requireName, name -> name), "name of the wood");
     private static final Key<Wood, Wood> LIKE =
-            TABLE.optional("like", LISTED, "a listed wood whose figures hold where none is given here");
+            TABLE.optional("like", LISTED, "listed wood whose figures are the defaults");
     private static final Key<Wood, Amount<MassDensity>> DENSITY =
-            TABLE.optional("density", USUAL_DENSITY, "weight per volume as it is used; unknown when left out");
-    private static final Key<Wood, Amount<Pressure>> STIFFNESS = TABLE.optional(
-            "stiffness", USUAL_STIFFNESS, "modulus of elasticity along the grain; unknown when left out");
+            TABLE.optional("density", USUAL_DENSITY, "density as used. Default: not known");
+    private static final Key<Wood, Amount<Pressure>> MODULUS = TABLE.optional(
+            "modulus", USUAL_MODULUS, "modulus of elasticity (Young's modulus) along the grain. Default: not known");
     private static final Key<Wood, List<Amount<Dimensionless>>> SHRINKAGE = TABLE.optional(
             "shrinkage",
             Types.list(Types.PERCENT.moreThan(ShopUnit.PERCENT.of(0)), 2, 2),
-            "from green to ovendry, along the rays and then along the growth rings; unknown when left out");
-    private static final Key<Wood, String> BOTANICAL_NAME =
-            TABLE.optional("botanical name", Types.TEXT, "of the species; that of the wood it is like when left out");
+            "shrinkage from green to ovendry, radial, then tangential. Default: not known");
+    private static final Key<Wood, String> BOTANICAL_NAME = TABLE.optional(
+            "botanical name", Types.TEXT, "botanical name of the species. Default: that of the listed wood");
     private static final Key<Wood, List<WoodFigure>> FIGURES = TABLE.optional(
             "figures",
             Types.list(Types.group(WoodFigure.TABLE), 0, Kind.values().length),
-            "all that is known of it, each figure with its source, instead of like, density, stiffness and shrinkage");
+            "all known figures, each with its source, instead of like, density, modulus and shrinkage");
 
     static {
+        TABLE.moved(Moves.none().and("stiffness", "modulus"));
         TABLE.atMostOne(FIGURES, LIKE);
         TABLE.atMostOne(FIGURES, DENSITY);
-        TABLE.atMostOne(FIGURES, STIFFNESS);
+        TABLE.atMostOne(FIGURES, MODULUS);
         TABLE.atMostOne(FIGURES, SHRINKAGE);
     }
 
@@ -238,8 +240,8 @@ public final class Wood extends LeanAnswer {
         if (values.has(DENSITY)) {
             wood = wood.density(values.at(DENSITY));
         }
-        if (values.has(STIFFNESS)) {
-            wood = wood.modulus(values.at(STIFFNESS));
+        if (values.has(MODULUS)) {
+            wood = wood.modulus(values.at(MODULUS));
         }
         if (values.has(SHRINKAGE)) {
             wood = wood.shrinkage(
@@ -273,7 +275,7 @@ public final class Wood extends LeanAnswer {
         Values<Wood> few = TABLE.values().with(NAME, name());
         few = like.isPresent() ? few.with(LIKE, base) : few;
         few = differs(base, Kind.DENSITY) ? few.with(DENSITY, density()) : few;
-        few = differs(base, Kind.MODULUS) ? few.with(STIFFNESS, modulus()) : few;
+        few = differs(base, Kind.MODULUS) ? few.with(MODULUS, modulus()) : few;
         return differs(base, Kind.RADIAL_SHRINKAGE) || differs(base, Kind.TANGENTIAL_SHRINKAGE)
                 ? few.with(
                         SHRINKAGE,
@@ -328,7 +330,7 @@ public final class Wood extends LeanAnswer {
     public Wood modulus(Quantity<Pressure> modulus) {
         return withOwn(
                 Kind.MODULUS,
-                USUAL_STIFFNESS.checked(modulus, "modulus along the grain").libraryValue());
+                USUAL_MODULUS.checked(modulus, "modulus along the grain").libraryValue());
     }
 
     /**

@@ -33,16 +33,16 @@ public record WoodFigure(Kind kind, double value, String source, Standing standi
     private static final int LONGEST_SOURCE = 200;
 
     private static final Key<WoodFigure, Kind> KIND =
-            TABLE.needed("kind", Types.words(Kind.class, WoodFigure::word), "what the figure is");
+            TABLE.needed("kind", Types.words(Kind.class, WoodFigure::word), "kind of figure");
     private static final Key<WoodFigure, Double> VALUE_IN_UNIT =
-            TABLE.needed("value", Types.number(0, LibraryUnits.MOST), "in the unit of its kind, more than 0");
-    private static final Key<WoodFigure, String> UNIT = TABLE.needed("unit", Types.TEXT, "the unit of its kind");
+            TABLE.needed("value", Types.number(0, LibraryUnits.MOST), "value in the unit of its kind, more than 0");
+    private static final Key<WoodFigure, String> UNIT = TABLE.needed("unit", Types.TEXT, "unit of its kind");
     private static final Key<WoodFigure, String> SOURCE = TABLE.needed(
             "source",
             Types.named(text -> Words.line(text, "source", LONGEST_SOURCE), text -> text),
-            "where it comes from");
+            "source of the figure");
     private static final Key<WoodFigure, Standing> STANDING =
-            TABLE.needed("standing", Types.words(Standing.class, WoodFigure::word), "how far it may be trusted");
+            TABLE.needed("standing", Types.words(Standing.class, WoodFigure::word), "standing of the source");
 
     private static final int LABEL_WIDTH = 24;
 

@@ -37,6 +37,11 @@ final class Faults {
         return new Faults(isCamel ? Spelling.JSON : Spelling.WORDS);
     }
 
+    /** None yet, of the same document. */
+    Faults none() {
+        return new Faults(spelling);
+    }
+
     Spelling spelling() {
         return spelling;
     }

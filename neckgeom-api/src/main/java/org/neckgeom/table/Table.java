@@ -46,6 +46,7 @@ public final class Table<T> {
     private @Nullable Supplier<Form<T>> sentences;
     private @Nullable Form<T> form;
     private Moves moves = Moves.none();
+    private @Nullable Moves allMoves;
     private boolean isUsed;
 
     private Table(String name, String about, Function<Values<T>, ? extends T> maker, Function<T, Values<T>> split) {
@@ -269,11 +270,16 @@ public final class Table<T> {
     /**
      * States where keys of earlier versions have gone.
      *
-     * @param list for whole documents of this table
+     * @param list for every group of this table
      */
     public void moved(Moves list) {
         refuseIfUsed();
         moves = Objects.requireNonNull(list, "list");
+    }
+
+    /** {@return where keys of earlier versions have gone} */
+    public Moves moves() {
+        return moves;
     }
 
     /** {@return what it describes; one line} */
@@ -303,14 +309,10 @@ public final class Table<T> {
      * @throws IllegalArgumentException with all faults at once, each with its path
      */
     public T read(Tree tree) {
-        Tree moved = moves.moved(Objects.requireNonNull(tree, "tree"));
-        Faults faults = Faults.of(moved.plain());
-        T read = read(moved.plain(), "", faults);
-        try {
-            faults.refuseIfAny();
-        } catch (Refusal refusal) {
-            throw moves.given(tree, refusal);
-        }
+        Object plain = Objects.requireNonNull(tree, "tree").plain();
+        Faults faults = Faults.of(plain);
+        T read = read(plain, "", faults);
+        faults.refuseIfAny();
         return Objects.requireNonNull(read, "noun");
     }
 
@@ -320,6 +322,38 @@ public final class Table<T> {
             faults.add(path.isEmpty() ? "the whole" : path, "kind", "be " + allowed(), Faults.orEmpty(data));
             return null;
         }
+        Moves all = allMoves();
+        if (all.isNone()) {
+            return readMoved(map, path, faults);
+        }
+        Faults own = faults.none();
+        T read = null;
+        Branch branch = Branch.of(map, path);
+        try {
+            branch = all.moved(branch);
+            read = readMoved(branch.plain(), path, own);
+        } catch (Refusal twice) {
+            own.under("", twice);
+        }
+        for (Fault fault : own.all()) {
+            faults.add(branch.asWritten(fault, path));
+        }
+        return read;
+    }
+
+    /** The moves of this table and of those whose keys are at the same level. */
+    private Moves allMoves() {
+        if (allMoves == null) {
+            Moves all = moves;
+            for (Key<T, ?> key : keys) {
+                all = key.isInline ? all.then(key.type.inside().orElseThrow().allMoves()) : all;
+            }
+            allMoves = all;
+        }
+        return allMoves;
+    }
+
+    private @Nullable T readMoved(Map<?, ?> map, String path, Faults faults) {
         Source source = new Source(map, path, faults);
         boolean isAnswer = hasForm() && form().name().equals(map.get(Form.ANSWER));
         if (!isAnswer) { // which has what follows from its keys beside them
@@ -430,7 +464,11 @@ public final class Table<T> {
     }
 
     static String missing(String where, Key<?, ?> key) {
-        return where + " is missing; give " + key.type.allowed() + " (" + key.about() + ")";
+        return where + " is missing; give " + key.type.allowed() + key.table.orInstead(key) + " (" + key.about() + ")";
+    }
+
+    private String orInstead(Key<?, ?> key) {
+        return instead.containsKey(key) ? ", or " + instead.get(key).name() + " instead" : "";
     }
 
     /** Tests first, for every step comes by here: what is wrong is named only where something is. */

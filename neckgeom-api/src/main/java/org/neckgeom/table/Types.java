@@ -120,7 +120,7 @@ public final class Types {
 
     /** Any stress or elastic modulus. */
     public static final QuantityType<Pressure> PRESSURE =
-            QuantityType.any(ShopUnit.MEGAPASCAL, "a stress or stiffness", "11.6 GPa", "MPa", "GPa", "psi");
+            QuantityType.any(ShopUnit.MEGAPASCAL, "a stress or modulus", "11.6 GPa", "MPa", "GPa", "psi");
 
     /** Any speed, such as a feed. */
     public static final QuantityType<Speed> SPEED = QuantityType.any(
@@ -138,9 +138,9 @@ public final class Types {
     public static final QuantityType<MassDensity> DENSITY =
             QuantityType.any(ShopUnit.KG_PER_M3, "a density", "610 kg/m3", "kg/m3");
 
-    /** Any mass per length, of a string. */
-    public static final QuantityType<LinearDensity> MASS_PER_LENGTH =
-            QuantityType.any(ShopUnit.GRAM_PER_METRE, "a mass per length", "5.2 g/m", "g/m", "lb/in");
+    /** Any linear density, of a string. */
+    public static final QuantityType<LinearDensity> LINEAR_DENSITY =
+            QuantityType.any(ShopUnit.GRAM_PER_METRE, "a linear density", "5.2 g/m", "g/m", "lb/in");
 
     /** A text of up to 200 characters on one line, such as a name. */
     public static final Type<String> TEXT = line(LONGEST_TEXT);

@@ -31,6 +31,7 @@ import org.neckgeom.measure.Reading;
 import org.neckgeom.measure.Verdict;
 import org.neckgeom.neck.Across;
 import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Bar;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Dome;
 import org.neckgeom.neck.Dovetail;
@@ -192,7 +193,7 @@ public final class Samples {
                 group(() -> Cutter.straight(mm(6.35)).runout(mm(0.02))),
                 group(() -> Cutter.straight(mm(6.35)).flutes(1, mm(20))),
                 group(() -> Cutter.straight(mm(6.35)).shank(mm(12.7))),
-                group(() -> Cutter.straight(mm(6.35)).standOut(mm(40))));
+                group(() -> Cutter.straight(mm(6.35)).stickOut(mm(40))));
         groups(
                 Fence.class,
                 group(() -> Fence.onePiece(mm(609.6)), () -> Fence.onePiece(feet(2))),
@@ -205,11 +206,11 @@ public final class Samples {
                 group(() -> Fence.pivoting(mm(600))));
         groups(
                 FeelerSet.class,
-                group(FeelerSet::metric20, () -> FeelerSet.metric20().eachWithin(mm(0))),
+                group(FeelerSet::metric20, () -> FeelerSet.metric20().halfWidth(mm(0))),
                 group(FeelerSet::metric13),
                 group(FeelerSet::inch26),
                 group(() -> FeelerSet.of(List.of(mm(0.2), mm(0.1))), () -> FeelerSet.of(List.of(mm(0.1), mm(0.2)))),
-                group(() -> FeelerSet.metric20().eachWithin(mm(0.005))));
+                group(() -> FeelerSet.metric20().halfWidth(mm(0.005))));
         groups(
                 TestPiece.class,
                 group(() -> TestPiece.measured(Estimate.of(mm(61), mm(0.03)))),
@@ -221,7 +222,7 @@ public final class Samples {
                 group(() -> TrialCut.walls(mm(25.4), mm(31)).slot(mm(6))),
                 group(() -> TrialCut.walls(mm(25.4), mm(31)).piece(mm(62))),
                 group(() -> TrialCut.walls(mm(25.4), mm(31)).rippedWithBlank(mm(0.04))),
-                group(() -> TrialCut.walls(mm(25.4), mm(31)).readWithin(mm(0.02))),
+                group(() -> TrialCut.walls(mm(25.4), mm(31)).repeatability(mm(0.02))),
                 group(() -> TrialCut.walls(mm(25.4), mm(31)).wallsCorrelated(0.5)),
                 group(() -> TrialCut.walls(List.of(mm(25.4), mm(25.5)), List.of(mm(31), mm(31)))));
         groups(
@@ -229,7 +230,7 @@ public final class Samples {
                 group(
                         BenchUncertainty::withDefaults,
                         () -> BenchUncertainty.withDefaults().resolution(mm(0))),
-                group(() -> BenchUncertainty.withDefaults().reading(mm(0.02))),
+                group(() -> BenchUncertainty.withDefaults().repeatability(mm(0.02))),
                 group(() -> BenchUncertainty.withDefaults().resolution(mm(0.01))),
                 group(() -> BenchUncertainty.withDefaults().calliperZero(mm(0.02))),
                 group(() -> BenchUncertainty.withDefaults().blankCalliperZero(mm(0.01))),
@@ -241,7 +242,7 @@ public final class Samples {
                 group(
                         DecisionRule::withDefaults,
                         () -> DecisionRule.withDefaults().trialCut(1.8)),
-                group(() -> DecisionRule.withDefaults().wantedChance(ShopUnits.percent(90))),
+                group(() -> DecisionRule.withDefaults().conformanceProbability(ShopUnits.percent(90))),
                 group(() -> DecisionRule.withDefaults().spoiledNeck(300)),
                 group(() -> DecisionRule.withDefaults().readingAgain(1)),
                 group(() -> DecisionRule.withDefaults().trialCut(3)),
@@ -250,9 +251,9 @@ public final class Samples {
                 Shop.class,
                 group(
                         () -> Shop.with(Cutter.straight(mm(6))),
-                        () -> Shop.with(Cutter.straight(mm(6))).leaves(FeelerSet.metric20())),
+                        () -> Shop.with(Cutter.straight(mm(6))).feelerGauges(FeelerSet.metric20())),
                 group(() -> Shop.with(Cutter.straight(mm(6))).fence(Fence.onePiece(mm(700)))),
-                group(() -> Shop.with(Cutter.straight(mm(6))).readsWithin(mm(0.02))),
+                group(() -> Shop.with(Cutter.straight(mm(6))).repeatability(mm(0.02))),
                 group(() -> Shop.with(Cutter.straight(mm(6)))
                         .decision(DecisionRule.withDefaults().spoiledNeck(300))),
                 group(() -> Shop.with(Cutter.straight(inch("1/4"))).passes(mm(2), mm(0.5))));
@@ -285,18 +286,18 @@ public final class Samples {
                 group(() -> Scale.of(mm(560))));
         groups(
                 Head.class,
-                group(() -> Head.pitched(deg(13)), () -> Head.pitched(deg(13)).length(mm(180))),
+                group(() -> Head.angled(deg(13)), () -> Head.angled(deg(13)).length(mm(180))),
                 group(Head::flat),
-                group(() -> Head.pitched(deg(13)).length(inch(7))),
-                group(() -> Head.pitched(deg(13)).width(mm(80))),
-                group(() -> Head.pitched(deg(13)).thickness(mm(14))),
-                group(() -> Head.pitched(deg(13)).swung(deg(-2))),
-                group(() -> Head.pitched(deg(13)).veneer(mm(2), mm(1))),
-                group(() -> Head.pitched(deg(13)).backVeneer(mm(1))),
-                group(() -> Head.pitched(deg(13)).tapered(mm(60), mm(75))),
-                group(() -> Head.pitched(deg(13)).tuners(mm(13), mm(17))),
-                group(() -> Head.pitched(deg(13)).posts(TunerPost.at(mm(60)))),
-                group(() -> Head.pitched(deg(13)).scarfed(ScarfCut.inTheHead())));
+                group(() -> Head.angled(deg(13)).length(inch(7))),
+                group(() -> Head.angled(deg(13)).width(mm(80))),
+                group(() -> Head.angled(deg(13)).thickness(mm(14))),
+                group(() -> Head.angled(deg(13)).swung(deg(-2))),
+                group(() -> Head.angled(deg(13)).veneer(mm(2), mm(1))),
+                group(() -> Head.angled(deg(13)).backVeneer(mm(1))),
+                group(() -> Head.angled(deg(13)).tapered(mm(60), mm(75))),
+                group(() -> Head.angled(deg(13)).tuners(mm(13), mm(17))),
+                group(() -> Head.angled(deg(13)).posts(TunerPost.at(mm(60)))),
+                group(() -> Head.angled(deg(13)).scarfed(ScarfCut.inTheHead())));
         groups(
                 FaceVeneer.class,
                 group(() -> FaceVeneer.of(mm(2)), () -> FaceVeneer.of(mm(2)).shortOfNut(mm(0))),
@@ -386,33 +387,37 @@ public final class Samples {
                 group(() -> board(), () -> Fingerboard.tapered(mm(34), mm(46)).thickness(mm(6))),
                 group(() -> board().radius(mm(400))),
                 group(() -> board().radius(mm(300), mm(400))),
-                group(() -> board().secondAtFret(12)),
+                group(() -> board().farWidthAtFret(12)),
                 group(() -> board().thickness(mm(6), mm(5))),
                 group(() -> board().wood(Wood.AFRICAN_EBONY)));
         groups(
                 TrussRod.class,
-                group(() -> rod(), () -> rod().adjustedAt(End.HEAD)),
-                group(() -> rod().adjustedAt(End.HEEL)),
-                group(() -> TrussRod.singleAction(mm(300), mm(6))),
-                group(() -> TrussRod.steelBar(mm(300)).section(mm(6), mm(9))),
-                group(() -> TrussRod.carbonBar(mm(300)).section(mm(6), mm(9))));
+                group(() -> rod(), () -> rod().adjuster(End.HEAD)),
+                group(() -> rod().adjuster(End.HEEL)),
+                group(() -> TrussRod.singleAction(mm(300), mm(6))));
+        groups(
+                Bar.class,
+                group(() -> Bar.steel(mm(300)).section(mm(6), mm(9))),
+                group(() -> Bar.carbon(mm(300)).section(mm(6), mm(9))),
+                group(() -> Bar.carbon(mm(300)).section(mm(6), mm(10))));
         groups(
                 Channel.class,
                 group(() -> Channel.forRod(rod()), () -> Channel.forRod(rod()).startingAt(mm(0))),
                 group(() -> Channel.forRod(rod()).startingAt(mm(-20))),
-                group(() -> Channel.forRod(rod()).endPlay(mm(1))),
-                group(() -> Channel.forRod(rod()).sidePlay(mm(0.1))),
-                group(() -> Channel.forRod(rod()).coveredBy(mm(3))),
-                group(() -> Channel.forRod(rod()).clearance(mm(0.2))),
-                group(() -> Channel.forRod(rod()).arched(mm(3))),
-                group(() -> Channel.forRod(rod()).pocket(mm(40)).section(mm(11), mm(12))));
+                group(() -> Channel.forBar(Bar.steel(mm(300)).section(mm(6), mm(9)))),
+                group(() -> Channel.forRod(rod()).endClearance(mm(1))),
+                group(() -> Channel.forRod(rod()).sideClearance(mm(0.1))),
+                group(() -> Channel.forRod(rod()).fillet(mm(3))),
+                group(() -> Channel.forRod(rod()).depthClearance(mm(0.2))),
+                group(() -> Channel.forRod(rod()).arch(mm(3))),
+                group(() -> Channel.forRod(rod()).adjusterPocket(mm(40)).section(mm(11), mm(12))));
         groups(
                 StringSet.class,
                 group(() -> strings(), () -> StringSet.of(List.of(pitch("G2"), pitch("D3"), pitch("A3")))),
                 group(() -> strings().doubled()),
                 group(() -> strings().tensions(newton(95))),
                 group(() -> strings().diameters(mm(1), mm(0.7), mm(0.4))),
-                group(() -> strings().massesPerLength(gramPerMetre(4), gramPerMetre(2), gramPerMetre(0.6))));
+                group(() -> strings().linearDensities(gramPerMetre(4), gramPerMetre(2), gramPerMetre(0.6))));
         groups(
                 Heel.class,
                 group(() -> Heel.of(mm(78), mm(54))),
@@ -443,9 +448,9 @@ public final class Samples {
                 group(() -> across().inPair(mm(2))));
         groups(
                 Fan.class,
-                group(() -> Fan.between(mm(699), mm(673)).squareAt(7)),
-                group(() -> Fan.between(mm(699), mm(673)).squareAt(8)),
-                group(() -> Fan.between(mm(699), mm(670)).squareAt(7)));
+                group(() -> Fan.between(mm(699), mm(673)).perpendicularAt(7)),
+                group(() -> Fan.between(mm(699), mm(673)).perpendicularAt(8)),
+                group(() -> Fan.between(mm(699), mm(670)).perpendicularAt(7)));
         groups(
                 Fan.NeedsSquareFret.class,
                 group(() -> Fan.between(mm(699), mm(673))),
@@ -453,11 +458,12 @@ public final class Samples {
         groups(
                 TrussRod.NeedsSection.class,
                 group(() -> TrussRod.twoWay(mm(300))),
-                group(() -> TrussRod.steelBar(mm(300))));
+                group(() -> TrussRod.twoWay(mm(301))));
+        groups(Bar.NeedsSection.class, group(() -> Bar.carbon(mm(300))), group(() -> Bar.steel(mm(300))));
         groups(
                 Channel.NeedsPocketSection.class,
-                group(() -> Channel.forRod(rod()).pocket(mm(20))),
-                group(() -> Channel.forRod(rod()).pocket(mm(21))));
+                group(() -> Channel.forRod(rod()).adjusterPocket(mm(20))),
+                group(() -> Channel.forRod(rod()).adjusterPocket(mm(21))));
         groups(
                 Neck.class,
                 group(Samples::neck, () -> neck().bodyAtFret(12), () -> neck().frets(20)),
@@ -520,13 +526,13 @@ public final class Samples {
                 .wood(Wood.SUGAR_MAPLE)
                 .channel(Channel.forRod(rod)
                         .startingAt(inch(-0.375))
-                        .endPlay(inch(0.02))
-                        .sidePlay(inch(0.003))
-                        .coveredBy(inch(0.125))
-                        .arched(inch(0.05))
-                        .pocket(inch(1.55))
+                        .endClearance(inch(0.02))
+                        .sideClearance(inch(0.003))
+                        .fillet(inch(0.125))
+                        .arch(inch(0.05))
+                        .adjusterPocket(inch(1.55))
                         .section(inch(0.472), inch(0.55)))
-                .head(Head.pitched(deg(13.5))
+                .head(Head.angled(deg(13.5))
                         .length(inch(7.25))
                         .width(inch("3 1/8"))
                         .thickness(inch(0.585))

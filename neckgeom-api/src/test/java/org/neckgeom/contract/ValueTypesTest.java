@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.neckgeom.contract.Samples.Group;
+import org.neckgeom.table.Branch;
 import org.neckgeom.table.Key;
 import org.neckgeom.table.Moves;
 import org.neckgeom.table.QuantityType;
@@ -27,7 +28,8 @@ import org.neckgeom.units.Amount;
 class ValueTypesTest {
 
     /** What is written once, while a class loads, and is itself alone. */
-    private static final Set<Class<?>> DECLARED = Set.of(Table.class, Key.class, QuantityType.class, Moves.class);
+    private static final Set<Class<?>> DECLARED =
+            Set.of(Table.class, Key.class, QuantityType.class, Moves.class, Branch.class);
 
     static Stream<Class<?>> types() {
         return Samples.all().keySet().stream();

@@ -34,11 +34,11 @@ class BoardKeysTest {
         return Stream.of(
                 Arguments.of(Scale.TABLE, Scale.of(inch(25.5))),
                 Arguments.of(Scale.TABLE, Scale.of(mm(560)).divisions(19)),
-                Arguments.of(Fan.TABLE, Fan.between(mm(699), mm(673)).squareAt(7)),
+                Arguments.of(Fan.TABLE, Fan.between(mm(699), mm(673)).perpendicularAt(7)),
                 Arguments.of(Fingerboard.TABLE, BOARD),
                 Arguments.of(
                         Fingerboard.TABLE,
-                        BOARD.secondAtFret(12)
+                        BOARD.farWidthAtFret(12)
                                 .thickness(mm(6), mm(5.5))
                                 .radius(mm(250), inch(16))
                                 .fretHeight(mm(1.1))
@@ -52,22 +52,26 @@ class BoardKeysTest {
                         BACK.atFrets(0, 9)
                                 .asymmetric(2.25, 1.9)
                                 .volute(Volute.of(mm(3), mm(30)))
-                                .heelTurn(HeelTransition.from(mm(290), mm(25)))),
+                                .heelTransition(HeelTransition.from(mm(290), mm(25)))),
                 Arguments.of(BackProfile.TABLE, BACK.flatBacked()),
-                Arguments.of(TrussRod.TABLE, ROD.adjustedAt(End.HEEL)),
+                Arguments.of(TrussRod.TABLE, ROD.adjuster(End.HEEL)),
                 Arguments.of(TrussRod.TABLE, TrussRod.singleAction(mm(430), mm(4.8))),
-                Arguments.of(TrussRod.TABLE, TrussRod.carbonBar(inch(14)).section(inch("1/4"), inch("3/8"))),
+                Arguments.of(Bar.TABLE, Bar.carbon(inch(14)).section(inch("1/4"), inch("3/8"))),
                 Arguments.of(Channel.TABLE, Channel.forRod(ROD)),
+                Arguments.of(
+                        Channel.TABLE,
+                        Channel.forBar(Bar.steel(inch(14)).section(inch("1/4"), inch("3/8")))
+                                .endClearance(inch("1/8"))),
                 Arguments.of(
                         Channel.TABLE,
                         Channel.forRod(ROD)
                                 .startingAt(mm(-3))
-                                .endPlay(mm(1))
-                                .sidePlay(mm(0.1))
-                                .coveredBy(mm(1))
-                                .clearance(mm(0.2))
-                                .arched(mm(-1.5))
-                                .pocket(mm(20))
+                                .endClearance(mm(1))
+                                .sideClearance(mm(0.1))
+                                .fillet(mm(1))
+                                .depthClearance(mm(0.2))
+                                .arch(mm(-1.5))
+                                .adjusterPocket(mm(20))
                                 .section(mm(9), mm(12))),
                 Arguments.of(Across.TABLE, Across.of(mm(3), mm(52))),
                 Arguments.of(
@@ -79,7 +83,7 @@ class BoardKeysTest {
                 Arguments.of(
                         StringSet.TABLE,
                         STRINGS.doubled()
-                                .massesPerLength(gramPerMetre(4), gramPerMetre(2), gramPerMetre(0.6))
+                                .linearDensities(gramPerMetre(4), gramPerMetre(2), gramPerMetre(0.6))
                                 .diameters(thou(42), thou(30), mm(0.4))
                                 .across(Across.of(mm(3), mm(52)).inPair(mm(2)))));
     }
@@ -114,47 +118,52 @@ class BoardKeysTest {
                 Map.of("kind", "single-action", "length", "430 mm", "width", "5 mm", "height", "5 mm"));
         refused(TrussRod.TABLE, "height", Map.of("kind", "two-way", "length", "300 mm", "width", "6 mm"));
         refused(
-                TrussRod.TABLE,
-                "adjusted at",
+                Bar.TABLE,
+                "adjuster",
+                Map.of("material", "steel", "length", "300 mm", "width", "6 mm", "height", "9 mm", "adjuster", "heel"));
+        refused(
+                Channel.TABLE,
+                "bar",
                 Map.of(
-                        "kind",
-                        "steel bar",
-                        "length",
-                        "300 mm",
-                        "width",
-                        "6 mm",
-                        "height",
-                        "9 mm",
-                        "adjusted at",
-                        "heel"));
+                        "truss rod",
+                        Map.of("kind", "two-way", "length", "300 mm", "width", "6 mm", "height", "9 mm"),
+                        "bar",
+                        Map.of("material", "steel", "length", "300 mm", "width", "6 mm", "height", "9 mm")));
+        refused(
+                Channel.TABLE,
+                "channel.adjuster pocket",
+                Map.of(
+                        "bar",
+                        Map.of("material", "steel", "length", "300 mm", "width", "6 mm", "height", "9 mm"),
+                        "channel",
+                        Map.of("adjuster pocket", Map.of("length", "20 mm", "width", "7 mm", "depth", "12 mm"))));
         refused(
                 BackProfile.TABLE,
                 "curve",
                 Map.of(
-                        "first depth",
-                        "15 mm",
-                        "second depth",
-                        "16 mm",
+                        "depths",
+                        java.util.List.of(
+                                Map.of("fret", "1", "depth", "15 mm"), Map.of("fret", "12", "depth", "16 mm")),
                         "shape",
                         "full",
                         "curve",
                         java.util.List.of("2", "3")));
         refused(
                 Fingerboard.TABLE,
-                "second radius",
+                "far radius",
                 Map.of(
                         "thickness",
                         "6 mm",
-                        "width at nut",
+                        "nut width",
                         "34 mm",
-                        "second width",
-                        "46 mm",
-                        "second radius",
+                        "far width",
+                        Map.of("width", "46 mm"),
+                        "far radius",
                         "300 mm"));
         refused(
                 Across.TABLE,
                 "growth",
-                Map.of("edge at nut", "3 mm", "span at saddle", "52 mm", "spacing", "graduated"));
+                Map.of("edge margin", "3 mm", "span at saddle", "52 mm", "spacing", "graduated"));
         refused(
                 StringSet.TABLE,
                 "diameters",
@@ -162,7 +171,7 @@ class BoardKeysTest {
                         "pitches",
                         java.util.List.of("E2"),
                         "across",
-                        Map.of("edge at nut", "3 mm", "span at saddle", "52 mm")));
+                        Map.of("edge margin", "3 mm", "span at saddle", "52 mm")));
         refused(
                 StringSet.TABLE,
                 "across.in pair",
@@ -174,15 +183,15 @@ class BoardKeysTest {
                         "diameters",
                         "1 mm",
                         "across",
-                        Map.of("edge at nut", "3 mm", "span at saddle", "52 mm")));
+                        Map.of("edge margin", "3 mm", "span at saddle", "52 mm")));
         refused(
                 Channel.TABLE,
-                "channel.pocket.width",
+                "channel.adjuster pocket.width",
                 Map.of(
-                        "rod",
+                        "truss rod",
                         Map.of("kind", "two-way", "length", "300 mm", "width", "6 mm", "height", "9 mm"),
                         "channel",
-                        Map.of("pocket", Map.of("length", "20 mm", "width", "5 mm", "depth", "12 mm"))));
+                        Map.of("adjuster pocket", Map.of("length", "20 mm", "width", "5 mm", "depth", "12 mm"))));
     }
 
     private static void refused(Table<?> table, String path, Map<String, ?> keys) {
@@ -201,7 +210,7 @@ class BoardKeysTest {
     void scaleOfFannedFrets_followsFromTheFan() {
         Neck fanned = Neck.named("fan")
                 .fannedFrets(
-                        Fan.between(mm(699), mm(673)).squareAt(7),
+                        Fan.between(mm(699), mm(673)).perpendicularAt(7),
                         STRINGS.diameters(mm(1)).across(Across.of(mm(4), mm(56))))
                 .fingerboard(Fingerboard.tapered(mm(44), mm(58)))
                 .back(BackProfile.between(mm(14), mm(16)));
@@ -217,10 +226,10 @@ class BoardKeysTest {
     @Test
     void fannedFrets_areRefusedWhereTheStringsAreNotSpread() {
         Neck.NeedsBack fanned = Neck.named("fan")
-                .fannedFrets(Fan.between(mm(699), mm(673)).squareAt(7), STRINGS)
+                .fannedFrets(Fan.between(mm(699), mm(673)).perpendicularAt(7), STRINGS)
                 .fingerboard(Fingerboard.tapered(mm(44), mm(58)));
 
         assertThatThrownBy(() -> fanned.back(BackProfile.between(mm(14), mm(16))))
-                .hasMessage("fanned frets are given, but not how the strings are spread: give across of the strings");
+                .hasMessage("fanned frets are given, but not the string spacing: give strings.across");
     }
 }

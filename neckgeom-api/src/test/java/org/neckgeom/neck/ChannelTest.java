@@ -31,7 +31,7 @@ class ChannelTest {
         assertThat(channel.lengthMm()).isEqualTo(300);
         assertThat(channel.widthMm()).isEqualTo(6);
         assertThat(channel.depthMm()).isEqualTo(9);
-        assertThat(channel.hasPocket()).isFalse();
+        assertThat(channel.hasAdjusterPocket()).isFalse();
         assertThat(channel.floorDepthAtMm(150)).isEqualTo(9);
         assertThat(channel).hasToString("channel 0 mm to 300 mm from the nut, 6 mm wide, 9 mm deep");
     }
@@ -40,17 +40,17 @@ class ChannelTest {
     void channel_growsByPlayStripAndClearance() {
         Channel channel = Channel.forRod(ROD)
                 .startingAt(mm(3))
-                .endPlay(mm(1))
-                .sidePlay(mm(0.1))
-                .coveredBy(mm(2))
-                .clearance(mm(0.2));
+                .endClearance(mm(1))
+                .sideClearance(mm(0.1))
+                .fillet(mm(2))
+                .depthClearance(mm(0.2));
 
         assertThat(channel.startMm()).isEqualTo(3);
         assertThat(channel.endMm()).isEqualTo(304);
         assertThat(channel.widthMm()).isEqualTo(6.1);
         assertThat(channel.depthMm()).isCloseTo(11.2, within(1e-14));
-        assertThat(channel.coverMm()).isEqualTo(2);
-        assertThat(channel.clearanceMm()).isEqualTo(0.2);
+        assertThat(channel.filletMm()).isEqualTo(2);
+        assertThat(channel.depthClearanceMm()).isEqualTo(0.2);
         assertThat(Channel.forRod(ROD).endMm()).isEqualTo(300);
     }
 
@@ -63,7 +63,7 @@ class ChannelTest {
             double start = (random.nextDouble() - 0.5) * 100;
             Channel channel = Channel.forRod(TrussRod.twoWay(mm(length)).section(mm(6), mm(9)))
                     .startingAt(mm(start))
-                    .arched(mm(sagitta));
+                    .arch(mm(sagitta));
             for (int k = 0; k <= 10; k++) {
                 double x = k == 10 ? channel.endMm() : channel.startMm() + channel.lengthMm() * k / 10;
 
@@ -134,14 +134,15 @@ class ChannelTest {
 
     @Test
     void pocket_liesAtTheAdjuster() {
-        Channel head = Channel.forRod(ROD).startingAt(mm(3)).pocket(mm(40)).section(mm(11), mm(12));
-        Channel heel = Channel.forRod(ROD.adjustedAt(End.HEEL))
+        Channel head =
+                Channel.forRod(ROD).startingAt(mm(3)).adjusterPocket(mm(40)).section(mm(11), mm(12));
+        Channel heel = Channel.forRod(ROD.adjuster(End.HEEL))
                 .startingAt(mm(3))
-                .pocket(mm(40))
+                .adjusterPocket(mm(40))
                 .section(mm(11), mm(12));
 
-        assertThat(head.pocketStartMm()).isEqualTo(3);
-        assertThat(heel.pocketStartMm()).isEqualTo(263);
+        assertThat(head.adjusterPocketStartMm()).isEqualTo(3);
+        assertThat(heel.adjusterPocketStartMm()).isEqualTo(263);
         assertThat(head.depthAtMm(20)).isEqualTo(12);
         assertThat(head.depthAtMm(44)).isEqualTo(9);
         assertThat(head.widthAtMm(20)).isEqualTo(11);
@@ -149,12 +150,12 @@ class ChannelTest {
         assertThat(heel.depthAtMm(300)).isEqualTo(12);
         assertThat(heel.depthAtMm(20)).isEqualTo(9);
         assertThat(head.floorDepthAtMm(20)).isEqualTo(9);
-        assertThat(head.pocketLengthMm()).isEqualTo(40);
-        assertThat(head.pocketWidthMm()).isEqualTo(11);
-        assertThat(head.pocketDepthMm()).isEqualTo(12);
-        assertThat(head.toString()).endsWith(", pocket 40 mm x 11 mm x 12 mm at the head");
+        assertThat(head.adjusterPocketLengthMm()).isEqualTo(40);
+        assertThat(head.adjusterPocketWidthMm()).isEqualTo(11);
+        assertThat(head.adjusterPocketDepthMm()).isEqualTo(12);
+        assertThat(head.toString()).endsWith(", adjuster pocket 40 mm x 11 mm x 12 mm at the head");
         // An arched floor may run deeper than the pocket.
-        assertThat(head.arched(mm(8)).depthAtMm(43)).isGreaterThan(12);
+        assertThat(head.arch(mm(8)).depthAtMm(43)).isGreaterThan(12);
     }
 
     @Test
@@ -162,19 +163,17 @@ class ChannelTest {
         Channel channel = Channel.forRod(ROD);
 
         refused(
-                () -> channel.arched(mm(150)),
-                "channel.deeper in the middle must be less than half the channel's length of 300 mm, but was 150 mm");
-        refused(() -> channel.arched(mm(-9)), "channel.deeper in the middle must be more than -9 mm, but was -9 mm");
+                () -> channel.arch(mm(150)),
+                "channel.floor arch must be less than half the channel's length of 300 mm, but was 150 mm");
+        refused(() -> channel.arch(mm(-9)), "channel.floor arch must be more than -9 mm, but was -9 mm");
         refused(
-                () -> channel.arched(inch(-10)),
-                "channel.deeper in the middle must be less than half the channel's length of 300 mm, but was -254 mm");
+                () -> channel.arch(inch(-10)),
+                "channel.floor arch must be less than half the channel's length of 300 mm, but was -254 mm");
         // Whatever is told afterwards.
-        Channel shallow = channel.coveredBy(mm(3)).arched(mm(-10));
+        Channel shallow = channel.fillet(mm(3)).arch(mm(-10));
         assertThat(shallow.floorDepthAtMm(150)).isEqualTo(2);
-        refused(
-                () -> shallow.coveredBy(mm(1)),
-                "channel.deeper in the middle must be more than -10 mm, but was -10 mm");
-        assertThat(shallow.clearance(mm(1)).floorDepthAtMm(150)).isEqualTo(3);
+        refused(() -> shallow.fillet(mm(1)), "channel.floor arch must be more than -10 mm, but was -10 mm");
+        assertThat(shallow.depthClearance(mm(1)).floorDepthAtMm(150)).isEqualTo(3);
     }
 
     @Test
@@ -182,46 +181,46 @@ class ChannelTest {
         Channel channel = Channel.forRod(ROD);
 
         refused(
-                () -> channel.pocket(mm(301)).section(mm(11), mm(12)),
-                "channel.pocket.length must be no more than the channel's 300 mm, but was 301 mm");
+                () -> channel.adjusterPocket(mm(301)).section(mm(11), mm(12)),
+                "channel.adjuster pocket.length must be no more than the channel's 300 mm, but was 301 mm");
         refused(
-                () -> channel.pocket(mm(40)).section(mm(5), mm(12)),
-                "channel.pocket.width must be the channel's 6 mm or more, but was 5 mm");
+                () -> channel.adjusterPocket(mm(40)).section(mm(5), mm(12)),
+                "channel.adjuster pocket.width must be the channel's 6 mm or more, but was 5 mm");
         refused(
-                () -> channel.pocket(mm(40)).section(mm(11), mm(8)),
-                "channel.pocket.depth must be the channel's 9 mm or more, but was 8 mm");
+                () -> channel.adjusterPocket(mm(40)).section(mm(11), mm(8)),
+                "channel.adjuster pocket.depth must be the channel's 9 mm or more, but was 8 mm");
         refused(
-                () -> Channel.forRod(TrussRod.carbonBar(mm(300)).section(mm(6), mm(9)))
-                        .pocket(mm(40))
+                () -> Channel.forBar(Bar.carbon(mm(300)).section(mm(6), mm(9)))
+                        .adjusterPocket(mm(40))
                         .section(mm(11), mm(12)),
-                "a carbon bar needs no pocket, but one was wanted");
+                "a carbon bar has no adjuster, but an adjuster pocket is given");
         // Whatever is told afterwards.
-        Channel pocketed = channel.pocket(mm(40)).section(mm(7), mm(10));
+        Channel pocketed = channel.adjusterPocket(mm(40)).section(mm(7), mm(10));
         refused(
-                () -> pocketed.sidePlay(mm(2)),
-                "channel.pocket.width must be the channel's 8 mm or more, but was 7 mm");
+                () -> pocketed.sideClearance(mm(2)),
+                "channel.adjuster pocket.width must be the channel's 8 mm or more, but was 7 mm");
         refused(
-                () -> pocketed.coveredBy(mm(2)),
-                "channel.pocket.depth must be the channel's 11 mm or more, but was 10 mm");
-        assertThat(pocketed.clearance(mm(1)).depthMm()).isEqualTo(10);
+                () -> pocketed.fillet(mm(2)),
+                "channel.adjuster pocket.depth must be the channel's 11 mm or more, but was 10 mm");
+        assertThat(pocketed.depthClearance(mm(1)).depthMm()).isEqualTo(10);
     }
 
     @Test
     void plays_areNoughtOrMore() {
         Channel channel = Channel.forRod(ROD);
 
-        refused(() -> channel.endPlay(mm(-1)), "end play must be 0 mm or more, but was -1 mm");
-        refused(() -> channel.sidePlay(mm(-1)), "side play must be 0 mm or more, but was -1 mm");
-        refused(() -> channel.coveredBy(mm(-1)), "cover strip must be 0 mm or more, but was -1 mm");
-        refused(() -> channel.clearance(mm(-1)), "clearance must be 0 mm or more, but was -1 mm");
+        refused(() -> channel.endClearance(mm(-1)), "end clearance must be 0 mm or more, but was -1 mm");
+        refused(() -> channel.sideClearance(mm(-1)), "side clearance must be 0 mm or more, but was -1 mm");
+        refused(() -> channel.fillet(mm(-1)), "fillet must be 0 mm or more, but was -1 mm");
+        refused(() -> channel.depthClearance(mm(-1)), "depth clearance must be 0 mm or more, but was -1 mm");
     }
 
     @Test
     void toString_saysTheArchAndKeepsTheRodsUnits() {
-        assertThat(Channel.forRod(ROD).startingAt(mm(3)).clearance(mm(0.2)).arched(mm(3)))
+        assertThat(Channel.forRod(ROD).startingAt(mm(3)).depthClearance(mm(0.2)).arch(mm(3)))
                 .hasToString(
                         "channel 3 mm to 303 mm from the nut, 6 mm wide, 9.2 mm deep at its ends, 12.2 mm in the middle");
-        assertThat(Channel.forRod(TrussRod.steelBar(inch(14)).section(inch("1/4"), inch("3/8")))
+        assertThat(Channel.forBar(Bar.steel(inch(14)).section(inch("1/4"), inch("3/8")))
                         .startingAt(mm(-25.4)))
                 .hasToString("channel -1 in to 13 in from the nut, 0.25 in wide, 0.375 in deep");
     }

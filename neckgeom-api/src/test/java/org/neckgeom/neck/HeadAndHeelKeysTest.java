@@ -30,7 +30,7 @@ class HeadAndHeelKeysTest {
     private static final Dome DOME = Dome.of(mm(9000)).pole(mm(240), mm(20));
 
     static Stream<Arguments> nouns() {
-        Head head = Head.pitched(deg(14))
+        Head head = Head.angled(deg(14))
                 .length(mm(190))
                 .width(inch(3.3))
                 .thickness(mm(12))
@@ -184,11 +184,11 @@ class HeadAndHeelKeysTest {
                         "scarf",
                         Map.of("joint", "in the head")))),
                 "scarf",
-                "a flat head has no scarf; give the head's pitch, or leave the scarf out");
+                "a flat head has no scarf; give the head angle, or leave the scarf out");
         refused(
-                () -> Head.pitched(deg(0.9)).scarfed(ScarfCut.inTheHead()),
-                "pitch",
-                "pitch must be 1 deg or more for a scarf, but was 0.9 deg");
+                () -> Head.angled(deg(0.9)).scarfed(ScarfCut.inTheHead()),
+                "angle",
+                "angle must be 1 deg or more for a scarf, but was 0.9 deg");
     }
 
     @Test

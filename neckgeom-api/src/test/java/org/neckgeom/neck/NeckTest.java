@@ -81,7 +81,7 @@ class NeckTest {
                 neck -> neck.fingerboard(Fingerboard.tapered(mm(40), mm(52))),
                 neck -> neck.back(BackProfile.between(mm(13), mm(15))),
                 neck -> neck.wood(Wood.SAPELE),
-                neck -> neck.rod(rod),
+                neck -> neck.trussRod(rod),
                 neck -> neck.channel(Channel.forRod(rod).startingAt(mm(5))),
                 neck -> neck.strings(StringSet.of(pitch("G2"))),
                 neck -> neck.head(Head.flat()),
@@ -119,7 +119,7 @@ class NeckTest {
     @Test
     void secondPlace_mayBeAnotherFret() {
         Neck neck = neck().bodyAtFret(14)
-                .fingerboard(Fingerboard.tapered(mm(34), mm(46)).secondAtFret(12))
+                .fingerboard(Fingerboard.tapered(mm(34), mm(46)).farWidthAtFret(12))
                 .back(BackProfile.between(mm(14.5), mm(16.5)).atFrets(0, 12));
 
         assertThat(neck.halfWidthAtMm(280)).isCloseTo(23, within(1e-13));
@@ -139,35 +139,37 @@ class NeckTest {
     @Test
     void data_hasEveryPartWithItsFigures() {
         Map<String, Object> data = Form.dataOf(
-                neck().rod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9))).head(Head.pitched(deg(13))));
+                neck().trussRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9))).head(Head.angled(deg(13))));
 
         assertThat(Json.of(data))
                 .contains("\"answer\": \"neck-design\"", "\"frets\": 20", "\"bodyAtFret\": 12")
-                .contains("\"widthAtNut\": { \"value\": 34, \"unit\": \"mm\", \"ucum\": \"mm\" }")
-                .contains("\"pitch\": { \"value\": 13, \"unit\": \"deg\", \"ucum\": \"deg\" }")
-                .contains("\"kind\": \"two-way\"", "\"adjustedAt\": \"head\"", "\"crown\": \"flat\"")
+                .contains("\"nutWidth\": { \"value\": 34, \"unit\": \"mm\", \"ucum\": \"mm\" }")
+                .contains("\"angle\": { \"value\": 13, \"unit\": \"deg\", \"ucum\": \"deg\" }")
+                .contains("\"kind\": \"two-way\"", "\"adjuster\": \"head\"", "\"crown\": \"flat\"")
                 .doesNotContain("\"heel\":", "\"strings\":", "\"pocketLength\":", "\"radius\":");
-        assertThat(neck().rod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9))).text(LengthStyle.DECIMAL_INCHES))
+        assertThat(neck().trussRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)))
+                        .text(LengthStyle.DECIMAL_INCHES))
                 .contains("two-way rod, 11.811 in x 0.2362 in x ");
     }
 
     @Test
     void toString_hasARowForEachPartTold() {
-        assertThat(neck().rod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9))).head(Head.pitched(deg(13))))
+        assertThat(neck().trussRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)))
+                        .head(Head.angled(deg(13))))
                 .hasToString(String.join(
                         "\n",
                         "bench neck",
                         "  scale        560 mm, 20 frets, body at fret 12",
                         "  fingerboard  34 mm at the nut, 46 mm at the body joint, 6 mm thick, flat",
                         "  back         14.5 mm deep at fret 1, 16.5 mm at fret 12, rounded",
-                        "  rod          two-way rod, 300 mm x 6 mm x 9 mm, adjusted at the head",
+                        "  truss rod    two-way rod, 300 mm x 6 mm x 9 mm, adjusted at the head",
                         "  channel      0 mm to 300 mm from the nut, 6 mm wide, 9 mm deep",
-                        "  head         pitched 13 deg, 180 mm long, 75 mm wide, 15 mm thick"));
+                        "  head         angled 13 deg, 180 mm long, 75 mm wide, 15 mm thick"));
     }
 
     @Test
     void parts_areHandedBackAsTold() {
-        Head head = Head.pitched(deg(13));
+        Head head = Head.angled(deg(13));
         StringSet strings = StringSet.of(pitch("G2"), pitch("D3")).tensions(newton(95));
         Function<Neck, Neck> told = neck -> neck.head(head).strings(strings).wood(Wood.SAPELE);
 
@@ -184,8 +186,8 @@ class NeckTest {
     @Test
     void toString_keepsTheStyleOfTheScaleThroughout() {
         Neck neck = neck().scale(inch(25.5))
-                .rod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)))
-                .head(Head.pitched(deg(13)));
+                .trussRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)))
+                .head(Head.angled(deg(13)));
 
         assertThat(neck.toString()).contains("0.2362 in").doesNotContain(" mm").doesNotContainPattern("\\.\\d{5}");
     }

@@ -28,19 +28,19 @@ class PartsTest {
 
     @Test
     void head_isOfTheUsualSizeUnlessTold() {
-        Head head = Head.pitched(deg(13));
+        Head head = Head.angled(deg(13));
 
-        assertThat(head.pitchRad()).isCloseTo(13 * Math.PI / 180, within(1e-16));
+        assertThat(head.angleRad()).isCloseTo(13 * Math.PI / 180, within(1e-16));
         assertThat(head.lengthMm()).isEqualTo(180);
         assertThat(head.widthMm()).isEqualTo(75);
         assertThat(head.thicknessMm()).isEqualTo(15);
-        assertThat(Head.flat().pitchRad()).isZero();
+        assertThat(Head.flat().angleRad()).isZero();
         assertThat(Head.flat()).hasToString("flat head, 180 mm long, 75 mm wide, 15 mm thick");
     }
 
     @Test
     void head_changesOneThingAndLeavesTheOldOne() {
-        Head old = Head.pitched(deg(13));
+        Head old = Head.angled(deg(13));
 
         Head changed = old.length(inch(7))
                 .width(inch(3))
@@ -49,7 +49,7 @@ class PartsTest {
                 .veneer(inch(0.08), inch(0.04))
                 .backVeneer(inch(0.02));
 
-        assertThat(old).isEqualTo(Head.pitched(deg(13)));
+        assertThat(old).isEqualTo(Head.angled(deg(13)));
         assertThat(changed.lengthMm()).isCloseTo(177.8, within(1e-13));
         assertThat(changed.widthMm()).isCloseTo(76.2, within(1e-13));
         assertThat(changed.thicknessMm()).isCloseTo(15.24, within(1e-13));
@@ -60,15 +60,15 @@ class PartsTest {
         assertThat(changed.style()).isEqualTo(LengthStyle.DECIMAL_INCHES);
         assertThat(changed)
                 .hasToString(
-                        "head pitched 13 deg, 7 in long, 3 in wide, 0.6 in thick, swung 2 deg toward the bass side, veneer 0.08 in, back veneer 0.02 in");
+                        "head angled 13 deg, 7 in long, 3 in wide, 0.6 in thick, swung 2 deg toward the bass side, veneer 0.08 in, back veneer 0.02 in");
     }
 
     @Test
     void head_refusesWhatCannotBe() {
         Head head = Head.flat();
 
-        refused(() -> Head.pitched(deg(0)), "head pitch must be more than 0 deg, but was 0 deg");
-        refused(() -> Head.pitched(deg(46)), "head pitch must be more than 0 deg and 45 deg or less, but was 46 deg");
+        refused(() -> Head.angled(deg(-1)), "head angle must be 0 deg or more, but was -1 deg");
+        refused(() -> Head.angled(deg(46)), "head angle must be 0 deg or more and 45 deg or less, but was 46 deg");
         refused(() -> head.length(mm(0)), "head length must be more than 0 mm, but was 0 mm");
         refused(() -> head.width(mm(0)), "head width must be more than 0 mm, but was 0 mm");
         refused(() -> head.thickness(mm(0)), "head thickness must be more than 0 mm, but was 0 mm");
@@ -126,12 +126,14 @@ class PartsTest {
 
     @Test
     void back_refusesWhatCannotBe() {
-        refused(() -> BackProfile.between(mm(0), mm(1)), "first depth must be more than 0 mm, but was 0 mm");
-        refused(() -> BackProfile.between(mm(1), mm(-1)), "second depth must be more than 0 mm, but was -1 mm");
-        refused(() -> BackProfile.between(mm(1), mm(1)).atFrets(3, 3), "at frets must be ascending, but was 3 and 3");
+        refused(() -> BackProfile.between(mm(0), mm(1)), "depth of the back must be more than 0 mm, but was 0 mm");
+        refused(() -> BackProfile.between(mm(1), mm(-1)), "depth of the back must be more than 0 mm, but was -1 mm");
+        refused(
+                () -> BackProfile.between(mm(1), mm(1)).atFrets(3, 3),
+                "depths must be at ascending frets, but was at frets 3 and 3");
         refused(
                 () -> BackProfile.between(mm(1), mm(1)).atFrets(-1, 3),
-                "frets of the two depths must be a whole number from 0 to 200, but was -1");
+                "fret of the depth must be a whole number from 0 to 200, but was -1");
     }
 
     @Test
@@ -141,14 +143,14 @@ class PartsTest {
         assertThat(board.crown()).isEqualTo(Fingerboard.Crown.FLAT);
         assertThat(board.radius(mm(400)).crown()).isEqualTo(Fingerboard.Crown.CYLINDER);
         assertThat(board.radius(mm(300), mm(400)).crown()).isEqualTo(Fingerboard.Crown.CONE);
-        assertThat(board.secondFret(14)).isEqualTo(14);
-        assertThat(board.secondAtFret(12).secondFret(14)).isEqualTo(12);
+        assertThat(board.farFret(14)).isEqualTo(14);
+        assertThat(board.farWidthAtFret(12).farFret(14)).isEqualTo(12);
         assertThat(board.wood()).isEmpty();
         assertThat(board.wood(Wood.AFRICAN_EBONY).wood()).contains(Wood.AFRICAN_EBONY);
         assertThat(board).isEqualTo(Fingerboard.tapered(mm(34), mm(46)));
         assertThat(board.radius(mm(400)))
                 .hasToString("fingerboard 34 mm at the nut, 46 mm at the body joint, 6 mm thick, radius 400 mm");
-        assertThat(board.radius(mm(300), mm(400)).thickness(mm(6), mm(5)).secondAtFret(12))
+        assertThat(board.radius(mm(300), mm(400)).thickness(mm(6), mm(5)).farWidthAtFret(12))
                 .hasToString(
                         "fingerboard 34 mm at the nut, 46 mm at fret 12, 6 mm to 5 mm thick, radius 300 mm to 400 mm");
     }
@@ -157,35 +159,35 @@ class PartsTest {
     void fingerboard_refusesWhatCannotBe() {
         Fingerboard board = Fingerboard.tapered(mm(34), mm(46));
 
-        refused(() -> Fingerboard.tapered(mm(0), mm(46)), "width at the nut must be more than 0 mm, but was 0 mm");
-        refused(() -> Fingerboard.tapered(mm(34), mm(0)), "second width must be more than 0 mm, but was 0 mm");
-        refused(
-                () -> board.secondAtFret(0),
-                "fret of the second width must be a whole number from 1 to 200, but was 0");
+        refused(() -> Fingerboard.tapered(mm(0), mm(46)), "nut width must be more than 0 mm, but was 0 mm");
+        refused(() -> Fingerboard.tapered(mm(34), mm(0)), "far width must be more than 0 mm, but was 0 mm");
+        refused(() -> board.farWidthAtFret(0), "fret of the far width must be a whole number from 1 to 200, but was 0");
         refused(() -> board.thickness(mm(0)), "board thickness must be more than 0 mm, but was 0 mm");
         refused(
                 () -> board.thickness(mm(6), mm(0)),
-                "board thickness at the second place must be more than 0 mm, but was 0 mm");
+                "board thickness at the far width must be more than 0 mm, but was 0 mm");
         refused(() -> board.radius(mm(17)), "radius must be more than half the width of 34 mm, but was 17 mm");
-        refused(() -> board.radius(mm(20)), "second radius must be more than half the width of 46 mm, but was 20 mm");
+        refused(() -> board.radius(mm(20)), "far radius must be more than half the width of 46 mm, but was 20 mm");
     }
 
     @Test
     void rod_saysWhatItIs() {
         assertThat(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)))
                 .hasToString("two-way rod, 300 mm x 6 mm x 9 mm, adjusted at the head");
-        assertThat(TrussRod.singleAction(mm(380), mm(5)).adjustedAt(End.HEEL))
+        assertThat(TrussRod.singleAction(mm(380), mm(5)).adjuster(End.HEEL))
                 .hasToString("single-action rod, 380 mm x 5 mm x 5 mm, adjusted at the heel");
-        assertThat(TrussRod.steelBar(mm(300)).section(mm(6), mm(9))).hasToString("steel bar, 300 mm x 6 mm x 9 mm");
-        assertThat(TrussRod.carbonBar(mm(300)).section(mm(6), mm(9)).isAdjustable())
-                .isFalse();
-        assertThat(TrussRod.singleAction(mm(380), mm(5)).isAdjustable()).isTrue();
+        assertThat(Bar.steel(mm(300)).section(mm(6), mm(9))).hasToString("steel bar, 300 mm x 6 mm x 9 mm");
+        assertThat(Bar.carbon(inch(12)).section(mm(6), mm(9)).material()).isEqualTo(Bar.Material.CARBON);
+        refused(() -> Bar.steel(mm(0)).section(mm(6), mm(9)), "bar length must be more than 0 mm, but was 0 mm");
         refused(
-                () -> TrussRod.steelBar(mm(300)).section(mm(6), mm(9)).adjustedAt(End.HEEL),
-                "a steel bar has no adjuster, but one was wanted at the heel");
-        refused(() -> TrussRod.twoWay(mm(0)).section(mm(6), mm(9)), "rod length must be more than 0 mm, but was 0 mm");
-        refused(() -> TrussRod.twoWay(mm(1)).section(mm(0), mm(9)), "rod width must be more than 0 mm, but was 0 mm");
-        refused(() -> TrussRod.twoWay(mm(1)).section(mm(6), mm(0)), "rod height must be more than 0 mm, but was 0 mm");
+                () -> TrussRod.twoWay(mm(0)).section(mm(6), mm(9)),
+                "truss rod length must be more than 0 mm, but was 0 mm");
+        refused(
+                () -> TrussRod.twoWay(mm(1)).section(mm(0), mm(9)),
+                "truss rod width must be more than 0 mm, but was 0 mm");
+        refused(
+                () -> TrussRod.twoWay(mm(1)).section(mm(6), mm(0)),
+                "truss rod height must be more than 0 mm, but was 0 mm");
     }
 
     @Test
@@ -198,7 +200,7 @@ class PartsTest {
         assertThat(strings.tensions(newton(95)).tensionsN()).containsExactly(95, 95, 95, 95);
         assertThat(strings.diameters(mm(1), mm(0.8), mm(0.6), mm(0.4)).diametersMm())
                 .containsExactly(1, 0.8, 0.6, 0.4);
-        assertThat(strings.massesPerLength(gramPerMetre(3)).massesGramPerMetre())
+        assertThat(strings.linearDensities(gramPerMetre(3)).linearDensitiesGramPerMetre())
                 .containsExactly(3, 3, 3, 3);
         assertThat(strings.pitchesHz()[2]).isEqualTo(220);
         assertThat(strings.doubled().inCourse()).isEqualTo(2);
@@ -225,8 +227,8 @@ class PartsTest {
         refused(() -> strings.tensions(newton(0)), "string tension must be more than 0 N, but was 0 N");
         refused(() -> strings.diameters(mm(-1)), "string diameter must be more than 0 mm, but was -1 mm");
         refused(
-                () -> strings.massesPerLength(gramPerMetre(0)),
-                "mass per length must be more than 0 g/m, but was 0 g/m");
+                () -> strings.linearDensities(gramPerMetre(0)),
+                "linear density must be more than 0 g/m, but was 0 g/m");
     }
 
     @Test
@@ -264,11 +266,11 @@ class PartsTest {
     void channel_readsInTheOtherStyleAsAPersonDoes() {
         Channel channel = Channel.forRod(TrussRod.twoWay(mm(267.2)).section(mm(6), mm(9)))
                 .startingAt(mm(3))
-                .clearance(mm(0.2));
+                .depthClearance(mm(0.2));
 
         assertThat(channel.text(LengthStyle.DECIMAL_INCHES))
                 .isEqualTo("channel 0.1181 in to 10.6378 in from the nut, 0.2362 in wide, 0.3622 in deep");
-        assertThat(channel.rod().text(LengthStyle.DECIMAL_INCHES))
+        assertThat(channel.reinforcement().text(LengthStyle.DECIMAL_INCHES))
                 .isEqualTo("two-way rod, 10.5197 in x 0.2362 in x 0.3543 in, adjusted at the head");
         assertThat(channel.text(LengthStyle.MILLIMETRES)).isEqualTo(channel.toString());
     }

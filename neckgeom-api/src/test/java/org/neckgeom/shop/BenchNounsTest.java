@@ -30,10 +30,10 @@ class BenchNounsTest {
         assertThat(cutter.flutes()).isEqualTo(2);
         assertThat(cutter.fluteLengthMm()).isEqualTo(18);
         assertThat(cutter.shankMm()).isEqualTo(6);
-        assertThat(cutter.standOutMm()).isEqualTo(24);
+        assertThat(cutter.stickOutMm()).isEqualTo(24);
         assertThat(cutter.material()).isEqualTo(Cutter.Material.STEEL);
         assertThat(cutter.runoutMm()).isZero();
-        assertThat(cutter).hasToString("6 mm straight cutter, 2 flutes of 18 mm, shank 6 mm, stands out 24 mm, steel");
+        assertThat(cutter).hasToString("6 mm straight cutter, 2 flutes of 18 mm, shank 6 mm, stick-out 24 mm, steel");
     }
 
     @Test
@@ -44,14 +44,14 @@ class BenchNounsTest {
 
         assertThat(changed.flutes()).isEqualTo(1);
         assertThat(changed.fluteLengthMm()).isEqualTo(38.1);
-        assertThat(changed.standOutMm()).isEqualTo(38.1); // no less than its flutes
+        assertThat(changed.stickOutMm()).isEqualTo(38.1); // no less than its flutes
         assertThat(changed.shankMm()).isEqualTo(12.7);
         assertThat(changed.runoutMm()).isCloseTo(0.0254, within(1e-17));
-        assertThat(changed.standOut(inch(2)).standOutMm()).isEqualTo(50.8);
+        assertThat(changed.stickOut(inch(2)).stickOutMm()).isEqualTo(50.8);
         assertThat(changed.style()).isEqualTo(LengthStyle.DECIMAL_INCHES);
         assertThat(changed)
                 .hasToString(
-                        "0.25 in straight cutter, 1 flute of 1.5 in, shank 0.5 in, stands out 1.5 in, carbide, runout 0.001 in");
+                        "0.25 in straight cutter, 1 flute of 1.5 in, shank 0.5 in, stick-out 1.5 in, carbide, runout 0.001 in");
         assertThat(old).isEqualTo(Cutter.straight(inch("1/4")));
         assertThat(changed.steel().material()).isEqualTo(Cutter.Material.STEEL);
     }
@@ -64,7 +64,7 @@ class BenchNounsTest {
         refused(() -> cutter.flutes(0, mm(10)), "flutes must be a whole number from 1 to 8, but was 0");
         refused(() -> cutter.flutes(2, mm(-1)), "flute length must be more than 0 mm, but was -1 mm");
         refused(() -> cutter.shank(mm(0)), "shank diameter must be more than 0 mm, but was 0 mm");
-        refused(() -> cutter.standOut(mm(10)), "stand-out must be 18 mm or more, the flute length, but was 10 mm");
+        refused(() -> cutter.stickOut(mm(10)), "stick-out must be 18 mm or more, the flute length, but was 10 mm");
         refused(() -> cutter.runout(mm(-0.01)), "runout must be 0 mm or more, but was -0.01 mm");
         refused(
                 () -> Cutter.straight(mm(1e308)),
@@ -117,19 +117,19 @@ class BenchNounsTest {
     @Test
     void leaves_areTheCommonSets() {
         // Common practice: 20 leaves to 1 mm by 0.05; 13 leaves by 0.05 to 0.3, then 0.1; 26 leaves, 1.5 to 25 thou.
-        double[] metric = FeelerSet.metric20().leavesMm();
+        double[] metric = FeelerSet.metric20().thicknessesMm();
         assertThat(metric).hasSize(20).isSorted();
         for (int i = 0; i < 20; i++) {
             assertThat(metric[i])
                     .isEqualTo(Double.parseDouble("0." + String.format(Locale.ROOT, "%02d", 5 * (i + 1) % 100))
                             + (i == 19 ? 1 : 0));
         }
-        assertThat(FeelerSet.metric13().leavesMm())
+        assertThat(FeelerSet.metric13().thicknessesMm())
                 .hasSize(13)
                 .isSorted()
                 .startsWith(0.05)
                 .endsWith(0.9, 1.0);
-        double[] inch = FeelerSet.inch26().leavesMm();
+        double[] inch = FeelerSet.inch26().thicknessesMm();
         assertThat(inch).hasSize(26).isSorted();
         assertThat(inch[0]).isCloseTo(0.0381, within(1e-17));
         assertThat(inch[2]).isCloseTo(0.0635, within(1e-17));
@@ -143,27 +143,27 @@ class BenchNounsTest {
         FeelerSet set = FeelerSet.of(thicknesses);
         thicknesses.set(0, mm(9));
 
-        assertThat(set.leavesMm()).containsExactly(0.1, 0.3);
-        assertThat(set).hasToString("2 leaves, 0.1 mm to 0.3 mm");
-        assertThat(FeelerSet.of(List.of(inch(0.01)))).hasToString("1 leaf, 10 thou");
-        assertThat(FeelerSet.inch26()).hasToString("26 leaves, 1.5 thou to 25 thou");
-        assertThat(FeelerSet.metric20().eachWithin(mm(0.005)))
-                .hasToString("20 leaves, 0.05 mm to 1 mm, each within 0.005 mm");
+        assertThat(set.thicknessesMm()).containsExactly(0.1, 0.3);
+        assertThat(set).hasToString("2 gauges, 0.1 mm to 0.3 mm");
+        assertThat(FeelerSet.of(List.of(inch(0.01)))).hasToString("1 gauge, 10 thou");
+        assertThat(FeelerSet.inch26()).hasToString("26 gauges, 1.5 thou to 25 thou");
+        assertThat(FeelerSet.metric20().halfWidth(mm(0.005)))
+                .hasToString("20 gauges, 0.05 mm to 1 mm, half-width 0.005 mm");
     }
 
     @Test
     void leaves_refuseWhatCannotBe() {
         refused(
                 () -> FeelerSet.of(List.of()),
-                "feeler leaves must be a list of 1 to 60 items, each a length of more than 0 mm and at most 3000 mm with its unit,"
+                "feeler gauges must be a list of 1 to 60 items, each a length of more than 0 mm and at most 3000 mm with its unit,"
                         + " such as 44.5 mm or 1 3/4 in, but was a list of 0 items");
-        refused(() -> FeelerSet.of(List.of(mm(0.1), mm(0))), "feeler leaves must be more than 0 mm, but was 0 mm");
+        refused(() -> FeelerSet.of(List.of(mm(0.1), mm(0))), "feeler gauges must be more than 0 mm, but was 0 mm");
         refused(
-                () -> FeelerSet.metric20().eachWithin(mm(-0.1)),
-                "leaf tolerance must be 0 mm or more, but was -0.1 mm");
+                () -> FeelerSet.metric20().halfWidth(mm(-0.1)),
+                "half-width of a gauge's error must be 0 mm or more, but was -0.1 mm");
         refused(
-                () -> FeelerSet.metric20().eachWithin(mm(0.05)),
-                "each within must be less than 0.05 mm, the thinnest leaf, but was 0.05 mm");
+                () -> FeelerSet.metric20().halfWidth(mm(0.05)),
+                "half-width must be less than 0.05 mm, the thinnest gauge, but was 0.05 mm");
     }
 
     @Test
@@ -218,8 +218,8 @@ class BenchNounsTest {
         Shop metric = Shop.with(Cutter.straight(mm(6)));
         Shop inches = Shop.with(Cutter.straight(inch("1/4")));
 
-        assertThat(metric.leaves()).isEqualTo(FeelerSet.metric20());
-        assertThat(inches.leaves()).isEqualTo(FeelerSet.inch26());
+        assertThat(metric.feelerGauges()).isEqualTo(FeelerSet.metric20());
+        assertThat(inches.feelerGauges()).isEqualTo(FeelerSet.inch26());
         assertThat(metric.fence()).isEqualTo(Fence.onePiece(mm(600)));
         assertThat(metric.deepestPass()).isEqualTo(mm(1.5)); // a quarter of the diameter in hardwood: common practice
         assertThat(metric.lastPass()).isEqualTo(mm(0));
@@ -231,12 +231,12 @@ class BenchNounsTest {
         Shop old = Shop.with(Cutter.straight(mm(6)));
 
         Shop changed = old.fence(Fence.onePiece(mm(900)))
-                .leaves(FeelerSet.metric13())
-                .readsWithin(mm(0.02))
+                .feelerGauges(FeelerSet.metric13())
+                .repeatability(mm(0.02))
                 .passes(mm(2), mm(0.5));
 
         assertThat(changed.fence()).isEqualTo(Fence.onePiece(mm(900)));
-        assertThat(changed.leaves()).isEqualTo(FeelerSet.metric13());
+        assertThat(changed.feelerGauges()).isEqualTo(FeelerSet.metric13());
         assertThat(changed.repeatability()).isEqualTo(mm(0.02));
         assertThat(changed.deepestPass()).isEqualTo(mm(2));
         assertThat(changed.lastPass()).isEqualTo(mm(0.5));
@@ -256,9 +256,9 @@ class BenchNounsTest {
         assertThat(told.feed()).contains(mmPerMinute(1500));
         assertThat(told.turning()).contains(rpm(16_000));
         assertThat(told.cutter()).isEqualTo(Cutter.straight(mm(6)));
-        assertThat(told.toString()).endsWith("feed          1500 mm/min at 16000 rpm");
+        assertThat(told.toString()).endsWith("feed           1500 mm/min at 16000 rpm");
         assertThat(shop.toString()).doesNotContain("feed").doesNotContain("last pass");
-        assertThat(shop.passes(mm(2), mm(0.5)).toString()).contains("deepest pass  2 mm\n  last pass     0.5 mm");
+        assertThat(shop.passes(mm(2), mm(0.5)).toString()).contains("deepest pass   2 mm\n  last pass      0.5 mm");
         assertThat(told).isNotEqualTo(shop).isNotEqualTo("Shop");
         assertThat(told.hashCode()).isNotEqualTo(shop.hashCode());
     }

@@ -38,7 +38,7 @@ class BenchTablesTest {
     private static final Cutter CUTTER = Cutter.straight(mm(6))
             .flutes(2, mm(22))
             .shank(mm(12.7))
-            .standOut(mm(30))
+            .stickOut(mm(30))
             .carbide()
             .runout(mm(0.02));
 
@@ -61,7 +61,7 @@ class BenchTablesTest {
                 all,
                 FeelerSet.TABLE,
                 List.of(
-                        FeelerSet.metric20().eachWithin(mm(0.005)),
+                        FeelerSet.metric20().halfWidth(mm(0.005)),
                         FeelerSet.metric13(),
                         FeelerSet.inch26(),
                         FeelerSet.of(List.of(thou(4), mm(0.3)))));
@@ -71,7 +71,7 @@ class BenchTablesTest {
                 BenchUncertainty.TABLE,
                 List.of(
                         bench,
-                        bench.reading(mm(0.02))
+                        bench.repeatability(mm(0.02))
                                 .resolution(mm(0.01))
                                 .calliperZero(mm(0))
                                 .blankCalliperZero(mm(0.02))
@@ -79,7 +79,7 @@ class BenchTablesTest {
                                 .moveScatter(thou(1)),
                         bench.cutScatter(mm(BenchUncertainty.DEFAULT_CUT_SCATTER_MM))));
         DecisionRule rule = DecisionRule.withDefaults()
-                .wantedChance(percent(90))
+                .conformanceProbability(percent(90))
                 .spoiledNeck(300)
                 .readingAgain(1.0 / 3)
                 .trialCut(0)
@@ -93,8 +93,8 @@ class BenchTablesTest {
                         Shop.with(Cutter.straight(inch("1/4"))),
                         Shop.with(CUTTER)
                                 .fence(Fence.onePiece(mm(900)))
-                                .leaves(FeelerSet.metric13())
-                                .readsWithin(mm(0.02))
+                                .feelerGauges(FeelerSet.metric13())
+                                .repeatability(mm(0.02))
                                 .decision(rule)
                                 .passes(mm(1.5), mm(0.5))
                                 .feed(mmPerMinute(1800), rpm(16000))));
@@ -107,7 +107,7 @@ class BenchTablesTest {
                                 .slot(mm(6.02))
                                 .piece(List.of(mm(68), mm(68.1)))
                                 .rippedWithBlank(mm(0.04))
-                                .readWithin(thou(1))
+                                .repeatability(thou(1))
                                 .wallsCorrelated(-1.0 / 3)));
         add(
                 all,
@@ -118,8 +118,8 @@ class BenchTablesTest {
                                 .section(inch(2.75), inch("1 3/64"))
                                 .outOfParallel(thou(-3))
                                 .nutAt(inch(9))
-                                .endSpare(mm(0))
-                                .edgeSpare(mm(2))
+                                .endAllowance(mm(0))
+                                .edgeAllowance(mm(2))
                                 .planing(mm(0.5))
                                 .sawKerf(mm(1.8))));
         return all.stream();
@@ -166,7 +166,7 @@ class BenchTablesTest {
                 .isEqualTo("sapele");
         assertThat(Json.of(new OneKey<>(Wood.TYPE)
                         .written(Wood.SAPELE.withName("mine").modulus(gigapascal(11)), Spelling.WORDS)))
-                .isEqualToIgnoringWhitespace("{\"name\": \"mine\", \"like\": \"sapele\", \"stiffness\": \"11 GPa\"}");
+                .isEqualToIgnoringWhitespace("{\"name\": \"mine\", \"like\": \"sapele\", \"modulus\": \"11 GPa\"}");
     }
 
     @Test
@@ -176,8 +176,8 @@ class BenchTablesTest {
 
         assertThat(split.gapMm()).isEqualTo(19.05); // 3/4 in
         assertThat(split.style()).isEqualTo(LengthStyle.MILLIMETRES);
-        assertThat(shop.leaves()).isEqualTo(FeelerSet.inch26());
-        assertThat(shop.leaves().stampedIn()).isEqualTo(LengthStyle.DECIMAL_INCHES);
+        assertThat(shop.feelerGauges()).isEqualTo(FeelerSet.inch26());
+        assertThat(shop.feelerGauges().stampedIn()).isEqualTo(LengthStyle.DECIMAL_INCHES);
     }
 
     private static <T> T inMillimetres(Table<T> table, T noun) {
@@ -196,8 +196,8 @@ class BenchTablesTest {
                 "cut scatter from: 10 | cut scatter from | cut scatter from is given, but not the cut scatter",
                 "feed: 1800 mm/min | turning | must be given together",
                 "last pass: 2 mm | last pass | be 1.5 mm or less, the deepest pass",
-                "feeler leaves: {each within: 0.01 mm} | feeler leaves.set | either set or leaves must be given",
-                "feeler leaves: {set: metric 20, each within: 0.05 mm} | feeler leaves.each within | be less than 0.05 mm, the thinnest leaf"
+                "feeler gauges: {half-width: 0.01 mm} | feeler gauges.set | either set or gauges must be given",
+                "feeler gauges: {set: metric 20, half-width: 0.05 mm} | feeler gauges.half-width | be less than 0.05 mm, the thinnest gauge"
             })
     void shop_refusesWhatDoesNotGoTogether_withItsPath(String more, String path, String words) {
         String yaml = "{cutter: {diameter: 6 mm}, " + more + "}";

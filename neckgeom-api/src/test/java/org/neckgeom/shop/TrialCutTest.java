@@ -24,10 +24,10 @@ class TrialCutTest {
     void singleReading_hasTheUsualRepeatability() {
         TrialCut cut = TrialCut.walls(mm(29.84), mm(31.26));
 
-        assertThat(cut.fenceWall().value()).isEqualTo(mm(29.84));
+        assertThat(cut.nearWall().value()).isEqualTo(mm(29.84));
         assertThat(cut.farWall().value()).isEqualTo(mm(31.26));
-        assertThat(cut.fenceWall().standardUncertainty()).isEqualTo(mm(0.05)); // common practice on wood: 0.03 to 0.05
-        assertThat(cut.fenceWall().degreesOfFreedom()).isInfinite();
+        assertThat(cut.nearWall().standardUncertainty()).isEqualTo(mm(0.05)); // common practice on wood: 0.03 to 0.05
+        assertThat(cut.nearWall().degreesOfFreedom()).isInfinite();
         assertThat(cut.slot()).isEmpty();
         assertThat(cut.piece()).isEmpty();
         assertThat(cut.repeatability()).isEmpty();
@@ -39,7 +39,7 @@ class TrialCutTest {
     void severalReadings_thatAgreeKeepTheInstrumentsStep() {
         TrialCut cut = TrialCut.walls(List.of(mm(30.000), mm(30.001)), List.of(mm(30.170), mm(30.171)));
 
-        assertThat(cut.fenceWall().libraryUncertainty())
+        assertThat(cut.nearWall().libraryUncertainty())
                 .isCloseTo(Math.sqrt(0.0005 * 0.0005 + 0.0001 / 12), within(1e-12));
     }
 
@@ -51,9 +51,9 @@ class TrialCutTest {
         // 0.01,
         // q/sqrt(12) (GUM F.2.2.1); the step is known, so the degrees of freedom grow by the fourth power (GUM G.4).
         double withStep = Math.sqrt(0.01 / 3 + 0.0001 / 12);
-        assertThat(cut.fenceWall().libraryValue()).isCloseTo(29.9, within(1e-14));
-        assertThat(cut.fenceWall().libraryUncertainty()).isCloseTo(withStep, within(1e-14));
-        assertThat(cut.fenceWall().degreesOfFreedom())
+        assertThat(cut.nearWall().libraryValue()).isCloseTo(29.9, within(1e-14));
+        assertThat(cut.nearWall().libraryUncertainty()).isCloseTo(withStep, within(1e-14));
+        assertThat(cut.nearWall().degreesOfFreedom())
                 .isCloseTo(2 * Math.pow(withStep / (0.1 / Math.sqrt(3)), 4), within(1e-9));
         assertThat(cut.farWall().standardUncertainty()).isEqualTo(mm(0.05));
     }
@@ -62,18 +62,18 @@ class TrialCutTest {
     void equalReadings_areNoProofOfAPerfectInstrument() {
         TrialCut cut = TrialCut.walls(List.of(mm(30), mm(30), mm(30), mm(30)), List.of(mm(31)));
 
-        assertThat(cut.fenceWall().libraryUncertainty()).isCloseTo(0.025, within(1e-17)); // 0.05/sqrt(4)
-        assertThat(cut.fenceWall().degreesOfFreedom()).isInfinite();
+        assertThat(cut.nearWall().libraryUncertainty()).isCloseTo(0.025, within(1e-17)); // 0.05/sqrt(4)
+        assertThat(cut.nearWall().degreesOfFreedom()).isInfinite();
     }
 
     @Test
     void toldRepeatability_countsForEveryReading() {
         TrialCut cut = TrialCut.walls(List.of(mm(29.8), mm(29.9), mm(30.0), mm(30.1)), List.of(mm(31)))
-                .readWithin(mm(0.02))
+                .repeatability(mm(0.02))
                 .slot(mm(6.02))
                 .piece(mm(67));
 
-        assertThat(cut.fenceWall().libraryUncertainty()).isCloseTo(0.01, within(1e-17));
+        assertThat(cut.nearWall().libraryUncertainty()).isCloseTo(0.01, within(1e-17));
         assertThat(cut.farWall().libraryUncertainty()).isEqualTo(0.02);
         assertThat(cut.slot().orElseThrow().libraryUncertainty()).isEqualTo(0.02);
         assertThat(cut.piece().orElseThrow().value()).isEqualTo(mm(67));
@@ -86,7 +86,7 @@ class TrialCutTest {
         TrialCut cut = TrialCut.walls(fence, List.of(mm(31)));
         fence.set(0, mm(99));
 
-        assertThat(cut.fenceReadingsMm()).containsExactly(29.8, 29.9);
+        assertThat(cut.nearReadingsMm()).containsExactly(29.8, 29.9);
         assertThat(cut.farReadingsMm()).containsExactly(31);
     }
 
@@ -94,7 +94,7 @@ class TrialCutTest {
     void changes_leaveTheOldOne() {
         TrialCut old = TrialCut.walls(inch(1.2), inch(1.25));
 
-        TrialCut changed = old.slot(mm(6)).piece(mm(70)).readWithin(thou(1)).wallsCorrelated(0.5);
+        TrialCut changed = old.slot(mm(6)).piece(mm(70)).repeatability(thou(1)).wallsCorrelated(0.5);
 
         assertThat(old).isEqualTo(TrialCut.walls(inch(1.2), inch(1.25)));
         assertThat(changed.wallCorrelation()).isEqualTo(0.5);
@@ -103,7 +103,7 @@ class TrialCutTest {
                 .hasToString(String.join(
                         "\n",
                         "Trial cut",
-                        "  fence wall   1.2000 in, u 0.0010 in",
+                        "  near wall    1.2000 in, u 0.0010 in",
                         "  far wall     1.2500 in, u 0.0010 in",
                         "  slot         0.2362 in, u 0.0010 in",
                         "  piece        2.7559 in, u 0.0010 in",
@@ -114,12 +114,12 @@ class TrialCutTest {
     void badReadings_areRefused() {
         TrialCut cut = TrialCut.walls(mm(30), mm(31));
 
-        refused(() -> TrialCut.walls(mm(-3), mm(31)), "fence wall must be more than 0 mm, but was -3 mm");
+        refused(() -> TrialCut.walls(mm(-3), mm(31)), "near wall must be more than 0 mm, but was -3 mm");
         refused(() -> TrialCut.walls(mm(30), inch(0.0)), "far wall must be more than 0 in, but was 0 in");
-        refused(() -> TrialCut.walls(List.of(), List.of(mm(1))), "fence wall must be read 1 to 100 times, but was 0");
+        refused(() -> TrialCut.walls(List.of(), List.of(mm(1))), "near wall must be read 1 to 100 times, but was 0");
         refused(() -> cut.slot(mm(0)), "slot width must be more than 0 mm, but was 0 mm");
         refused(() -> cut.piece(mm(0)), "piece width must be more than 0 mm, but was 0 mm");
-        refused(() -> cut.readWithin(mm(0)), "repeatability must be more than 0 mm, but was 0 mm");
+        refused(() -> cut.repeatability(mm(0)), "repeatability must be more than 0 mm, but was 0 mm");
         refused(() -> cut.wallsCorrelated(1.01), "correlation of the walls must be between -1 and 1, but was 1.01");
         refused(
                 () -> cut.wallsCorrelated(Double.NaN),
@@ -131,7 +131,7 @@ class TrialCutTest {
         TrialCut cut = TrialCut.walls(mm(30), mm(31))
                 .slot(List.of(mm(6), mm(6.02)))
                 .piece(List.of(mm(67), mm(67.02), mm(67.01), mm(67.01)))
-                .readWithin(mm(0.02));
+                .repeatability(mm(0.02));
 
         assertThat(cut.slot().orElseThrow().libraryValue()).isCloseTo(6.01, within(1e-12));
         assertThat(cut.piece().orElseThrow().libraryUncertainty()).isCloseTo(0.01, within(1e-15));
@@ -151,17 +151,17 @@ class TrialCutTest {
         refused(() -> walls.piece(mm(3)), "far wall 61 mm is longer than the piece, 3 mm. Read both again.");
         refused(
                 () -> TrialCut.walls(inch(3), inch(1)).piece(inch(2.5)),
-                "fence wall 3 in is longer than the piece, 2.5 in. Read both again.");
+                "near wall 3 in is longer than the piece, 2.5 in. Read both again.");
         TrialCut narrow = TrialCut.walls(mm(1), mm(1));
         String wide = "slot 6 mm is wider than the piece, 5 mm. Read both again.";
         refused(() -> narrow.slot(mm(6)).piece(mm(5)), wide);
         refused(() -> narrow.piece(mm(5)).slot(mm(6)), wide);
         refused(
                 () -> TrialCut.walls(mm(30), mm(31)).slot(mm(6)).piece(mm(85)),
-                "fence wall 30 mm, far wall 31 mm and slot 6 mm make 67 mm, but the piece is 85 mm. Read all of them again.");
+                "near wall 30 mm, far wall 31 mm and slot 6 mm make 67 mm, but the piece is 85 mm. Read all of them again.");
         refused(
                 () -> TrialCut.walls(mm(30), mm(31)).piece(mm(50)),
-                "fence wall 30 mm and far wall 31 mm make 61 mm, but the piece is 50 mm. Read all of them again.");
+                "near wall 30 mm and far wall 31 mm make 61 mm, but the piece is 50 mm. Read all of them again.");
         // A slip of two digits is left to the closure, and walls alone may leave any slot.
         assertThat(TrialCut.walls(mm(30), mm(31)).slot(mm(6)).piece(mm(76)).piece())
                 .isPresent();

@@ -136,7 +136,7 @@ class QuantityTypeTest {
                 Types.SPEED,
                 Types.TURNING,
                 Types.DENSITY,
-                Types.MASS_PER_LENGTH);
+                Types.LINEAR_DENSITY);
     }
 
     @ParameterizedTest

@@ -170,11 +170,11 @@ class ForeignQuantityTest {
         Quantity<Length> force = OtherQuantity.lie(newton(3));
 
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> LibraryUnits.mm(seconds, "fence wall"))
-                .withMessage("fence wall must be a length, but was 3 s");
+                .isThrownBy(() -> LibraryUnits.mm(seconds, "near wall"))
+                .withMessage("near wall must be a length, but was 3 s");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> LibraryUnits.mm(force, "fence wall"))
-                .withMessage("fence wall must be a length, but was 3 N");
+                .isThrownBy(() -> LibraryUnits.mm(force, "near wall"))
+                .withMessage("near wall must be a length, but was 3 N");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> mm(1).plus(seconds))
                 .withMessage("other must be a length, but was 3 s");
@@ -215,10 +215,10 @@ class ForeignQuantityTest {
         Quantity<Length> length = new OtherQuantity<>(value, Units.METRE);
 
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> LibraryUnits.mm(length, "fence wall"))
-                .withMessageStartingWith("fence wall must be a finite number, but was ");
+                .isThrownBy(() -> LibraryUnits.mm(length, "near wall"))
+                .withMessageStartingWith("near wall must be a finite number, but was ");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> Amount.from(length, "fence wall"))
+                .isThrownBy(() -> Amount.from(length, "near wall"))
                 .withMessageContaining("finite number");
     }
 
@@ -227,21 +227,21 @@ class ForeignQuantityTest {
         Quantity<Length> length = new OtherQuantity<>(1e308, Units.METRE);
 
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> LibraryUnits.mm(length, "fence wall"))
-                .withMessageContaining("fence wall must be a finite number");
+                .isThrownBy(() -> LibraryUnits.mm(length, "near wall"))
+                .withMessageContaining("near wall must be a finite number");
     }
 
     @Test
     void missingPartsOfAForeignQuantity_areNamed() {
         assertThatNullPointerException()
-                .isThrownBy(() -> LibraryUnits.mm(null, "fence wall"))
-                .withMessage("fence wall");
-        assertThatThrownBy(() -> LibraryUnits.mm(new OtherQuantity<Length>(null, Units.METRE), "fence wall"))
+                .isThrownBy(() -> LibraryUnits.mm(null, "near wall"))
+                .withMessage("near wall");
+        assertThatThrownBy(() -> LibraryUnits.mm(new OtherQuantity<Length>(null, Units.METRE), "near wall"))
                 .isInstanceOf(NullPointerException.class)
-                .hasMessageContaining("fence wall");
-        assertThatThrownBy(() -> LibraryUnits.mm(new OtherQuantity<Length>(3, null), "fence wall"))
+                .hasMessageContaining("near wall");
+        assertThatThrownBy(() -> LibraryUnits.mm(new OtherQuantity<Length>(3, null), "near wall"))
                 .isInstanceOf(NullPointerException.class)
-                .hasMessageContaining("fence wall");
+                .hasMessageContaining("near wall");
     }
 
     @Test
@@ -260,12 +260,12 @@ class ForeignQuantityTest {
     @Test
     void refusal_showsTheShopsSymbolForAForeignUnit() {
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> LibraryUnits.mmPositive(Quantities.getQuantity(-3, INCH), "fence wall"))
-                .withMessage("fence wall must be more than 0 in, but was -3 in");
+                .isThrownBy(() -> LibraryUnits.mmPositive(Quantities.getQuantity(-3, INCH), "near wall"))
+                .withMessage("near wall must be more than 0 in, but was -3 in");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> LibraryUnits.mmNotNegative(
-                        Quantities.getQuantity(-3, MetricPrefix.MILLI(Units.METRE)), "fence wall"))
-                .withMessage("fence wall must be 0 mm or more, but was -3 mm");
+                        Quantities.getQuantity(-3, MetricPrefix.MILLI(Units.METRE)), "near wall"))
+                .withMessage("near wall must be 0 mm or more, but was -3 mm");
     }
 
     @Test
@@ -342,16 +342,16 @@ class ForeignQuantityTest {
             for (int again = 0; again < 5; again++) {
                 Quantity<Length> length = OtherQuantity.lie(hostile);
                 try {
-                    assertThat(LibraryUnits.mmPositive(length, "fence wall")).isEqualTo(3);
+                    assertThat(LibraryUnits.mmPositive(length, "near wall")).isEqualTo(3);
                 } catch (IllegalArgumentException refused) {
                     assertThat(refused)
-                            .hasMessageStartingWith("fence wall must be ")
+                            .hasMessageStartingWith("near wall must be ")
                             .hasNoSuppressedExceptions();
                     assertThat(Words.isLine(refused.getMessage()))
                             .as(refused.getMessage())
                             .isTrue();
                 } catch (NullPointerException missing) {
-                    assertThat(missing.getMessage()).matches("fence wall without a (value|unit)");
+                    assertThat(missing.getMessage()).matches("near wall without a (value|unit)");
                 }
             }
         }
@@ -362,9 +362,9 @@ class ForeignQuantityTest {
     void hostileUnits_changeNothingForOthers() {
         for (Quantity<?> hostile : Hostile.quantities(ShopUnit.MILLIMETRE.jsr385())) {
             try {
-                LibraryUnits.mm(OtherQuantity.lie(hostile), "fence wall");
+                LibraryUnits.mm(OtherQuantity.lie(hostile), "near wall");
             } catch (IllegalArgumentException | NullPointerException refused) {
-                assertThat(refused.getMessage()).startsWith("fence wall ");
+                assertThat(refused.getMessage()).startsWith("near wall ");
             }
         }
         Unit<Length> own = MetricPrefix.DECI(Units.METRE).multiply(1.7);

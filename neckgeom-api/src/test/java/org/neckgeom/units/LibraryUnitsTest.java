@@ -66,12 +66,10 @@ class LibraryUnitsTest {
 
     @Test
     void refusals_areOneSentenceInTheUnitGiven() {
+        refused(() -> LibraryUnits.mmPositive(mm(-3), "near wall"), "near wall must be more than 0 mm, but was -3 mm");
         refused(
-                () -> LibraryUnits.mmPositive(mm(-3), "fence wall"),
-                "fence wall must be more than 0 mm, but was -3 mm");
-        refused(
-                () -> LibraryUnits.mmPositive(inch(0.0), "fence wall"),
-                "fence wall must be more than 0 in, but was 0 in");
+                () -> LibraryUnits.mmPositive(inch(0.0), "near wall"),
+                "near wall must be more than 0 in, but was 0 in");
         refused(() -> LibraryUnits.mmNotNegative(mm(-3), "clearance"), "clearance must be 0 mm or more, but was -3 mm");
         refused(
                 () -> LibraryUnits.probability(percent(100), "coverage"),

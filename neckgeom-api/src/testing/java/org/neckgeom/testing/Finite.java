@@ -21,7 +21,7 @@ final class Finite {
             "libraryLower",
             "libraryUpper",
             "nutRadiusMm",
-            "secondRadiusMm",
+            "farRadiusMm",
             "crownRadiusAtMm");
     private static final Pattern NO_NUMBER =
             Pattern.compile("\\b(NaN|[Ii]nfinity|null)\\b|(?<![0-9])-0(\\.0*)?(?![.0-9])");

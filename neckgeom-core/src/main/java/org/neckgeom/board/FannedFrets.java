@@ -35,7 +35,7 @@ public final class FannedFrets extends ValueAnswer {
             .fact("bassScale", Kind.MM, "along the outermost bass string", frets -> frets.bass)
             .fact("trebleScale", Kind.MM, "along the outermost treble string", frets -> frets.treble)
             .finds("fan", "Fanned frets {bassScale:brief} to {trebleScale:brief}")
-            .row("perpendicularFret", "square at fret", Kind.RATIO, "need not be whole", FannedFrets::squareFret)
+            .row("perpendicularFret", "square at fret", Kind.RATIO, "need not be whole", FannedFrets::perpendicularFret)
             .fact("nutSlant", Kind.RAD, "positive: treble end nearer the body", fan -> fan.slantRad(0))
             .line("nutSlant", "nut slants", "{nutSlant:2}")
             .fact("octaveSlant", Kind.RAD, "positive: treble end nearer the body", fan -> fan.slantRad(fan.divisions))
@@ -89,7 +89,7 @@ public final class FannedFrets extends ValueAnswer {
                     OuterStrings.of(
                             StringSpacing.atNut(neck).orElseThrow().spread(),
                             StringSpacing.atSaddle(neck).orElseThrow().spread()),
-                    fan.squareFret());
+                    fan.perpendicularFret());
         });
     }
 
@@ -135,7 +135,7 @@ public final class FannedFrets extends ValueAnswer {
     }
 
     /** {@return the fret that is perpendicular to the centreline; 0 (the nut) or more, need not be whole} */
-    public double squareFret() {
+    public double perpendicularFret() {
         return straight;
     }
 

@@ -56,7 +56,7 @@ public final class StringSpacing extends ValueAnswer {
         return ofNeck(
                 neck,
                 (strings, across) ->
-                        strings.inside(neck.style().amount(neck.fingerboard().nutWidthMm()), across.edgeAtNut()));
+                        strings.inside(neck.style().amount(neck.fingerboard().nutWidthMm()), across.edgeMargin()));
     }
 
     /**
@@ -150,10 +150,10 @@ public final class StringSpacing extends ValueAnswer {
          */
         public StringSpacing inside(Quantity<Length> width, Quantity<Length> edge) {
             double w = LibraryUnits.mmPositive(width, "width");
-            double e = LibraryUnits.mmNotNegative(edge, "distance from the edge");
+            double e = LibraryUnits.mmNotNegative(edge, "edge margin");
             if (!(w > 2 * e)) {
                 throw LibraryUnits.refused(
-                        "distance from the edge",
+                        "edge margin",
                         "less-than",
                         "less than half the width of " + LengthStyle.of(width).brief(w),
                         edge);

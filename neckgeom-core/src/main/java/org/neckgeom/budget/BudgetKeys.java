@@ -27,7 +27,7 @@ public final class BudgetKeys {
             spread(Types.SPEED, ShopUnit.MM_PER_SECOND),
             spread(Types.PERCENT, ShopUnit.ONE),
             spread(Types.TEMPERATURE, ShopUnit.CELSIUS),
-            spread(Types.MASS_PER_LENGTH, ShopUnit.GRAM_PER_METRE),
+            spread(Types.LINEAR_DENSITY, ShopUnit.GRAM_PER_METRE),
             spread(Types.PRESSURE, ShopUnit.MEGAPASCAL),
             spread(Types.MOMENT, ShopUnit.NEWTON_MM),
             spread(Types.DENSITY, ShopUnit.KG_PER_M3)));

@@ -10,6 +10,7 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.ErrorDistribution.Law;
 import org.neckgeom.table.Key;
+import org.neckgeom.table.Moves;
 import org.neckgeom.table.QuantityType;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Types;
@@ -18,7 +19,7 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * How an error is given: how far off it may be, and where between the two ends it lies.
+ * The keys of an error distribution: its half-width or its standard uncertainty.
  *
  * @param <Q> the kind of quantity
  */
@@ -26,42 +27,57 @@ final class SpreadKeys<Q extends Quantity<Q>> {
 
     private static final int MOST_SAMPLES = 10_000;
 
+    /** Words of before for a distribution. */
+    private static final Map<String, String> OLD_WORDS = Map.of(
+            "anywhere alike", "uniform", "mostly near the middle", "triangular", "mostly near the ends", "arcsine");
+
     /** The keys of an error of length. */
     static final Table<ErrorDistribution<Length>> LENGTH = of(Types.SIZE_OR_NOTHING, Types.EITHER_WAY);
 
     private final Table<ErrorDistribution<Q>> table;
-    private final Key<ErrorDistribution<Q>, Amount<Q>> within;
-    private final Key<ErrorDistribution<Q>, Law> lies;
-    private final Key<ErrorDistribution<Q>, Amount<Q>> flat;
-    private final Key<ErrorDistribution<Q>, Amount<Q>> deviation;
+    private final Key<ErrorDistribution<Q>, Amount<Q>> halfWidth;
+    private final Key<ErrorDistribution<Q>, Law> distribution;
+    private final Key<ErrorDistribution<Q>, Amount<Q>> flatHalfWidth;
+    private final Key<ErrorDistribution<Q>, Amount<Q>> standardUncertainty;
     private final Key<ErrorDistribution<Q>, Double> degrees;
     private final Key<ErrorDistribution<Q>, List<Amount<Q>>> samples;
     private final Key<ErrorDistribution<Q>, Amount<Q>> shift;
 
     private SpreadKeys(QuantityType<Q> size, QuantityType<Q> eitherWay) {
-        table = Table.of("", "how well a step is done", this::spread, this::values);
-        within = table.optional("within", size, "how far off it may be, either way; instead of a deviation");
-        lies = table.usual(
-                "lies",
+        table = Table.of("", "error distribution of a step", this::spread, this::values);
+        halfWidth = table.optional(
+                "half-width", size, "half-width of the error, either way. Instead of a standard uncertainty");
+        distribution = table.usual(
+                "distribution",
                 Types.words(words()),
                 Law.RECTANGULAR,
-                "where between the two ends; anywhere alike when left out");
-        flat = table.optional(
-                "flat within",
+                "distribution of the error in the half-width. Default: uniform");
+        flatHalfWidth = table.optional(
+                "flat half-width",
                 size,
-                "equally likely anywhere within this, and less toward the two ends; instead of lies");
-        deviation = table.optional(
-                "deviation", size, "one standard deviation, as repeated readings give it; instead of within");
+                "half-width of the flat top of a trapezoidal distribution. Instead of distribution");
+        standardUncertainty = table.optional(
+                "standard uncertainty",
+                size,
+                "standard uncertainty of a normal error, from repeated readings. Instead of a half-width");
         degrees = table.usual(
                 "degrees of freedom",
                 Types.number(1e-9, 1e9),
                 Double.POSITIVE_INFINITY,
-                "how well the deviation is known; well when left out");
+                "degrees of freedom of the standard uncertainty. Default: infinite");
         samples = table.optional(
                 "from their mean",
                 Types.list(eitherWay, 1, MOST_SAMPLES),
-                "errors as they were read, less their mean, in ascending order; instead of within");
-        shift = table.optional("shift", eitherWay, "a known error of all; none when left out");
+                "errors as read, minus their mean, ascending. Instead of a half-width");
+        shift = table.optional("shift", eitherWay, "known (systematic) part of the error. Default: 0");
+        table.moved(Moves.none()
+                .and("within", "half-width")
+                .and("flat within", "flat half-width")
+                .and("deviation", "standard uncertainty")
+                .and("lies", "distribution")
+                .and(
+                        "anywhere alike, mostly near the middle, mostly near the ends -> uniform, triangular, arcsine",
+                        old -> old.worded("distribution", OLD_WORDS)));
     }
 
     /**
@@ -77,21 +93,26 @@ final class SpreadKeys<Q extends Quantity<Q>> {
 
     private static Map<String, Law> words() {
         Map<String, Law> words = new LinkedHashMap<>();
-        words.put("anywhere alike", Law.RECTANGULAR);
-        words.put("mostly near the middle", Law.TRIANGULAR);
-        words.put("mostly near the ends", Law.ARCSINE);
+        words.put("uniform", Law.RECTANGULAR);
+        words.put("triangular", Law.TRIANGULAR);
+        words.put("arcsine", Law.ARCSINE);
         return words;
     }
 
     private ErrorDistribution<Q> spread(Values<ErrorDistribution<Q>> given) {
-        long ways = List.<Key<ErrorDistribution<Q>, ?>>of(within, deviation, samples).stream()
+        long ways = List.<Key<ErrorDistribution<Q>, ?>>of(halfWidth, standardUncertainty, samples).stream()
                 .filter(given::has)
                 .count();
         if (ways != 1 && !(ways == 0 && given.has(shift))) {
-            throw Refusal.because("", "one-of", "either within or deviation must be given, and not both");
+            throw Refusal.because(
+                    "", "one-of", "either half-width or standard uncertainty must be given, and not both");
         }
-        if (!given.has(within) && (given.has(lies) || given.has(flat)) || given.has(lies) && given.has(flat)) {
-            throw Refusal.because(lies.name(), "belongs", "lies belongs to within; with a deviation leave it out");
+        if (!given.has(halfWidth) && (given.has(distribution) || given.has(flatHalfWidth))
+                || given.has(distribution) && given.has(flatHalfWidth)) {
+            throw Refusal.because(
+                    distribution.name(),
+                    "belongs",
+                    "distribution belongs to half-width; with a standard uncertainty leave it out");
         }
         ErrorDistribution<Q> about = about(given);
         ErrorDistribution<Q> shifted = given.has(shift) ? about.shifted(given.at(shift)) : about;
@@ -99,20 +120,20 @@ final class SpreadKeys<Q extends Quantity<Q>> {
     }
 
     private ErrorDistribution<Q> about(Values<ErrorDistribution<Q>> given) {
-        if (given.has(deviation)) {
-            return ErrorDistribution.normal(given.at(deviation));
+        if (given.has(standardUncertainty)) {
+            return ErrorDistribution.normal(given.at(standardUncertainty));
         }
         if (given.has(samples)) {
             return ErrorDistribution.centredSamples(given.at(samples));
         }
-        if (!given.has(within)) {
+        if (!given.has(halfWidth)) {
             return ErrorDistribution.bias(Amount.ofLibrary(0, given.at(shift).unit()));
         }
-        Amount<Q> end = given.at(within);
-        if (given.has(flat)) {
-            return ErrorDistribution.trapezoidal(end, given.at(flat));
+        Amount<Q> end = given.at(halfWidth);
+        if (given.has(flatHalfWidth)) {
+            return ErrorDistribution.trapezoidal(end, given.at(flatHalfWidth));
         }
-        return switch (given.at(lies)) {
+        return switch (given.at(distribution)) {
             case TRIANGULAR -> ErrorDistribution.triangular(end);
             case ARCSINE -> ErrorDistribution.arcsine(end);
             default -> ErrorDistribution.rectangular(end);
@@ -124,10 +145,11 @@ final class SpreadKeys<Q extends Quantity<Q>> {
         Amount<Q> scale = Amount.ofLibrary(spread.libraryScale(), unit);
         Values<ErrorDistribution<Q>> none = table.values();
         Values<ErrorDistribution<Q>> values = switch (spread.law()) {
-            case NORMAL -> none.with(deviation, scale);
-            case RECTANGULAR -> none.with(within, scale);
-            case TRIANGULAR, ARCSINE -> none.with(within, scale).with(lies, spread.law());
-            case TRAPEZOIDAL -> none.with(within, scale).with(flat, Amount.ofLibrary(spread.libraryTopScale(), unit));
+            case NORMAL -> none.with(standardUncertainty, scale);
+            case RECTANGULAR -> none.with(halfWidth, scale);
+            case TRIANGULAR, ARCSINE -> none.with(halfWidth, scale).with(distribution, spread.law());
+            case TRAPEZOIDAL ->
+                none.with(halfWidth, scale).with(flatHalfWidth, Amount.ofLibrary(spread.libraryTopScale(), unit));
             case SAMPLES ->
                 none.with(
                         samples,

@@ -34,7 +34,7 @@ public final class Workmanship extends Noun<Workmanship> {
 
     /** Its keys. */
     public static final Table<Workmanship> TABLE =
-            Table.of("workmanship", "how well each kind of step is done", Workmanship::new);
+            Table.of("workmanship", "error distribution of each kind of step", Workmanship::new);
 
     /** The keys of how well one step is done. */
     public static final Table<ErrorDistribution<Length>> STEP = SpreadKeys.LENGTH;
@@ -42,29 +42,29 @@ public final class Workmanship extends Noun<Workmanship> {
     private static final Key<Workmanship, ErrorDistribution<Length>> EDGE = step(
             "edge",
             ErrorDistribution.rectangular(mm(0.10)),
-            "truth of the blank's edges, at each station; common practice when left out");
+            "error of the blank's edges, at each station. Default: common practice");
     private static final Key<Workmanship, ErrorDistribution<Length>> LOCATING = step(
             "locating",
             ErrorDistribution.rectangular(mm(0.05)),
-            "of a step on channel or edge, at each station; common practice when left out");
-    private static final Key<Workmanship, ErrorDistribution<Length>> CUTTING =
-            step("cutting", ErrorDistribution.normal(mm(0.06)), "of heel and taper; common practice when left out");
+            "locating error on channel or edge, at each station. Default: common practice");
+    private static final Key<Workmanship, ErrorDistribution<Length>> CUTTING = step(
+            "cutting", ErrorDistribution.normal(mm(0.06)), "cutting error of heel and taper. Default: common practice");
     private static final Key<Workmanship, ErrorDistribution<Length>> GLUING = step(
             "gluing",
             ErrorDistribution.rectangular(mm(0.08)),
-            "place and thickness of the glued fingerboard, at each station; common practice when left out");
+            "error of place and thickness of the glued fingerboard, at each station. Default: common practice");
     private static final Key<Workmanship, ErrorDistribution<Length>> FITTING = step(
             "fitting",
             ErrorDistribution.triangular(mm(0.06)),
-            "of the body joint, at each end of its cheeks and of its face; common practice when left out");
+            "fitting error of the body joint, at each end of cheeks and face. Default: common practice");
     private static final Key<Workmanship, ErrorDistribution<Length>> STOPPING = step(
             "stopping",
             ErrorDistribution.rectangular(mm(0.15)),
-            "of stops and lines along the neck; common practice when left out");
+            "error of stops and lines along the neck. Default: common practice");
     private static final Key<Workmanship, ErrorDistribution<Length>> CENTRING = step(
             "centring",
             ErrorDistribution.normal(mm(0.05)),
-            "of the channel on the blank, for a budget without a plan: a plan knows it from trial cuts and readings");
+            "centring error of the channel, for a budget without a plan. A plan has it from trial cuts and readings");
 
     private Workmanship(Values<Workmanship> values) {
         super(values);

@@ -6,8 +6,8 @@ import java.util.Objects;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.neck.Bar;
 import org.neckgeom.neck.Channel;
-import org.neckgeom.neck.TrussRod;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.units.LengthStyle;
@@ -107,8 +107,8 @@ public final class Cautions extends ValueAnswer {
 
     static Cautions forSlot(Channel channel, Cutter cutter, Blank blank) {
         List<Caution> all = slot(channel, cutter);
-        double deepest =
-                Math.max(channel.pocketDepthMm(), Math.max(channel.depthMm(), channel.depthMm() + channel.archMm()));
+        double deepest = Math.max(
+                channel.adjusterPocketDepthMm(), Math.max(channel.depthMm(), channel.depthMm() + channel.archMm()));
         if (blank.thicknessMm() - deepest < LEAST_FLOOR_MM) {
             all.add(1, THIN_FLOOR);
         }
@@ -129,16 +129,16 @@ public final class Cautions extends ValueAnswer {
         double deepest = Math.max(channel.depthMm(), channel.depthMm() + channel.archMm());
         if (deepest > Objects.requireNonNull(cutter, "cutter").fluteLengthMm()
                         && cutter.shankMm() >= cutter.diameterMm()
-                || deepest > cutter.standOutMm()) {
+                || deepest > cutter.stickOutMm()) {
             all.add(SHORT_FLUTES);
         }
-        if (cutter.diameterMm() + cutter.runoutMm() - channel.rod().widthMm() > LOOSE_MM
+        if (cutter.diameterMm() + cutter.runoutMm() - channel.reinforcement().widthMm() > LOOSE_MM
                 && cutter.diameterMm() > channel.widthMm()) {
             all.add(CUTTER_TOO_WIDE);
         }
         all.addAll(List.of(
                 STOPPED_CUT, CLIMB_FEED, SECOND_PASS, DEPTH_PER_PASS, CREEP, NARROW_STOCK, FLAT_FACE, TAPE, DUST));
-        if (channel.rod().kind() == TrussRod.Kind.CARBON_BAR) {
+        if (channel.reinforcement() instanceof Bar bar && bar.material() == Bar.Material.CARBON) {
             all.add(CARBON_DUST);
         }
         return all;

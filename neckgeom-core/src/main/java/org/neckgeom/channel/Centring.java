@@ -82,7 +82,7 @@ public final class Centring implements Answer {
      * @param trial the readings
      */
     public static Centring of(TrialCut trial) {
-        Estimate<Length> a = Objects.requireNonNull(trial, "trial").fenceWall();
+        Estimate<Length> a = Objects.requireNonNull(trial, "trial").nearWall();
         Estimate<Length> b = trial.farWall();
         double ua = a.libraryUncertainty();
         double ub = b.libraryUncertainty();
@@ -264,7 +264,7 @@ public final class Centring implements Answer {
                     seen.offsetMm + w.libraryValue() / 2,
                     StrictMath.hypot(seen.uncertaintyMm, w.libraryUncertainty() / 2));
         }
-        Estimate<Length> a = trial.fenceWall();
+        Estimate<Length> a = trial.nearWall();
         Estimate<Length> d = trial.slot().orElseThrow();
         return known(
                 a.libraryValue() + d.libraryValue() / 2,

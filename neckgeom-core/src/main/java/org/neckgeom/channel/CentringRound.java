@@ -10,7 +10,9 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.shop.TrialCut;
+import org.neckgeom.table.Branch;
 import org.neckgeom.table.Key;
+import org.neckgeom.table.Moves;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Types;
@@ -27,22 +29,83 @@ public final class CentringRound extends Noun<CentringRound> {
     public static final Table<CentringRound> TABLE =
             Table.of("", "one trial cut", CentringRound::new).printedBy(CentringRound::sentences);
 
-    private static final Key<CentringRound, Amount<Length>> TOWARD = TABLE.optional(
-            "moved toward cutter",
-            Types.SIZE_OR_NOTHING,
-            "how far the fence was moved toward the cutter before this cut, at the cutter, not at a stop block");
-    private static final Key<CentringRound, Amount<Length>> AWAY = TABLE.optional(
-            "moved away from cutter", Types.SIZE_OR_NOTHING, "the same, away from the cutter; one of the two");
-    private static final Key<CentringRound, Amount<Length>> SETTING = TABLE.optional(
-            "setting uncertainty",
-            Types.SIZE_OR_NOTHING,
-            "standard uncertainty of what the move was set by, at the cutter; 0 when left out");
-    private static final Key<CentringRound, Boolean> AGAIN =
-            TABLE.usual("again", Types.YES_OR_NO, false, "yes: the cut before was read once more; no: a new cut");
+    private static final Key<CentringRound, Moved> MOVED = TABLE.optional(
+            "moved", Types.group(Moved.TABLE), "fence move before this trial cut, at the cutter. Default: none");
+    private static final Key<CentringRound, Boolean> AGAIN = TABLE.usual(
+            "again",
+            Types.YES_OR_NO,
+            false,
+            "yes: the trial cut before, read again. no: a new trial cut. Default: no.");
     private static final Key<CentringRound, TrialCut> CUT = TABLE.inlineOptional(TrialCut.TABLE);
 
     static {
-        TABLE.atMostOne(TOWARD, AWAY);
+        TABLE.moved(Moves.none()
+                .and("moved toward cutter -> moved", old -> moved(old, Direction.TOWARD))
+                .and("moved away from cutter -> moved", old -> moved(old, Direction.AWAY))
+                .and("setting uncertainty", "moved.setting uncertainty"));
+    }
+
+    /** The direction was in the key. */
+    private static Branch moved(Branch old, Direction direction) {
+        String key = "moved " + direction;
+        return old.has(key) ? old.moved(key, "moved.distance").with("moved.direction", direction.toString()) : old;
+    }
+
+    /** Where the fence goes. */
+    private enum Direction {
+        TOWARD("toward cutter"),
+        AWAY("away from cutter");
+
+        private final String words;
+
+        Direction(String words) {
+            this.words = words;
+        }
+
+        @Override
+        public String toString() {
+            return words;
+        }
+    }
+
+    /** A fence move as a maker notes it. */
+    private static final class Moved extends Noun<Moved> {
+        private static final Table<Moved> TABLE =
+                Table.of("fence move", "a fence move", Moved::new).printedBy(Moved::sentences);
+        private static final Key<Moved, Amount<Length>> DISTANCE = TABLE.needed(
+                "distance", Types.SIZE_OR_NOTHING, "distance of the move at the cutter, not at a stop block");
+        private static final Key<Moved, Direction> DIRECTION =
+                TABLE.needed("direction", Types.words(Direction.class, Direction::toString), "direction of the move");
+        private static final Key<Moved, Amount<Length>> SETTING = TABLE.optional(
+                "setting uncertainty",
+                Types.SIZE_OR_NOTHING,
+                "standard uncertainty of the setting of the move, at the cutter. Default: 0");
+
+        private Moved(Values<Moved> values) {
+            super(values);
+        }
+
+        private static Moved of(FenceMove move) {
+            Values<Moved> values = TABLE.values()
+                    .with(DISTANCE, move.style().amount(Math.abs(move.towardMm())))
+                    .with(DIRECTION, move.towardMm() < 0 ? Direction.AWAY : Direction.TOWARD);
+            double u = move.settingUncertaintyMm();
+            return new Moved(u == 0 ? values : values.with(SETTING, move.style().amount(u)));
+        }
+
+        private FenceMove move() {
+            Amount<Length> distance = values().at(DISTANCE);
+            FenceMove move =
+                    values().at(DIRECTION) == Direction.AWAY ? FenceMove.away(distance) : FenceMove.toward(distance);
+            return values().find(SETTING).map(move::settingUncertainty).orElse(move);
+        }
+
+        private static Form<Moved> sentences() {
+            return TABLE.facts("fence-moved")
+                    .phrase("way", moved -> moved.values().at(DIRECTION) == Direction.AWAY, "away from")
+                    .phrase("way", "toward")
+                    .finds("fence-moved", "fence moved {distance:brief} {way} the cutter");
+        }
     }
 
     private CentringRound(Values<CentringRound> values) {
@@ -54,15 +117,11 @@ public final class CentringRound extends Noun<CentringRound> {
                     "one-of",
                     "again is given, and a move of the fence too: a cut read again comes before the move; keep one");
         }
-        if (values.has(SETTING) && !isMoved) {
-            throw Refusal.because(
-                    SETTING.name(), "together", "setting uncertainty is given, but no move of the fence that it is of");
-        }
         if (!values.has(CUT) && (!isMoved || values.at(AGAIN))) {
             throw Refusal.because(
-                    "fence wall",
+                    "near wall",
                     "missing",
-                    "fence wall is missing; give both walls of a trial cut, or a move of the fence");
+                    "near wall is missing; give both walls of a trial cut, or a move of the fence");
         }
     }
 
@@ -80,7 +139,8 @@ public final class CentringRound extends Noun<CentringRound> {
                 if (isMoved(open)) {
                     rounds.add(new CentringRound(open));
                 }
-                open = move.map(CentringRound::values).orElseGet(TABLE::values);
+                open = move.map(fence -> TABLE.values().with(MOVED, Moved.of(fence)))
+                        .orElseGet(TABLE::values);
             }
             if (step.cut().isPresent()) {
                 Values<CentringRound> read = open.with(CUT, step.cut().get());
@@ -95,14 +155,7 @@ public final class CentringRound extends Noun<CentringRound> {
     }
 
     private static boolean isMoved(Values<CentringRound> values) {
-        return values.has(TOWARD) || values.has(AWAY);
-    }
-
-    private static Values<CentringRound> values(FenceMove move) {
-        Amount<Length> size = move.style().amount(Math.abs(move.towardMm()));
-        Values<CentringRound> values = TABLE.values().with(move.towardMm() < 0 ? AWAY : TOWARD, size);
-        double u = move.settingUncertaintyMm();
-        return u == 0 ? values : values.with(SETTING, move.style().amount(u));
+        return values.has(MOVED);
     }
 
     /** {@return what was done, step by step; the move if there was one, then the cut if there was one} */
@@ -120,18 +173,12 @@ public final class CentringRound extends Noun<CentringRound> {
     }
 
     private Optional<FenceMove> move() {
-        return values().find(TOWARD)
-                .map(FenceMove::toward)
-                .or(() -> values().find(AWAY).map(FenceMove::away))
-                .map(move ->
-                        values().find(SETTING).map(move::settingUncertainty).orElse(move));
+        return values().find(MOVED).map(Moved::move);
     }
 
     private static Form<CentringRound> sentences() {
         return TABLE.facts("centring-round")
                 .factIfAny("cut", Kind.ANSWER, "the readings", CentringRound::cut)
-                .phrase("moved", "fence moved {movedTowardCutter:brief} toward the cutter")
-                .phrase("moved", "fence moved {movedAwayFromCutter:brief} away from the cutter")
                 .finds("cut-read-again", x -> x.values().at(AGAIN), "The same cut read again: {cut}")
                 .finds("moved-and-cut", x -> isMoved(x.values()) && x.values().has(CUT), "{moved}, then {cut}")
                 .finds("moved", x -> isMoved(x.values()), "{moved}")

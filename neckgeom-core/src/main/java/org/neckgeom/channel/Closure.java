@@ -123,7 +123,7 @@ public final class Closure extends LeanAnswer {
         this.expected = expected;
         this.zeros = zeros;
         this.cuts = cuts;
-        Estimate<Length> a = trial.fenceWall();
+        Estimate<Length> a = trial.nearWall();
         Estimate<Length> b = trial.farWall();
         if (isComplete()) {
             Estimate<Length> d = trial.slot().orElseThrow();
@@ -435,7 +435,7 @@ public final class Closure extends LeanAnswer {
     }
 
     private boolean areWallsReadOnce() {
-        return trial.fenceReadingsMm().length == 1 && trial.farReadingsMm().length == 1;
+        return trial.nearReadingsMm().length == 1 && trial.farReadingsMm().length == 1;
     }
 
     /** How well readings that were taken once are assumed to repeat, where their repeatability was not given. */
@@ -491,7 +491,7 @@ public final class Closure extends LeanAnswer {
 
     private double[] readings(TrialReading reading) {
         return switch (reading) {
-            case FENCE_WALL -> trial.fenceReadingsMm();
+            case FENCE_WALL -> trial.nearReadingsMm();
             case FAR_WALL -> trial.farReadingsMm();
             case SLOT -> trial.slotReadingsMm();
             case PIECE -> trial.pieceReadingsMm();

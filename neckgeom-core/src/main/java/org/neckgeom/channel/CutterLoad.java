@@ -119,11 +119,11 @@ public final class CutterLoad extends ValueAnswer {
         double feed = LibraryUnits.positive(speed, ShopUnit.MM_PER_SECOND, "feed");
         double turns = LibraryUnits.positive(turning, ShopUnit.HERTZ, "cutter speed");
         double mm = LibraryUnits.mmPositive(depth, "pass depth");
-        if (!(mm <= cutter.standOutMm())) {
+        if (!(mm <= cutter.stickOutMm())) {
             throw LibraryUnits.refused(
                     "pass depth",
                     "at-most",
-                    "no more than the cutter's stick-out, " + cutter.style().brief(cutter.standOutMm()),
+                    "no more than the cutter's stick-out, " + cutter.style().brief(cutter.stickOutMm()),
                     depth);
         }
         return new CutterLoad(cutter, FORCE_PER_DENSITY * density, feed, turns, mm, LengthStyle.of(depth));
@@ -166,8 +166,8 @@ public final class CutterLoad extends ValueAnswer {
 
     /** {@return how far that force at the tip bends the cutter; estimate, collet and spindle give way as well} */
     public Amount<Length> bend() {
-        double fluted = Math.min(cutter.fluteLengthMm(), cutter.standOutMm());
-        double shank = cutter.standOutMm() - fluted;
+        double fluted = Math.min(cutter.fluteLengthMm(), cutter.stickOutMm());
+        double shank = cutter.stickOutMm() - fluted;
         return style().amount(bend(
                 force().libraryValue(),
                 cutter.material().modulusMPa(),

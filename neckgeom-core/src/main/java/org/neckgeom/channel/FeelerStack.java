@@ -65,7 +65,7 @@ public final class FeelerStack extends ValueAnswer {
     static final Form<FeelerStack> FORM = left(
                     Form.<FeelerStack>of("leaf-stack"), "wanted less height; positive: short", FeelerStack::residualMm)
             .fact("wanted", Kind.MM, "gap", stack -> stack.wantedMm)
-            .fact("leaves", Leaves.KIND, "as stamped, thinnest first", stack -> stack.named(stack.leavesMm))
+            .fact("leaves", Leaves.KIND, "as stamped, thinnest first", stack -> stack.named(stack.thicknessesMm))
             .fact(
                     "height",
                     Kind.ESTIMATE,
@@ -79,7 +79,7 @@ public final class FeelerStack extends ValueAnswer {
 
     private final FeelerSet set;
     private final int most;
-    private final double[] leavesMm;
+    private final double[] thicknessesMm;
     private final double wantedMm;
     private final double wantedUncertaintyMm;
     private final double uncertaintyMm;
@@ -109,20 +109,20 @@ public final class FeelerStack extends ValueAnswer {
         if (!(most >= 1 && most <= LeafSearch.MOST_LEAVES)) {
             throw Refusal.of("leaves in a stack", "range", "be 1 to " + LeafSearch.MOST_LEAVES, "were", most);
         }
-        double[] all = set.leavesMm();
+        double[] all = set.thicknessesMm();
         this.set = set;
         this.most = most;
-        this.leavesMm = pick(all, LeafSearch.nearest(all, wantedMm, most));
+        this.thicknessesMm = pick(all, LeafSearch.nearest(all, wantedMm, most));
         this.wantedMm = wantedMm;
         this.wantedUncertaintyMm = wantedUncertaintyMm;
-        this.uncertaintyMm = set.leafHalfWidthMm() * Math.sqrt(leavesMm.length / 3.0);
+        this.uncertaintyMm = set.halfWidthMm() * Math.sqrt(thicknessesMm.length / 3.0);
         this.ratio = ratio;
         this.toward = toward;
     }
 
     /** The height in mm of the stack of at most the usual number of leaves that comes nearest a gap. */
     static double nearestMm(FeelerSet set, double gapMm) {
-        double[] all = set.leavesMm();
+        double[] all = set.thicknessesMm();
         return Arrays.stream(pick(all, LeafSearch.nearest(all, gapMm, USUAL_LEAVES)))
                 .sum();
     }
@@ -196,7 +196,7 @@ public final class FeelerStack extends ValueAnswer {
         if (isClose()) {
             return Optional.empty();
         }
-        double[] all = set.leavesMm();
+        double[] all = set.thicknessesMm();
         double wanted = wantedMm;
         double residual = residualMm();
         double[] thick = all.clone();
@@ -239,7 +239,7 @@ public final class FeelerStack extends ValueAnswer {
     /** {@return the leaves of the stack; thinnest first; empty when no leaf at all is nearest} */
     public List<Amount<Length>> leaves() {
         List<Amount<Length>> leaves = new ArrayList<>();
-        for (double leaf : leavesMm) {
+        for (double leaf : thicknessesMm) {
             leaves.add(set.stampedIn().amount(leaf));
         }
         return List.copyOf(leaves);
@@ -256,7 +256,7 @@ public final class FeelerStack extends ValueAnswer {
     }
 
     private double heightMm() {
-        return Arrays.stream(leavesMm).sum();
+        return Arrays.stream(thicknessesMm).sum();
     }
 
     /** {@return what the stack leaves undone; wanted less height: positive when the stack is short} */
@@ -290,7 +290,7 @@ public final class FeelerStack extends ValueAnswer {
 
     @Override
     protected Object[] parts() {
-        return new Object[] {leavesMm, wantedMm, uncertaintyMm, ratio, toward};
+        return new Object[] {thicknessesMm, wantedMm, uncertaintyMm, ratio, toward};
     }
 
     /** As stamped on the leaf: 0.70 mm, 0.025 in, more places only where the leaf has them. */

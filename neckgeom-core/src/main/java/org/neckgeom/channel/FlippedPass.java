@@ -35,18 +35,18 @@ public final class FlippedPass extends ValueAnswer {
 
     private final double firstMm;
     private final double secondMm;
-    private final double readWithinMm;
+    private final double repeatabilityMm;
 
-    private FlippedPass(double firstMm, double secondMm, double readWithinMm, LengthStyle style) {
+    private FlippedPass(double firstMm, double secondMm, double repeatabilityMm, LengthStyle style) {
         super(FORM, style);
         this.firstMm = firstMm;
         this.secondMm = secondMm;
-        this.readWithinMm = readWithinMm;
+        this.repeatabilityMm = repeatabilityMm;
     }
 
     /**
      * {@return a turned pass from the slot's width after each run; default repeatability {@link
-     * BenchUncertainty#USUAL_REPEATABILITY_MM}, changed by {@link #readWithin}}
+     * BenchUncertainty#USUAL_REPEATABILITY_MM}, changed by {@link #repeatability}}
      *
      * @param first width after the first run, more than 0
      * @param second width after the turned run, at most twice the first: beyond that the two runs leave two slots
@@ -72,7 +72,7 @@ public final class FlippedPass extends ValueAnswer {
      * @param uncertainty standard uncertainty of one reading, more than 0
      * @throws IllegalArgumentException if it is not more than 0
      */
-    public FlippedPass readWithin(Quantity<Length> uncertainty) {
+    public FlippedPass repeatability(Quantity<Length> uncertainty) {
         return new FlippedPass(firstMm, secondMm, LibraryUnits.mmPositive(uncertainty, "repeatability"), style());
     }
 
@@ -84,7 +84,7 @@ public final class FlippedPass extends ValueAnswer {
      * @throws ArithmeticException if the slot narrowed, by its readings, by more than their own error
      */
     public OffsetMagnitude offset() {
-        double u = readWithinMm / Math.sqrt(2);
+        double u = repeatabilityMm / Math.sqrt(2);
         double size = (secondMm - firstMm) / 2;
         if (size < -K * u) {
             throw NoAnswer.because(
@@ -98,6 +98,6 @@ public final class FlippedPass extends ValueAnswer {
 
     @Override
     protected Object[] parts() {
-        return new Object[] {firstMm, secondMm, readWithinMm};
+        return new Object[] {firstMm, secondMm, repeatabilityMm};
     }
 }

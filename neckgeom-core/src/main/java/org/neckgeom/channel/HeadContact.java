@@ -40,7 +40,7 @@ final class HeadContact {
     }
 
     private static double planLength(Head head) {
-        return head.lengthMm() * StrictMath.cos(head.pitchRad());
+        return head.lengthMm() * StrictMath.cos(head.angleRad());
     }
 
     /** The station of what is farthest before the nut: the tip, of a swung head one corner of it. */
@@ -50,12 +50,12 @@ final class HeadContact {
 
     /** How far the tip's face is above the table, the glue face down. */
     static double tipHeight(Head head) {
-        return head.lengthMm() * StrictMath.sin(head.pitchRad());
+        return head.lengthMm() * StrictMath.sin(head.angleRad());
     }
 
     /** The station at which a block of this height, lower than the tip, meets the sloping face of the head. */
     static double meetsFaceX(Head head, double height) {
-        double before = height / StrictMath.tan(head.pitchRad());
+        double before = height / StrictMath.tan(head.angleRad());
         return corner(before, head.widthMm() / 2, -Math.abs(head.swingRad()))[0];
     }
 

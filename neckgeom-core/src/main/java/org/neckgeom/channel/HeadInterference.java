@@ -128,8 +128,8 @@ public final class HeadInterference extends ValueAnswer {
         double thickness = head.veneerMm();
         double shortOfNut = head.veneerShortOfNutMm();
         return new TableRocking(
-                HeadContact.veneerHeight(thickness, head.pitchRad(), shortOfNut),
-                HeadContact.veneerReach(thickness, head.pitchRad(), shortOfNut),
+                HeadContact.veneerHeight(thickness, head.angleRad(), shortOfNut),
+                HeadContact.veneerReach(thickness, head.angleRad(), shortOfNut),
                 shaftLength(),
                 style());
     }

@@ -26,16 +26,16 @@ final class LeafSearch {
     private long bestMiss;
     private long steps;
 
-    private LeafSearch(double[] leavesMm, double targetMm) {
-        int n = leavesMm.length;
+    private LeafSearch(double[] thicknessesMm, double targetMm) {
+        int n = thicknessesMm.length;
         Integer[] rising = new Integer[n];
         Arrays.setAll(rising, i -> i);
-        Arrays.sort(rising, (i, j) -> Double.compare(leavesMm[i], leavesMm[j]));
+        Arrays.sort(rising, (i, j) -> Double.compare(thicknessesMm[i], thicknessesMm[j]));
         thickness = new long[n];
         place = new int[n];
         for (int i = 0; i < n; i++) {
             place[i] = rising[i];
-            thickness[i] = Math.round(leavesMm[rising[i]] * PER_MM);
+            thickness[i] = Math.round(thicknessesMm[rising[i]] * PER_MM);
         }
         target = Math.round(targetMm * PER_MM);
         bestMiss = Math.abs(target);
@@ -46,17 +46,17 @@ final class LeafSearch {
      * when no leaf at all is nearest. Of stacks equally near the fewest leaves win, then the shorter
      * sum, then the stack whose thinnest leaf is thickest, as thin leaves buckle.
      *
-     * @param leavesMm the leaves in mm, each more than 0
+     * @param thicknessesMm the leaves in mm, each more than 0
      * @param targetMm the wanted sum in mm, 0 or more
      * @param most the most leaves to use, 1 to 6
      */
-    static int[] nearest(double[] leavesMm, double targetMm, int most) {
-        return search(leavesMm, targetMm, most).places();
+    static int[] nearest(double[] thicknessesMm, double targetMm, int most) {
+        return search(thicknessesMm, targetMm, most).places();
     }
 
-    static LeafSearch search(double[] leavesMm, double targetMm, int most) {
-        LeafSearch search = new LeafSearch(leavesMm, targetMm);
-        int limit = Math.min(Math.min(most, MOST_LEAVES), leavesMm.length);
+    static LeafSearch search(double[] thicknessesMm, double targetMm, int most) {
+        LeafSearch search = new LeafSearch(thicknessesMm, targetMm);
+        int limit = Math.min(Math.min(most, MOST_LEAVES), thicknessesMm.length);
         for (int count = 1; count <= limit && search.bestMiss > 0; count++) {
             search.exactly(count, 0, 0, 0L);
         }

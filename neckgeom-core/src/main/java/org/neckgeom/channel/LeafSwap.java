@@ -33,11 +33,11 @@ final class LeafSwap {
     /**
      * Returns the pair with {@code sum(taken) - sum(put)} nearest the target.
      *
-     * @param leavesMm the leaves in mm, at least one
+     * @param thicknessesMm the leaves in mm, at least one
      * @param targetMm the wanted difference in mm, 0 or more
      */
-    static LeafSwap nearest(double[] leavesMm, double targetMm) {
-        NavigableMap<Long, int[]> stacks = stacks(leavesMm);
+    static LeafSwap nearest(double[] thicknessesMm, double targetMm) {
+        NavigableMap<Long, int[]> stacks = stacks(thicknessesMm);
         long target = Math.round(targetMm * PER_MM);
         LeafSwap best = null;
         long bestMiss = Long.MAX_VALUE;
@@ -74,14 +74,14 @@ final class LeafSwap {
     }
 
     /** Every height of one or two leaves, each with the fewest leaves that make it. */
-    private static NavigableMap<Long, int[]> stacks(double[] leavesMm) {
+    private static NavigableMap<Long, int[]> stacks(double[] thicknessesMm) {
         TreeMap<Long, int[]> stacks = new TreeMap<>();
-        for (int i = 0; i < leavesMm.length; i++) {
-            stacks.putIfAbsent(Math.round(leavesMm[i] * PER_MM), new int[] {i});
+        for (int i = 0; i < thicknessesMm.length; i++) {
+            stacks.putIfAbsent(Math.round(thicknessesMm[i] * PER_MM), new int[] {i});
         }
-        for (int i = 0; i < leavesMm.length; i++) {
-            for (int j = i + 1; j < leavesMm.length; j++) {
-                long sum = Math.round(leavesMm[i] * PER_MM) + Math.round(leavesMm[j] * PER_MM);
+        for (int i = 0; i < thicknessesMm.length; i++) {
+            for (int j = i + 1; j < thicknessesMm.length; j++) {
+                long sum = Math.round(thicknessesMm[i] * PER_MM) + Math.round(thicknessesMm[j] * PER_MM);
                 stacks.putIfAbsent(sum, new int[] {i, j});
             }
         }

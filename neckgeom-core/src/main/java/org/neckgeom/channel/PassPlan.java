@@ -67,7 +67,7 @@ public final class PassPlan extends ValueAnswer {
      *
      * @param standardUncertainty of one setting, 0 or more
      */
-    public PassPlan setWithin(Quantity<Length> standardUncertainty) {
+    public PassPlan settingUncertainty(Quantity<Length> standardUncertainty) {
         double u = LibraryUnits.mmNotNegative(standardUncertainty, "uncertainty of setting");
         return new PassPlan(passes, lightLast, u, style());
     }

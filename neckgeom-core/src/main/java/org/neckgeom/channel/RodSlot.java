@@ -25,7 +25,7 @@ public final class RodSlot extends ValueAnswer {
 
     private static final Form<RodSlot> FORM = Form.<RodSlot>of("rod-slot")
             .fact("depth", Kind.answer(SlotDepth.FORM), "how deep the slot is", RodSlot::depth)
-            .fact("rod", Kind.ANSWER, "the rod in it", slot -> slot.channel.rod())
+            .fact("rod", Kind.ANSWER, "the rod in it", slot -> slot.channel.reinforcement())
             .fact("start", Kind.MM, "of the channel, from the nut", slot -> slot.channel.startMm())
             .fact("end", Kind.MM, "of the channel, from the nut", slot -> slot.channel.endMm())
             .fact("width", Kind.MM, "of the channel", slot -> slot.channel.widthMm())
@@ -91,7 +91,7 @@ public final class RodSlot extends ValueAnswer {
      */
     public PassPlan pocketPasses(Passes rule) {
         requirePocket();
-        return rule.to(style().amount(channel.pocketDepthMm()));
+        return rule.to(style().amount(channel.adjusterPocketDepthMm()));
     }
 
     /**
@@ -116,7 +116,7 @@ public final class RodSlot extends ValueAnswer {
      */
     public StopBlocks pocketStops(Cutter cutter, Blank blank) {
         requirePocket();
-        double narrowest = Math.min(channel.pocketWidthMm(), channel.pocketLengthMm());
+        double narrowest = Math.min(channel.adjusterPocketWidthMm(), channel.adjusterPocketLengthMm());
         if (!(cutter.diameterMm() <= narrowest)) {
             throw LibraryUnits.refused(
                     "cutter diameter",
@@ -125,13 +125,13 @@ public final class RodSlot extends ValueAnswer {
                     cutter.diameter());
         }
         requireFits(blank);
-        double start = channel.pocketStartMm();
-        double end = start + channel.pocketLengthMm();
-        return StopBlocks.headLeading(start, end, channel.pocketWidthMm(), cutter, blank, style());
+        double start = channel.adjusterPocketStartMm();
+        double end = start + channel.adjusterPocketLengthMm();
+        return StopBlocks.headLeading(start, end, channel.adjusterPocketWidthMm(), cutter, blank, style());
     }
 
     private void requirePocket() {
-        if (!channel.hasPocket()) {
+        if (!channel.hasAdjusterPocket()) {
             throw NoAnswer.because(
                     "pocket", "no-pocket", "this channel has no pocket: give it one, by pocket(length, width, depth)");
         }
@@ -144,10 +144,10 @@ public final class RodSlot extends ValueAnswer {
      *
      * @param cutter the cutter
      */
-    public Amount<Length> sidePlay(Cutter cutter) {
+    public Amount<Length> sideClearance(Cutter cutter) {
         return style().amount(Objects.requireNonNull(cutter, "cutter").diameterMm()
                 + cutter.runoutMm()
-                - channel.rod().widthMm());
+                - channel.reinforcement().widthMm());
     }
 
     /**
@@ -190,7 +190,7 @@ public final class RodSlot extends ValueAnswer {
     }
 
     void requireFits(Blank blank) {
-        double deepest = Math.max(depth().deepestMm(), channel.pocketDepthMm());
+        double deepest = Math.max(depth().deepestMm(), channel.adjusterPocketDepthMm());
         if (!(deepest < Objects.requireNonNull(blank, "blank").thicknessMm())) {
             throw LibraryUnits.refused(
                     "channel depth",
@@ -198,7 +198,7 @@ public final class RodSlot extends ValueAnswer {
                     "less than the blank's thickness of " + blank.thickness(),
                     style().amount(deepest));
         }
-        double widest = Math.max(channel.widthMm(), channel.pocketWidthMm());
+        double widest = Math.max(channel.widthMm(), channel.adjusterPocketWidthMm());
         if (!(widest < blank.widthMm())) {
             throw LibraryUnits.refused(
                     "channel width",

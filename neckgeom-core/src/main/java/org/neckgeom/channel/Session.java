@@ -129,7 +129,7 @@ final class Session {
 
     /** Variance of one reading. */
     static double single(BenchUncertainty bench) {
-        return bench.readingMm() * bench.readingMm() + square(bench.resolutionMm()) / 12;
+        return bench.repeatabilityMm() * bench.repeatabilityMm() + square(bench.resolutionMm()) / 12;
     }
 
     private static double square(double x) {
@@ -180,7 +180,7 @@ final class Session {
             return;
         }
         Seen now = maybe.get();
-        isEachWallReadTwice = cut.fenceReadingsMm().length > 1 && cut.farReadingsMm().length > 1;
+        isEachWallReadTwice = cut.nearReadingsMm().length > 1 && cut.farReadingsMm().length > 1;
         Seen earlier = again && contradiction != SlotVerdict.Contradiction.READINGS ? last : null;
         boolean sameCut = earlier != null;
         if (earlier != null) {
@@ -263,7 +263,7 @@ final class Session {
 
     /** What a cut shows of the setting; nothing where only its walls were read and it is to be judged in a blank. */
     private Optional<Seen> seen(TrialCut cut) {
-        Estimate<Length> a = cut.fenceWall();
+        Estimate<Length> a = cut.nearWall();
         Estimate<Length> b = cut.farWall();
         double va = variance(a);
         double vb = variance(b);

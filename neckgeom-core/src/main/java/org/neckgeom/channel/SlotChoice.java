@@ -141,7 +141,7 @@ final class SlotChoice {
         double reach = chance(-middle, farVariance());
         SettingState state = facts.state;
         if (state == null) {
-            SlotStep step = reach < rule.wantedChance() ? outOfReach() : SlotStep.TRIAL_CUT;
+            SlotStep step = reach < rule.conformanceProbability() ? outOfReach() : SlotStep.TRIAL_CUT;
             return new Chosen(step, Double.NaN, Double.NaN, Double.NaN, reach);
         }
         double m = state.mean();
@@ -150,7 +150,8 @@ final class SlotChoice {
         double move = nearest.applyAsDouble(m + middle);
         double afterMove = chance(m - move, p + facts.moveVariance);
         boolean spent = facts.cuts >= MOST_CUTS;
-        if (reach < rule.wantedChance() || spent && now < rule.wantedChance() && afterMove < rule.wantedChance()) {
+        if (reach < rule.conformanceProbability()
+                || spent && now < rule.conformanceProbability() && afterMove < rule.conformanceProbability()) {
             return new Chosen(outOfReach(), now, move, afterMove, reach);
         }
         return new Chosen(least(costs(state, now, move, afterMove, reach, spent, true)), now, move, afterMove, reach);
@@ -258,7 +259,7 @@ final class SlotChoice {
             boolean spent,
             boolean leastOnly) {
         double[] costs = none();
-        double wanted = rule.wantedChance();
+        double wanted = rule.conformanceProbability();
         double m = state.mean();
         double p = state.variance();
         double lost = law.isBestInTheMiddle(facts.u, facts.u) ? 1 - best : 0;
@@ -340,10 +341,10 @@ final class SlotChoice {
         if (facts.w1 == facts.w2) {
             return SlotStep.CANNOT;
         }
-        if (facts.mayBePlaned && squared(0) >= rule.wantedChance()) {
+        if (facts.mayBePlaned && squared(0) >= rule.conformanceProbability()) {
             return SlotStep.SQUARE_EDGES;
         }
-        return squared(facts.stripUncertainty * facts.stripUncertainty) >= rule.wantedChance()
+        return squared(facts.stripUncertainty * facts.stripUncertainty) >= rule.conformanceProbability()
                 ? SlotStep.TAPERED_STRIP
                 : SlotStep.CANNOT;
     }

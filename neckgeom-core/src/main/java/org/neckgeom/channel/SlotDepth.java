@@ -20,9 +20,13 @@ public final class SlotDepth extends ValueAnswer {
     static final Form<SlotDepth> FORM = Form.<SlotDepth>of("slot-depth")
             .fact("atEnds", Kind.MM, "depth at the ends, everywhere where the floor is flat", d -> d.channel.depthMm())
             .fact("inTheMiddle", Kind.MM, "depth in the middle", SlotDepth::middleMm)
-            .fact("rodHeight", Kind.MM, "of the rod", d -> d.channel.rod().heightMm())
-            .fact("coverStrip", Kind.MM, "thickness of the strip over the rod", d -> d.channel.coverMm())
-            .fact("clearance", Kind.MM, "left over the rod", d -> d.channel.clearanceMm())
+            .fact(
+                    "rodHeight",
+                    Kind.MM,
+                    "of the rod",
+                    d -> d.channel.reinforcement().heightMm())
+            .fact("coverStrip", Kind.MM, "thickness of the strip over the rod", d -> d.channel.filletMm())
+            .fact("clearance", Kind.MM, "left over the rod", d -> d.channel.depthClearanceMm())
             .factIfAny("pocketDepth", Kind.MM, "of the pocket for the adjuster", SlotDepth::pocketMm)
             .phrase("where", d -> d.channel.archMm() == 0, "deep")
             .phrase("where", "deep at the ends, {inTheMiddle:brief} in the middle")
@@ -63,7 +67,7 @@ public final class SlotDepth extends ValueAnswer {
     }
 
     private Optional<Double> pocketMm() {
-        return channel.hasPocket() ? Optional.of(channel.pocketDepthMm()) : Optional.empty();
+        return channel.hasAdjusterPocket() ? Optional.of(channel.adjusterPocketDepthMm()) : Optional.empty();
     }
 
     @Override

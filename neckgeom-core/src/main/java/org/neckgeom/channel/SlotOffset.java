@@ -83,7 +83,7 @@ public final class SlotOffset implements Answer {
      *
      * @param eachReading u_r, standard uncertainty of one reading, 0 or more
      */
-    public SlotOffset readWithin(Quantity<Length> eachReading) {
+    public SlotOffset repeatability(Quantity<Length> eachReading) {
         return new SlotOffset(mm, LibraryUnits.mmNotNegative(eachReading, "repeatability") / SQRT_2, background);
     }
 

@@ -245,7 +245,7 @@ public final class StopBlocks extends ValueAnswer {
      *
      * @param standardUncertainty of one stop, 0 or more
      */
-    public StopBlocks setWithin(Quantity<Length> standardUncertainty) {
+    public StopBlocks settingUncertainty(Quantity<Length> standardUncertainty) {
         double u = LibraryUnits.mmNotNegative(standardUncertainty, "uncertainty of setting");
         return new StopBlocks(leading, startMm, endMm, headEndMm, heelEndMm, radiusMm, runApartMm, u, head, style());
     }

@@ -21,7 +21,7 @@
  * <h2>For instance</h2>
  *
  * <pre>{@code
- * var centring = Centring.of(TrialCut.walls(mm(29.84), mm(31.26)).readWithin(mm(0.02)));
+ * var centring = Centring.of(TrialCut.walls(mm(29.84), mm(31.26)).repeatability(mm(0.02)));
  * println(centring.offset());
  * println(centring.move());
  * println(centring.move().leaves(FeelerSet.metric20()));

@@ -27,9 +27,9 @@ public record HeadShape(Head head, HeadLayout layout, double nutLine) {
     /** The nut line's angle from square on the head's own face. */
     private static double onFace(FannedFrets fan, Head head) {
         Amount<?> slant = fan.slant(0);
-        return head.pitchRad() == 0
+        return head.angleRad() == 0
                 ? slant.libraryValue()
-                : SlantedScarf.of(Amount.ofLibrary(head.pitchRad(), ShopUnit.DEGREE), fan.slant(0))
+                : SlantedScarf.of(Amount.ofLibrary(head.angleRad(), ShopUnit.DEGREE), fan.slant(0))
                         .headMitre()
                         .libraryValue();
     }

@@ -157,12 +157,12 @@ public final class NeckShape {
         points.add(new Point(channel.startMm(), 0));
         double from = channel.startMm();
         double to = channel.endMm();
-        if (channel.hasPocket()) {
-            double start = channel.pocketStartMm();
-            double end = start + channel.pocketLengthMm();
+        if (channel.hasAdjusterPocket()) {
+            double start = channel.adjusterPocketStartMm();
+            double end = start + channel.adjusterPocketLengthMm();
             points.addAll(floor(channel, from, start));
-            points.add(new Point(start, -channel.pocketDepthMm()));
-            points.add(new Point(end, -channel.pocketDepthMm()));
+            points.add(new Point(start, -channel.adjusterPocketDepthMm()));
+            points.add(new Point(end, -channel.adjusterPocketDepthMm()));
             points.addAll(floor(channel, end, to));
         } else {
             points.addAll(floor(channel, from, to));
@@ -183,10 +183,10 @@ public final class NeckShape {
         double half = channel.widthMm() / 2;
         List<Point> treble = new ArrayList<>();
         treble.add(new Point(channel.startMm(), half));
-        if (channel.hasPocket()) {
-            double wide = channel.pocketWidthMm() / 2;
-            double start = channel.pocketStartMm();
-            double end = start + channel.pocketLengthMm();
+        if (channel.hasAdjusterPocket()) {
+            double wide = channel.adjusterPocketWidthMm() / 2;
+            double start = channel.adjusterPocketStartMm();
+            double end = start + channel.adjusterPocketLengthMm();
             treble.add(new Point(start, half));
             treble.add(new Point(start, wide));
             treble.add(new Point(end, wide));
@@ -260,15 +260,15 @@ public final class NeckShape {
 
     /** A point of the head in side view: so far along its face from the break line, so deep under the face. */
     public static Point headSide(Head head, double along, double deep) {
-        double sin = StrictMath.sin(head.pitchRad());
-        double cos = StrictMath.cos(head.pitchRad());
+        double sin = StrictMath.sin(head.angleRad());
+        double cos = StrictMath.cos(head.angleRad());
         return new Point(-along * cos + deep * sin, -along * sin - deep * cos);
     }
 
     /** Where the head's back meets a back so deep under the glue face, measured along the head's face. */
     public static double alongHeadWhereBackMeets(Head head, double depth) {
-        double sin = StrictMath.sin(head.pitchRad());
-        return (depth - head.thicknessMm() * StrictMath.cos(head.pitchRad())) / sin;
+        double sin = StrictMath.sin(head.angleRad());
+        return (depth - head.thicknessMm() * StrictMath.cos(head.angleRad())) / sin;
     }
 
     /** Points of a line along the neck, one every two millimetres, both ends among them. */

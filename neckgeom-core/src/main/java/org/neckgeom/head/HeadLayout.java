@@ -29,7 +29,7 @@ public final class HeadLayout extends ValueAnswer {
 
     private static final Form<HeadLayout> FORM = Form.<HeadLayout>of("head-layout")
             .fact("length", Kind.MM, "along the face from the break line", l -> l.head.lengthMm())
-            .fact("pitch", Kind.RAD, "of the head", l -> l.head.pitchRad())
+            .fact("pitch", Kind.RAD, "of the head", l -> l.head.angleRad())
             .fact("widthAtBreakLine", Kind.MM, "of the outline", l -> l.head.widthAtBreakLineMm())
             .fact("widthAtTip", Kind.MM, "of the outline", l -> l.head.widthAtTipMm())
             .fact("posts", Kind.list(Kind.MM), "from the break line, bass to treble", HeadLayout::postsMm)
@@ -190,7 +190,7 @@ public final class HeadLayout extends ValueAnswer {
             double aside = post.alongMm() * sin + post.asideMm() * cos;
             all.add(
                     slant == 0
-                            ? BreakAngle.ofMm(head.pitchRad(), along, post.aboveMm(), height, aside - slots[i], style())
+                            ? BreakAngle.ofMm(head.angleRad(), along, post.aboveMm(), height, aside - slots[i], style())
                             : overSlantedNut(along, aside, post.aboveMm(), height, slots[i]));
         }
         return List.copyOf(all);
@@ -201,8 +201,8 @@ public final class HeadLayout extends ValueAnswer {
      * rises or falls; its post is placed anew relative to a square nut through the slot.
      */
     private BreakAngle overSlantedNut(double along, double aside, double above, double height, double slot) {
-        double sin = StrictMath.sin(head.pitchRad());
-        double cos = StrictMath.cos(head.pitchRad());
+        double sin = StrictMath.sin(head.angleRad());
+        double cos = StrictMath.cos(head.angleRad());
         double lag = StrictMath.tan(slant);
         // Axis d = (-cos, 0, -sin); across it in the face e, from the line's (lag, 1, 0) less its part along d; normal
         // n.
@@ -215,7 +215,7 @@ public final class HeadLayout extends ValueAnswer {
         double run = lag * slot - x;
         double square = run * cos - z * sin;
         double over = run * sin + z * cos;
-        return BreakAngle.ofMm(head.pitchRad(), square, over, height, y - slot, style());
+        return BreakAngle.ofMm(head.angleRad(), square, over, height, y - slot, style());
     }
 
     /**

@@ -30,7 +30,7 @@ import org.neckgeom.units.LibraryUnits;
 public final class OnePieceHead extends ValueAnswer {
 
     private static final Form<OnePieceHead> FORM = Form.<OnePieceHead>of("one-piece-head")
-            .fact("pitch", Kind.RAD, "of the head; 0: flat", p -> p.head.pitchRad())
+            .fact("pitch", Kind.RAD, "of the head; 0: flat", p -> p.head.angleRad())
             .fact(
                     "thickness",
                     Kind.MM,
@@ -80,7 +80,7 @@ public final class OnePieceHead extends ValueAnswer {
      * tip; a flat head's own thickness}
      */
     public double thicknessMm() {
-        return faceDropMm() + head.thicknessMm() * StrictMath.cos(head.pitchRad());
+        return faceDropMm() + head.thicknessMm() * StrictMath.cos(head.angleRad());
     }
 
     /**
@@ -88,7 +88,7 @@ public final class OnePieceHead extends ValueAnswer {
      * length}
      */
     public double lengthMm() {
-        return head.lengthMm() * StrictMath.cos(head.pitchRad());
+        return head.lengthMm() * StrictMath.cos(head.angleRad());
     }
 
     /** {@return how deep the head's face lies at its tip: {@code L sin a}; 0 for a flat head} */
@@ -97,15 +97,15 @@ public final class OnePieceHead extends ValueAnswer {
     }
 
     private double faceDropMm() {
-        return head.lengthMm() * StrictMath.sin(head.pitchRad());
+        return head.lengthMm() * StrictMath.sin(head.angleRad());
     }
 
     private double backLengthMm() {
-        return lengthMm() - head.thicknessMm() * StrictMath.sin(head.pitchRad());
+        return lengthMm() - head.thicknessMm() * StrictMath.sin(head.angleRad());
     }
 
     private boolean isFlat() {
-        return head.pitchRad() == 0;
+        return head.angleRad() == 0;
     }
 
     /**
@@ -123,7 +123,7 @@ public final class OnePieceHead extends ValueAnswer {
                     "level",
                     "a flat head's back does not meet the shaft's: one runs level with the other");
         }
-        double pitch = head.pitchRad();
+        double pitch = head.angleRad();
         return style().amount((head.thicknessMm() / StrictMath.cos(pitch) - deep) / StrictMath.tan(pitch));
     }
 

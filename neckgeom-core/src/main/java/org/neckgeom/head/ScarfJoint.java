@@ -91,12 +91,12 @@ public final class ScarfJoint extends LeanAnswer {
                         "missing",
                         "the head is in one piece with the shaft; give its scarf with .scarfed(...)"));
         Scarf scarf = Scarf.of(
-                        head.pitch(),
+                        head.angle(),
                         Objects.requireNonNull(blank, "blank").thickness(),
                         head.style().amount(head.thicknessMm()))
                 .kerf(cut.kerf())
                 .cleaning(cut.cleaning());
-        double reach = head.veneerMm() / StrictMath.sin(head.pitchRad());
+        double reach = head.veneerMm() / StrictMath.sin(head.angleRad());
         double veneer = head.veneerShortOfNutMm() < reach ? head.veneerMm() : 0;
         return new ScarfJoint(scarf, cut.place(), 0, 0, 0, veneer, head.backVeneerMm());
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import org.neckgeom.form.Form;
 import org.neckgeom.table.Key;
+import org.neckgeom.table.Moves;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Type;
@@ -33,23 +34,27 @@ public final class OrderChanges extends Noun<OrderChanges> {
                     .values()
                     .with(OrderChanges.FIRST, kept.first())
                     .with(OrderChanges.THEN, kept.then()));
-    private static final Key<KeptOrder, String> FIRST = KEPT.needed("first", Types.TEXT, "what must come before ...");
-    private static final Key<KeptOrder, String> THEN = KEPT.needed("then", Types.TEXT, "... this");
+    private static final Key<KeptOrder, String> FIRST = KEPT.needed("first", Types.TEXT, "operation that comes first");
+    private static final Key<KeptOrder, String> THEN = KEPT.needed("then", Types.TEXT, "operation that comes after it");
 
     private static final Key<OrderChanges, List<String>> DONE =
-            TABLE.optional("done", NAMES, "what has been done already, by the names the plan uses");
+            TABLE.optional("done", NAMES, "operations done so far, by the names in the plan");
     private static final Key<OrderChanges, List<String>> WITHOUT =
-            TABLE.optional("without", NAMES, "what this neck does not have");
+            TABLE.optional("without", NAMES, "operations that this neck does not need");
     private static final Key<OrderChanges, List<KeptOrder>> KEEP = TABLE.optional(
-            "keep",
+            "before",
             Types.list(Types.group(KEPT), 1, MOST * MOST),
-            "orders that must be kept, even against the usual one");
+            "precedence constraints, even against the usual order");
     private static final Key<OrderChanges, List<Operation>> OPERATIONS = TABLE.optional(
             "operations",
             Types.list(Types.group(OperationKeys.OPERATION), 1, 10 * MOST),
             "all operations of this neck, instead of the usual ones");
     private static final Key<OrderChanges, List<String>> START =
-            TABLE.optional("start", Types.list(Types.TEXT, 1, MOST * MOST), "what holds from the start");
+            TABLE.optional("start", Types.list(Types.TEXT, 1, MOST * MOST), "conditions that hold from the start");
+
+    static {
+        TABLE.moved(Moves.none().and("keep", "before"));
+    }
 
     private OrderChanges(Values<OrderChanges> values) {
         super(values);

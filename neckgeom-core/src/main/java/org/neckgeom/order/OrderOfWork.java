@@ -94,7 +94,7 @@ public final class OrderOfWork extends ValueAnswer {
             work = work.without(Operation.CUT_ROD_CHANNEL).without(Operation.LAY_IN_THE_ROD);
         }
         if (design.head().isPresent()) {
-            if (design.head().get().pitchRad() == 0) {
+            if (design.head().get().angleRad() == 0) {
                 work = work.without(Operation.CUT_SCARF).without(Operation.GLUE_HEAD);
             }
             if (design.head().get().veneerMm() == 0) {

@@ -53,7 +53,7 @@ final class PlanDrawing {
     }
 
     private static double foreshortening(HeadShape there) {
-        return StrictMath.cos(there.head().pitchRad());
+        return StrictMath.cos(there.head().angleRad());
     }
 
     private Drawing drawn() {
@@ -148,10 +148,12 @@ final class PlanDrawing {
         drawing.shape("hidden", page.all(shape.channelPlan(channel)));
         double at = channel.startMm() + channel.lengthMm() * 0.62;
         widths.add(page.at(at, channel.widthMm() / 2), shown.length(channel.widthMm()), "channel wide");
-        if (channel.hasPocket()) {
-            double pocket = channel.pocketStartMm() + channel.pocketLengthMm() / 2;
+        if (channel.hasAdjusterPocket()) {
+            double pocket = channel.adjusterPocketStartMm() + channel.adjusterPocketLengthMm() / 2;
             widths.add(
-                    page.at(pocket, channel.pocketWidthMm() / 2), shown.length(channel.pocketWidthMm()), "pocket wide");
+                    page.at(pocket, channel.adjusterPocketWidthMm() / 2),
+                    shown.length(channel.adjusterPocketWidthMm()),
+                    "pocket wide");
         }
     }
 }

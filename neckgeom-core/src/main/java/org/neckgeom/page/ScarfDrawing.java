@@ -25,7 +25,7 @@ final class ScarfDrawing {
         this.joint = joint;
         this.head = head;
         this.shown = shown;
-        List<Point> glue = NeckShape.glueLine(joint, head.pitchRad());
+        List<Point> glue = NeckShape.glueLine(joint, head.angleRad());
         double first = Math.min(0, Math.min(glue.get(0).u(), glue.get(1).u()));
         double last = Math.max(0, Math.max(glue.get(0).u(), glue.get(1).u()));
         this.left = first - BEYOND_MM;
@@ -38,17 +38,17 @@ final class ScarfDrawing {
     }
 
     private Figure figure() {
-        List<Point> glue = NeckShape.glueLine(joint, head.pitchRad());
+        List<Point> glue = NeckShape.glueLine(joint, head.angleRad());
         double depth = joint.shaftThickness().libraryValue();
         double thick = joint.headThickness().libraryValue();
-        double along = -left / StrictMath.cos(head.pitchRad());
+        double along = -left / StrictMath.cos(head.angleRad());
         Point faceEnd = NeckShape.headSide(head, along, 0);
         Point backEnd = NeckShape.headSide(head, along, thick);
         double height = -backEnd.v() * scale + 64;
         boolean inHead = joint.place() == JointPlace.IN_THE_HEAD;
         Drawing drawing = new Drawing(
                 "Scarf " + joint.place(),
-                "The scarf joint from its side at its true angle of " + Shown.degrees(head.pitchRad())
+                "The scarf joint from its side at its true angle of " + Shown.degrees(head.angleRad())
                         + ", head to the left. Letters are explained under the drawing.",
                 height);
         Point breakLine = new Point(0, 0);
@@ -84,7 +84,7 @@ final class ScarfDrawing {
                 .key(
                         "",
                         "shaft " + shown.length(depth) + ", head " + shown.length(thick) + " with veneers, pitch "
-                                + Shown.degrees(head.pitchRad()));
+                                + Shown.degrees(head.angleRad()));
     }
 
     private String backLine() {

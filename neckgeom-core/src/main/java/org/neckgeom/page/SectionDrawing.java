@@ -74,12 +74,15 @@ final class SectionDrawing {
         double half = cut.widthAtMm(x) / 2;
         double floor = cut.depthAtMm(x);
         drawing.shape("hollow", page(box(half, 0, floor)));
-        double end = cut.startMm() + cut.rod().lengthMm();
+        double end = cut.startMm() + cut.reinforcement().lengthMm();
         if (cut.archMm() == 0 && x <= end) {
-            double top = cut.coverMm();
+            double top = cut.filletMm();
             drawing.shape(
                     "rod",
-                    page(box(cut.rod().widthMm() / 2, top, top + cut.rod().heightMm())));
+                    page(box(
+                            cut.reinforcement().widthMm() / 2,
+                            top,
+                            top + cut.reinforcement().heightMm())));
         }
         west.add(at(new Point(-half, -floor / 2)), shown.length(2 * half), "channel wide");
         east.add(at(new Point(half / 2, -floor)), shown.length(floor), "channel deep");

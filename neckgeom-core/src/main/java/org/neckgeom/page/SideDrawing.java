@@ -95,7 +95,7 @@ final class SideDrawing {
 
     private void head(Drawing drawing, Head head) {
         double depth = shape.drawnDepth(0);
-        double from = head.pitchRad() > 0 ? NeckShape.alongHeadWhereBackMeets(head, depth) : 0;
+        double from = head.angleRad() > 0 ? NeckShape.alongHeadWhereBackMeets(head, depth) : 0;
         List<Point> wood = new ArrayList<>();
         wood.add(new Point(0, 0));
         wood.add(NeckShape.headSide(head, head.lengthMm(), 0));
@@ -113,7 +113,7 @@ final class SideDrawing {
                 "head thick");
         stations.add(
                 on(NeckShape.headSide(head, head.lengthMm(), 0)), shown.length(head.lengthMm()), "head along face");
-        stations.add(on(NeckShape.headSide(head, head.lengthMm() * 0.45, 0)), Shown.degrees(head.pitchRad()), "pitch");
+        stations.add(on(NeckShape.headSide(head, head.lengthMm() * 0.45, 0)), Shown.degrees(head.angleRad()), "pitch");
     }
 
     private void heel(Drawing drawing) {
@@ -142,9 +142,9 @@ final class SideDrawing {
 
     private void channel(Drawing drawing, Channel channel) {
         drawing.shape("hollow", page.turned(shape.channelSide(channel)));
-        double rodEnd = channel.startMm() + channel.rod().lengthMm();
-        double top = -channel.coverMm();
-        double bottom = top - channel.rod().heightMm();
+        double rodEnd = channel.startMm() + channel.reinforcement().lengthMm();
+        double top = -channel.filletMm();
+        double bottom = top - channel.reinforcement().heightMm();
         if (channel.archMm() == 0) {
             drawing.shape(
                     "rod",
@@ -162,10 +162,12 @@ final class SideDrawing {
                 on(new Point(middle, -deepest)),
                 shown.length(deepest),
                 channel.archMm() == 0 ? "channel deep" : "deep in middle");
-        if (channel.hasPocket()) {
-            double at = channel.pocketStartMm() + channel.pocketLengthMm() / 2;
+        if (channel.hasAdjusterPocket()) {
+            double at = channel.adjusterPocketStartMm() + channel.adjusterPocketLengthMm() / 2;
             depths.add(
-                    on(new Point(at, -channel.pocketDepthMm())), shown.length(channel.pocketDepthMm()), "pocket deep");
+                    on(new Point(at, -channel.adjusterPocketDepthMm())),
+                    shown.length(channel.adjusterPocketDepthMm()),
+                    "pocket deep");
         }
     }
 
@@ -174,7 +176,7 @@ final class SideDrawing {
         if (told.isEmpty()) {
             return;
         }
-        List<Point> line = NeckShape.glueLine(glued, told.get().pitchRad());
+        List<Point> line = NeckShape.glueLine(glued, told.get().angleRad());
         drawing.through("glue", page.turned(line));
         if (glued.place() == JointPlace.IN_THE_SHAFT) {
             stations.add(on(line.get(0)), shown.length(glued.frontLineMm()), "scarf on front");

@@ -24,7 +24,7 @@
  *     .fingerboard(Fingerboard.tapered(mm(34), mm(46)).thickness(mm(6)).radius(mm(400)))
  *     .back(BackProfile.between(mm(14.5), mm(16.5)).rounded())
  *     .frets(20).bodyAtFret(14)
- *     .rod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)));
+ *     .trussRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)));
  * var job = Job.of(neck, Blank.ofLength(mm(640)).section(mm(60), mm(25)), Shop.with(Cutter.straight(mm(6))));
  * println(Sheet.of(job));
  * }</pre>

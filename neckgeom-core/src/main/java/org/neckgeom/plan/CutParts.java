@@ -147,18 +147,30 @@ final class CutParts {
         List<PlanCheck> checks = new ArrayList<>();
         read.of(NeckFeature.CHANNEL_DEPTH)
                 .ifPresent(depth -> checks.add(fits(
-                        plan, CheckCode.CHANNEL_DEEP_ENOUGH, depth, cut.rod().heightMm() + cut.coverMm(), "deeper")));
+                        plan,
+                        CheckCode.CHANNEL_DEEP_ENOUGH,
+                        depth,
+                        cut.reinforcement().heightMm() + cut.filletMm(),
+                        "deeper")));
         read.of(NeckFeature.CHANNEL_WIDTH)
                 .ifPresent(width -> checks.add(fits(
-                        plan, CheckCode.CHANNEL_WIDE_ENOUGH, width, cut.rod().widthMm(), "wider")));
+                        plan,
+                        CheckCode.CHANNEL_WIDE_ENOUGH,
+                        width,
+                        cut.reinforcement().widthMm(),
+                        "wider")));
         if (read.has(NeckFeature.CHANNEL_START) || read.has(NeckFeature.CHANNEL_END)) {
             Estimate<Length> length = Estimate.ofLibrary(
                     cut.lengthMm(),
                     StrictMath.hypot(u(read, NeckFeature.CHANNEL_START), u(read, NeckFeature.CHANNEL_END)),
                     Double.POSITIVE_INFINITY,
                     plan.style().unit());
-            checks.add(
-                    fits(plan, CheckCode.CHANNEL_LONG_ENOUGH, length, cut.rod().lengthMm(), "longer"));
+            checks.add(fits(
+                    plan,
+                    CheckCode.CHANNEL_LONG_ENOUGH,
+                    length,
+                    cut.reinforcement().lengthMm(),
+                    "longer"));
         }
         if (checks.isEmpty()) {
             checks.add(new PlanCheck(

@@ -49,58 +49,54 @@ public final class Job {
 
     /** Its keys: those of a neck file. */
     public static final Table<Job> TABLE = Table.of(
-            "",
-            "A neck, the shop that makes it, what has been read so far, and the limits to keep",
-            Job::new,
-            job -> job.given);
+            "", "A neck, the shop that makes it, the readings so far, and the limits", Job::new, job -> job.given);
 
     private static final Key<Job, Neck> DESIGN = TABLE.inline(Neck.TABLE, Neck.OF_A_WHOLE_NECK);
     private static final Key<Job, LengthStyle> PRINT_IN = TABLE.optional(
             "print in",
             Types.words(LengthStyle.class, LengthStyle::word),
-            "how lengths are printed: mm, inch (decimals and thou), fractions (to 1/64 in); as the scale when left out");
+            "style of printed lengths: mm, inch (decimals and thou) or fractions (to 1/64 in). Default: as the scale");
     private static final Key<Job, Amount<Length>> RELIEF = TABLE.optional(
-                    "relief", Types.SIZE_OR_NOTHING, "the bow wanted under the strings; 0.2 mm or 8 thou when left out")
+                    "relief", Types.SIZE_OR_NOTHING, "relief wanted under the strings. Default: 0.2 mm or 8 thou")
             .called("relief");
     private static final Key<Job, Weather> WEATHER = TABLE.usual(
             "weather",
             Types.group(Weather.TABLE),
             Weather.from(ShopUnits.percent(45), ShopUnits.celsius(21)).to(ShopUnits.percent(25), ShopUnits.celsius(21)),
-            "the change of weather to be ready for; 45 % to 25 % humidity at 21 degC when left out");
-    private static final Key<Job, Blank> BLANK =
-            TABLE.needed("blank", Types.group(Blank.TABLE), "the squared piece the neck is made from");
+            "change of air to plan for. Default: 45 % to 25 % relative humidity at 21 degC");
+    private static final Key<Job, Blank> BLANK = TABLE.needed("blank", Types.group(Blank.TABLE), "neck blank");
     private static final Key<Job, Shop> SHOP =
-            TABLE.needed("shop", Types.group(Shop.TABLE), "what the shop has for cutting the channel");
+            TABLE.needed("shop", Types.group(Shop.TABLE), "equipment of the shop for the channel");
     private static final Key<Job, List<CentringRound>> ROUNDS = TABLE.optional(
-            "readings",
+            "trial cuts",
             Types.list(Types.group(CentringRound.TABLE), 1, MOST_ROUNDS),
-            "rounds of trial cuts, in the order in which they were made; none so far");
-    private static final Key<Job, MeasuredNeck> AS_MADE = TABLE.usual(
-            "as made",
+            "trial cuts and fence moves, in the order made. Default: none");
+    private static final Key<Job, MeasuredNeck> MEASURED = TABLE.usual(
+            "measured",
             Types.group(MeasuredNeck.TABLE),
             MeasuredNeck.none(),
-            "what has been read on the neck itself; nothing so far when left out");
+            "measurements of the neck itself. Default: none");
     private static final Key<Job, OrderChanges> ORDER = TABLE.usual(
             "order of work",
             Types.group(OrderChanges.TABLE),
             OrderChanges.none(),
-            "what is done and which orders must be kept; the usual order when left out");
+            "changes of the order of work. Default: the usual order");
     private static final Key<Job, Workmanship> WORKMANSHIP = TABLE.usual(
             "workmanship",
             Types.group(Workmanship.TABLE),
             Workmanship.withDefaults(),
-            "how well each kind of step is done in this shop; common practice when left out");
+            "error distribution of each kind of step in this shop. Default: common practice");
     private static final Key<Job, NeckLimits> LIMITS = TABLE.usual(
             "limits",
             Types.group(NeckLimits.TABLE),
             NeckLimits.withDefaults(),
-            "the limits to keep; slot offset 0.1 mm or 4 thou, wood left 3 mm or 1/8 in, strings 1 mm or 40 thou");
+            "limits of the neck. Default: slot offset 0.1 mm or 4 thou, floor thickness 3 mm or 1/8 in, bridge offset 1 mm or 40 thou");
 
     private static final Amount<Length> USUAL_RELIEF = ShopUnits.mm(0.2);
     private static final Amount<Length> USUAL_RELIEF_IN = ShopUnits.thou(8);
 
     static {
-        TABLE.moved(Moves.none().and("scarf", "head.scarf"));
+        TABLE.moved(Moves.none().and("readings", "trial cuts").and("as made", "measured"));
     }
 
     /** As given, for data; the stages have the same in one style. */
@@ -120,14 +116,14 @@ public final class Job {
                     "workmanship.centring must be left out of a job, which knows it from trial cuts and readings");
         }
         if (given.has(ROUNDS)) {
-            placed("readings", stages.slot()::rounds);
+            placed("trial cuts", stages.slot()::rounds);
         }
         if (given.has(ORDER)) {
             placed("order of work", stages.order()::left);
         }
-        if (given.has(AS_MADE)) {
+        if (given.has(MEASURED)) {
             // What no neck can look like is refused here, not when it is printed.
-            placed("as made", stages.made()::design);
+            placed("measured", stages.made()::design);
         }
     }
 
@@ -143,15 +139,15 @@ public final class Job {
                 shop,
                 style,
                 limits.slotOffset(designed).in(style),
-                limits.woodLeft(designed).in(style),
-                limits.stringsAtBridge(designed).in(style),
+                limits.floorThickness(designed).in(style),
+                limits.bridgeOffset(designed).in(style),
                 given.find(RELIEF)
                         .orElse(designed == LengthStyle.MILLIMETRES ? USUAL_RELIEF : USUAL_RELIEF_IN)
                         .in(style),
                 given.at(WEATHER),
                 given.at(WORKMANSHIP),
                 given.has(ORDER) ? Optional.of(given.at(ORDER)) : Optional.empty(),
-                shown.at(AS_MADE).readBy(shop.repeatability()),
+                shown.at(MEASURED).readBy(shop.repeatability()),
                 shown.find(ROUNDS).orElse(List.of()).stream()
                         .flatMap(round -> round.steps().stream())
                         .toList());
@@ -234,7 +230,7 @@ public final class Job {
     /**
      * {@return this job with the limits to keep}
      *
-     * @param keep slot offset, wood left, strings at the bridge
+     * @param keep slot offset, floor thickness, bridge offset
      */
     public Job limits(NeckLimits keep) {
         return with(LIMITS, keep);
@@ -284,7 +280,7 @@ public final class Job {
      * @throws IllegalArgumentException if they are of a part that the design lacks, or of a station off the neck
      */
     public Job measured(MeasuredNeck readings) {
-        return with(AS_MADE, readings);
+        return with(MEASURED, readings);
     }
 
     /** {@return the plan: everything that follows from this job; worked out at the first question and kept} */

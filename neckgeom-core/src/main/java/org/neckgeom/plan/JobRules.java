@@ -81,16 +81,21 @@ final class JobRules {
                     "at-most",
                     "be " + brief(channel.widthMm())
                             + " or less, the channel's width: a thinner cutter, or a channel with "
-                            + brief(cutter - channel.rod().widthMm()) + " of side play",
+                            + brief(cutter - channel.reinforcement().widthMm()) + " of side clearance",
                     shop.cutter().diameter());
         }
         if (!(cutter <= channel.lengthMm())) {
             fault(
-                    "rod.length",
+                    reinforcement() + ".length",
                     "at-least",
                     "make a channel of " + brief(cutter) + " or more, as long as the cutter is wide",
-                    brief(channel.rod().lengthMm()));
+                    brief(channel.reinforcement().lengthMm()));
         }
+    }
+
+    /** The key of what is in the channel. */
+    private String reinforcement() {
+        return channel.rod().isPresent() ? "truss rod" : "bar";
     }
 
     private void channelStart() {
@@ -107,13 +112,13 @@ final class JobRules {
     private void channelEnd() {
         double ends = blank.lengthMm() - blank.nutFromHeadEndMm();
         double tooLong = channel.endMm() - ends;
-        double rod = channel.rod().lengthMm();
+        double rod = channel.reinforcement().lengthMm();
         if (!(tooLong > 0)) {
             return;
         }
         if (tooLong < rod) {
             fault(
-                    "rod.length",
+                    reinforcement() + ".length",
                     "at-most",
                     "be " + brief(rod - tooLong) + " or less: its channel ends " + brief(tooLong)
                             + " past the end of the blank",
@@ -132,33 +137,33 @@ final class JobRules {
     }
 
     private void pocketWidth() {
-        if (channel.hasPocket() && !(channel.pocketWidthMm() < narrowest())) {
+        if (channel.hasAdjusterPocket() && !(channel.adjusterPocketWidthMm() < narrowest())) {
             fault(
-                    "channel.pocket.width",
+                    "channel.adjuster pocket.width",
                     "less-than",
                     "be less than the blank's " + brief(narrowest()),
-                    brief(channel.pocketWidthMm()));
+                    brief(channel.adjusterPocketWidthMm()));
         }
     }
 
     private void channelWidth() {
-        double play = channel.widthMm() - channel.rod().widthMm();
+        double play = channel.widthMm() - channel.reinforcement().widthMm();
         if (channel.widthMm() < narrowest()) {
             return;
         }
         if (play > 0) {
             fault(
-                    "channel.side play",
+                    "channel.side clearance",
                     "less-than",
                     "leave a channel narrower than the blank's " + brief(narrowest()) + ", not one "
                             + brief(channel.widthMm()) + " wide",
                     brief(play));
         } else {
             fault(
-                    "rod.width",
+                    reinforcement() + ".width",
                     "less-than",
                     "be less than the blank's " + brief(narrowest()),
-                    brief(channel.rod().widthMm()));
+                    brief(channel.reinforcement().widthMm()));
         }
     }
 
@@ -170,7 +175,7 @@ final class JobRules {
         if (whole.isPresent()) {
             beforeNut = Math.max(
                     beforeNut,
-                    whole.get().lengthMm() * StrictMath.cos(whole.get().pitchRad()));
+                    whole.get().lengthMm() * StrictMath.cos(whole.get().angleRad()));
         }
         double needed = beforeNut + joint;
         if (!(blank.lengthMm() >= needed)) {
@@ -182,7 +187,7 @@ final class JobRules {
 
     private void blankWidth() {
         double widest = 2 * Math.max(design.halfWidthAtMm(0), design.halfWidthAtMm(design.bodyJointMm()));
-        double needed = Math.max(widest, design.fingerboard().secondWidthMm());
+        double needed = Math.max(widest, design.fingerboard().farWidthMm());
         if (!(blank.widthMm() >= needed)) {
             outOfIt("blank.width", needed, "the fingerboard at its widest", blank.width());
         }
@@ -192,7 +197,7 @@ final class JobRules {
         double joint = design.bodyJointMm();
         double back = Math.max(design.backDepthAtMm(0), design.backDepthAtMm(joint));
         double floor = Math.max(channel.depthMm(), channel.floorDepthAtMm(channel.startMm() + channel.lengthMm() / 2));
-        double cut = Math.max(floor, channel.hasPocket() ? channel.pocketDepthMm() : 0);
+        double cut = Math.max(floor, channel.hasAdjusterPocket() ? channel.adjusterPocketDepthMm() : 0);
         if (!(blank.thicknessMm() >= back)) {
             outOfIt("blank.thickness", back, "the back at its deepest before the body joint", blank.thickness());
         } else if (!(blank.thicknessMm() > cut)) {
@@ -214,9 +219,9 @@ final class JobRules {
         double last = Math.max(Math.max(second, design.bodyJointMm()), channel.endMm());
         depthAt(
                 Math.min(0, channel.startMm()),
-                "back.first depth",
+                "back.depths[1].depth",
                 design.back().firstDepthMm());
-        depthAt(last, "back.second depth", design.back().secondDepthMm());
+        depthAt(last, "back.depths[2].depth", design.back().secondDepthMm());
     }
 
     private void depthAt(double x, String path, double given) {
@@ -308,13 +313,13 @@ final class JobRules {
     private void readings(MeasuredNeck readings) {
         if (design.head().isEmpty()
                 && (readings.scarfAngle().isPresent() || readings.has(NeckFeature.HEAD_THICKNESS))) {
-            fault("as made", "missing", "have a head to be read on", "of a neck without: add .head(...)");
+            fault("measured", "missing", "have a head to be read on", "of a neck without: add .head(...)");
         }
         double end = design.scale().fretMm(Math.max(design.frets(), design.bodyAtFret()));
         readings.backDepths().keySet().forEach(x -> {
             if (!(x >= 0 && x <= end)) {
                 fault(
-                        "as made.back",
+                        "measured.back",
                         "range",
                         "have its stations on the neck, from the nut to " + brief(end),
                         "at " + brief(x));

@@ -22,6 +22,7 @@ import org.neckgeom.measure.Reading;
 import org.neckgeom.order.Operation;
 import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.table.Key;
+import org.neckgeom.table.Moves;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Type;
@@ -74,24 +75,28 @@ public final class MeasuredNeck extends Noun<MeasuredNeck> {
                         Types.reading(
                                 Types.ANGLE.atLeast(ShopUnit.DEGREE.of(1)).atMost(ShopUnit.DEGREE.of(45)),
                                 MOST_READINGS),
-                        "as sawn, between head face and glue face")
+                        "scarf angle as sawn, head face to glue face")
                 .called("scarf angle as read");
         BACK = TABLE.optional(
                 "back",
                 Types.list(Types.group(BackDepth.TABLE), 1, MOST_STATIONS),
-                "the back's depth at stations as carved");
+                "neck depths as carved, each with its station");
     }
 
     private static final Key<MeasuredNeck, Amount<Length>> REPEATABILITY = TABLE.usual(
-            "reads within",
+            "repeatability",
             Types.SIZE,
             ShopUnit.MILLIMETRE.of(BenchUncertainty.USUAL_REPEATABILITY_MM),
-            "one standard deviation of one of these readings; the shop's when left out");
+            "standard deviation of one reading of a length. Default: the shop's");
     private static final Key<MeasuredNeck, Amount<Angle>> ANGLE_REPEATABILITY = TABLE.usual(
-            "angle within",
+            "angle repeatability",
             Types.ANGLE.moreThan(ShopUnit.DEGREE.of(0)).atMost(ShopUnit.DEGREE.of(10)),
             ShopUnit.DEGREE.of(0.1),
-            "the same of the scarf angle; 0.1 deg when left out");
+            "standard deviation of one scarf angle reading. Default: 0.1 deg");
+
+    static {
+        TABLE.moved(Moves.none().and("reads within", "repeatability").and("angle within", "angle repeatability"));
+    }
 
     private static final MeasuredNeck NONE = new MeasuredNeck(TABLE.values());
 
@@ -104,10 +109,11 @@ public final class MeasuredNeck extends Noun<MeasuredNeck> {
         static final Table<BackDepth> TABLE = Table.of("back", "a carved depth", BackDepth::new, BackDepth::values);
 
         static final Key<BackDepth, Amount<Length>> STATION = TABLE.needed(
-                        "station", Types.SIZE_OR_NOTHING, "where the carved depth was read, from the nut")
+                        "station", Types.SIZE_OR_NOTHING, "distance from the nut line to the station")
                 .called("station");
-        static final Key<BackDepth, Reading<Length>> DEPTH =
-                TABLE.needed("depth", SIZES, "from the glue face to the back").called("back depth as read");
+        static final Key<BackDepth, Reading<Length>> DEPTH = TABLE.needed(
+                        "depth", SIZES, "neck depth as carved, glue face to back")
+                .called("back depth as read");
 
         BackDepth(Values<BackDepth> given) {
             this(given.at(STATION), given.at(DEPTH));
@@ -276,7 +282,7 @@ public final class MeasuredNeck extends Noun<MeasuredNeck> {
         Form<Map.Entry<Double, Estimate<Length>>> depth = Form.<Map.Entry<Double, Estimate<Length>>>of(
                         "back-depth-read")
                 .fact("station", Kind.MM, "from the nut", Map.Entry::getKey)
-                .fact("depth", Kind.ESTIMATE, "from the glue face to the back", Map.Entry::getValue);
+                .fact("depth", Kind.ESTIMATE, "neck depth as carved, glue face to back", Map.Entry::getValue);
         return form.factIfAny(
                         "scarfAngle", Kind.ESTIMATE, "of the head's face to the glue face", MeasuredNeck::scarfAngle)
                 .line("scarfAngle", "scarf angle", "{scarfAngle}")

@@ -80,7 +80,7 @@ final class MeasuredStage {
     }
 
     private Head head(Head drawn) {
-        Head made = read.scarfAngle().map(angle -> drawn.pitch(angle.value())).orElse(drawn);
+        Head made = read.scarfAngle().map(angle -> drawn.angle(angle.value())).orElse(drawn);
         return read.has(HEAD_THICKNESS) ? made.thickness(value(HEAD_THICKNESS)) : made;
     }
 
@@ -150,7 +150,7 @@ final class MeasuredStage {
         return shape.scarf()
                 .map(joint -> read.scarfAngle()
                         .map(angle ->
-                                ScarfJoint.of(job.neck().head().orElseThrow().pitch(angle.value()), job.blank()))
+                                ScarfJoint.of(job.neck().head().orElseThrow().angle(angle.value()), job.blank()))
                         .orElse(joint));
     }
 

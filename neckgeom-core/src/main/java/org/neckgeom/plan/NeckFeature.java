@@ -7,35 +7,37 @@ import org.neckgeom.order.Operation;
 public enum NeckFeature {
 
     /** The channel's depth as cut, at its ends where the floor is arched; more than 0. */
-    CHANNEL_DEPTH(Operation.CUT_ROD_CHANNEL, true, "as cut, at its ends where the floor is arched"),
+    CHANNEL_DEPTH(Operation.CUT_ROD_CHANNEL, true, "depth of the channel as cut. Arched floor: depth at the ends"),
     /** Where the channel begins, from the nut, positive toward the body. */
-    CHANNEL_START(Operation.CUT_ROD_CHANNEL, false, "where it begins, from the nut toward the body"),
+    CHANNEL_START(Operation.CUT_ROD_CHANNEL, false, "distance from the nut line to the head end of the channel as cut"),
     /** Where the channel ends, from the nut, positive toward the body. */
-    CHANNEL_END(Operation.CUT_ROD_CHANNEL, false, "where it ends, from the nut"),
+    CHANNEL_END(Operation.CUT_ROD_CHANNEL, false, "distance from the nut line to the heel end of the channel as cut"),
     /** The channel's width as cut, its pocket not counted; more than 0. */
-    CHANNEL_WIDTH(Operation.CUT_ROD_CHANNEL, true, "as cut, its pocket not counted"),
+    CHANNEL_WIDTH(Operation.CUT_ROD_CHANNEL, true, "width of the channel as cut, adjuster pocket not included"),
     /** How far the slot lies off the middle of the neck at its head end, positive too far from the fence's edge. */
     SLOT_OFFSET(
             Operation.CUT_ROD_CHANNEL,
             false,
-            "off the neck's middle at its head end, positive too far from the fence's edge"),
+            "offset of the slot from the neck's middle at the head end. Positive: away from the fence"),
     /** The same at its heel end; where it is not read the slot is taken as askew as the blank's edges made it. */
-    SLOT_OFFSET_AT_HEEL(Operation.CUT_ROD_CHANNEL, false, "the same at its heel end"),
+    SLOT_OFFSET_AT_HEEL(
+            Operation.CUT_ROD_CHANNEL,
+            false,
+            "offset of the slot from the neck's middle at the heel end. Positive: away from the fence"),
     /** The thickness of the head's wood, veneers not counted; more than 0. */
-    HEAD_THICKNESS(Operation.TRUE_THE_HEAD, true, "of its wood, veneers not counted"),
+    HEAD_THICKNESS(Operation.TRUE_THE_HEAD, true, "thickness of the head, veneers not included"),
     /** How far the glued fingerboard's middle lies off the channel's, positive toward the treble side. */
     FINGERBOARD_OFFSET(
-            Operation.GLUE_FINGERBOARD, false, "of the glued board's middle off the channel's, toward the treble side"),
-    /** How far the line of the frets meets the bridge too high, while the heel is being fitted; negative too low. */
-    HEIGHT_AT_BRIDGE(
-            Operation.CUT_HEEL_JOINT,
+            Operation.GLUE_FINGERBOARD,
             false,
-            "how far the line of the frets meets the bridge too high; negative too low"),
+            "offset of the glued fingerboard from the channel. Positive: toward the treble side"),
+    /** How far the line of the frets meets the bridge too high, while the heel is being fitted; negative too low. */
+    HEIGHT_AT_BRIDGE(Operation.CUT_HEEL_JOINT, false, "height of the fret line above the bridge top. Negative: below"),
     /** How far the neck's centreline meets the bridge off its middle, positive toward the treble side. */
     OFFSET_AT_BRIDGE(
             Operation.CUT_HEEL_JOINT,
             false,
-            "how far the centreline meets the bridge off its middle, toward the treble");
+            "offset of the centreline from the bridge's middle. Positive: toward the treble side");
 
     private final String operation;
     private final boolean isSize;

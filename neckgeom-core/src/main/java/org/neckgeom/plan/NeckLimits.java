@@ -5,6 +5,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.form.Form;
 import org.neckgeom.table.Key;
+import org.neckgeom.table.Moves;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Types;
@@ -14,7 +15,7 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * The limits a neck shall keep: slot offset, wood under the channel, strings at the bridge. Immutable. Defaults (common
+ * The limits of a neck: slot offset, floor thickness (wood under the channel), bridge offset of the string line. Immutable. Defaults (common
  * practice): 0.1 mm, 3 mm and 1 mm; for a neck in inches 4 thou, 1/8 in and 40 thou.
  */
 public final class NeckLimits extends Noun<NeckLimits> {
@@ -23,14 +24,18 @@ public final class NeckLimits extends Noun<NeckLimits> {
     public static final Table<NeckLimits> TABLE =
             Table.of("limit", "the limits to keep", NeckLimits::new).printedBy(NeckLimits::sentences);
 
-    private static final Key<NeckLimits, Amount<Length>> SLOT_OFFSET = TABLE.optional(
-            "slot offset", Types.SIZE, "how far off the middle the slot may lie, either way; 0.1 mm or 4 thou");
-    private static final Key<NeckLimits, Amount<Length>> WOOD_LEFT =
-            TABLE.optional("wood left", Types.SIZE, "the least wood to leave between channel and back; 3 mm or 1/8 in");
-    private static final Key<NeckLimits, Amount<Length>> AT_BRIDGE = TABLE.optional(
-            "strings at bridge",
+    private static final Key<NeckLimits, Amount<Length>> SLOT_OFFSET =
+            TABLE.optional("slot offset", Types.SIZE, "greatest slot offset, either way. Default: 0.1 mm or 4 thou");
+    private static final Key<NeckLimits, Amount<Length>> FLOOR_THICKNESS = TABLE.optional(
+            "floor thickness", Types.SIZE, "least wood under the channel, channel to back. Default: 3 mm or 1/8 in");
+    private static final Key<NeckLimits, Amount<Length>> BRIDGE_OFFSET = TABLE.optional(
+            "bridge offset",
             Types.SIZE,
-            "how far off the middle of the bridge they may run, either way; 1 mm or 40 thou");
+            "greatest offset of the string line at the bridge, either way. Default: 1 mm or 40 thou");
+
+    static {
+        TABLE.moved(Moves.none().and("wood left", "floor thickness").and("strings at bridge", "bridge offset"));
+    }
 
     private NeckLimits(Values<NeckLimits> values) {
         super(values);
@@ -42,30 +47,30 @@ public final class NeckLimits extends Noun<NeckLimits> {
     }
 
     /**
-     * {@return these limits with another of the slot's offset}
+     * {@return these limits with another slot offset}
      *
-     * @param eitherWay how far off the middle, more than 0
+     * @param eitherWay greatest slot offset, more than 0
      */
     public NeckLimits slotOffset(Quantity<Length> eitherWay) {
         return new NeckLimits(values().amount(SLOT_OFFSET, eitherWay));
     }
 
     /**
-     * {@return these limits with another of the wood under the channel}
+     * {@return these limits with another floor thickness}
      *
      * @param least between channel and back, more than 0
      */
-    public NeckLimits woodLeft(Quantity<Length> least) {
-        return new NeckLimits(values().amount(WOOD_LEFT, least));
+    public NeckLimits floorThickness(Quantity<Length> least) {
+        return new NeckLimits(values().amount(FLOOR_THICKNESS, least));
     }
 
     /**
-     * {@return these limits with another of the strings at the bridge}
+     * {@return these limits with another bridge offset}
      *
-     * @param eitherWay how far off its middle, more than 0
+     * @param eitherWay greatest offset of the string line at the bridge, more than 0
      */
-    public NeckLimits stringsAtBridge(Quantity<Length> eitherWay) {
-        return new NeckLimits(values().amount(AT_BRIDGE, eitherWay));
+    public NeckLimits bridgeOffset(Quantity<Length> eitherWay) {
+        return new NeckLimits(values().amount(BRIDGE_OFFSET, eitherWay));
     }
 
     /** How far off the middle the slot may lie; for a neck in a style. */
@@ -74,13 +79,13 @@ public final class NeckLimits extends Noun<NeckLimits> {
     }
 
     /** The least wood between channel and back. */
-    Amount<Length> woodLeft(LengthStyle neck) {
-        return or(values().find(WOOD_LEFT), neck, ShopUnit.MILLIMETRE.of(3), ShopUnit.INCH.of(0.125));
+    Amount<Length> floorThickness(LengthStyle neck) {
+        return or(values().find(FLOOR_THICKNESS), neck, ShopUnit.MILLIMETRE.of(3), ShopUnit.INCH.of(0.125));
     }
 
     /** How far off the bridge's middle the strings may run. */
-    Amount<Length> stringsAtBridge(LengthStyle neck) {
-        return or(values().find(AT_BRIDGE), neck, ShopUnit.MILLIMETRE.of(1), ShopUnit.THOU.of(40));
+    Amount<Length> bridgeOffset(LengthStyle neck) {
+        return or(values().find(BRIDGE_OFFSET), neck, ShopUnit.MILLIMETRE.of(1), ShopUnit.THOU.of(40));
     }
 
     private static Amount<Length> or(
@@ -92,7 +97,7 @@ public final class NeckLimits extends Noun<NeckLimits> {
         return TABLE.facts("neck-limits")
                 .finds("limits", "Limits")
                 .line("slotOffset", "slot offset", "{slotOffset}")
-                .line("woodLeft", "wood left", "{woodLeft}")
-                .line("stringsAtBridge", "strings at the bridge", "{stringsAtBridge}");
+                .line("floorThickness", "floor thickness", "{floorThickness}")
+                .line("bridgeOffset", "bridge offset", "{bridgeOffset}");
     }
 }

@@ -176,7 +176,7 @@ final class ReadParts {
     private static Optional<Statement> scarfElsewhere(Stages plan) {
         double most = Math.toRadians(5);
         return plan.measured().scarfAngle().flatMap(read -> {
-            double drawn = plan.neck().head().map(Head::pitchRad).orElse(read.libraryValue());
+            double drawn = plan.neck().head().map(Head::angleRad).orElse(read.libraryValue());
             double off = read.libraryValue() - drawn;
             return Math.abs(off) > most
                     ? Optional.of(plan.words(

@@ -94,7 +94,7 @@ final class ShapeParts {
                         .with(
                                 "drawn",
                                 Kind.AMOUNT,
-                                plan.neck().head().orElseThrow().pitch()))
+                                plan.neck().head().orElseThrow().angle()))
                 .orElse(plan.words("sawn", "sawn; its angle has not been read and is taken as drawn"));
     }
 
@@ -171,7 +171,7 @@ final class ShapeParts {
                         "scarf",
                         "scarf",
                         SlantedScarf.of(
-                                Amount.ofLibrary(head.pitchRad(), ShopUnit.DEGREE),
+                                Amount.ofLibrary(head.angleRad(), ShopUnit.DEGREE),
                                 Amount.ofLibrary(slant, ShopUnit.DEGREE))));
         return PlanPart.of(draft.note(
                 "along-the-centreline",

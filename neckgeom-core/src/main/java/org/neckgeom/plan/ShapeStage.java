@@ -39,7 +39,7 @@ final class ShapeStage {
     /** A head turned back in one piece with the shaft: the blank must be thick enough to hold it. */
     boolean isHeadSawnFromTheBlank() {
         return isHeadInOnePiece()
-                && neck().head().filter(head -> head.pitchRad() > 0).isPresent();
+                && neck().head().filter(head -> head.angleRad() > 0).isPresent();
     }
 
     boolean hasEars() {

@@ -62,7 +62,7 @@ final class SlotStage {
         CentringRounds rounds = CentringRounds.on(atTheFence())
                 .bench(job.shop().uncertainty())
                 .decision(job.shop().decision())
-                .leaves(job.shop().leaves());
+                .leaves(job.shop().feelerGauges());
         for (CentringStep step : job.steps()) {
             rounds = rounds.then(step);
         }
@@ -101,19 +101,20 @@ final class SlotStage {
 
     /** The passes of the channel. */
     PassPlan passes() {
-        return slot().passes(rule()).setWithin(job.shop().repeatability());
+        return slot().passes(rule()).settingUncertainty(job.shop().repeatability());
     }
 
     /** Where the stops are clamped. */
     StopBlocks stops() {
         StopBlocks stops = slot().stops(job.shop().cutter(), job.blank());
-        return atItsEnds(stops).setWithin(RULE_AND_EYE);
+        return atItsEnds(stops).settingUncertainty(RULE_AND_EYE);
     }
 
     /** The passes of the pocket, where there is one. */
     Optional<PassPlan> pocketPasses() {
-        return job.channel().hasPocket()
-                ? Optional.of(slot().pocketPasses(rule()).setWithin(job.shop().repeatability()))
+        return job.channel().hasAdjusterPocket()
+                ? Optional.of(slot().pocketPasses(rule())
+                        .settingUncertainty(job.shop().repeatability()))
                 : Optional.empty();
     }
 

@@ -37,8 +37,8 @@ final class StockParts {
         LengthStyle style = plan.style();
         BlankNeeds needs = BlankNeeds.of(Blank.ofLength(style.amount(lengthMm(plan)))
                 .section(style.amount(widthMm(plan)), style.amount(thicknessMm(plan)))
-                .endSpare(style.amount(blank.endSpareMm()))
-                .edgeSpare(style.amount(blank.edgeSpareMm()))
+                .endAllowance(style.amount(blank.endAllowanceMm()))
+                .edgeAllowance(style.amount(blank.edgeAllowanceMm()))
                 .planing(style.amount(blank.planingMm())));
         CuttingList list = CuttingList.from(blank)
                 .kerf(style.amount(blank.sawKerfMm()))
@@ -75,7 +75,7 @@ final class StockParts {
         double nut = plan.blank().nutFromHeadEndMm();
         return nut > 0
                 ? Math.max(0, nut + plan.shape().shaftEndMm() - lengthMm(plan))
-                : plan.blank().endSpareMm();
+                : plan.blank().endAllowanceMm();
     }
 
     private static double lengthMm(Stages plan) {

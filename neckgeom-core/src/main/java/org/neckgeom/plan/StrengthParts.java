@@ -67,7 +67,7 @@ final class StrengthParts {
         PlanSection.Draft draft = draft(plan)
                 .row("load", "load", plan.strength().load())
                 .row("rodSlack", "rod slack", relief.underStrings());
-        if (!plan.job().channel().rod().isAdjustable()) {
+        if (!plan.job().channel().rod().isPresent()) {
             return PlanPart.of(draft, noRodToSet(plan, relief.underStrings()));
         }
         RodForce force = relief.rodForceFor(plan.job().relief());
@@ -94,7 +94,7 @@ final class StrengthParts {
      * the machine can be set to is no task for it.
      */
     private static PlanPart weather(Stages plan, NeckWeather then) {
-        boolean moves = plan.job().channel().rod().isAdjustable();
+        boolean moves = plan.job().channel().rod().isPresent();
         double settable = plan.shop().uncertainty().moveScatterMm();
         PlanSection.Draft draft = PlanSection.titled(SectionCode.WEATHER, plan.style())
                 .row("fromAndTo", "from and to", plan.job().weather())

@@ -78,18 +78,18 @@ final class WoodWanted {
     }
 
     private String forItsRod(Channel channel, double deep) {
-        double rod = channel.rod().heightMm() + channel.coverMm();
+        double rod = channel.reinforcement().heightMm() + channel.filletMm();
         return deep < rod ? " (for a rod so low)" : "";
     }
 
     /** A channel less deep, its pocket by as much. */
     private Channel raised(Channel channel, double less) {
         Channel raised = channel.cutDeep(plan.style().amount(channel.depthMm() - less));
-        return channel.hasPocket() && channel.pocketDepthMm() > less
-                ? raised.pocket(plan.style().amount(channel.pocketLengthMm()))
+        return channel.hasAdjusterPocket() && channel.adjusterPocketDepthMm() > less
+                ? raised.adjusterPocket(plan.style().amount(channel.adjusterPocketLengthMm()))
                         .section(
-                                plan.style().amount(channel.pocketWidthMm()),
-                                plan.style().amount(channel.pocketDepthMm() - less))
+                                plan.style().amount(channel.adjusterPocketWidthMm()),
+                                plan.style().amount(channel.adjusterPocketDepthMm() - less))
                 : raised;
     }
 

@@ -49,7 +49,7 @@ public final class BackShape extends LeanAnswer {
         this.scale = Objects.requireNonNull(scale, "scale");
         this.widthKey = widthKey;
         this.halfWidth = Objects.requireNonNull(halfWidth, "half-width");
-        this.headPitch = head.map(Head::pitchRad).orElse(0.0);
+        this.headPitch = head.map(Head::angleRad).orElse(0.0);
         this.headThickness = head.map(Head::thicknessMm).orElse(Double.POSITIVE_INFINITY);
         this.transitions = BackTransitions.of(back);
         this.bass = new SuperellipseArc(back.bassPower());

@@ -32,8 +32,8 @@ record BackTransitions(
         return new BackTransitions(
                 back.volute().map(Volute::extraDepthMm).orElse(0.0),
                 back.volute().map(Volute::lengthMm).orElse(1.0),
-                back.heelTurn().map(HeelTransition::startMm).orElse(Double.POSITIVE_INFINITY),
-                back.heelTurn().map(HeelTransition::radiusMm).orElse(1.0),
+                back.heelTransition().map(HeelTransition::startMm).orElse(Double.POSITIVE_INFINITY),
+                back.heelTransition().map(HeelTransition::radiusMm).orElse(1.0),
                 carved);
     }
 

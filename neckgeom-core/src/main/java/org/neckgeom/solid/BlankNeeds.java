@@ -23,14 +23,14 @@ public final class BlankNeeds extends ValueAnswer {
             .fact("width", Kind.MM, "of the blank, with the allowance at both edges", BlankNeeds::widthMm)
             .fact("thickness", Kind.MM, "of the blank, planing of both faces counted", BlankNeeds::thicknessMm)
             .fact("neckLength", Kind.MM, "without allowance", n -> n.neck.lengthMm())
-            .fact("endSpare", Kind.MM, "at each end", n -> n.neck.endSpareMm())
+            .fact("endSpare", Kind.MM, "at each end", n -> n.neck.endAllowanceMm())
             .fact("neckWidth", Kind.MM, "without allowance", n -> n.neck.widthMm())
-            .fact("edgeSpare", Kind.MM, "at each edge", n -> n.neck.edgeSpareMm())
+            .fact("edgeSpare", Kind.MM, "at each edge", n -> n.neck.edgeAllowanceMm())
             .fact("neckThickness", Kind.MM, "without allowance", n -> n.neck.thicknessMm())
             .fact("planing", Kind.MM, "of each face", n -> n.neck.planingMm())
             .finds("least-blank", "Least blank: {length:brief} x {width:brief} x {thickness:brief}")
-            .line("length", "length", "{neckLength:text} and {endSpare:brief} at each end")
-            .line("width", "width", "{neckWidth:text} and {edgeSpare:brief} at each edge")
+            .line("length", "length", "{neckLength:text} and {endAllowance:brief} at each end")
+            .line("width", "width", "{neckWidth:text} and {edgeAllowance:brief} at each edge")
             .line("thickness", "thickness", "{neckThickness:text} and {planing:brief} on each face");
 
     private final Blank neck;
@@ -57,7 +57,7 @@ public final class BlankNeeds extends ValueAnswer {
     }
 
     private double lengthMm() {
-        return neck.lengthMm() + 2 * neck.endSpareMm();
+        return neck.lengthMm() + 2 * neck.endAllowanceMm();
     }
 
     /** {@return the least width, with the spares} */
@@ -66,7 +66,7 @@ public final class BlankNeeds extends ValueAnswer {
     }
 
     private double widthMm() {
-        return neck.widthMm() + 2 * neck.edgeSpareMm();
+        return neck.widthMm() + 2 * neck.edgeAllowanceMm();
     }
 
     /** {@return the least thickness, with the planing} */

@@ -76,7 +76,8 @@ public final class FloorThickness extends ValueAnswer {
                 .orElseThrow(() -> Refusal.because(
                         "rod",
                         "missing",
-                        "\"" + neck.name() + "\" needs its rod for the wood left, but has none: add .rod(...)"));
+                        "\"" + neck.name()
+                                + "\" needs its rod for the wood left, but has none: add .trussRod(...) or .bar(...)"));
         return under(channel, BackShape.of(neck));
     }
 
@@ -260,8 +261,12 @@ public final class FloorThickness extends ValueAnswer {
     }
 
     private double leastStation(DoubleUnaryOperator wood) {
-        double[] jumps = channel.hasPocket()
-                ? new double[] {channel.pocketStartMm(), channel.pocketStartMm() + channel.pocketLengthMm(), 0}
+        double[] jumps = channel.hasAdjusterPocket()
+                ? new double[] {
+                    channel.adjusterPocketStartMm(),
+                    channel.adjusterPocketStartMm() + channel.adjusterPocketLengthMm(),
+                    0
+                }
                 : new double[] {0};
         double[] stations = WoodScan.stations(channel.startMm(), channel.endMm(), jumps);
         return WoodScan.least(wood, stations);
@@ -288,7 +293,7 @@ public final class FloorThickness extends ValueAnswer {
 
     /** The pocket is cut with another tool: where it is the wider one, its corners are square. */
     private double roundingAt(double x) {
-        boolean inPocket = channel.hasPocket() && channel.widthAtMm(x) > channel.widthMm()
+        boolean inPocket = channel.hasAdjusterPocket() && channel.widthAtMm(x) > channel.widthMm()
                 || channel.depthAtMm(x) > channel.floorDepthAtMm(x);
         return inPocket ? 0 : rounding;
     }

@@ -114,14 +114,17 @@ record NeckBeam(
             throw brokenThrough("the rod channel", x);
         }
         into.rectangle(-back.modulus, width, -depth, 0);
-        if (cut.coverMm() > 0 && width == cut.widthMm()) {
-            double top = -cut.clearanceMm();
-            into.rectangle(back.modulus, width, top - cut.coverMm(), top);
+        if (cut.filletMm() > 0 && width == cut.widthMm()) {
+            double top = -cut.depthClearanceMm();
+            into.rectangle(back.modulus, width, top - cut.filletMm(), top);
         }
         if (filling > 0) {
             double floor = -cut.floorDepthAtMm(x);
             into.rectangle(
-                    filling, cut.rod().widthMm(), floor, floor + cut.rod().heightMm());
+                    filling,
+                    cut.reinforcement().widthMm(),
+                    floor,
+                    floor + cut.reinforcement().heightMm());
         }
     }
 
@@ -143,8 +146,8 @@ record NeckBeam(
                 : DoubleStream.of(
                         channel.startMm(),
                         channel.endMm(),
-                        channel.pocketStartMm(),
-                        channel.pocketStartMm() + channel.pocketLengthMm());
+                        channel.adjusterPocketStartMm(),
+                        channel.adjusterPocketStartMm() + channel.adjusterPocketLengthMm());
         DoubleStream ofBars = bars.stream().flatMapToDouble(b -> DoubleStream.of(b.start(), b.end()));
         return Stream.of(own, ofBars, Arrays.stream(more), DoubleStream.of(0, length))
                 .flatMapToDouble(stream -> stream)

@@ -10,11 +10,12 @@ import org.neckgeom.board.FannedFrets;
 import org.neckgeom.board.StringSpacing;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Bar;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Fingerboard;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.Reinforcement;
 import org.neckgeom.neck.StringSet;
-import org.neckgeom.neck.TrussRod;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
@@ -79,7 +80,7 @@ final class NeckModel {
                         boardWood(neck).modulusMPa()),
                 new NeckBeam.Back(halfWidth, depth, bass, treble, wood(neck).modulusMPa()),
                 channel,
-                channel == null ? 0 : modulus(channel.rod()),
+                channel == null ? 0 : modulus(channel.reinforcement()),
                 List.of());
     }
 
@@ -102,21 +103,21 @@ final class NeckModel {
         return y * y / (radius + Math.sqrt(radius * radius - y * y));
     }
 
-    /** Modulus of a bonded bar, 0 for a rod that is not bonded. */
-    static double modulus(TrussRod rod) {
-        return switch (Objects.requireNonNull(rod, "rod").kind()) {
-            case STEEL_BAR -> STEEL_MPA;
-            case CARBON_BAR -> CARBON_MPA;
-            case TWO_WAY, SINGLE_ACTION -> 0;
+    /** Modulus of a bonded bar, 0 for a rod, which is not bonded. */
+    static double modulus(Reinforcement reinforcement) {
+        return reinforcement instanceof Bar bar ? modulus(bar) : 0;
+    }
+
+    private static double modulus(Bar bar) {
+        return switch (Objects.requireNonNull(bar, "bar").material()) {
+            case STEEL -> STEEL_MPA;
+            case CARBON -> CARBON_MPA;
         };
     }
 
     /** A bar on each side of the centreline, its top at the glue face, from the nut on. */
-    static List<BondedBar> pair(TrussRod bar, double offCentre) {
+    static List<BondedBar> pair(Bar bar, double offCentre) {
         double modulus = modulus(bar);
-        if (modulus == 0) {
-            throw Refusal.of("bars", "bar", "be a steel bar or a carbon bar", "were", "a " + bar.kind());
-        }
         List<BondedBar> bars = new ArrayList<>();
         for (int side = -1; side <= 1; side += 2) {
             bars.add(new BondedBar(side * offCentre, 0, bar.lengthMm(), bar.widthMm(), 0, bar.heightMm(), modulus));
@@ -131,14 +132,14 @@ final class NeckModel {
         if (given.length > 0) {
             return given;
         }
-        double[] masses = strings.massesGramPerMetre();
+        double[] masses = strings.linearDensitiesGramPerMetre();
         double[] diameters = strings.diametersMm();
         if (masses.length == 0 && diameters.length == 0) {
             throw Refusal.because(
                     "string tension",
                     "missing",
                     "\"" + neck.name() + "\" needs its string tensions for this, but has none: add .tensions(...),"
-                            + " .massesPerLength(...) or .diameters(...) to the strings");
+                            + " .linearDensities(...) or .diameters(...) to the strings");
         }
         double[] hertz = strings.pitchesHz();
         double[] scales = scales(neck);

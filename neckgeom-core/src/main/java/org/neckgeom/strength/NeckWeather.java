@@ -75,7 +75,7 @@ public final class NeckWeather extends ValueAnswer {
         return neck.channel()
                 .map(channel -> new SlotFit(
                         across(channel.widthMm(), NeckModel.wood(neck)),
-                        channel.rod().widthMm()));
+                        channel.reinforcement().widthMm()));
     }
 
     @Override

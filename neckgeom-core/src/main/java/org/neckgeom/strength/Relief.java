@@ -10,8 +10,8 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.neck.Bar;
 import org.neckgeom.neck.Neck;
-import org.neckgeom.neck.TrussRod;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
@@ -136,7 +136,7 @@ public final class Relief extends ValueAnswer {
      * @param pairOf a steel bar or a carbon bar
      * @param offCentre from the centreline to the middle of each bar, more than half its width
      */
-    public Relief withBars(TrussRod pairOf, Quantity<Length> offCentre) {
+    public Relief withBars(Bar pairOf, Quantity<Length> offCentre) {
         double mm = LibraryUnits.mmPositive(offCentre, "distance of the bars from the centreline");
         NeckModel.pair(pairOf, mm);
         double channel = strung.neck().channel().map(c -> c.widthMm() / 2).orElse(0.0);
@@ -164,7 +164,7 @@ public final class Relief extends ValueAnswer {
      * @param pairOf a steel bar or a carbon bar, one on each side
      * @param offCentre from the centreline to the middle of each bar
      */
-    public BarsAdded addingBars(TrussRod pairOf, Quantity<Length> offCentre) {
+    public BarsAdded addingBars(Bar pairOf, Quantity<Length> offCentre) {
         return new BarsAdded(strung, withBars(pairOf, offCentre).strung);
     }
 

@@ -54,7 +54,7 @@ interface RodPull {
             if (x < start() || x > end()) {
                 return 0;
             }
-            double axis = channel.rod().heightMm() / 2 - channel.floorDepthAtMm(x);
+            double axis = channel.reinforcement().heightMm() / 2 - channel.floorDepthAtMm(x);
             return axis - neutralAxis;
         }
 
@@ -70,7 +70,7 @@ interface RodPull {
 
         @Override
         public double end() {
-            return channel.startMm() + channel.rod().lengthMm();
+            return channel.startMm() + channel.reinforcement().lengthMm();
         }
     }
 }

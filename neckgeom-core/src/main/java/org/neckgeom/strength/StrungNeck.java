@@ -11,6 +11,8 @@ import javax.measure.quantity.Force;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.neck.Bar;
+import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.TrussRod;
 import org.neckgeom.stock.Wood;
@@ -37,7 +39,7 @@ record StrungNeck(
         int toFret,
         double arm,
         double limit,
-        @Nullable TrussRod bar,
+        @Nullable Bar bar,
         double barOffCentre) {
 
     /** Between which frets the straightedge lies. */
@@ -75,7 +77,9 @@ record StrungNeck(
                 StringHeights.usual(),
                 Objects.requireNonNull(neck, "neck").bodyAtFret() > 1 ? 1 : 0,
                 neck.bodyAtFret(),
-                neck.channel().map(channel -> channel.rod().heightMm() / 2).orElse(0.0),
+                neck.channel()
+                        .map(channel -> channel.reinforcement().heightMm() / 2)
+                        .orElse(0.0),
                 usualLimit(neck),
                 null,
                 0);
@@ -83,8 +87,8 @@ record StrungNeck(
 
     /** Default force limit of the rod: its thread is as thick as one of its bars. */
     private static double usualLimit(Neck neck) {
-        TrussRod rod = neck.channel().map(channel -> channel.rod()).orElse(null);
-        if (rod == null || !rod.isAdjustable()) {
+        TrussRod rod = neck.channel().flatMap(Channel::rod).orElse(null);
+        if (rod == null) {
             return 0;
         }
         double thread =
@@ -109,13 +113,14 @@ record StrungNeck(
     }
 
     boolean hasRod() {
-        return neck.channel().map(channel -> channel.rod().isAdjustable()).orElse(false);
+        return neck.channel().flatMap(Channel::rod).isPresent();
     }
 
     boolean isTwoWay() {
         return neck.channel()
-                .map(channel -> channel.rod().kind() == TrussRod.Kind.TWO_WAY)
-                .orElse(false);
+                .flatMap(Channel::rod)
+                .filter(rod -> rod.kind() == TrussRod.Kind.TWO_WAY)
+                .isPresent();
     }
 
     /** The least force of this rod: a two-way rod works both ways. */
@@ -132,7 +137,7 @@ record StrungNeck(
                 .map(channel -> isTwoWay()
                         ? new RodPull.Couple(
                                 channel.startMm(),
-                                channel.startMm() + channel.rod().lengthMm(),
+                                channel.startMm() + channel.reinforcement().lengthMm(),
                                 arm)
                         : new RodPull.Tendon(channel))
                 .orElse(null);

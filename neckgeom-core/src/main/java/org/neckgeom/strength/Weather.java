@@ -42,9 +42,9 @@ public final class Weather extends Noun<Weather> {
             Table.of("", "a change of weather", Weather::new).printedBy(Weather::sentences);
 
     private static final Key<Weather, Climate> BEFORE =
-            TABLE.needed("shop air", Types.group(Climate.TABLE), "the air the neck is made in");
+            TABLE.needed("shop air", Types.group(Climate.TABLE), "air in the shop");
     private static final Key<Weather, Climate> AFTER =
-            TABLE.needed("worst air", Types.group(Climate.TABLE), "the air farthest from it that the neck shall meet");
+            TABLE.needed("worst air", Types.group(Climate.TABLE), "air that differs most from the shop air, in use");
 
     private Weather(Values<Weather> values) {
         super(values);

@@ -22,7 +22,7 @@
  *     .fingerboard(Fingerboard.tapered(mm(34), mm(46)))
  *     .back(BackProfile.between(mm(14.5), mm(16.5)).rounded())
  *     .frets(20).bodyAtFret(14)
- *     .rod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)));
+ *     .trussRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)));
  * var sweep = Sweep.of(neck)
  *     .over("nut width", Axis.steps(mm(32), mm(36), mm(0.5)), (n, w) -> n.fingerboard(Fingerboard.tapered(w, mm(46))))
  *     .over("depth", Axis.steps(mm(12), mm(16), mm(0.5)), (n, d) -> n.back(BackProfile.between(d, d).rounded()));

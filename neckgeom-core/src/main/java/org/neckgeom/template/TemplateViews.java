@@ -118,7 +118,7 @@ final class TemplateViews {
 
     private void headSide(Head head) {
         double depth = shape.drawnDepth(0);
-        double pitch = head.pitchRad();
+        double pitch = head.angleRad();
         double from = pitch > 0 ? NeckShape.alongHeadWhereBackMeets(head, depth) : 0;
         run(
                 Layer.OUTLINE,
@@ -141,18 +141,18 @@ final class TemplateViews {
         line(Layer.CHANNEL, from, 0, to, 0);
         line(Layer.CHANNEL, from, 0, from, -channel.depthAtMm(from));
         line(Layer.CHANNEL, to, 0, to, -channel.depthAtMm(to));
-        if (!channel.hasPocket()) {
+        if (!channel.hasAdjusterPocket()) {
             arch(channel, from, to);
             return;
         }
-        double start = channel.pocketStartMm();
-        double end = start + channel.pocketLengthMm();
+        double start = channel.adjusterPocketStartMm();
+        double end = start + channel.adjusterPocketLengthMm();
         arch(channel, from, start);
         arch(channel, end, to);
-        line(Layer.CHANNEL, start, -channel.pocketDepthMm(), end, -channel.pocketDepthMm());
+        line(Layer.CHANNEL, start, -channel.adjusterPocketDepthMm(), end, -channel.adjusterPocketDepthMm());
         for (double x : new double[] {start, end}) {
             if (x > from && x < to) {
-                line(Layer.CHANNEL, x, -channel.floorDepthAtMm(x), x, -channel.pocketDepthMm());
+                line(Layer.CHANNEL, x, -channel.floorDepthAtMm(x), x, -channel.adjusterPocketDepthMm());
             }
         }
     }

@@ -86,7 +86,7 @@ public final class BoardChecks {
         Neck compound = Neck.named("compound")
                 .scale(mm(648))
                 .fingerboard(Fingerboard.tapered(mm(43), mm(57))
-                        .secondAtFret(22)
+                        .farWidthAtFret(22)
                         .thickness(mm(6))
                         .radius(inch(10), inch(16)))
                 .back(BackProfile.between(mm(14), mm(16)))

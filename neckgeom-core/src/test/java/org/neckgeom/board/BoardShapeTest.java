@@ -33,7 +33,7 @@ class BoardShapeTest {
     @Test
     void radiusAtSaddle_agreesWithTheTradesProjection() {
         // Common practice: 10 in at the nut to 16 in at fret 22 gives 18.3 in at the bridge.
-        Neck neck = neck(Fingerboard.tapered(mm(43), mm(57)).secondAtFret(22).radius(inch(10), inch(16)));
+        Neck neck = neck(Fingerboard.tapered(mm(43), mm(57)).farWidthAtFret(22).radius(inch(10), inch(16)));
 
         double radius = BoardShape.of(neck).radiusAtSaddle(mm(648)).libraryValue() / 25.4;
 

@@ -69,7 +69,7 @@ class FannedFretsTest {
     void onEdges_isWhereTheLineMeetsTheBoardByJts() {
         Neck neck = Neck.named("fan")
                 .scale(FRETS.centrelineScale())
-                .fingerboard(Fingerboard.tapered(mm(45), mm(57)).secondAtFret(12))
+                .fingerboard(Fingerboard.tapered(mm(45), mm(57)).farWidthAtFret(12))
                 .back(BackProfile.between(mm(14), mm(16)));
         double half = FRETS.centrelineScale().libraryValue() / 2;
         for (int n : new int[] {0, 3, 7, 12, 20}) {
@@ -92,11 +92,11 @@ class FannedFretsTest {
         FannedFrets fan = FannedFrets.of(
                 Scale.of(mm(686)).divisions(19), Scale.of(mm(648)).divisions(19), SPREAD, 7.5);
 
-        assertThat(FannedFrets.of(fan.bassScale(), fan.trebleScale(), SPREAD, fan.squareFret()))
+        assertThat(FannedFrets.of(fan.bassScale(), fan.trebleScale(), SPREAD, fan.perpendicularFret()))
                 .isEqualTo(fan);
         assertThat(fan.bassScale().lengthMm()).isEqualTo(686);
         assertThat(fan.trebleScale().lengthMm()).isEqualTo(648);
-        assertThat(fan.squareFret()).isEqualTo(7.5);
+        assertThat(fan.perpendicularFret()).isEqualTo(7.5);
     }
 
     @Test

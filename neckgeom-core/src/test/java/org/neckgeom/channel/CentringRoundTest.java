@@ -23,14 +23,14 @@ class CentringRoundTest {
     private static final TrialCut FIRST = TrialCut.walls(List.of(mm(29.84), mm(29.86)), List.of(mm(31.26)))
             .slot(mm(6.02))
             .piece(mm(67.1));
-    private static final TrialCut NEXT = TrialCut.walls(mm(30.5), mm(30.6)).readWithin(thou(1));
+    private static final TrialCut NEXT = TrialCut.walls(mm(30.5), mm(30.6)).repeatability(thou(1));
     private static final OneKey<List<CentringRound>> ROUNDS =
             new OneKey<>(Types.list(Types.group(CentringRound.TABLE), 0, 50));
 
     /** A cut, the same read again, two moves in a row, a move with its own uncertainty, and one after which nothing was cut. */
     private static final List<CentringStep> STEPS = List.of(
             CentringStep.read(FIRST),
-            CentringStep.readAgain(FIRST.readWithin(mm(0.02))),
+            CentringStep.readAgain(FIRST.repeatability(mm(0.02))),
             CentringStep.moved(FenceMove.away(mm(0.7))),
             CentringStep.moved(FenceMove.toward(thou(1)).settingUncertainty(mm(0.004))),
             CentringStep.read(NEXT.rippedWithBlank(mm(0.04)).wallsCorrelated(0.5)),
@@ -69,14 +69,15 @@ class CentringRoundTest {
             delimiter = '|',
             quoteCharacter = '`',
             value = {
-                "`\"again\": true, \"moved away from cutter\": \"1 mm\", \"fence wall\": \"3 mm\", \"far wall\": \"3 mm\"` | again | again is given, and a move",
+                "`\"again\": true, \"moved away from cutter\": \"1 mm\", \"near wall\": \"3 mm\", \"far wall\": \"3 mm\"` | again | again is given, and a move",
                 "`\"moved toward cutter\": \"1 mm\", \"moved away from cutter\": \"1 mm\"` | moved away from cutter | keep one of them",
-                "`\"setting uncertainty\": \"1 mm\", \"fence wall\": \"3 mm\", \"far wall\": \"3 mm\"` | setting uncertainty | no move of the fence",
-                "`\"again\": true` | fence wall | give both walls",
-                "`` | fence wall | give both walls",
-                "`\"fence wall\": \"3 mm\"` | far wall | far wall is missing",
-                "`\"fence wall\": \"3 mm\", \"far wall\": \"3 mm\", \"piece\": \"2 mm\"` | fence wall | is longer than the piece",
-                "`\"fence wall\": [], \"far wall\": \"3 mm\"` | fence wall | be a list of 1 to 100 items"
+                "`\"moved\": {\"distance\": \"1 mm\"}` | moved.direction | moved.direction is missing",
+                "`\"moved\": {\"distance\": \"1 mm\", \"direction\": \"up\"}` | moved.direction | be one of toward cutter, away from cutter",
+                "`\"again\": true` | near wall | give both walls",
+                "`` | near wall | give both walls",
+                "`\"near wall\": \"3 mm\"` | far wall | far wall is missing",
+                "`\"near wall\": \"3 mm\", \"far wall\": \"3 mm\", \"piece\": \"2 mm\"` | near wall | is longer than the piece",
+                "`\"near wall\": [], \"far wall\": \"3 mm\"` | near wall | be a list of 1 to 100 items"
             })
     void round_refusesWhatDoesNotGoTogether_withItsPath(String keys, String path, String words) {
         assertThatThrownBy(() -> CentringRound.TABLE.read(Json.read("{" + (keys == null ? "" : keys) + "}")))

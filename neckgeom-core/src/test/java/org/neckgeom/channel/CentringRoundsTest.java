@@ -21,7 +21,7 @@ import org.neckgeom.stock.Blank;
 class CentringRoundsTest {
 
     private static final BenchUncertainty BENCH = BenchUncertainty.withDefaults()
-            .reading(mm(0.02))
+            .repeatability(mm(0.02))
             .cutScatter(mm(0.02))
             .moveScatter(mm(0.02));
 
@@ -40,7 +40,7 @@ class CentringRoundsTest {
     private static BlankOnFence mandolin(Fence fence) {
         Channel channel = Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)))
                 .startingAt(mm(3))
-                .endPlay(mm(0.5));
+                .endClearance(mm(0.5));
         return BlankOnFence.of(Blank.ofLength(mm(640)).section(mm(61), mm(20)).nutAt(mm(200)), channel, fence);
     }
 
@@ -68,7 +68,7 @@ class CentringRoundsTest {
     @Test
     void chance_ofAGuessedScatterIsStudents() {
         CentringRounds guessed = CentringRounds.of(walls(0))
-                .bench(BenchUncertainty.withDefaults().reading(mm(0.02)));
+                .bench(BenchUncertainty.withDefaults().repeatability(mm(0.02)));
 
         // By hand: V = 0.0002 + 0.0004 + 0.0004, of which 0.0008 has 4 degrees: nu = 4 (0.0010/0.0008)^2 = 6.25 (GUM
         // G.4).
@@ -93,7 +93,7 @@ class CentringRoundsTest {
         Fence fence = Fence.pivoting(mm(800)).fromPivot(mm(300), mm(600));
         StopGap gap = first(0.355).move().at(fence);
         FeelerStack stack =
-                gap.leaves(FeelerSet.of(List.of(mm(0.5), mm(0.2), mm(0.01))).eachWithin(mm(0.003)));
+                gap.leaves(FeelerSet.of(List.of(mm(0.5), mm(0.2), mm(0.01))).halfWidth(mm(0.003)));
 
         SlotOffset after = first(0.355).fenceMoved(FenceMove.by(stack)).estimate();
 
@@ -108,7 +108,7 @@ class CentringRoundsTest {
     @Test
     void next_movesReadsAndCuts() {
         assertThat(first(-0.71).next(mm(0.1)).step()).isEqualTo(SlotStep.MOVE);
-        CentringRounds coarse = first(-0.71).bench(BENCH.reading(mm(0.05)));
+        CentringRounds coarse = first(-0.71).bench(BENCH.repeatability(mm(0.05)));
         assertThat(coarse.next(mm(0.1)).step()).isEqualTo(SlotStep.READ_AGAIN);
         assertThat(twoRounds().next(mm(0.1)).step()).isEqualTo(SlotStep.CUT);
         assertThat(twoRounds().next(mm(0.1)).toString()).startsWith("cut the neck: 99.9 %");
@@ -232,7 +232,7 @@ class CentringRoundsTest {
 
     /** Four readings that miss by so much. */
     private static TrialCut closing(double misfit) {
-        return TrialCut.walls(mm(30), mm(30)).slot(mm(6 + misfit)).piece(mm(66)).readWithin(mm(0.02));
+        return TrialCut.walls(mm(30), mm(30)).slot(mm(6 + misfit)).piece(mm(66)).repeatability(mm(0.02));
     }
 
     @Test

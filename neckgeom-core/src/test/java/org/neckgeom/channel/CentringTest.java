@@ -30,11 +30,11 @@ import org.neckgeom.units.ShopUnit;
 
 class CentringTest {
 
-    private static final TrialCut FIRST = TrialCut.walls(mm(29.84), mm(31.26)).readWithin(mm(0.02));
+    private static final TrialCut FIRST = TrialCut.walls(mm(29.84), mm(31.26)).repeatability(mm(0.02));
     private static final TrialCut SECOND = TrialCut.walls(inch(1.2030), inch(1.2038))
             .slot(inch(0.2365))
             .piece(inch(2.6436))
-            .readWithin(thou(0.8));
+            .repeatability(thou(0.8));
 
     @Test
     void offset_isHalfTheDifferenceOfTheWalls() {
@@ -67,7 +67,7 @@ class CentringTest {
     @Test
     void onWidth_takesTheSlotWhereThePieceWasNotRead() {
         Centring centring =
-                Centring.of(TrialCut.walls(mm(29.5), mm(31)).slot(mm(6)).readWithin(mm(0.02)));
+                Centring.of(TrialCut.walls(mm(29.5), mm(31)).slot(mm(6)).repeatability(mm(0.02)));
 
         // The middle of the slot is 32.5 from the fence; the middle of a 64 mm neck at 32.
         SlotOffset there = centring.onWidth(Estimate.ofLibrary(64, 0, Double.POSITIVE_INFINITY, ShopUnit.MILLIMETRE))
@@ -115,7 +115,7 @@ class CentringTest {
     @Test
     void along_runsAskewByHalfTheTaper() {
         Centring centring = Centring.of(
-                TrialCut.walls(mm(30), mm(30)).slot(mm(6)).piece(mm(66)).readWithin(mm(0.02)));
+                TrialCut.walls(mm(30), mm(30)).slot(mm(6)).piece(mm(66)).repeatability(mm(0.02)));
 
         SlotLine line =
                 centring.along(Blank.ofLength(mm(400)).section(mm(62), mm(20)).outOfParallel(mm(-8)));
@@ -130,7 +130,7 @@ class CentringTest {
     void offset_dropsTheZeroErrorOfOneInstrument() {
         double zero = 0.4;
         Centring read =
-                Centring.of(TrialCut.walls(mm(29.84 + zero), mm(31.26 + zero)).readWithin(mm(0.02)));
+                Centring.of(TrialCut.walls(mm(29.84 + zero), mm(31.26 + zero)).repeatability(mm(0.02)));
 
         assertThat(read.offset().amountMm())
                 .isCloseTo(Centring.of(FIRST).offset().amountMm(), within(1e-12));
@@ -176,13 +176,13 @@ class CentringTest {
             double u = random.nextDouble(0.001, 0.1);
             double w = a + b + d;
             Centring straight = Centring.of(
-                    TrialCut.walls(mm(a), mm(b)).slot(mm(d)).piece(mm(w)).readWithin(mm(u)));
+                    TrialCut.walls(mm(a), mm(b)).slot(mm(d)).piece(mm(w)).repeatability(mm(u)));
             Centring turned = Centring.of(
-                    TrialCut.walls(mm(b), mm(a)).slot(mm(d)).piece(mm(w)).readWithin(mm(u)));
+                    TrialCut.walls(mm(b), mm(a)).slot(mm(d)).piece(mm(w)).repeatability(mm(u)));
             Centring inches = Centring.of(TrialCut.walls(inch(a / 25.4), inch(b / 25.4))
                     .slot(inch(d / 25.4))
                     .piece(inch(w / 25.4))
-                    .readWithin(inch(u / 25.4)));
+                    .repeatability(inch(u / 25.4)));
 
             String where = "seed " + seed + " trial " + trial;
             assertThat(turned.offset().amountMm())
@@ -214,7 +214,8 @@ class CentringTest {
             String what, String y, String u, String low, String up, String p) {
         double offset = Double.parseDouble(y);
         double uncertainty = Double.parseDouble(u);
-        TrialCut trial = TrialCut.walls(mm(100 + offset), mm(100 - offset)).readWithin(mm(uncertainty * Math.sqrt(2)));
+        TrialCut trial =
+                TrialCut.walls(mm(100 + offset), mm(100 - offset)).repeatability(mm(uncertainty * Math.sqrt(2)));
         Limits<Length> limits = Limits.between(mm(Double.parseDouble(low)), mm(Double.parseDouble(up)));
 
         double found = org.neckgeom.measure.Verdict.of(
@@ -228,11 +229,11 @@ class CentringTest {
     @Test
     void verdict_keepsAGuardBandOfTwiceTheUncertainty() {
         assertThat(Centring.of(FIRST).verdict(Limits.within(mm(0.10))).call()).isEqualTo(Decision.OUTSIDE);
-        assertThat(Centring.of(TrialCut.walls(mm(30.1), mm(30)).readWithin(mm(0.02)))
+        assertThat(Centring.of(TrialCut.walls(mm(30.1), mm(30)).repeatability(mm(0.02)))
                         .verdict(Limits.within(mm(0.10)))
                         .call())
                 .isEqualTo(Decision.WITHIN);
-        assertThat(Centring.of(TrialCut.walls(mm(30.2), mm(30)).readWithin(mm(0.02)))
+        assertThat(Centring.of(TrialCut.walls(mm(30.2), mm(30)).repeatability(mm(0.02)))
                         .verdict(Limits.within(mm(0.10)))
                         .call())
                 .isEqualTo(Decision.UNDECIDED);
@@ -249,7 +250,7 @@ class CentringTest {
     @Test
     void verdict_givesNoneOnReadingsThatDoNotClose() {
         Centring centring = Centring.of(
-                TrialCut.walls(mm(30), mm(30)).slot(mm(6)).piece(mm(67)).readWithin(mm(0.02)));
+                TrialCut.walls(mm(30), mm(30)).slot(mm(6)).piece(mm(67)).repeatability(mm(0.02)));
 
         assertThat(centring.move().isAdvised()).isFalse();
         assertThatThrownBy(() -> centring.move().amount()).isInstanceOf(ArithmeticException.class);
@@ -282,7 +283,7 @@ class CentringTest {
         SlotOffset offset = Centring.of(TrialCut.walls(mm(seen[0]), mm(seen[1]))
                         .slot(mm(seen[2]))
                         .piece(mm(seen[3]))
-                        .readWithin(mm(0.02)))
+                        .repeatability(mm(0.02)))
                 .offset();
 
         assertThat(offset.amountMm()).isCloseTo((fit.getEntry(0) - fit.getEntry(1)) / 2, within(1e-12));
@@ -291,7 +292,7 @@ class CentringTest {
 
     @Test
     void fromWalls_agreesWithCentring() {
-        SlotOffset offset = SlotOffset.fromWalls(mm(29.84), mm(31.26)).readWithin(mm(0.02));
+        SlotOffset offset = SlotOffset.fromWalls(mm(29.84), mm(31.26)).repeatability(mm(0.02));
 
         assertThat(offset.amountMm()).isEqualTo(Centring.of(FIRST).offset().amountMm());
         assertThat(offset.uncertaintyMm()).isCloseTo(Centring.of(FIRST).offset().uncertaintyMm(), within(1e-16));

@@ -39,7 +39,7 @@ class ClosureCasesTest {
 
     private static double uncertainty(String input) {
         TrialCut cut =
-                TrialCut.walls(mm(27.5), mm(27.5)).slot(mm(6)).piece(mm(61)).readWithin(mm(0.02));
+                TrialCut.walls(mm(27.5), mm(27.5)).slot(mm(6)).piece(mm(61)).repeatability(mm(0.02));
         if (input.contains("zero 0.01 outside, 0.01 inside")) {
             return Closure.of(cut)
                     .bench(BenchUncertainty.withDefaults().calliperZero(mm(0.01)))

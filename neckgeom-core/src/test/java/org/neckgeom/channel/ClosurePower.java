@@ -17,7 +17,7 @@ final class ClosurePower {
     static final double ZERO_MM = 0.01;
 
     private static final BenchUncertainty BENCH =
-            BenchUncertainty.withDefaults().reading(mm(READING_MM)).calliperZero(mm(ZERO_MM));
+            BenchUncertainty.withDefaults().repeatability(mm(READING_MM)).calliperZero(mm(ZERO_MM));
 
     private ClosurePower() {}
 
@@ -48,7 +48,7 @@ final class ClosurePower {
         double[] wrong = new double[4];
         int which = random.nextInt(4);
         wrong[which] = which == 3 ? -wrongByMm : wrongByMm;
-        return Closure.of(cut(random, 1, outside, inside, wrong).readWithin(mm(READING_MM)))
+        return Closure.of(cut(random, 1, outside, inside, wrong).repeatability(mm(READING_MM)))
                 .bench(BENCH)
                 .inSession(m)
                 .outcome();
@@ -89,7 +89,7 @@ final class ClosurePower {
             boolean anyRefused = false;
             for (int k = 0; k < cuts; k++) {
                 TrialCut cut = cut(random, readings, outside, inside, right);
-                Closure.Outcome outcome = Closure.of(isRepeatabilityGiven ? cut.readWithin(mm(READING_MM)) : cut)
+                Closure.Outcome outcome = Closure.of(isRepeatabilityGiven ? cut.repeatability(mm(READING_MM)) : cut)
                         .bench(BENCH)
                         .inSession(cuts)
                         .outcome();

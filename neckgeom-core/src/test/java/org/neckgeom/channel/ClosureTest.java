@@ -21,7 +21,7 @@ import org.neckgeom.units.Amount;
 class ClosureTest {
 
     private static TrialCut trial(double a, double b, double d, double w) {
-        return TrialCut.walls(mm(a), mm(b)).slot(mm(d)).piece(mm(w)).readWithin(mm(0.02));
+        return TrialCut.walls(mm(a), mm(b)).slot(mm(d)).piece(mm(w)).repeatability(mm(0.02));
     }
 
     @Test
@@ -29,7 +29,7 @@ class ClosureTest {
         Closure closure = Closure.of(TrialCut.walls(inch(1.2030), inch(1.2038))
                 .slot(inch(0.2365))
                 .piece(inch(2.6436))
-                .readWithin(thou(0.8)));
+                .repeatability(thou(0.8)));
 
         assertThat(closure.closes()).isTrue();
         assertThat(closure.misfitMm()).isCloseTo(-0.3 * 0.0254, within(1e-12));
@@ -80,7 +80,7 @@ class ClosureTest {
     void of_seesAnOddReadingAmongRepeatedOnes() {
         Closure closure = Closure.of(
                 TrialCut.walls(List.of(mm(30.00), mm(30.01), mm(30.51)), List.of(mm(31.00), mm(31.01), mm(31.02)))
-                        .readWithin(mm(0.02)));
+                        .repeatability(mm(0.02)));
 
         assertThat(closure.closes()).isFalse();
         assertThat(closure.suspects()).containsExactly(TrialReading.FENCE_WALL);
@@ -153,7 +153,7 @@ class ClosureTest {
     private static Closure repeated(double error) {
         List<Amount<Length>> odd = List.of(mm(30), mm(30), mm(30 + Math.abs(error)));
         List<Amount<Length>> even = List.of(mm(31), mm(31), mm(31));
-        return Closure.of((error > 0 ? TrialCut.walls(odd, even) : TrialCut.walls(even, odd)).readWithin(mm(0.02)));
+        return Closure.of((error > 0 ? TrialCut.walls(odd, even) : TrialCut.walls(even, odd)).repeatability(mm(0.02)));
     }
 
     /** By hand: one zero in both walls and in the piece, which takes one of them away: u sqrt(4 - 2 rho). */
@@ -205,7 +205,7 @@ class ClosureTest {
     /** One width read twice: when its readings agree it is cleared, when they differ by the misfit it is to blame. */
     @Test
     void suspects_ofOneWidthReadTwice() {
-        TrialCut once = TrialCut.walls(mm(30), mm(31)).slot(mm(6)).readWithin(mm(0.02));
+        TrialCut once = TrialCut.walls(mm(30), mm(31)).slot(mm(6)).repeatability(mm(0.02));
 
         assertThat(Closure.of(once.piece(List.of(mm(68), mm(68.01)))).suspects())
                 .containsExactlyInAnyOrder(TrialReading.FENCE_WALL, TrialReading.FAR_WALL, TrialReading.SLOT);
@@ -221,7 +221,7 @@ class ClosureTest {
         TrialCut slotOff = TrialCut.walls(fence, List.of(mm(31), mm(31.01)))
                 .slot(List.of(mm(6), mm(6.5)))
                 .piece(List.of(mm(67), mm(67.01)))
-                .readWithin(mm(0.02));
+                .repeatability(mm(0.02));
         TrialCut tilted = slotOff.slot(List.of(mm(6), mm(6.01))).piece(List.of(mm(68), mm(68.01)));
 
         assertThat(Closure.of(slotOff).suspects()).containsExactly(TrialReading.SLOT);
@@ -269,7 +269,7 @@ class ClosureTest {
         assertThat(Closure.of(TrialCut.walls(inch(1.2), inch(1.2))
                                 .slot(inch(0.25))
                                 .piece(inch(2.6))
-                                .readWithin(thou(0.8)))
+                                .repeatability(thou(0.8)))
                         .pieceShouldBe(inch(2.65), thou(2))
                         .toString())
                 .contains("a whole division of the piece misread, 0.05 in, would explain it");

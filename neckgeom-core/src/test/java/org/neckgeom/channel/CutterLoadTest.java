@@ -24,7 +24,7 @@ class CutterLoadTest {
     private static final Cutter CUTTER = Cutter.straight(mm(6))
             .flutes(2, mm(22))
             .shank(mm(12.7))
-            .standOut(mm(30))
+            .stickOut(mm(30))
             .carbide();
 
     private static CutterLoad load(double feed, double turns, double depth) {

@@ -30,7 +30,7 @@ class FenceMoveTest {
 
     @Test
     void leaves_carryTheirTolerancesAsRootOfSquares() {
-        FeelerStack stack = move(1.35, 0.01).leaves(FeelerSet.metric20().eachWithin(mm(0.01)));
+        FeelerStack stack = move(1.35, 0.01).leaves(FeelerSet.metric20().halfWidth(mm(0.01)));
 
         // Two leaves of +-0.01, rectangular: sqrt(2) 0.01/sqrt(3).
         assertThat(stack.leaves()).hasSize(2);
@@ -81,7 +81,7 @@ class FenceMoveTest {
     @Test
     void leaves_ofNothingCannotBeASet() {
         assertThatThrownBy(() -> FeelerSet.of(List.of(mm(0.1), mm(0))))
-                .hasMessage("feeler leaves must be more than 0 mm, but was 0 mm");
+                .hasMessage("feeler gauges must be more than 0 mm, but was 0 mm");
     }
 
     @Test
@@ -132,7 +132,7 @@ class FenceMoveTest {
     @Test
     void questions_areRefusedWhereNoMoveIsAdvised() {
         FenceMove refused = Centring.of(
-                        TrialCut.walls(mm(30), mm(31)).slot(mm(6)).piece(mm(68)).readWithin(mm(0.02)))
+                        TrialCut.walls(mm(30), mm(31)).slot(mm(6)).piece(mm(68)).repeatability(mm(0.02)))
                 .move();
         String why = "readings do not close: 1.000 mm short, limit 0.103; read all four again";
 

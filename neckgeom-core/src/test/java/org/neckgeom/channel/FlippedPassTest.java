@@ -14,7 +14,7 @@ class FlippedPassTest {
     @Test
     void offset_isHalfOfWhatTheSlotWidened() {
         OffsetMagnitude offset =
-                FlippedPass.widened(mm(6.02), mm(6.31)).readWithin(mm(0.02)).offset();
+                FlippedPass.widened(mm(6.02), mm(6.31)).repeatability(mm(0.02)).offset();
 
         assertThat(offset.size().libraryValue()).isCloseTo(0.145, within(1e-12));
         assertThat(offset.uncertainty().libraryValue()).isCloseTo(0.02 / Math.sqrt(2), within(1e-15));
@@ -67,7 +67,7 @@ class FlippedPassTest {
     @Test
     void offset_ofASlotThatDidNotWidenIsNothing() {
         assertThat(FlippedPass.widened(mm(6.02), mm(6.01))
-                        .readWithin(mm(0.02))
+                        .repeatability(mm(0.02))
                         .offset()
                         .size()
                         .libraryValue())
@@ -77,7 +77,7 @@ class FlippedPassTest {
     @Test
     void offset_ofASlotThatNarrowedHasNoAnswer() {
         assertThatThrownBy(() -> FlippedPass.widened(mm(6.02), mm(5.8))
-                        .readWithin(mm(0.02))
+                        .repeatability(mm(0.02))
                         .offset())
                 .isInstanceOf(ArithmeticException.class)
                 .hasMessage("a turned pass can only widen a slot, but 6.020 mm became 5.800 mm: read both again");

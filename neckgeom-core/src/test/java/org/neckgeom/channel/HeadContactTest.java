@@ -59,7 +59,7 @@ class HeadContactTest {
             Geometry onFence = head.union(shaftDrawn).intersection(box(x - half, -400, x + half, 400));
 
             double[] side = HeadContact.side(
-                    Head.pitched(deg(pitch)).length(mm(headLength)).width(mm(tip)), nut, swing, y);
+                    Head.angled(deg(pitch)).length(mm(headLength)).width(mm(tip)), nut, swing, y);
             Riding riding = new Riding(0, shaftLength, true, Fence.onePiece(mm(2 * half)), null, side);
 
             assertThat(riding.at(x))

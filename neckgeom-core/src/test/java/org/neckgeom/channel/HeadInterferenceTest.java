@@ -18,7 +18,7 @@ class HeadInterferenceTest {
 
     private static final Fence LONG = Fence.onePiece(mm(3000));
     private static final Blank BLANK = Blank.ofLength(mm(640)).section(mm(61), mm(20));
-    private static final Head HEAD = Head.pitched(deg(13)).length(mm(185)).width(mm(76));
+    private static final Head HEAD = Head.angled(deg(13)).length(mm(185)).width(mm(76));
 
     static Stream<String[]> swung() {
         return Reference.rows("swung-head.csv").stream();
@@ -38,7 +38,7 @@ class HeadInterferenceTest {
             String skew,
             String shift) {
         double alpha = Double.parseDouble(pitch);
-        Head head = (alpha == 0 ? Head.flat() : Head.pitched(deg(alpha)))
+        Head head = (alpha == 0 ? Head.flat() : Head.angled(deg(alpha)))
                 .length(mm(Double.parseDouble(length)))
                 .width(mm(Double.parseDouble(tip)))
                 .swung(deg(Double.parseDouble(swing)));

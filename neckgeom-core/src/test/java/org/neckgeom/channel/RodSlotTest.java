@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.neckgeom.neck.Bar;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.End;
 import org.neckgeom.neck.TrussRod;
@@ -27,8 +28,8 @@ class RodSlotTest {
     private static final Channel CHANNEL = Channel.forRod(
                     TrussRod.twoWay(mm(300)).section(mm(6), mm(9)))
             .startingAt(mm(3))
-            .coveredBy(mm(1))
-            .clearance(mm(0.2));
+            .fillet(mm(1))
+            .depthClearance(mm(0.2));
     private static final RodSlot SLOT = RodSlot.of(CHANNEL);
 
     @Test
@@ -48,8 +49,8 @@ class RodSlotTest {
         double endDepth = Double.parseDouble(end);
         RodSlot slot = RodSlot.of(Channel.forRod(TrussRod.singleAction(mm(Double.parseDouble(length)), mm(5)))
                 .startingAt(mm(start))
-                .clearance(mm(endDepth - 5))
-                .arched(mm(Double.parseDouble(middle) - endDepth)));
+                .depthClearance(mm(endDepth - 5))
+                .arch(mm(Double.parseDouble(middle) - endDepth)));
         // A hair inside, so that adding the start does not put the ends outside.
         double station = start + Math.min(Double.parseDouble(x), Double.parseDouble(length) - 1e-12);
 
@@ -59,8 +60,8 @@ class RodSlotTest {
     @Test
     void depthAt_ofAnArchIsTheSameFromEitherEndAndNothingOutside() {
         RodSlot slot = RodSlot.of(Channel.forRod(TrussRod.singleAction(mm(400), mm(5)))
-                .clearance(mm(3))
-                .arched(mm(6)));
+                .depthClearance(mm(3))
+                .arch(mm(6)));
 
         assertThat(slot.depthAt(mm(40)).libraryValue())
                 .isCloseTo(slot.depthAt(mm(360)).libraryValue(), within(1e-12));
@@ -73,8 +74,8 @@ class RodSlotTest {
     @Test
     void floor_laysOutTheTemplate() {
         RodSlot slot = RodSlot.of(Channel.forRod(TrussRod.singleAction(mm(380), mm(5)))
-                .clearance(mm(4))
-                .arched(mm(5)));
+                .depthClearance(mm(4))
+                .arch(mm(5)));
 
         // R = (190^2 + 5^2)/10; a quarter along, y = 95: 9025/(3612.5 + 3611.2506) above the deepest.
         assertThat(slot.floor().radius()).isEqualTo(mm(3612.5));
@@ -88,7 +89,7 @@ class RodSlotTest {
 
     @Test
     void depthAt_countsThePocket() {
-        RodSlot slot = RodSlot.of(CHANNEL.pocket(mm(20)).section(mm(10), mm(12)));
+        RodSlot slot = RodSlot.of(CHANNEL.adjusterPocket(mm(20)).section(mm(10), mm(12)));
 
         assertThat(slot.depthAt(mm(10)).libraryValue()).isEqualTo(12);
         assertThat(slot.depthAt(mm(30)).libraryValue()).isCloseTo(10.2, within(1e-12));
@@ -149,7 +150,7 @@ class RodSlotTest {
 
     @Test
     void stops_ofAChannelWiderThanTheCutterTellTheTwoRuns() {
-        RodSlot wide = RodSlot.of(CHANNEL.sidePlay(mm(0.3)));
+        RodSlot wide = RodSlot.of(CHANNEL.sideClearance(mm(0.3)));
 
         assertThat(wide.stops(CUTTER, BLANK).toString())
                 .contains(
@@ -158,7 +159,7 @@ class RodSlotTest {
 
     @Test
     void pocketStops_areThoseOfThePocket() {
-        RodSlot slot = RodSlot.of(CHANNEL.pocket(mm(20)).section(mm(10), mm(12)));
+        RodSlot slot = RodSlot.of(CHANNEL.adjusterPocket(mm(20)).section(mm(10), mm(12)));
 
         StopBlocks stops = slot.pocketStops(Cutter.straight(mm(10)), BLANK);
 
@@ -171,7 +172,7 @@ class RodSlotTest {
 
     @Test
     void sidePlay_isCutterAndRunoutLessRod() {
-        assertThat(SLOT.sidePlay(CUTTER.runout(mm(0.05))).libraryValue()).isCloseTo(0.05, within(1e-12));
+        assertThat(SLOT.sideClearance(CUTTER.runout(mm(0.05))).libraryValue()).isCloseTo(0.05, within(1e-12));
     }
 
     @Test
@@ -201,7 +202,7 @@ class RodSlotTest {
                         "DUST",
                         "NARROW_STOCK")
                 .doesNotContain("SHORT_FLUTES", "CUTTER_TOO_WIDE", "CARBON_DUST");
-        assertThat(SLOT.cautions(CUTTER.flutes(2, mm(8)).shank(mm(6)).standOut(mm(30)))
+        assertThat(SLOT.cautions(CUTTER.flutes(2, mm(8)).shank(mm(6)).stickOut(mm(30)))
                         .list())
                 .extracting(Caution::code)
                 .contains("SHORT_FLUTES");
@@ -220,7 +221,7 @@ class RodSlotTest {
                 .extracting(Caution::code)
                 .as("a slot open at both ends is not stopped")
                 .doesNotContain("STOPPED_CUT");
-        assertThat(RodSlot.of(Channel.forRod(TrussRod.carbonBar(mm(300)).section(mm(6), mm(9))))
+        assertThat(RodSlot.of(Channel.forBar(Bar.carbon(mm(300)).section(mm(6), mm(9))))
                         .cautions(CUTTER)
                         .list())
                 .extracting(Caution::code)
@@ -246,10 +247,10 @@ class RodSlotTest {
     @Test
     void cautions_beginAtTheirLimits() {
         Channel nine = Channel.forRod(TrussRod.twoWay(mm(200)).section(mm(6), mm(9)));
-        Channel pocket = nine.pocket(mm(20)).section(mm(10), mm(12));
+        Channel pocket = nine.adjusterPocket(mm(20)).section(mm(10), mm(12));
         Channel arched = Channel.forRod(TrussRod.singleAction(mm(200), mm(5)))
-                .clearance(mm(4))
-                .arched(mm(3));
+                .depthClearance(mm(4))
+                .arch(mm(3));
 
         assertThat(codes(nine, CUTTER, Blank.ofLength(mm(640)).section(mm(80), mm(12))))
                 .doesNotContain("THIN_FLOOR");
@@ -272,17 +273,17 @@ class RodSlotTest {
     @Test
     void cautions_ofACutterTooShortOrTooWideBeginAtItsSize() {
         Channel nine = Channel.forRod(TrussRod.twoWay(mm(200)).section(mm(6), mm(9)));
-        Channel wide = nine.sidePlay(mm(0.3));
-        Cutter thick = CUTTER.shank(mm(6)).standOut(mm(30));
+        Channel wide = nine.sideClearance(mm(0.3));
+        Cutter thick = CUTTER.shank(mm(6)).stickOut(mm(30));
         Blank blank = Blank.ofLength(mm(640)).section(mm(80), mm(20));
 
         assertThat(codes(nine, thick.flutes(2, mm(9)), blank)).doesNotContain("SHORT_FLUTES");
         assertThat(codes(nine, thick.flutes(2, mm(8.9)), blank)).contains("SHORT_FLUTES");
         // A shank thinner than the cutter follows it down.
         assertThat(codes(nine, thick.flutes(2, mm(8)).shank(mm(5)), blank)).doesNotContain("SHORT_FLUTES");
-        assertThat(codes(nine, CUTTER.flutes(2, mm(8)).shank(mm(5)).standOut(mm(9)), blank))
+        assertThat(codes(nine, CUTTER.flutes(2, mm(8)).shank(mm(5)).stickOut(mm(9)), blank))
                 .doesNotContain("SHORT_FLUTES");
-        assertThat(codes(nine, CUTTER.flutes(2, mm(8)).shank(mm(5)).standOut(mm(8.9)), blank))
+        assertThat(codes(nine, CUTTER.flutes(2, mm(8)).shank(mm(5)).stickOut(mm(8.9)), blank))
                 .contains("SHORT_FLUTES");
         assertThat(codes(nine, Cutter.straight(mm(6.1)).runout(mm(0.09)), blank))
                 .doesNotContain("CUTTER_TOO_WIDE");
@@ -295,7 +296,7 @@ class RodSlotTest {
     @Test
     void everyQuestion_refusesABlankTheChannelDoesNotGoInto() {
         Blank thin = Blank.ofLength(mm(640)).section(mm(61), mm(10.2)).nutAt(mm(20));
-        RodSlot pocket = RodSlot.of(CHANNEL.pocket(mm(20)).section(mm(10), mm(12)));
+        RodSlot pocket = RodSlot.of(CHANNEL.adjusterPocket(mm(20)).section(mm(10), mm(12)));
         String message = "channel depth must be less than the blank's thickness of 10.2 mm, but was 10.2 mm";
 
         assertThatThrownBy(() -> SLOT.stops(CUTTER, thin)).hasMessage(message);
@@ -312,7 +313,7 @@ class RodSlotTest {
         assertThatThrownBy(() -> SLOT.pocketPasses(Passes.noDeeperThan(mm(3))))
                 .isInstanceOf(ArithmeticException.class)
                 .hasMessageContaining("no pocket");
-        assertThat(RodSlot.of(CHANNEL.pocket(mm(20)).section(mm(10), mm(12)))
+        assertThat(RodSlot.of(CHANNEL.adjusterPocket(mm(20)).section(mm(10), mm(12)))
                         .pocketPasses(Passes.noDeeperThan(mm(3)))
                         .passes())
                 .hasSize(4);

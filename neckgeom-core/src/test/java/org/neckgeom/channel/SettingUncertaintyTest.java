@@ -22,12 +22,12 @@ class SettingUncertaintyTest {
     private static final RodSlot SLOT =
             RodSlot.of(Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)))
                     .startingAt(mm(3))
-                    .clearance(mm(0.2)));
+                    .depthClearance(mm(0.2)));
 
     /** Each pass is set anew to its block, so the last setting alone makes the depth: not sqrt(4) times as much. */
     @Test
     void passes_setWithin_givesTheDepthOneSettingsUncertainty() {
-        PassPlan passes = SLOT.passes(Passes.noDeeperThan(mm(2.5))).setWithin(mm(0.02));
+        PassPlan passes = SLOT.passes(Passes.noDeeperThan(mm(2.5))).settingUncertainty(mm(0.02));
 
         assertThat(passes.passes()).hasSize(4);
         assertThat(passes.depthAsSet()).isEqualTo(Estimate.of(mm(9.2), mm(0.02)));
@@ -40,12 +40,12 @@ class SettingUncertaintyTest {
 
         assertThat(passes.depthAsSet().libraryUncertainty()).isZero();
         assertThat(passes.toString()).doesNotContain("set within");
-        assertThat(passes.setWithin(mm(0.02))).isNotEqualTo(passes);
+        assertThat(passes.settingUncertainty(mm(0.02))).isNotEqualTo(passes);
     }
 
     @Test
     void stops_setWithin_giveTheEndsTheirUncertainty_eitherEndLeading() {
-        StopBlocks stops = SLOT.stops(Cutter.straight(mm(6)), BLANK).setWithin(mm(0.3));
+        StopBlocks stops = SLOT.stops(Cutter.straight(mm(6)), BLANK).settingUncertainty(mm(0.3));
 
         assertThat(stops.start()).isEqualTo(Estimate.of(mm(3), mm(0.3)));
         assertThat(stops.end()).isEqualTo(Estimate.of(mm(303), mm(0.3)));
@@ -66,7 +66,7 @@ class SettingUncertaintyTest {
 
     @Test
     void setWithin_rejectsWhatIsLessThanNothing() {
-        assertThatThrownBy(() -> SLOT.passes(Passes.noDeeperThan(mm(2.5))).setWithin(mm(-0.1)))
+        assertThatThrownBy(() -> SLOT.passes(Passes.noDeeperThan(mm(2.5))).settingUncertainty(mm(-0.1)))
                 .hasMessage("uncertainty of setting must be 0 mm or more, but was -0.1 mm");
     }
 }

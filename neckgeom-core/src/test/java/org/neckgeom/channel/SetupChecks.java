@@ -57,7 +57,7 @@ public final class SetupChecks {
         half.of("Centring.offset", "Centring.move", "SlotOffset.amount", "FenceMove.amount");
         half.figure(
                 0.2,
-                Centring.of(TrialCut.walls(mm(30.4), mm(30)).readWithin(mm(0.02)))
+                Centring.of(TrialCut.walls(mm(30.4), mm(30)).repeatability(mm(0.02)))
                         .move()
                         .amountMm(),
                 1e-12);
@@ -75,7 +75,7 @@ public final class SetupChecks {
         for (Map<String, String> row : Rows.of("/channel/conformity.csv")) {
             double offset = Rows.number(row, "y");
             TrialCut trial = TrialCut.walls(mm(100 + offset), mm(100 - offset))
-                    .readWithin(mm(Rows.number(row, "u") * Math.sqrt(2)));
+                    .repeatability(mm(Rows.number(row, "u") * Math.sqrt(2)));
             chance.figure(
                     Rows.number(row, "probability"),
                     Verdict.of(
@@ -139,7 +139,7 @@ public final class SetupChecks {
                 // Two walls of uncertainty u each leave u / sqrt(2).
                 design[n][0] = Math.sqrt(2) / u;
                 seen[n] = offset * Math.sqrt(2) / u;
-                TrialCut cut = TrialCut.walls(mm(30 + offset), mm(30 - offset)).readWithin(mm(u));
+                TrialCut cut = TrialCut.walls(mm(30 + offset), mm(30 - offset)).repeatability(mm(u));
                 rounds = rounds == null
                         ? CentringRounds.of(cut)
                                 .bench(BenchUncertainty.withDefaults().cutScatter(mm(0)))
@@ -249,8 +249,8 @@ public final class SetupChecks {
                     Dfp drop = radius.subtract(
                             radius.multiply(radius).subtract(u.multiply(u)).sqrt());
                     Channel channel = Channel.forRod(TrussRod.singleAction(mm(length), mm(5)))
-                            .clearance(mm(end - 5))
-                            .arched(mm(s));
+                            .depthClearance(mm(end - 5))
+                            .arch(mm(s));
                     // The end depth is a sum of its own: what is compared is the floor from there on.
                     return new Numerics.Point(
                             Numerics.of(channel.depthMm()).add(arched).subtract(drop), channel.floorDepthAtMm(x));
@@ -271,8 +271,8 @@ public final class SetupChecks {
 
     private static RodSlot slot(double length, double endDepth, double arch) {
         return RodSlot.of(Channel.forRod(TrussRod.singleAction(mm(length), mm(5)))
-                .clearance(mm(endDepth - 5))
-                .arched(mm(arch)));
+                .depthClearance(mm(endDepth - 5))
+                .arch(mm(arch)));
     }
 
     private static void cutter(Checks checks) {
@@ -330,7 +330,7 @@ public final class SetupChecks {
         shift.of("HeadSkew.at");
         for (Map<String, String> row : Rows.of("/channel/swung-head.csv")) {
             double pitch = Rows.number(row, "pitch");
-            Head head = (pitch == 0 ? Head.flat() : Head.pitched(deg(pitch)))
+            Head head = (pitch == 0 ? Head.flat() : Head.angled(deg(pitch)))
                     .length(mm(Rows.number(row, "head_length")))
                     .width(mm(Rows.number(row, "tip_width")))
                     .swung(deg(Rows.number(row, "swing")));

@@ -42,8 +42,8 @@ class SetupPropertiesTest {
             double b = random.nextDouble(20, 40);
             double u = random.nextDouble(0.005, 0.05);
 
-            Centring metric = Centring.of(TrialCut.walls(mm(a), mm(b)).readWithin(mm(u)));
-            Centring mixed = Centring.of(TrialCut.walls(told(a), told(b)).readWithin(told(u)));
+            Centring metric = Centring.of(TrialCut.walls(mm(a), mm(b)).repeatability(mm(u)));
+            Centring mixed = Centring.of(TrialCut.walls(told(a), told(b)).repeatability(told(u)));
 
             assertThat(mixed.offset().amountMm())
                     .as("seed %d, case %d", SEED, i)
@@ -64,8 +64,8 @@ class SetupPropertiesTest {
             double a = random.nextDouble(20, 40);
             double b = random.nextDouble(20, 40);
 
-            Centring one = Centring.of(TrialCut.walls(mm(a), mm(b)).readWithin(mm(0.02)));
-            Centring other = Centring.of(TrialCut.walls(mm(b), mm(a)).readWithin(mm(0.02)));
+            Centring one = Centring.of(TrialCut.walls(mm(a), mm(b)).repeatability(mm(0.02)));
+            Centring other = Centring.of(TrialCut.walls(mm(b), mm(a)).repeatability(mm(0.02)));
 
             assertThat(other.offset().amountMm())
                     .as("seed %d, case %d", SEED, i)
@@ -82,7 +82,7 @@ class SetupPropertiesTest {
         for (int i = 0; i < CASES; i++) {
             double a = random.nextDouble(20, 40);
             double b = random.nextDouble(20, 40);
-            Centring centring = Centring.of(TrialCut.walls(mm(a), mm(b)).readWithin(mm(0.001)));
+            Centring centring = Centring.of(TrialCut.walls(mm(a), mm(b)).repeatability(mm(0.001)));
             FenceMove move = centring.move();
 
             double moved = move.isTowardTheCutter() ? -move.amountMm() : move.amountMm();
@@ -99,7 +99,7 @@ class SetupPropertiesTest {
             double slot = random.nextDouble(-0.02, 0.02);
             for (int n = 0; n < cuts.length; n++) {
                 double read = slot + random.nextDouble(-0.01, 0.01);
-                cuts[n] = TrialCut.walls(mm(30 + read), mm(30 - read)).readWithin(mm(random.nextDouble(0.01, 0.04)));
+                cuts[n] = TrialCut.walls(mm(30 + read), mm(30 - read)).repeatability(mm(random.nextDouble(0.01, 0.04)));
             }
 
             CentringRounds two = CentringRounds.of(cuts[0]).trialCut(cuts[1]);
@@ -172,7 +172,7 @@ class SetupPropertiesTest {
         Fence fence = Fence.onePiece(mm(900));
         for (int i = 0; i < CASES; i++) {
             double swing = random.nextDouble(-4, 4);
-            Head head = Head.pitched(deg(random.nextDouble(1, 17)))
+            Head head = Head.angled(deg(random.nextDouble(1, 17)))
                     .length(mm(random.nextDouble(120, 200)))
                     .width(mm(random.nextDouble(60, 90)));
             Blank blank =
@@ -212,8 +212,8 @@ class SetupPropertiesTest {
 
     private static RodSlot slot(double length, double arch, double k) {
         return RodSlot.of(Channel.forRod(TrussRod.singleAction(mm(k * length), mm(k * 5)))
-                .clearance(mm(k))
-                .arched(mm(k * arch)));
+                .depthClearance(mm(k))
+                .arch(mm(k * arch)));
     }
 
     /** Stops for the heel end leading are those for the head end leading, changed over; turned twice nothing is changed. */

@@ -34,17 +34,17 @@ class SetupValuesTest {
     }
 
     private static TrialCut trial(double a) {
-        return TrialCut.walls(mm(a), mm(31.26)).slot(mm(6)).piece(mm(a + 37.26)).readWithin(mm(0.02));
+        return TrialCut.walls(mm(a), mm(31.26)).slot(mm(6)).piece(mm(a + 37.26)).repeatability(mm(0.02));
     }
 
     private static TrialCut wrong(double a) {
-        return TrialCut.walls(mm(a), mm(31.26)).slot(mm(6)).piece(mm(76.1)).readWithin(mm(0.02));
+        return TrialCut.walls(mm(a), mm(31.26)).slot(mm(6)).piece(mm(76.1)).repeatability(mm(0.02));
     }
 
     private static RodSlot slot(double depth) {
         return RodSlot.of(Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(depth)))
                 .startingAt(mm(3))
-                .pocket(mm(20))
+                .adjusterPocket(mm(20))
                 .section(mm(12), mm(15)));
     }
 
@@ -54,7 +54,7 @@ class SetupValuesTest {
     private static final Fence FENCE = Fence.onePiece(mm(600));
 
     private static HeadInterference head(double width) {
-        return HeadInterference.of(Head.pitched(deg(13)).width(mm(width)).veneer(mm(2), mm(1)), BLANK, FENCE);
+        return HeadInterference.of(Head.angled(deg(13)).width(mm(width)).veneer(mm(2), mm(1)), BLANK, FENCE);
     }
 
     private static CentringRounds rounds(double a) {
@@ -138,7 +138,7 @@ class SetupValuesTest {
                 new Made(() -> head(76).skew(), head(77).skew()),
                 new Made(
                         () -> head(76).rocking(),
-                        HeadInterference.of(Head.pitched(deg(13)).width(mm(76)).veneer(mm(3), mm(1)), BLANK, FENCE)
+                        HeadInterference.of(Head.angled(deg(13)).width(mm(76)).veneer(mm(3), mm(1)), BLANK, FENCE)
                                 .rocking()),
                 new Made(
                         () -> FenceStep.of(Fence.split(mm(600), mm(-0.2)).gap(mm(50)), mm(640)),

@@ -101,8 +101,8 @@ class SlotCasesTest {
     private static final Channel CHANNEL = Channel.forRod(
                     TrussRod.twoWay(mm(300)).section(mm(6), mm(9)))
             .startingAt(mm(3))
-            .endPlay(mm(0.5))
-            .clearance(mm(0.2));
+            .endClearance(mm(0.5))
+            .depthClearance(mm(0.2));
 
     private static Blank blank(double w1, double w2) {
         double perMm = (w2 - w1) / 300.5;
@@ -172,7 +172,7 @@ class SlotCasesTest {
     }
 
     private static final Head SWUNG =
-            Head.pitched(deg(13)).length(mm(180)).width(mm(76)).swung(deg(2));
+            Head.angled(deg(13)).length(mm(180)).width(mm(76)).swung(deg(2));
 
     private static HeadInterference head(Head head, double fence) {
         return HeadInterference.of(head, Blank.ofLength(mm(440)).section(mm(58), mm(20)), Fence.onePiece(mm(fence)));
@@ -438,12 +438,12 @@ class SlotCasesTest {
             BlankOnFence run = run(blank(width(3), width(303.5)), Fence.onePiece(mm(600)));
             CentringRounds all = CentringRounds.on(input.contains("may not be planed") ? run.edgesStay() : run)
                     .bench(BenchUncertainty.withDefaults()
-                            .reading(mm(ur))
+                            .repeatability(mm(ur))
                             .calliperZero(mm(0.01))
                             .cutScatter(mm(number(input, "u_c ([0-9.]+)")))
                             .moveScatter(mm(number(input, "u_m ([0-9.]+)"))))
                     .decision(DecisionRule.withDefaults()
-                            .wantedChance(percent(input.startsWith("chance 0.90") ? 90 : 95)));
+                            .conformanceProbability(percent(input.startsWith("chance 0.90") ? 90 : 95)));
             for (String step : input.split("; ")) {
                 if (step.startsWith("cut a")) {
                     all = all.trialCut(cut(step));
@@ -510,8 +510,8 @@ class SlotCasesTest {
             }
             double[] parts = Arrays.stream(stations).map(x -> (x - 3) / 300.5).toArray();
             double limit = number(input.toLowerCase(Locale.ROOT), " l ([0-9.]+) u_c");
-            DecisionRule rule =
-                    DecisionRule.withDefaults().wantedChance(percent(input.startsWith("chance 0.90") ? 90 : 95));
+            DecisionRule rule = DecisionRule.withDefaults()
+                    .conformanceProbability(percent(input.startsWith("chance 0.90") ? 90 : 95));
             return new SlotChoice(facts, new SlotChance(limit, parts, shifts, nu), rule, wanted -> wanted);
         }
     }

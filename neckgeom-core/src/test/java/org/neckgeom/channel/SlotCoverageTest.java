@@ -68,7 +68,7 @@ class SlotCoverageTest {
             double cutScatter, double assumedMove, double trueMove, double limit, int sessions) {
         SplittableRandom random = new SplittableRandom(7);
         BenchUncertainty bench = BenchUncertainty.withDefaults()
-                .reading(mm(0.02))
+                .repeatability(mm(0.02))
                 .cutScatter(mm(cutScatter))
                 .moveScatter(mm(assumedMove));
         int cut = 0;

@@ -23,8 +23,10 @@ import org.neckgeom.stock.Blank;
 class SlotFiguresTest {
 
     private static final double INF = Double.POSITIVE_INFINITY;
-    private static final BenchUncertainty BENCH =
-            BenchUncertainty.withDefaults().reading(mm(0.02)).cutScatter(mm(0)).moveScatter(mm(0.02));
+    private static final BenchUncertainty BENCH = BenchUncertainty.withDefaults()
+            .repeatability(mm(0.02))
+            .cutScatter(mm(0))
+            .moveScatter(mm(0.02));
 
     private static double row(int id) {
         return SlotCasesTest.rows().stream()
@@ -69,7 +71,7 @@ class SlotFiguresTest {
 
     @Test
     void uncertainty_dependsOnWhatWasRead() {
-        holds(Centring.of(cut(30, 30).readWithin(mm(0.02))).offset().uncertaintyMm(), 70);
+        holds(Centring.of(cut(30, 30).repeatability(mm(0.02))).offset().uncertaintyMm(), 70);
         holds(on(61, cut(27.5, 27.5).piece(mm(61))).place().start().uncertaintyMm(), 71);
         holds(
                 on(61, cut(27.5, 27.5).piece(mm(61)))

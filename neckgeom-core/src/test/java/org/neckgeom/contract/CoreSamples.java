@@ -61,6 +61,7 @@ import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Bar;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Dome;
 import org.neckgeom.neck.Dovetail;
@@ -139,9 +140,9 @@ final class CoreSamples {
                 () -> FenceMove.of(SlotOffset.of(mm(0.213), mm(0.003))),
                 () -> FenceMove.of(SlotOffset.of(mm(-7.613), mm(0.003))),
                 () -> FenceMove.of(SlotOffset.of(mm(0.0001), mm(0.02))),
-                () -> SlotOffset.fromWalls(mm(29.84), mm(31.26)).readWithin(mm(0.02)),
+                () -> SlotOffset.fromWalls(mm(29.84), mm(31.26)).repeatability(mm(0.02)),
                 () -> FenceStep.of(Fence.split(mm(600), mm(0.3)).gap(mm(40)), mm(560)),
-                () -> HeadInterference.of(Head.pitched(deg(13)).length(mm(185)).width(mm(76)), blank(), fence()),
+                () -> HeadInterference.of(Head.angled(deg(13)).length(mm(185)).width(mm(76)), blank(), fence()),
                 () -> HeadInterference.of(head().veneer(mm(6), mm(0)), blank(), fence())
                         .rocking(),
                 () -> RodSlot.of(channel()),
@@ -189,12 +190,12 @@ final class CoreSamples {
                 () -> BackCurve.of(mm(40), mm(15)).powers(2, 2.5),
                 () -> BackShape.of(neck().back(neck().back()
                         .volute(Volute.of(mm(2), mm(30)))
-                        .heelTurn(HeelTransition.from(mm(290), mm(30))))),
+                        .heelTransition(HeelTransition.from(mm(290), mm(30))))),
                 () -> OnePieceHead.of(head()),
                 () -> BlankNeeds.of(Blank.ofLength(mm(600))
                         .section(mm(70), mm(20))
-                        .endSpare(mm(10))
-                        .edgeSpare(mm(2))
+                        .endAllowance(mm(10))
+                        .edgeAllowance(mm(2))
                         .planing(mm(1))),
                 () -> CuttingList.from(blank())
                         .kerf(mm(2))
@@ -205,7 +206,7 @@ final class CoreSamples {
                 () -> WoodSpreads.ofDepth(ErrorDistribution.normal(mm(0.1)))
                         .carving(ErrorDistribution.rectangular(mm(0.3))),
                 () -> Relief.of(neck()),
-                () -> Relief.of(neck()).addingBars(TrussRod.carbonBar(mm(280)).section(mm(3), mm(6)), mm(9)),
+                () -> Relief.of(neck()).addingBars(Bar.carbon(mm(280)).section(mm(3), mm(6)), mm(9)),
                 () -> Sections.of(neck()),
                 () -> StringLoad.of(neck()),
                 () -> StringHeights.usual().action(mm(2)),
@@ -233,7 +234,7 @@ final class CoreSamples {
                                 "rod",
                                 Axis.of(List.of(mm(280), mm(300))),
                                 (neck, length) ->
-                                        neck.rod(TrussRod.twoWay(length).section(mm(6), mm(9)))),
+                                        neck.trussRod(TrussRod.twoWay(length).section(mm(6), mm(9)))),
                 () -> sweep().result(3, neck -> FloorThickness.under(neck).least()),
                 () -> sweep().keeping(neck -> FloorThickness.under(neck).least().woodMm() > 3),
                 () -> Axis.steps(mm(32), mm(36), mm(0.5)),
@@ -310,7 +311,7 @@ final class CoreSamples {
     }
 
     private TrialCut trial() {
-        return TrialCut.walls(mm(29.84), mm(31.26)).readWithin(mm(0.02));
+        return TrialCut.walls(mm(29.84), mm(31.26)).repeatability(mm(0.02));
     }
 
     private Blank blank() {
@@ -328,7 +329,7 @@ final class CoreSamples {
         return Cutter.straight(mm(6))
                 .flutes(2, mm(22))
                 .shank(mm(12.7))
-                .standOut(mm(30))
+                .stickOut(mm(30))
                 .carbide();
     }
 
@@ -352,14 +353,14 @@ final class CoreSamples {
     private Channel channel() {
         return Channel.forRod(rod())
                 .startingAt(mm(3))
-                .clearance(mm(0.2))
-                .arched(mm(1))
-                .pocket(mm(40))
+                .depthClearance(mm(0.2))
+                .arch(mm(1))
+                .adjusterPocket(mm(40))
                 .section(mm(11), mm(12));
     }
 
     private Head head() {
-        return Head.pitched(deg(13))
+        return Head.angled(deg(13))
                 .length(mm(185))
                 .width(mm(76))
                 .thickness(mm(15))
@@ -400,7 +401,7 @@ final class CoreSamples {
                 .frets(20)
                 .bodyAtFret(14)
                 .wood(Wood.BLACK_WALNUT)
-                .channel(Channel.forRod(rod()).startingAt(mm(3)).clearance(mm(0.2)))
+                .channel(Channel.forRod(rod()).startingAt(mm(3)).depthClearance(mm(0.2)))
                 .head(head())
                 .heel(Heel.of(mm(78), mm(54)))
                 .strings(StringSet.of(pitch("G2"), pitch("D3"), pitch("A3")).tensions(newton(95)));

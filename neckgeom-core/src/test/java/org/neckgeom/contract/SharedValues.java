@@ -59,7 +59,7 @@ final class SharedValues {
                 ErrorDistribution.samples(List.of(mm(-0.02), mm(0.01), mm(0.03))),
                 SampleBench.offCentre(),
                 SampleBench.metricShop(),
-                SampleBench.inchShop().leaves(),
+                SampleBench.inchShop().feelerGauges(),
                 SampleBench.bassBlank(),
                 SampleNecks.octaveMandolin(),
                 SampleNecks.guitar(),
@@ -68,7 +68,7 @@ final class SharedValues {
                 Centring.of(SampleBench.offCentre()),
                 Centring.of(SampleBench.offCentre())
                         .move()
-                        .leaves(SampleBench.metricShop().leaves()),
+                        .leaves(SampleBench.metricShop().feelerGauges()),
                 RodSlot.of(SampleNecks.octaveMandolin().channel().orElseThrow()),
                 FretTable.of(SampleNecks.guitar()),
                 plan.plan().neckSet().orElseThrow(),

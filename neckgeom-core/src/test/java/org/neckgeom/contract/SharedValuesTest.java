@@ -54,7 +54,7 @@ class SharedValuesTest {
                 case 3 ->
                     Centring.of(SampleBench.offCentre())
                             .move()
-                            .leaves(SampleBench.metricShop().leaves())
+                            .leaves(SampleBench.metricShop().feelerGauges())
                             .toString();
                 case 4 ->
                     String.valueOf(plan.neck().hashCode()

@@ -11,6 +11,7 @@ import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.neck.Across;
 import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Bar;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Dome;
 import org.neckgeom.neck.Dovetail;
@@ -86,16 +87,16 @@ public final class RandomPlans {
                 .nutAt(length(290, 300));
         blank = lot() ? blank.outOfParallel(length(-0.2, 0.2)) : blank;
         blank = lot()
-                ? blank.endSpare(length(0, 5))
-                        .edgeSpare(length(0, 1))
+                ? blank.endAllowance(length(0, 5))
+                        .edgeAllowance(length(0, 1))
                         .planing(length(0, 0.5))
                         .sawKerf(length(1, 2))
                 : blank;
         Job plan = Job.of(design, blank, shop())
                 .limits(NeckLimits.withDefaults()
                         .slotOffset(length(0.05, 0.2))
-                        .woodLeft(length(2, 4))
-                        .stringsAtBridge(length(0.5, 2)))
+                        .floorThickness(length(2, 4))
+                        .bridgeOffset(length(0.5, 2)))
                 .relief(length(0, 0.3));
         for (int i = random.nextInt(3); i > 0; i--) {
             plan = plan.trialCut(cut());
@@ -115,29 +116,28 @@ public final class RandomPlans {
     }
 
     private Neck design() {
-        TrussRod rod = lot()
-                ? TrussRod.twoWay(length(290, 300))
+        Channel plain = lot()
+                ? Channel.forRod(TrussRod.twoWay(length(290, 300))
                         .section(length(5.5, 6.5), length(8, 9))
-                        .adjustedAt(End.HEEL)
-                : TrussRod.carbonBar(length(290, 300)).section(length(5.5, 6.5), length(8, 9));
-        Channel channel = Channel.forRod(rod)
-                .startingAt(length(1, 5))
-                .endPlay(length(0, 1))
-                .sidePlay(length(0, 0.2))
-                .coveredBy(length(0, 1))
-                .clearance(length(0, 0.3))
-                .arched(length(0, 0.4));
-        channel = rod.isAdjustable() && lot()
-                ? channel.pocket(length(15, 20)).section(length(8, 9), length(11, 12))
+                        .adjuster(End.HEEL))
+                : Channel.forBar(Bar.carbon(length(290, 300)).section(length(5.5, 6.5), length(8, 9)));
+        Channel channel = plain.startingAt(length(1, 5))
+                .endClearance(length(0, 1))
+                .sideClearance(length(0, 0.2))
+                .fillet(length(0, 1))
+                .depthClearance(length(0, 0.3))
+                .arch(length(0, 0.4));
+        channel = plain.rod().isPresent() && lot()
+                ? channel.adjusterPocket(length(15, 20)).section(length(8, 9), length(11, 12))
                 : channel;
         Fingerboard board = Fingerboard.tapered(length(38, 42), length(50, 54)).thickness(length(5, 7), length(5, 7));
-        board = lot() ? board.radius(length(200, 300), length(300, 500)).secondAtFret(17) : board;
+        board = lot() ? board.radius(length(200, 300), length(300, 500)).farWidthAtFret(17) : board;
         board = lot() ? board.wood(Wood.EAST_INDIAN_EBONY) : board;
         board = lot() ? board.fretHeight(length(0.9, 1.2)) : board;
         board = lot() ? board.fallAway(length(0, 0.5)) : board;
         BackProfile back = BackProfile.between(length(20, 21), length(21, 22)).asymmetric(between(2, 3), between(2, 3));
         back = lot() ? back.volute(Volute.of(length(1, 3), length(20, 30))) : back;
-        back = lot() ? back.heelTurn(HeelTransition.from(length(290, 310), length(20, 30))) : back;
+        back = lot() ? back.heelTransition(HeelTransition.from(length(290, 310), length(20, 30))) : back;
         Neck design = Neck.named("No. " + random.nextInt(1000) + " \"\u00e9\" <&>")
                 .scale(Scale.of(length(600, 620)).divisions(random.nextInt(12, 20)))
                 .fingerboard(board)
@@ -191,9 +191,9 @@ public final class RandomPlans {
         Shop shop = Shop.with(Cutter.straight(length(5, 5.5))
                         .flutes(1 + random.nextInt(2), length(20, 22))
                         .shank(length(6, 13))
-                        .standOut(length(23, 30))
+                        .stickOut(length(23, 30))
                         .runout(length(0, 0.03)))
-                .readsWithin(length(0.01, 0.05))
+                .repeatability(length(0.01, 0.05))
                 .passes(length(1, 2), length(0, 0.5));
         shop = switch (random.nextInt(3)) {
             case 0 -> shop.fence(Fence.split(length(500, 700), length(-0.1, 0.1)));
@@ -201,8 +201,8 @@ public final class RandomPlans {
             default -> shop.fence(Fence.onePiece(length(500, 700)));
         };
         shop = lot()
-                ? shop.leaves(FeelerSet.of(List.of(length(0.1, 0.2), length(0.2, 0.3), length(0.3, 0.5)))
-                        .eachWithin(length(0, 0.01)))
+                ? shop.feelerGauges(FeelerSet.of(List.of(length(0.1, 0.2), length(0.2, 0.3), length(0.3, 0.5)))
+                        .halfWidth(length(0, 0.01)))
                 : shop;
         return lot()
                 ? shop.feed(ShopUnit.MM_PER_MINUTE.of(between(1000, 2000)), ShopUnit.RPM.of(between(10_000, 20_000)))
@@ -219,12 +219,12 @@ public final class RandomPlans {
                 ? TrialCut.walls(length(35, 36), length(35, 36))
                 : TrialCut.walls(List.of(length(35, 35.1), length(35, 35.1)), List.of(length(35, 35.1)));
         cut = lot() ? cut.slot(length(5, 6)).piece(length(75, 77)) : cut;
-        cut = lot() ? cut.readWithin(length(0.01, 0.05)) : cut;
+        cut = lot() ? cut.repeatability(length(0.01, 0.05)) : cut;
         return lot() ? cut.wallsCorrelated(between(-1, 1)) : cut;
     }
 
     private Head head() {
-        Head head = Head.pitched(ShopUnits.deg(between(5, 15)))
+        Head head = Head.angled(ShopUnits.deg(between(5, 15)))
                 .length(length(250, 260))
                 .width(length(60, 70))
                 .thickness(length(13, 16))
@@ -234,7 +234,7 @@ public final class RandomPlans {
         head = lot() ? head.tapered(length(50, 55), length(60, 66)) : head;
         head = lot() ? head.tuners(length(12, 13), length(16, 17)) : head;
         // A flatter joint would be longer than the head.
-        return lot() && head.pitchRad() > Math.toRadians(8) ? head.scarfed(scarf()) : head;
+        return lot() && head.angleRad() > Math.toRadians(8) ? head.scarfed(scarf()) : head;
     }
 
     private ScarfCut scarf() {

@@ -19,7 +19,7 @@ import org.neckgeom.neck.TunerPost;
 
 class HeadLayoutTest {
 
-    private static final Head HEAD = Head.pitched(deg(13))
+    private static final Head HEAD = Head.angled(deg(13))
             .length(mm(185))
             .width(mm(76))
             .thickness(mm(14))
@@ -100,7 +100,7 @@ class HeadLayoutTest {
             Vec post = axis.times(along).plus(across.times(aside)).plus(up.times(above));
             Vec toPost = post.minus(new Vec(Math.tan(slant) * y, y, 7.5));
 
-            BreakAngle string = HeadLayout.of(Head.pitched(deg(Math.toDegrees(pitch)))
+            BreakAngle string = HeadLayout.of(Head.angled(deg(Math.toDegrees(pitch)))
                             .length(mm(185))
                             .posts(TunerPost.at(mm(along)).aside(mm(aside)).above(mm(above))))
                     .nutSlanted(deg(Math.toDegrees(slant)))

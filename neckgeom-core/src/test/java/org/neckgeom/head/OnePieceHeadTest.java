@@ -39,7 +39,7 @@ class OnePieceHeadTest {
             double length = random.nextDouble(50, 300);
             double thick = random.nextDouble(8, 25);
             OnePieceHead head =
-                    OnePieceHead.of(Head.pitched(deg(pitch)).length(mm(length)).thickness(mm(thick)));
+                    OnePieceHead.of(Head.angled(deg(pitch)).length(mm(length)).thickness(mm(thick)));
             // x runs toward the body and z up, so a turn about +y by a negative angle takes the tip down.
             List<Vec> corners = List.of(
                             new Vec(0, 0, 0),
@@ -91,6 +91,6 @@ class OnePieceHeadTest {
     }
 
     private static Head mandolin() {
-        return Head.pitched(deg(13)).length(mm(185)).thickness(mm(15));
+        return Head.angled(deg(13)).length(mm(185)).thickness(mm(15));
     }
 }

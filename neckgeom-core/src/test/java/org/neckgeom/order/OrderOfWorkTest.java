@@ -351,8 +351,8 @@ class OrderOfWorkTest {
                 .fingerboard(Fingerboard.tapered(mm(34), mm(46)))
                 .back(BackProfile.between(mm(14), mm(16)))
                 .head(Head.flat());
-        Neck full = bare.rod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)))
-                .head(Head.pitched(deg(13)).veneer(mm(2), mm(0)).backVeneer(mm(1)));
+        Neck full = bare.trussRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)))
+                .head(Head.angled(deg(13)).veneer(mm(2), mm(0)).backVeneer(mm(1)));
 
         OrderPlan plain = OrderOfWork.forNeck(bare).plan();
         OrderPlan whole = OrderOfWork.forNeck(full).plan();

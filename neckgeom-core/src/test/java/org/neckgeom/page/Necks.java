@@ -57,10 +57,10 @@ public final class Necks {
                 .bodyAtFret(17)
                 .wood(Wood.SUGAR_MAPLE)
                 .channel(Channel.forRod(
-                                TrussRod.singleAction(inch(24), inch(0.25)).adjustedAt(End.HEEL))
-                        .coveredBy(inch(0.125))
-                        .arched(inch(0.04))
-                        .pocket(inch(1))
+                                TrussRod.singleAction(inch(24), inch(0.25)).adjuster(End.HEEL))
+                        .fillet(inch(0.125))
+                        .arch(inch(0.04))
+                        .adjusterPocket(inch(1))
                         .section(inch(0.5), inch(0.45)))
                 .head(Head.flat().length(inch(8)).width(inch(4)).thickness(inch(0.6)));
     }
@@ -72,9 +72,9 @@ public final class Necks {
                         Shop.with(Cutter.straight(mm(6))
                                 .flutes(2, mm(22))
                                 .shank(mm(12.7))
-                                .standOut(mm(30))
+                                .stickOut(mm(30))
                                 .carbide()))
-                .trialCut(TrialCut.walls(mm(27.3), mm(27.7)).readWithin(mm(0.02)));
+                .trialCut(TrialCut.walls(mm(27.3), mm(27.7)).repeatability(mm(0.02)));
     }
 
     /** The sample octave mandolin, its head scarfed on, its neck set to the body. */

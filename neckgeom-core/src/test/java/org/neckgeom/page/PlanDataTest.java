@@ -16,6 +16,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.form.Json;
 import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Bar;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Fingerboard;
 import org.neckgeom.neck.Head;
@@ -23,7 +24,6 @@ import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.Scale;
 import org.neckgeom.neck.StringSet;
-import org.neckgeom.neck.TrussRod;
 import org.neckgeom.plan.Job;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Shop;
@@ -41,14 +41,14 @@ class PlanDataTest {
         return Job.of(
                 design,
                 Blank.ofLength(inch(45)).section(inch(3), inch(1)).nutAt(inch(1)),
-                Shop.with(Cutter.straight(inch(0.25)).flutes(2, inch(1)).standOut(inch(1.25))));
+                Shop.with(Cutter.straight(inch(0.25)).flutes(2, inch(1)).stickOut(inch(1.25))));
     }
 
     private static Neck rich() {
         return Neck.named("\u00e9\u2033 \"all\" \\ parts <told>")
                 .scale(Scale.of(inch(25.5)).divisions(19))
                 .fingerboard(Fingerboard.tapered(mm(43.1), inch(2.25))
-                        .secondAtFret(19)
+                        .farWidthAtFret(19)
                         .thickness(mm(5.9), mm(6.3))
                         .radius(inch(9.5), inch(14))
                         .wood(Wood.named("bog oak")
@@ -60,14 +60,14 @@ class PlanDataTest {
                 .frets(31)
                 .bodyAtFret(22)
                 .wood(Wood.SUGAR_MAPLE)
-                .channel(Channel.forRod(TrussRod.carbonBar(mm(381.7)).section(mm(6.4), mm(9.53)))
+                .channel(Channel.forBar(Bar.carbon(mm(381.7)).section(mm(6.4), mm(9.53)))
                         .startingAt(mm(-7.3))
-                        .endPlay(mm(0.7))
-                        .sidePlay(mm(0.2))
-                        .coveredBy(mm(1.1))
-                        .clearance(mm(0.05))
-                        .arched(mm(-0.4)))
-                .head(Head.pitched(deg(9.7))
+                        .endClearance(mm(0.7))
+                        .sideClearance(mm(0.2))
+                        .fillet(mm(1.1))
+                        .depthClearance(mm(0.05))
+                        .arch(mm(-0.4)))
+                .head(Head.angled(deg(9.7))
                         .length(inch(7.3))
                         .width(mm(81))
                         .thickness(mm(14.4))
@@ -76,7 +76,7 @@ class PlanDataTest {
                         .backVeneer(mm(1.2)))
                 .heel(Heel.of(mm(96), mm(55)).blocks(mm(19)))
                 .strings(StringSet.of(pitch("E2"), pitch("A2"), pitch("D3"))
-                        .massesPerLength(gramPerMetre(6.79), gramPerMetre(3.86), gramPerMetre(2.1)));
+                        .linearDensities(gramPerMetre(6.79), gramPerMetre(3.86), gramPerMetre(2.1)));
     }
 
     @Test

@@ -60,9 +60,9 @@ class JobTest {
                 .weather(DRY)
                 .relief(mm(0.2))
                 .limits(NeckLimits.withDefaults()
-                        .stringsAtBridge(mm(1))
+                        .bridgeOffset(mm(1))
                         .slotOffset(mm(0.1))
-                        .woodLeft(mm(4)))
+                        .floorThickness(mm(4)))
                 .workmanship(Workmanship.withDefaults().cutting(ErrorDistribution.normal(mm(0.1))));
     }
 
@@ -89,7 +89,7 @@ class JobTest {
                         Blank.ofLength(mm(640)).section(mm(61), mm(20)),
                         Shop.with(Cutter.straight(mm(5)).flutes(2, mm(6))).passes(mm(4), mm(0)))
                 .trialCut(
-                        TrialCut.walls(mm(27), mm(28)).slot(mm(6)).piece(mm(63)).readWithin(mm(0.02)));
+                        TrialCut.walls(mm(27), mm(28)).slot(mm(6)).piece(mm(63)).repeatability(mm(0.02)));
     }
 
     /** Plans of every state: nothing given, much given, inches, read on the neck, to stop for. */
@@ -238,7 +238,7 @@ class JobTest {
                         SampleBench.octaveBlank().nutAt(mm(5)),
                         Shop.with(Cutter.straight(mm(6.1)))),
                 "shop.cutter.diameter must be 6 mm or less, the channel's width: a thinner cutter, or a channel with 0.1 mm of"
-                        + " side play, but was 6.1 mm");
+                        + " side clearance, but was 6.1 mm");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> of(
                         Neck.named("bare")

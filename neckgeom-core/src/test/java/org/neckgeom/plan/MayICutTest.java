@@ -25,7 +25,7 @@ import org.neckgeom.stock.Blank;
 class MayICutTest {
 
     private static final BenchUncertainty BENCH =
-            BenchUncertainty.withDefaults().reading(mm(0.02)).cutScatter(mm(0.02));
+            BenchUncertainty.withDefaults().repeatability(mm(0.02)).cutScatter(mm(0.02));
     private static final Shop SHOP = Shop.with(Cutter.straight(mm(6))).uncertainty(BENCH);
 
     private static Blank blank(double outOfParallel) {
@@ -160,7 +160,7 @@ class MayICutTest {
             CentringRounds rounds = CentringRounds.on(
                             BlankOnFence.of(blank, plan.neck().channel().orElseThrow(), fence))
                     .bench(shop.uncertainty())
-                    .leaves(shop.leaves());
+                    .leaves(shop.feelerGauges());
             double offset = random.nextDouble(-0.3, 0.3);
             for (int i = random.nextInt(1, 4); i > 0; i--) {
                 double slip = random.nextInt(12) == 0 ? 0.5 : 0;

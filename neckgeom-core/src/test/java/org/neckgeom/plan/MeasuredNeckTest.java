@@ -56,11 +56,8 @@ import org.neckgeom.units.LengthStyle;
  */
 class MeasuredNeckTest {
 
-    private static final Head HEAD = Head.pitched(deg(12))
-            .length(mm(170))
-            .width(mm(58))
-            .thickness(mm(15))
-            .scarfed(ScarfCut.inTheHead());
+    private static final Head HEAD =
+            Head.angled(deg(12)).length(mm(170)).width(mm(58)).thickness(mm(15)).scarfed(ScarfCut.inTheHead());
 
     private static final Neck NECK = Neck.named("Read on")
             .scale(mm(600))
@@ -70,7 +67,7 @@ class MeasuredNeckTest {
             .bodyAtFret(12)
             .channel(Channel.forRod(TrussRod.twoWay(mm(280)).section(mm(6), mm(9)))
                     .startingAt(mm(5))
-                    .clearance(mm(0.3)))
+                    .depthClearance(mm(0.3)))
             .strings(StringSet.of(pitch("D3"), pitch("A3")).tensions(newton(80)))
             .wood(Wood.BLACK_WALNUT)
             .head(HEAD)
@@ -80,7 +77,7 @@ class MeasuredNeckTest {
     private static final Job PLAN = Job.of(
             NECK,
             Blank.ofLength(mm(640)).section(mm(58), mm(20)).nutAt(mm(200)),
-            Shop.with(Cutter.straight(mm(6))).readsWithin(mm(0.02)));
+            Shop.with(Cutter.straight(mm(6))).repeatability(mm(0.02)));
 
     private static Estimate<Length> read(double value, double u) {
         return Estimate.of(mm(value), mm(u));
@@ -241,7 +238,7 @@ class MeasuredNeckTest {
     @Test
     void chanceOfLess_isThatOfTheReadings() {
         double limit = 4.6;
-        Job carved = PLAN.limits(NeckLimits.withDefaults().woodLeft(mm(limit)))
+        Job carved = PLAN.limits(NeckLimits.withDefaults().floorThickness(mm(limit)))
                 .measured(MeasuredNeck.none()
                         .read(CHANNEL_DEPTH, read(9.3, 0.2))
                         .backDepth(mm(0), read(15.5, 0.15))
@@ -429,7 +426,7 @@ class MeasuredNeckTest {
 
     @Test
     void slotRead_farFromItsTrialCut_getsASentence() {
-        Job tried = PLAN.trialCut(TrialCut.walls(mm(26), mm(26)).readWithin(mm(0.02)));
+        Job tried = PLAN.trialCut(TrialCut.walls(mm(26), mm(26)).repeatability(mm(0.02)));
 
         assertThat(check(tried.measured(MeasuredNeck.none().read(SLOT_OFFSET, read(0.05, 0.02))), "readings agree")
                         .outcome())
@@ -481,10 +478,10 @@ class MeasuredNeckTest {
                 .withMessage("station must be 0 mm or more, but was -80 mm");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> PLAN.measured(none.backDepth(mm(480), read(15, 0.1))))
-                .withMessageStartingWith("as made.back must have its stations on the neck, from the nut to ");
+                .withMessageStartingWith("measured.back must have its stations on the neck, from the nut to ");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> PLAN.measured(none.read(CHANNEL_START, read(400, 0.1))))
-                .withMessage("as made: channel end must be more than its start at 400 mm, but was 285 mm");
+                .withMessage("measured: channel end must be more than its start at 400 mm, but was 285 mm");
     }
 
     @Test

@@ -45,7 +45,7 @@ class OneDescriptionTest {
                         .glueFaceMm())
                 .isCloseTo(25 / Math.sin(Math.toRadians(13)), within(1e-9));
         assertThat(plan(
-                                neck.head(HEAD.pitch(deg(9)).scarfed(ScarfCut.inTheShaft())),
+                                neck.head(HEAD.angle(deg(9)).scarfed(ScarfCut.inTheShaft())),
                                 Blank.ofLength(mm(640)).section(mm(61), mm(25)))
                         .plan()
                         .scarf()

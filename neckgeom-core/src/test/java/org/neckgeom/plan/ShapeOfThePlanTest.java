@@ -34,7 +34,7 @@ import org.neckgeom.testing.Approved;
 class ShapeOfThePlanTest {
 
     private static final Head HEAD =
-            Head.pitched(deg(4)).length(mm(150)).width(mm(70)).thickness(mm(14)).backVeneer(mm(1));
+            Head.angled(deg(4)).length(mm(150)).width(mm(70)).thickness(mm(14)).backVeneer(mm(1));
 
     private static final Neck NECK = Neck.named("Two strings")
             .scale(mm(600))
@@ -126,7 +126,8 @@ class ShapeOfThePlanTest {
 
     @Test
     void blank_isHeldToWhatTheNeckNeeds() {
-        Blank spare = BLANK.endSpare(mm(5)).edgeSpare(mm(3)).planing(mm(0.5)).sawKerf(mm(2));
+        Blank spare =
+                BLANK.endAllowance(mm(5)).edgeAllowance(mm(3)).planing(mm(0.5)).sawKerf(mm(2));
 
         // 150 sin 4 + 14 cos 4 = 24.43 for the head, and 2 x 0.5: 25.43 is more than 25
         assertThat(outcome(plan(spare), "blank large enough")).isEqualTo(Outcome.STOP);
@@ -151,7 +152,7 @@ class ShapeOfThePlanTest {
         Neck early = NECK.channel(
                 Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(8))).startingAt(mm(-8)));
         Job thinHead = Job.of(
-                early.head(Head.pitched(deg(4)).length(mm(150)).width(mm(70)).thickness(mm(10))),
+                early.head(Head.angled(deg(4)).length(mm(150)).width(mm(70)).thickness(mm(10))),
                 Blank.ofLength(mm(640)).section(mm(60), mm(25)).nutAt(mm(200)),
                 Shop.with(Cutter.straight(mm(6))));
         Job thinBack = Job.of(
@@ -168,7 +169,7 @@ class ShapeOfThePlanTest {
 
     @Test
     void pieces_saysWhereHeelBlocksComeFrom() {
-        Blank spare = BLANK.endSpare(mm(10)).edgeSpare(mm(2)).planing(mm(2));
+        Blank spare = BLANK.endAllowance(mm(10)).edgeAllowance(mm(2)).planing(mm(2));
 
         PlanCheck untold = check(plan(spare), "all pieces from the blank");
         assertThat(untold.outcome()).isEqualTo(Outcome.OPEN);
@@ -215,22 +216,23 @@ class ShapeOfThePlanTest {
     void texts_ofDetailsAreTheApprovedOnes() {
         Neck whole = across(NECK, 50)
                 .fingerboard(NECK.fingerboard().fretHeight(mm(1)).fallAway(mm(0.3)))
-                .back(NECK.back().volute(Volute.of(mm(2), mm(30))).heelTurn(HeelTransition.from(mm(310), mm(25))))
+                .back(NECK.back().volute(Volute.of(mm(2), mm(30))).heelTransition(HeelTransition.from(mm(310), mm(25))))
                 .head(posts(140).tuners(mm(12), mm(14.9)))
                 .heel(NECK.heel()
                         .orElseThrow()
                         .blockLength(mm(100))
                         .joint(Tenon.of(mm(60), mm(20)).holes(mm(8), mm(6)).at(mm(20), mm(40))));
-        Blank spare = BLANK.endSpare(mm(5)).edgeSpare(mm(2)).planing(mm(1)).sawKerf(mm(1.8));
+        Blank spare =
+                BLANK.endAllowance(mm(5)).edgeAllowance(mm(2)).planing(mm(1)).sawKerf(mm(1.8));
         Neck fanned = across(NECK, 110)
                 .scale(mm(598.665))
-                .fannedFrets(Fan.between(mm(610), mm(590)).squareAt(7))
+                .fannedFrets(Fan.between(mm(610), mm(590)).perpendicularAt(7))
                 .heel(NECK.heel().orElseThrow().blockLength(mm(60)));
         Blank blank = Blank.ofLength(mm(900))
                 .section(mm(60), mm(25))
                 .nutAt(mm(170))
-                .endSpare(mm(10))
-                .edgeSpare(mm(2))
+                .endAllowance(mm(10))
+                .edgeAllowance(mm(2))
                 .planing(mm(1))
                 .sawKerf(mm(1.8));
 

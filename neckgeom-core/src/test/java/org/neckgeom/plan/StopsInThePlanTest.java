@@ -30,7 +30,8 @@ class StopsInThePlanTest {
 
     private static Job plan(Shop shop, Head head) {
         return Job.of(
-                OCTAVE.channel(OCTAVE.channel().orElseThrow().endPlay(mm(0.5))).head(head),
+                OCTAVE.channel(OCTAVE.channel().orElseThrow().endClearance(mm(0.5)))
+                        .head(head),
                 SampleBench.octaveBlank().nutAt(mm(200)),
                 shop);
     }

@@ -130,7 +130,7 @@ class BackShapeTest {
     private static Neck turned(double volute, double radius) {
         return neck().back(neck().back()
                 .volute(Volute.of(mm(volute), mm(30)))
-                .heelTurn(HeelTransition.from(mm(270), mm(radius))));
+                .heelTransition(HeelTransition.from(mm(270), mm(radius))));
     }
 
     @Test

@@ -30,7 +30,7 @@ class FloorThicknessTest {
     private static final long SEED = 20;
     private static final Scale SCALE = Scale.of(mm(560));
     private static final TrussRod ROD = TrussRod.twoWay(mm(300)).section(mm(6), mm(9));
-    private static final Channel CHANNEL = Channel.forRod(ROD).startingAt(mm(3)).clearance(mm(0.2));
+    private static final Channel CHANNEL = Channel.forRod(ROD).startingAt(mm(3)).depthClearance(mm(0.2));
     private static final BackProfile EVEN = BackProfile.between(mm(20), mm(20)).rounded();
 
     @Test
@@ -84,7 +84,7 @@ class FloorThicknessTest {
 
     @Test
     void least_seesThePocket() {
-        Neck neck = neck().channel(CHANNEL.pocket(mm(20)).section(mm(10), mm(10.5)));
+        Neck neck = neck().channel(CHANNEL.adjusterPocket(mm(20)).section(mm(10), mm(10.5)));
 
         WoodAt least = FloorThickness.under(neck).least();
 
@@ -92,8 +92,8 @@ class FloorThicknessTest {
         assertThat(least.woodMm())
                 .isLessThan(
                         FloorThickness.under(neck().channel(CHANNEL)).least().woodMm() - 1);
-        assertThat(FloorThickness.under(neck().channel(Channel.forRod(ROD.adjustedAt(End.HEEL))
-                                .pocket(mm(20))
+        assertThat(FloorThickness.under(neck().channel(Channel.forRod(ROD.adjuster(End.HEEL))
+                                .adjusterPocket(mm(20))
                                 .section(mm(10), mm(12))))
                         .least()
                         .stationMm())
@@ -102,7 +102,7 @@ class FloorThicknessTest {
 
     @Test
     void least_ofAnArchedChannelLiesUnderItsDeepMiddle() {
-        Neck neck = neck().channel(CHANNEL.arched(mm(4)));
+        Neck neck = neck().channel(CHANNEL.arch(mm(4)));
 
         assertThat(FloorThickness.under(neck).least().stationMm()).isBetween(100.0, 160.0);
     }
@@ -135,7 +135,7 @@ class FloorThicknessTest {
     void roundedFloor_leavesMoreWoodAtTheCornersButNotInThePocket() {
         FloorThickness square = FloorThickness.under(CHANNEL, BackShape.of(EVEN, SCALE, x -> 20));
         FloorThickness pocketed = FloorThickness.under(
-                CHANNEL.pocket(mm(20)).section(mm(10), mm(10.5)), BackShape.of(EVEN, SCALE, x -> 20));
+                CHANNEL.adjusterPocket(mm(20)).section(mm(10), mm(10.5)), BackShape.of(EVEN, SCALE, x -> 20));
 
         // Half circle: from the rounding's centre at 1 and 7.2, less its radius of 2.
         assertThat(square.roundedFloor(mm(2)).least().woodMm()).isCloseTo(20 - Math.hypot(1, 7.2) - 2, offset(1e-12));
@@ -156,8 +156,8 @@ class FloorThicknessTest {
     void transitions_leaveWoodOnAtBothEnds() {
         Neck neck = neck().channel(CHANNEL);
         FloorThickness plain = FloorThickness.under(neck);
-        FloorThickness whole = FloorThickness.under(
-                neck.back(neck.back().volute(Volute.of(mm(3), mm(30))).heelTurn(HeelTransition.from(mm(270), mm(40)))));
+        FloorThickness whole = FloorThickness.under(neck.back(
+                neck.back().volute(Volute.of(mm(3), mm(30))).heelTransition(HeelTransition.from(mm(270), mm(40)))));
 
         assertThat(whole.at(mm(3)).straightDown().libraryValue()
                         - plain.at(mm(3)).straightDown().libraryValue())
@@ -171,7 +171,7 @@ class FloorThicknessTest {
     @Test
     void at_inTheHeadEndsAtTheHeadsBack() {
         Channel intoHead = Channel.forRod(ROD).startingAt(mm(-30));
-        Neck neck = neck().channel(intoHead).head(Head.pitched(deg(13)).thickness(mm(9.5)));
+        Neck neck = neck().channel(intoHead).head(Head.angled(deg(13)).thickness(mm(9.5)));
         double a = Math.toRadians(13);
         // The head's back plane by vectors: 9.5 below the face, along the face's normal, seen at x = -2.
         Vec normal = Vec.Z.turned(Vec.Y, -a);

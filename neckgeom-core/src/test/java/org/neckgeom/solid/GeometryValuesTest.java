@@ -125,11 +125,11 @@ class GeometryValuesTest {
                 d -> WoodSpreads.ofDepth(ErrorDistribution.normal(mm(0.1 + d))).offset(ErrorDistribution.bias(mm(0.1))),
                 d -> CuttingList.from(Blank.ofLength(mm(900)).section(mm(70), mm(20)))
                         .piece("shaft", mm(500 + d)),
-                d -> OnePieceHead.of(Head.pitched(deg(13)).length(mm(185 + d))),
+                d -> OnePieceHead.of(Head.angled(deg(13)).length(mm(185 + d))),
                 d -> BlankNeeds.of(Blank.ofLength(mm(600))
                         .section(mm(60), mm(60))
-                        .endSpare(mm(25))
-                        .edgeSpare(mm(2 + d))
+                        .endAllowance(mm(25))
+                        .edgeAllowance(mm(2 + d))
                         .planing(mm(1))));
     }
 
@@ -191,7 +191,7 @@ class GeometryValuesTest {
     }
 
     private static HeadLayout layout(double d) {
-        return HeadLayout.of(Head.pitched(deg(13))
+        return HeadLayout.of(Head.angled(deg(13))
                 .width(mm(76 + d))
                 .posts(
                         TunerPost.at(mm(60)).aside(mm(-20)).above(mm(8)),

@@ -23,8 +23,8 @@ class StockNeedsTest {
 
         BlankNeeds needs = BlankNeeds.of(Blank.ofLength(board.length())
                 .section(mm(61), board.thickness())
-                .endSpare(mm(25))
-                .edgeSpare(mm(2))
+                .endAllowance(mm(25))
+                .edgeAllowance(mm(2))
                 .planing(mm(0.5)));
 
         assertThat(needs.length().libraryValue()).isCloseTo(board.length().libraryValue() + 50, offset(1e-12));

@@ -77,7 +77,7 @@ final class FiniteDifferenceNeck {
                     * neck.scale().lengthMm()
                     / 1000
                     * neck.strings().orElseThrow().pitchesHz()[i];
-            pull[i] = neck.strings().orElseThrow().massesGramPerMetre()[i] / 1000 * speed * speed;
+            pull[i] = neck.strings().orElseThrow().linearDensitiesGramPerMetre()[i] / 1000 * speed * speed;
         }
         return pull;
     }
@@ -91,7 +91,7 @@ final class FiniteDifferenceNeck {
     }
 
     private static double rodMoment(Channel channel, double x, double axis) {
-        TrussRod rod = channel.rod();
+        TrussRod rod = channel.rod().orElseThrow();
         if (x < channel.startMm() || x > channel.startMm() + rod.lengthMm()) {
             return 0;
         }
@@ -112,7 +112,9 @@ final class FiniteDifferenceNeck {
         double board = neck.fingerboard().wood().orElseThrow().modulusMPa();
         Optional<Channel> channel = neck.channel();
         DoubleUnaryOperator slot = below -> channel.filter(c -> below < c.depthAtMm(x)
-                        && !(c.coverMm() > 0 && below > c.clearanceMm() && below < c.clearanceMm() + c.coverMm()))
+                        && !(c.filletMm() > 0
+                                && below > c.depthClearanceMm()
+                                && below < c.depthClearanceMm() + c.filletMm()))
                 .map(c -> c.widthAtMm(x))
                 .orElse(0.0);
         double ea = 0;

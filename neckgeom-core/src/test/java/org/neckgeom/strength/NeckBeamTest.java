@@ -7,6 +7,7 @@ import static org.neckgeom.units.ShopUnits.mm;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.neck.Bar;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.TrussRod;
 
@@ -23,7 +24,7 @@ class NeckBeamTest {
                         Taper.through(0, 17, 385, 23), Taper.through(31, 14.5, 280, 16.5), half, half, 11_600),
                 Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)))
                         .startingAt(mm(3))
-                        .clearance(mm(0.2)),
+                        .depthClearance(mm(0.2)),
                 0,
                 List.of());
     }
@@ -104,18 +105,17 @@ class NeckBeamTest {
     @Test
     void section_countsStripPocketAndBondedBar() {
         NeckBeam plain = mandolin(339);
-        Channel bare = Channel.forRod(TrussRod.carbonBar(mm(300)).section(mm(6), mm(9)))
-                .startingAt(mm(3));
+        Channel bare = Channel.forBar(Bar.carbon(mm(300)).section(mm(6), mm(9))).startingAt(mm(3));
         double open = stretch(plain, bare, 0, 100);
 
         // Areas by hand: channel 6 mm x 9 mm, strip 6 mm x 1.5 mm, bar 6 mm x 9 mm, pocket 10 mm x 10 mm; E 11600 MPa.
-        Channel covered = bare.coveredBy(mm(1.5));
+        Channel covered = bare.fillet(mm(1.5));
         assertThat(stretch(plain, covered, 0, 100) - open).isCloseTo(0, within(1e-6));
-        assertThat(stretch(plain, bare.clearance(mm(1)), 0, 100) - open).isCloseTo(-6 * 11_600, within(1e-6));
+        assertThat(stretch(plain, bare.depthClearance(mm(1)), 0, 100) - open).isCloseTo(-6 * 11_600, within(1e-6));
         assertThat(stretch(plain, bare, 130_000, 100) - open).isCloseTo(54 * 130_000.0, within(1e-6));
         Channel pocket = Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)))
                 .startingAt(mm(3))
-                .pocket(mm(20))
+                .adjusterPocket(mm(20))
                 .section(mm(10), mm(10));
         assertThat(stretch(plain, pocket, 0, 22.9) - stretch(plain, bare, 0, 22.9))
                 .isCloseTo(-46 * 11_600, within(1e-6));

@@ -13,6 +13,6 @@ final class Necks {
 
     /** Eight strings, a two-way rod in a flat channel that begins at the nut. */
     static Neck mandolin() {
-        return SampleNecks.octaveMandolin().rod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)));
+        return SampleNecks.octaveMandolin().trussRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)));
     }
 }

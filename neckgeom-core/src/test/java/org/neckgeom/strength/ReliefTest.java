@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Bar;
 import org.neckgeom.neck.Fingerboard;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.StringSet;
@@ -208,7 +209,7 @@ class ReliefTest {
     void withRodAt_refusesWhatTheRodCannot() {
         assertThatThrownBy(() -> Relief.of(SampleNecks.guitar()).withRodAt(newton(-10)))
                 .hasMessage("rod force must be 0 N or more in a single-action rod, but was -10 N");
-        Neck barred = Necks.mandolin().rod(TrussRod.carbonBar(mm(300)).section(mm(6), mm(9)));
+        Neck barred = Necks.mandolin().bar(Bar.carbon(mm(300)).section(mm(6), mm(9)));
         assertThatThrownBy(() -> Relief.of(barred).withRodAt(newton(10)))
                 .hasMessage("rod force must be 0 N in a neck without an adjustable rod, but was 10 N");
         assertThat(Relief.of(barred).withRodAt(newton(0)).relief().libraryValue())
@@ -229,7 +230,7 @@ class ReliefTest {
 
     @Test
     void of_saysWhereTheChannelBreaksThrough() {
-        Neck deep = Necks.mandolin().rod(TrussRod.twoWay(mm(300)).section(mm(6), mm(14.5)));
+        Neck deep = Necks.mandolin().trussRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(14.5)));
 
         assertThatThrownBy(() -> Relief.of(deep).underStrings())
                 .isInstanceOf(ArithmeticException.class)

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Bar;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.TrussRod;
 import org.neckgeom.strength.RodForce.Reach;
@@ -106,7 +107,7 @@ class RodForceTest {
 
     @Test
     void reach_isCannotWithoutARod() {
-        Neck barred = Necks.mandolin().rod(TrussRod.steelBar(mm(300)).section(mm(3.2), mm(9)));
+        Neck barred = Necks.mandolin().bar(Bar.steel(mm(300)).section(mm(3.2), mm(9)));
         RodForce rod = Relief.of(barred).rodForceFor(mm(0.1));
 
         assertThat(rod.reach()).isEqualTo(Reach.CANNOT);
@@ -121,7 +122,7 @@ class RodForceTest {
         // A shallow channel under a deep back: the rod's pull bows the neck forward.
         Neck shallow = Necks.mandolin()
                 .back(BackProfile.between(mm(24), mm(26)).full())
-                .rod(TrussRod.singleAction(mm(300), mm(4)));
+                .trussRod(TrussRod.singleAction(mm(300), mm(4)));
         RodForce rod = Relief.of(shallow).rodForceFor(mm(0.01));
 
         assertThat(rod.reach()).isEqualTo(Reach.CANNOT);

@@ -57,7 +57,7 @@ class SectionMomentsTest {
                                 .section(
                                         mm(number(row, "slot_width")),
                                         mm(number(row, "slot_depth") - number(row, "strip"))))
-                        .coveredBy(mm(number(row, "strip")));
+                        .fillet(mm(number(row, "strip")));
         return new NeckBeam(
                 300,
                 new NeckBeam.Board(

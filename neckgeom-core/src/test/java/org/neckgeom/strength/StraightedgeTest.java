@@ -27,8 +27,8 @@ class StraightedgeTest {
     private static Straightedge single() {
         Channel channel = Channel.forRod(TrussRod.singleAction(mm(300), mm(5)))
                 .startingAt(mm(3))
-                .clearance(mm(1))
-                .arched(mm(4.5));
+                .depthClearance(mm(1))
+                .arch(mm(4.5));
         NeckBeam plain = NeckBeamTest.mandolin(339);
         NeckBeam arched = new NeckBeam(339, plain.board(), plain.back(), channel, 0, plain.bars());
         BeamScan scan = BeamScan.of(arched, PULL, new RodPull.Tendon(channel), 120);

@@ -44,7 +44,7 @@ public final class StrengthChecks {
         Neck neck = Necks.mandolin()
                 .scale(mm(650))
                 .strings(StringSet.of(hertz(427.23 / 1.3), hertz(427.23 / 1.3))
-                        .massesPerLength(ShopUnits.gramPerMetre(5.78), ShopUnits.gramPerMetre(0.309)));
+                        .linearDensities(ShopUnits.gramPerMetre(5.78), ShopUnits.gramPerMetre(0.309)));
         checks.check("pull of a low and a high string at 427.23 m/s", Source.OPENSTAX, "16.3", Status.PUBLISHED, "N")
                 .figure(1055.00, StringLoad.of(neck).tensions().get(0).libraryValue(), 0.005)
                 .figure(56.40, StringLoad.of(neck).tensions().get(1).libraryValue(), 0.005)

@@ -48,7 +48,7 @@ class StrengthPropertiesTest {
                 .frets(20)
                 .bodyAtFret(14)
                 .wood(Wood.named("neck").modulus(gigapascal(gigapascal)))
-                .rod(TrussRod.twoWay(told(k * 300, inches)).section(told(k * 6, inches), told(k * slot, inches)))
+                .trussRod(TrussRod.twoWay(told(k * 300, inches)).section(told(k * 6, inches), told(k * slot, inches)))
                 .strings(StringSet.of(pitch("D3"), pitch("A3"), pitch("E4")).tensions(newton(t)));
     }
 

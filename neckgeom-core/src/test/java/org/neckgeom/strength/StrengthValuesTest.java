@@ -13,8 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.neck.Bar;
 import org.neckgeom.neck.Neck;
-import org.neckgeom.neck.TrussRod;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.testing.Approved;
 
@@ -28,7 +28,7 @@ class StrengthValuesTest {
     }
 
     private static Stream<Supplier<Object>> about(Neck neck) {
-        TrussRod bar = TrussRod.carbonBar(mm(250)).section(mm(3), mm(6));
+        Bar bar = Bar.carbon(mm(250)).section(mm(3), mm(6));
         Relief relief = Relief.of(neck);
         Weather dry = weather(25);
         return Stream.of(

@@ -33,7 +33,7 @@ class StringLoadTest {
         Neck neck = Necks.mandolin()
                 .scale(mm(650))
                 .strings(StringSet.of(hertz(427.23 / 1.3), hertz(427.23 / 1.3))
-                        .massesPerLength(gramPerMetre(5.78), gramPerMetre(0.309)));
+                        .linearDensities(gramPerMetre(5.78), gramPerMetre(0.309)));
 
         StringLoad load = StringLoad.of(neck);
 
@@ -122,9 +122,9 @@ class StringLoadTest {
     void tensions_ofFannedFretsAreThoseOfEachStringsOwnScale() {
         Neck fanned = Neck.named("fan")
                 .fannedFrets(
-                        Fan.between(mm(700), mm(650)).squareAt(7),
+                        Fan.between(mm(700), mm(650)).perpendicularAt(7),
                         StringSet.of(hertz(100), hertz(100), hertz(100))
-                                .massesPerLength(gramPerMetre(5))
+                                .linearDensities(gramPerMetre(5))
                                 .diameters(mm(1))
                                 .across(Across.of(mm(4), mm(54))))
                 .fingerboard(Fingerboard.tapered(mm(44), mm(58)))

@@ -78,7 +78,7 @@ class SettledShapeTest {
                         .tensions(newton(95))
                         .diameters(mm(1))
                         .across(Across.of(mm(3.25), mm(44))))
-                .fannedFrets(Fan.between(mm(580), mm(540)).squareAt(7));
+                .fannedFrets(Fan.between(mm(580), mm(540)).perpendicularAt(7));
     }
 
     @Test

@@ -113,7 +113,7 @@ public class CentringBenchmark {
                     Quantities.getQuantity(a, MM), Quantities.getQuantity(b, MM), Quantities.getQuantity(u, MM));
             seshat[i] = new SeshatWalls(seshat(a), seshat(b), seshat(u));
             djunits[i] = new DjunitsWalls(djunits(a), djunits(b), djunits(u));
-            trials[i] = TrialCut.walls(walls[i].fence(), walls[i].far()).readWithin(walls[i].u());
+            trials[i] = TrialCut.walls(walls[i].fence(), walls[i].far()).repeatability(walls[i].u());
             fullTrials[i] = trials[i].slot(ShopUnits.mm(6)).piece(ShopUnits.mm(a + b + 6));
         }
     }
@@ -156,7 +156,7 @@ public class CentringBenchmark {
         double sum = 0;
         for (int i = 0; i < COUNT; i++) {
             Walls in = walls[i];
-            SlotOffset out = SlotOffset.fromWalls(in.fence, in.far).readWithin(in.u);
+            SlotOffset out = SlotOffset.fromWalls(in.fence, in.far).repeatability(in.u);
             sum += out.amount().libraryValue() + out.uncertainty().libraryValue();
         }
         return sum;
@@ -168,7 +168,7 @@ public class CentringBenchmark {
         double sum = 0;
         for (int i = 0; i < COUNT; i++) {
             Walls in = walls[i];
-            SlotOffset out = SlotOffset.fromWalls(in.fence, in.far).readWithin(in.u);
+            SlotOffset out = SlotOffset.fromWalls(in.fence, in.far).repeatability(in.u);
             sum += out.amountMm() + out.uncertaintyMm();
         }
         return sum;
@@ -181,7 +181,7 @@ public class CentringBenchmark {
         for (int i = 0; i < COUNT; i++) {
             PlainWalls in = plain[i];
             SlotOffset out = SlotOffset.fromWalls(ShopUnits.mm(in.fence), ShopUnits.mm(in.far))
-                    .readWithin(ShopUnits.mm(in.u));
+                    .repeatability(ShopUnits.mm(in.u));
             sum += out.amountMm() + out.uncertaintyMm();
         }
         return sum;
@@ -193,7 +193,7 @@ public class CentringBenchmark {
         double sum = 0;
         for (int i = 0; i < COUNT; i++) {
             ForeignWalls in = foreign[i];
-            SlotOffset out = SlotOffset.fromWalls(in.fence, in.far).readWithin(in.u);
+            SlotOffset out = SlotOffset.fromWalls(in.fence, in.far).repeatability(in.u);
             sum += out.amountMm() + out.uncertaintyMm();
         }
         return sum;
@@ -256,7 +256,7 @@ public class CentringBenchmark {
     public Object[] quantitiesKept() {
         for (int i = 0; i < COUNT; i++) {
             Walls in = walls[i];
-            kept[i] = SlotOffset.fromWalls(in.fence, in.far).readWithin(in.u);
+            kept[i] = SlotOffset.fromWalls(in.fence, in.far).repeatability(in.u);
         }
         return kept;
     }

@@ -34,10 +34,10 @@ public class DecisionBenchmark {
     private static final double[] READ = {30.5 - 0.41, 30.5 - 0.06, 30.5 - 0.02, 30.5 + 0.03, 30.5 - 0.01};
     private static final double[] MOVED = {-0.35, -0.05, 0, 0, 0};
 
-    private final CentringRounds known =
-            rounds(BenchUncertainty.withDefaults().reading(ShopUnits.mm(0.02)).cutScatter(ShopUnits.mm(0.02)));
+    private final CentringRounds known = rounds(
+            BenchUncertainty.withDefaults().repeatability(ShopUnits.mm(0.02)).cutScatter(ShopUnits.mm(0.02)));
     private final CentringRounds guessed =
-            rounds(BenchUncertainty.withDefaults().reading(ShopUnits.mm(0.02)));
+            rounds(BenchUncertainty.withDefaults().repeatability(ShopUnits.mm(0.02)));
 
     private static CentringRounds rounds(BenchUncertainty bench) {
         BlankOnFence run = BlankOnFence.of(

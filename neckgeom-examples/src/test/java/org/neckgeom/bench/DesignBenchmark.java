@@ -27,7 +27,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Benchmark)
 public class DesignBenchmark {
 
-    private final Head head = Head.pitched(deg(13));
+    private final Head head = Head.angled(deg(13));
     private final Blank blank = Blank.ofLength(mm(640)).section(mm(61), mm(20));
     private final Neck neck = SampleNecks.guitar();
 
@@ -38,7 +38,7 @@ public class DesignBenchmark {
 
     @Benchmark
     public Blank blank() {
-        return blank.endSpare(mm(10));
+        return blank.endAllowance(mm(10));
     }
 
     @Benchmark

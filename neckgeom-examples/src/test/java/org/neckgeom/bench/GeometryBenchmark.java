@@ -71,7 +71,7 @@ public class GeometryBenchmark {
                 .bodyAtFret(14)
                 .channel(Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)))
                         .startingAt(mm(3))
-                        .clearance(mm(0.2))));
+                        .depthClearance(mm(0.2))));
     }
 
     @Benchmark

@@ -159,7 +159,7 @@ final class Growth {
     private static Channel channel() {
         return Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)))
                 .startingAt(mm(3))
-                .clearance(mm(0.2));
+                .depthClearance(mm(0.2));
     }
 
     private static FloorThickness wood() {

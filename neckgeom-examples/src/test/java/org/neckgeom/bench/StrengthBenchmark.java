@@ -47,7 +47,7 @@ public class StrengthBenchmark {
     private static final int STATIONS = 1000;
 
     private final Channel channel =
-            Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9))).clearance(mm(0.2));
+            Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9))).depthClearance(mm(0.2));
     private final ReliefScan scan = new ReliefScan(channel, 2.4);
     private final Neck neck = Neck.named("bench")
             .scale(mm(560))

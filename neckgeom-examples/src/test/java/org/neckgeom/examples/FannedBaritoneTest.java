@@ -7,12 +7,12 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.examples.neck.NeckFile;
 import org.neckgeom.examples.neck.ShippedNecks;
+import org.neckgeom.examples.shell.Approved;
 import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.Job;
 import org.neckgeom.plan.Outcome;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.SectionCode;
-import org.neckgeom.examples.shell.Approved;
 
 /**
  * The shipped neck with fanned frets, slanted nut, ears, veneers and a bolted tenon. Figures in the comments were worked out
@@ -88,7 +88,7 @@ class FannedBaritoneTest {
         String text = ShippedNecks.text("fanned-baritone.yaml");
 
         assertThat(refusal(text.replaceAll("(?s)  across:.*?\n\n", "\n")))
-                .contains("fanned frets are given, but not how the strings are spread");
+                .contains("fanned frets are given, but not the string spacing");
         assertThat(refusal(text.replace("  tenon:  ", "  dovetail:\n    taper: 3 deg\n  tenon:  ")))
                 .contains("heel: tenon is given, and dovetail too; keep one of them");
     }

@@ -47,7 +47,7 @@ class OneInputMovesTest {
                 // the joint's lines, the tuners; a joint in the head costs the same length of board
                 input("  thickness: 15 mm  ", "  thickness: 13.5 mm", Set.of(SCARF, HEAD)),
                 // the board's length too, and the strings' break
-                input("pitch: 13 deg", "pitch: 11 deg", Set.of(STOCK, SCARF, HEAD)),
+                input("angle: 13 deg", "angle: 11 deg", Set.of(STOCK, SCARF, HEAD)),
                 // everything measured along the neck; widths and depths are told at frets, so crown, flats and the
                 // wood's movement across stay
                 input(
@@ -56,8 +56,8 @@ class OneInputMovesTest {
                         Set.of(STOCK, SCARF, FRETS, ACROSS, WOOD, ANGLE, HEEL, RELIEF, ERRORS)),
                 // everything that has a place across it, and the breaks sideways
                 input(
-                        "width at nut: 34 mm",
-                        "width at nut: 36 mm",
+                        "nut width: 34 mm",
+                        "nut width: 36 mm",
                         Set.of(HEAD, FRETS, BOARD, ACROSS, BACK, WOOD, RELIEF, WEATHER)),
                 // the nut's slots rise and with them the breaks; the fret plane rises and tips the neck
                 input("  thickness: 6 mm  ", "  thickness: 7 mm  ", Set.of(HEAD, BOARD, ANGLE, HEEL, RELIEF)),
@@ -68,7 +68,7 @@ class OneInputMovesTest {
                 // the neck tips
                 input("saddle: 15.2 mm", "saddle: 16.2 mm", Set.of(ANGLE, HEEL)),
                 // the least blank, the flats, the wood left, and how stiff the neck is
-                input("second depth: 16.5 mm", "second depth: 17.5 mm", Set.of(STOCK, BACK, WOOD, RELIEF)),
+                input("depth: 16.5 mm}", "depth: 17.5 mm}", Set.of(STOCK, BACK, WOOD, RELIEF)),
                 // the nut's slots and the fret plane, as with the board; the strings' lever
                 input("fret height: 1.1 mm", "fret height: 1.4 mm", Set.of(HEAD, ANGLE, HEEL, RELIEF)));
     }
@@ -105,7 +105,7 @@ class OneInputMovesTest {
     /** What a trial cut has read is where the channel lies. */
     @Test
     void plan_trialCutMovesTheWoodLeft() {
-        String read = Uncommented.block(TEXT, "readings");
+        String read = Uncommented.block(TEXT, "trial cuts");
 
         // (26.78 - 28.20)/2 = -0.71, and half of 0.06 mm x 117/640 = 0.0055 the other way
         assertThat(sections(read).get(WOOD)).contains("0.705 mm at its head end");

@@ -33,7 +33,7 @@ class OnePieceNeckTest {
 
     @Test
     void order_ofAFlatHead_hasNeitherScarfNorSawing() {
-        String flat = ONE_PIECE.replace("  pitch: 13 deg ", "  # ").replace("thickness: 60 mm ", "thickness: 20 mm ");
+        String flat = ONE_PIECE.replace("  angle: 13 deg ", "  # ").replace("thickness: 60 mm ", "thickness: 20 mm ");
 
         assertThat(steps(flat)).doesNotContain("cut scarf", "glue head", "saw out the head");
         assertThat(check(flat, "blank thick enough for the head").outcome()).isEqualTo(Outcome.OK);
@@ -68,8 +68,8 @@ class OnePieceNeckTest {
 
     @Test
     void keepAndDone_ofAStepThatIsNotThere_areRefusedInASentence() {
-        assertThat(refusal(
-                        ONE_PIECE + "\norder of work:\n  keep:\n    - first: cut rod channel\n      then: cut scarf\n"))
+        assertThat(refusal(ONE_PIECE
+                        + "\norder of work:\n  before:\n    - first: cut rod channel\n      then: cut scarf\n"))
                 .contains("operation must be one that this neck has, but was \"cut scarf\", which is left out");
         assertThat(refusal(ONE_PIECE + "\norder of work:\n  done: [glue head]\n"))
                 .contains("operation must be one that this neck has, but was \"glue head\", which is left out");
@@ -135,7 +135,7 @@ class OnePieceNeckTest {
 
     @Test
     void angleReadOnASawnHead_isTheProofThatItIsSawn() {
-        Job plan = plan(ONE_PIECE + "\nas made:\n  scarf angle: 12.9 deg\n");
+        Job plan = plan(ONE_PIECE + "\nmeasured:\n  scarf angle: 12.9 deg\n");
 
         assertThat(plan.plan().work().finished().stream().map(Operation::name)).contains("saw out the head");
     }

@@ -131,7 +131,7 @@ class PlanANeckTest {
         assertThat(ended.err())
                 .startsWith("2 things to mend in " + own + "\n")
                 .containsPattern(
-                        "\\Q" + own + "\\E, line \\d+: rod.length must be 96.5 mm or less: .*, but was 300 mm\n")
+                        "\\Q" + own + "\\E, line \\d+: truss rod.length must be 96.5 mm or less: .*, but was 300 mm\n")
                 .containsPattern(
                         "\\Q" + own + "\\E, line \\d+: blank.length must be 510.548 mm or more: .*, but was 300 mm\n$");
     }
@@ -329,7 +329,7 @@ class PlanANeckTest {
 
     @Test
     void run_listsKeysAndSchema() throws IOException {
-        assertThat(run("--keys").out()).contains("* frets: ", "    fence wall: ", "how wide the board is at the nut");
+        assertThat(run("--keys").out()).contains("* frets: ", "    near wall: ", "width at the nut line");
         assertThat(run("--schema").out()).isEqualTo(Files.readString(Path.of("src/main/necks/neck.schema.json")));
     }
 

@@ -47,7 +47,7 @@ class PlanChecksTest {
 
     @Test
     void channelCentred_afterOneCut_saysToWhichSide() {
-        Job plan = NeckFile.parse("cut.yaml", Uncommented.block(TEXT, "readings"));
+        Job plan = NeckFile.parse("cut.yaml", Uncommented.block(TEXT, "trial cuts"));
 
         PlanCheck centred = check(plan, "channel centred");
 
@@ -72,14 +72,15 @@ class PlanChecksTest {
     /** The channel shrinks to 5.957 mm in the dry: 6 x 6/5.957 = 6.043 mm would do, in steps of 0.01 mm 6.05 mm. */
     @Test
     void rodsPlay_inDryAir_isOpenUntilTheChannelIsAsWideAsTheCheckAsks() {
-        PlanCheck binds = check(plan("side play: 0 mm ", "side play: 0 mm "), "rod clearance in the worst air");
+        PlanCheck binds =
+                check(plan("side clearance: 0 mm ", "side clearance: 0 mm "), "rod clearance in the worst air");
 
         assertThat(binds.outcome()).isEqualTo(Outcome.OPEN);
         assertThat(binds.todo())
                 .isEqualTo(
                         "Cut the channel 0.050 mm wider, 6.050 mm: a first pass with the fence 0.025 mm nearer the cutter"
                                 + " than centred, a second with it 0.050 mm farther away.");
-        assertThat(found(plan("side play: 0 mm ", "side play: 0.05 mm "), "rod clearance in the worst air"))
+        assertThat(found(plan("side clearance: 0 mm ", "side clearance: 0.05 mm "), "rod clearance in the worst air"))
                 .isEmpty();
     }
 
@@ -127,8 +128,7 @@ class PlanChecksTest {
     /** A back of 8.5 mm over a channel of 9.2 mm: the plan stands, stops for it, and says what would do. */
     @Test
     void woodLeft_ofABackThatTheChannelBreaksThrough_isAStopThatSaysWhatWouldDo() {
-        String thin = TEXT.replace("first depth: 14.5 mm ", "first depth: 8.5 mm ")
-                .replace("second depth: 16.5 mm ", "second depth: 9 mm ");
+        String thin = TEXT.replace("depth: 14.5 mm}", "depth: 8.5 mm}").replace("depth: 16.5 mm}", "depth: 9 mm}");
         Job plan = NeckFile.parse("thin.yaml", thin);
 
         PlanCheck wood = check(plan, "wood under the channel");
@@ -248,8 +248,8 @@ class PlanChecksTest {
     /** A shop that glues within 0.3 mm has its string line spread as much as that, by the same budget made by hand. */
     @Test
     void workmanship_ofTheFile_isThatOfTheBudgets() {
-        String told = TEXT + "\nworkmanship:\n  gluing:\n    within: 0.3 mm\n    lies: mostly near the middle\n"
-                + "  cutting:\n    deviation: 0.04 mm\n";
+        String told = TEXT + "\nworkmanship:\n  gluing:\n    half-width: 0.3 mm\n    distribution: triangular\n"
+                + "  cutting:\n    standard uncertainty: 0.04 mm\n";
         Job plan = NeckFile.parse("shop.yaml", told);
 
         assertThat(plan.workmanship())
@@ -263,12 +263,12 @@ class PlanChecksTest {
 
     @Test
     void workmanship_toldTwiceOrNotAtAll_isRefused() {
-        assertThat(refusal("workmanship:\n  gluing:\n    within: 0.3 mm\n    deviation: 0.1 mm\n"))
-                .contains("workmanship.gluing: either within or deviation must be given, and not both");
-        assertThat(refusal("workmanship:\n  gluing:\n    lies: anywhere alike\n"))
-                .contains("workmanship.gluing: either within or deviation must be given, and not both");
-        assertThat(refusal("workmanship:\n  gluing:\n    deviation: 0.1 mm\n    lies: anywhere alike\n"))
-                .contains("workmanship.gluing: lies belongs to within");
+        assertThat(refusal("workmanship:\n  gluing:\n    half-width: 0.3 mm\n    standard uncertainty: 0.1 mm\n"))
+                .contains("workmanship.gluing: either half-width or standard uncertainty must be given, and not both");
+        assertThat(refusal("workmanship:\n  gluing:\n    distribution: uniform\n"))
+                .contains("workmanship.gluing: either half-width or standard uncertainty must be given, and not both");
+        assertThat(refusal("workmanship:\n  gluing:\n    standard uncertainty: 0.1 mm\n    distribution: uniform\n"))
+                .contains("workmanship.gluing: distribution belongs to half-width");
     }
 
     private static String refusal(String more) {
@@ -284,8 +284,8 @@ class PlanChecksTest {
     @Test
     void woodLeft_thatIsNone_isSaidInTheUnitsOfTheFile() {
         String thin = TEXT.replace("# print in: fractions ", "print in: fractions # ")
-                .replace("first depth: 14.5 mm ", "first depth: 8.5 mm ")
-                .replace("second depth: 16.5 mm ", "second depth: 9 mm ");
+                .replace("depth: 14.5 mm}", "depth: 8.5 mm}")
+                .replace("depth: 16.5 mm}", "depth: 9 mm}");
 
         String text = Sheet.of(NeckFile.parse("thin.yaml", thin)).toText();
 
@@ -298,13 +298,15 @@ class PlanChecksTest {
     private static Job backed(double first, double second) {
         return NeckFile.parse(
                 "backed.yaml",
-                TEXT.replace("first depth: 14.5 mm ", "first depth: " + first + " mm ")
-                        .replace("second depth: 16.5 mm ", "second depth: " + second + " mm "));
+                TEXT.replace("depth: 14.5 mm}", "depth: " + first + " mm}")
+                        .replace("depth: 16.5 mm}", "depth: " + second + " mm}"));
     }
 
     @Test
     void relief_withoutARodToSet_isOpen() {
-        String bar = TEXT.replace("kind: two-way ", "kind: carbon bar ").replaceFirst("\n  adjusted at:[^\n]*", "");
+        String bar = TEXT.replace("truss rod:", "bar:")
+                .replace("kind: two-way ", "material: carbon ")
+                .replaceFirst("\n  adjuster:[^\n]*", "");
 
         PlanCheck relief = check(NeckFile.parse("bar.yaml", bar), "relief");
 

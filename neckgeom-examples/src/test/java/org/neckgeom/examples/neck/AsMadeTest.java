@@ -27,7 +27,7 @@ class AsMadeTest {
 
     /** The shipped neck with the lines of its comment made live. */
     private static String live() {
-        int start = OCTAVE.indexOf("# as made:");
+        int start = OCTAVE.indexOf("# measured:");
         int end = OCTAVE.indexOf("\n\n", start);
         String block = OCTAVE.substring(start, end)
                 .lines()
@@ -37,7 +37,7 @@ class AsMadeTest {
     }
 
     private static String with(String block) {
-        return OCTAVE + "\nas made:\n" + block.indent(2);
+        return OCTAVE + "\nmeasured:\n" + block.indent(2);
     }
 
     @Test
@@ -87,14 +87,14 @@ class AsMadeTest {
                 "scarf angle: 60 deg | 45 deg",
                 "back: [{ station: 100 mm }] | depth",
                 "slot offset at heel: 0.1 mm | slot offset must be read at its head end before its heel end",
-                "back: [{ station: 900 mm, depth: 15 mm }] | as made.back must have its stations on the neck, from the nut to 383.611 mm",
+                "back: [{ station: 900 mm, depth: 15 mm }] | measured.back must have its stations on the neck, from the nut to 383.611 mm",
                 "channel start: 400 mm | channel end must be more than its start at 400 mm"
             })
     void wrongReadings_areRefused_withLineAndKey(String line, String words) {
         assertThatThrownBy(() -> NeckFile.parse("a.yaml", with(line)))
                 .isInstanceOf(FileRefused.class)
                 .hasMessageContaining(words)
-                .hasMessageContaining("as made")
+                .hasMessageContaining("measured")
                 .message()
                 .containsPattern("\\b\\d+\\b");
     }

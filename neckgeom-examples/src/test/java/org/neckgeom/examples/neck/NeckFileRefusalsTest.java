@@ -27,7 +27,7 @@ class NeckFileRefusalsTest {
         return Stream.of(
                 // a quantity without unit, a unit of the wrong kind, no number at all
                 one("scale: 560 mm", "scale: 560", "scale: \"560\" has no unit; a length is wanted: use mm, cm, m, in"),
-                one("pitch: 13 deg", "pitch: 13 mm", "head.pitch: \"13 mm\" is a length; an angle is wanted: use"),
+                one("angle: 13 deg", "angle: 13 mm", "head.angle: \"13 mm\" is a length; an angle is wanted: use"),
                 one("tensions: 95 N", "tensions: 95 mm", "strings.tensions: \"95 mm\" is a length; a force is wanted"),
                 one("humidity: 45 %", "humidity: 45", "weather.shop air.humidity: \"45\" has no unit"),
                 one(
@@ -73,14 +73,17 @@ class NeckFileRefusalsTest {
                         "flutes: two ",
                         "shop.cutter.flutes must be a whole number from 1 to 8, but was \"two\""),
                 one(
-                        "at frets: [1, 12]",
-                        "at frets: [1]",
-                        "back.at frets must be a list of 2 items, each a whole number from 0 to 200, but was a list of 1 item"),
+                        "}, {fret: 12, depth: 16.5 mm}]",
+                        "}]",
+                        "back.depths must be a list of 2 items, each a group with the keys fret, depth, but was a list of 1 item"),
                 one(
-                        "at frets: [1, 12]",
-                        "at frets: 1",
-                        "back.at frets must be a list of 2 items, each a whole number from 0 to 200, but was \"1\""),
-                one("at frets: [1, 12]", "at frets: [12, 1]", "back.at frets must be ascending, but was 12 and 1"),
+                        "fret: 12, depth: 16.5 mm",
+                        "fret: x, depth: 16.5 mm",
+                        "back.depths[2].fret must be a whole number from 0 to 200, but was \"x\""),
+                one(
+                        "fret: 12, depth",
+                        "fret: 1, depth",
+                        "back.depths must be at ascending frets, but was at frets 1 and 1"),
                 one(
                         "tensions: 95 N",
                         "tensions: [95 N, 90 N]",
@@ -96,12 +99,12 @@ class NeckFileRefusalsTest {
                         "joint:",
                         "head.scarf.joint has no value; give one of in the head, in the shaft"),
                 // ranges
-                one("width: 6 mm", "width: -6 mm", "rod.width must be more than 0 mm, but was -6 mm"),
+                one("width: 6 mm", "width: -6 mm", "truss rod.width must be more than 0 mm, but was -6 mm"),
                 one("scale: 560 mm", "scale: 560 m", "scale must be more than 0 mm and 3000 mm or less, but was 560 m"),
                 one(
-                        "pitch: 13 deg",
-                        "pitch: 60 deg",
-                        "head.pitch must be more than 0 deg and 45 deg or less, but was 60 deg"),
+                        "angle: 13 deg",
+                        "angle: 60 deg",
+                        "head.angle must be 0 deg or more and 45 deg or less, but was 60 deg"),
                 one(
                         "radius: 400 mm",
                         "radius: 10 mm",
@@ -176,9 +179,9 @@ class NeckFileRefusalsTest {
                 one("    in pair: 2.6 mm", "    #", "strings: in pair is missing; doubled strings need it"),
                 one("    span at saddle: 44 mm", "    #", "strings.across.span at saddle is missing"),
                 one(
-                        "edge at nut: 3 mm",
-                        "edge at nut: 17 mm",
-                        "strings.across: distance from the edge must be less than half the width of 34 mm, but was 17 mm"),
+                        "edge margin: 3 mm",
+                        "edge margin: 17 mm",
+                        "strings.across: edge margin must be less than half the width of 34 mm, but was 17 mm"),
                 one("span at saddle: 44 mm", "span at saddle: 10 mm", "strings.across: strings must fit side by side"),
                 one(
                         "0.43 mm, 0.28 mm]",
@@ -188,13 +191,13 @@ class NeckFileRefusalsTest {
                         "    diameter: 6 mm ",
                         "    diameter: 6.5 mm ",
                         "shop.cutter.diameter must be 6 mm or less, the channel's width: a thinner cutter, or a channel with 0.5 mm"
-                                + " of side play, but was 6.5 mm"),
+                                + " of side clearance, but was 6.5 mm"),
                 // what only the whole plan shows
                 one(
                         "wood: black walnut",
-                        "wood: {name: pear, density: 690 kg/m3, stiffness: 8 GPa}",
+                        "wood: {name: pear, density: 690 kg/m3, modulus: 8 GPa}",
                         "shrinkage, radial of pear is not known; give the wood one in %"),
-                one("second width: 46 mm", "second width: 1 mm", "the fingerboard has no section at "),
+                one("width: 46 mm}", "width: 1 mm}", "the fingerboard has no section at "),
                 one(
                         "action: 2.0 mm",
                         "action: 2.0 m",
@@ -202,15 +205,15 @@ class NeckFileRefusalsTest {
                 one(
                         "  length: 300 mm ",
                         "  length: 500 mm ",
-                        "rod.length must be 436.5 mm or less: its channel ends 63.5 mm past the end of the blank, but was 500 mm"),
+                        "truss rod.length must be 436.5 mm or less: its channel ends 63.5 mm past the end of the blank, but was 500 mm"),
                 one(
                         "starts at: 3 mm ",
                         "starts at: -210 mm ",
                         "channel.starts at must be -200 mm or more, where the blank begins, but was -210 mm"),
                 one(
-                        "side play: 0 mm ",
-                        "side play: 60 mm ",
-                        "channel.side play must leave a channel narrower than the blank's 60.989 mm, not one 66 mm wide, but was"),
+                        "side clearance: 0 mm ",
+                        "side clearance: 60 mm ",
+                        "channel.side clearance must leave a channel narrower than the blank's 60.989 mm, not one 66 mm wide, but was"),
                 one(
                         "along: [40 mm, 75 mm,",
                         "along: [40 mm, 75 mm, 80 mm,",
@@ -223,8 +226,14 @@ class NeckFileRefusalsTest {
                         "block length: 35 mm",
                         "block length: 0 mm",
                         "heel.block length must be more than 0 mm, but was 0 mm"),
-                one("end spare: 3 mm", "end spare: -3 mm", "blank.end spare must be 0 mm or more, but was -3 mm"),
-                one("edge spare: 2 mm", "edge spare: 2", "blank.edge spare: \"2\" has no unit; a length is wanted"),
+                one(
+                        "end allowance: 3 mm",
+                        "end allowance: -3 mm",
+                        "blank.end allowance must be 0 mm or more, but was -3 mm"),
+                one(
+                        "edge allowance: 2 mm",
+                        "edge allowance: 2",
+                        "blank.edge allowance: \"2\" has no unit; a length is wanted"),
                 one("planing: 0.5 mm", "planing: -1 mm", "blank.planing must be 0 mm or more, but was -1 mm"),
                 one("saw kerf: 1.8 mm", "saw kerf: thin", "blank.saw kerf: \"thin\" cannot be read as a length"),
                 // the blank
@@ -233,14 +242,14 @@ class NeckFileRefusalsTest {
                 one("  thickness: 20 mm", "  thickness: 15 mm", "blank.thickness must be 16.7"),
                 // parts that do not go together
                 one(
-                        "  cover strip: 0 mm",
-                        "  pocket: {length: 400 mm, width: 8 mm, depth: 10 mm}",
-                        "channel.pocket.length must be no more than the channel's 300.5 mm, but was 400 mm"),
+                        "  fillet: 0 mm",
+                        "  adjuster pocket: {length: 400 mm, width: 8 mm, depth: 10 mm}",
+                        "channel.adjuster pocket.length must be no more than the channel's 300.5 mm, but was 400 mm"),
                 one("diameter: 6 mm", "diameter: 8 mm", "shop.cutter.diameter must be 6 mm or less"),
                 one(
                         "length: 300 mm",
                         "length: 5 mm",
-                        "rod.length must make a channel of 6 mm or more, as long as the cutter is wide, but was 5 mm"),
+                        "truss rod.length must make a channel of 6 mm or more, as long as the cutter is wide, but was 5 mm"),
                 one(
                         "    flutes: 2 ",
                         "    # ",
@@ -251,12 +260,15 @@ class NeckFileRefusalsTest {
                         "shop: feed and turning must be given together, but turning is missing"),
                 one("turning: 16000 rpm", "turning: 16000", "shop.turning: \"16000\" has no unit"),
                 one("kind: one piece", "kind: split", "shop.fence: out of line is missing; a split fence needs it"),
-                one("kind: two-way", "kind: single-action", "rod: a single-action rod is round: give its diameter as"),
-                one("    set: metric 20", "    #", "shop.feeler leaves: either set or leaves must be given, and not"),
                 one(
-                        "  pitch: 13 deg",
+                        "kind: two-way",
+                        "kind: single-action",
+                        "truss rod: a single-action rod is round: give its diameter as"),
+                one("    set: metric 20", "    #", "shop.feeler gauges: either set or gauges must be given, and not"),
+                one(
+                        "  angle: 13 deg",
                         "  #",
-                        "head: a flat head has no scarf; give the head's pitch, or leave the scarf out"));
+                        "head: a flat head has no scarf; give the head angle, or leave the scarf out"));
     }
 
     private static Arguments one(String good, String bad, String sentence) {
@@ -305,7 +317,7 @@ class NeckFileRefusalsTest {
     /** The line that the README shows is one that a copy of the octave mandolin really gets. */
     @Test
     void parse_refusesAsTheReadmeShows() throws IOException {
-        String line = first(GOOD.replace("end spare: 3 mm", "end spare: -3 mm"))
+        String line = first(GOOD.replace("end allowance: 3 mm", "end allowance: -3 mm"))
                 .toString()
                 .replace("n.yaml", "my-neck.yaml");
 
@@ -322,14 +334,15 @@ class NeckFileRefusalsTest {
 
     @Test
     void parse_refusesMovesThatDoNotGoWithTheRounds() {
-        assertThat(first(BASS.replace("    reads within: 0.5 thou ", "    moved toward cutter: 1 thou # "))
+        assertThat(first(BASS.replace("    repeatability: 0.5 thou ", "    moved toward cutter: 1 thou # "))
+                        .sentence())
+                .startsWith("trial cuts[2].moved toward cutter is given, and moved.distance too; keep one of them");
+        assertThat(first(BASS.replace(
+                                "  - near wall: [",
+                                "  - moved: {distance: 1 in, direction: toward cutter}\n    near wall: ["))
                         .sentence())
                 .startsWith(
-                        "readings[2]: moved away from cutter is given, and moved toward cutter too; keep one of them");
-        assertThat(first(BASS.replace("  - fence wall: [", "  - moved toward cutter: 1 in\n    fence wall: ["))
-                        .sentence())
-                .startsWith(
-                        "readings: a fence move must follow a trial cut, but fence moved 1 in toward the cutter came first");
+                        "trial cuts: a fence move must follow a trial cut, but fence moved 1 in toward the cutter came first");
     }
 
     @Test
@@ -350,7 +363,7 @@ class NeckFileRefusalsTest {
                         .sentence())
                 .startsWith("back.volute.extra depth must be more than 0 in, but was 0 in");
         assertThat(first(BASS.replace("    turn radius: 1 in ", "    # ")).sentence())
-                .startsWith("back.heel turn.turn radius is missing");
+                .startsWith("back.heel transition.turn radius is missing");
         assertThat(first(BASS.replace("fall-away: 10 thou", "fall-away: -10 thou"))
                         .sentence())
                 .startsWith("fingerboard.fall-away must be 0 thou or more, but was -10 thou");
@@ -387,7 +400,7 @@ class NeckFileRefusalsTest {
 
     @Test
     void parse_refusesAScaleThatIsNotThatOfTheFan() {
-        String fan = "fanned frets: {bass scale: 600 mm, treble scale: 570 mm, square at fret: 7}\n";
+        String fan = "fanned frets: {bass scale: 600 mm, treble scale: 570 mm, perpendicular fret: 7}\n";
 
         assertThat(first(GOOD.replace("frets: 20 ", fan + "frets: 20 ")).sentence())
                 .startsWith("scale must be 584.9")
@@ -405,7 +418,7 @@ class NeckFileRefusalsTest {
                 .replace("shape: rounded", "shape: round")
                 .replace("kind: one piece", "kind: split")
                 .replace("length: 640 mm", "length: 640 deg")
-                .replace("wood left: 3 mm", "wood lift: 3 mm");
+                .replace("floor thickness: 3 mm", "wood lift: 3 mm");
 
         assertThat(problems(text).stream().map(problem -> problem.place().path()))
                 .containsExactly("scale", "back.shape", "blank.length", "shop.fence.out of line", "limits.wood lift");
@@ -415,7 +428,7 @@ class NeckFileRefusalsTest {
     void parse_namesEveryMissingKeyAtTheTop() {
         assertThat(problems("name: Only a name\n").stream()
                         .map(problem -> problem.sentence().split(" is missing")[0]))
-                .containsExactly("scale", "frets", "body at fret", "fingerboard", "back", "rod", "blank", "shop");
+                .containsExactly("scale", "frets", "body at fret", "fingerboard", "back", "truss rod", "blank", "shop");
     }
 
     @ParameterizedTest

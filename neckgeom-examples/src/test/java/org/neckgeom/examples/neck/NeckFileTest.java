@@ -67,7 +67,7 @@ class NeckFileTest {
                 .isEqualTo(Neck.named("Octave mandolin, walnut")
                         .scale(mm(560))
                         .fingerboard(Fingerboard.tapered(mm(34), mm(46))
-                                .secondAtFret(14)
+                                .farWidthAtFret(14)
                                 .thickness(mm(6))
                                 .radius(mm(400))
                                 .fretHeight(mm(1.1))
@@ -80,11 +80,11 @@ class NeckFileTest {
                         .wood(Wood.BLACK_WALNUT)
                         .channel(Channel.forRod(TrussRod.twoWay(mm(300))
                                         .section(mm(6), mm(9))
-                                        .adjustedAt(End.HEAD))
+                                        .adjuster(End.HEAD))
                                 .startingAt(mm(3))
-                                .endPlay(mm(0.5))
-                                .clearance(mm(0.2)))
-                        .head(Head.pitched(deg(13))
+                                .endClearance(mm(0.5))
+                                .depthClearance(mm(0.2)))
+                        .head(Head.angled(deg(13))
                                 .length(mm(185))
                                 .width(mm(76))
                                 .thickness(mm(15))
@@ -122,20 +122,20 @@ class NeckFileTest {
                         .section(mm(61), mm(20))
                         .nutAt(mm(200))
                         .outOfParallel(mm(0.06))
-                        .endSpare(mm(3))
-                        .edgeSpare(mm(2))
+                        .endAllowance(mm(3))
+                        .edgeAllowance(mm(2))
                         .planing(mm(0.5))
                         .sawKerf(mm(1.8)));
         assertThat(file.shop())
                 .isEqualTo(Shop.with(Cutter.straight(mm(6))
                                 .flutes(2, mm(22))
                                 .shank(mm(12.7))
-                                .standOut(mm(30))
+                                .stickOut(mm(30))
                                 .carbide()
                                 .runout(mm(0.02)))
                         .fence(Fence.onePiece(mm(600)))
-                        .leaves(FeelerSet.metric20().eachWithin(mm(0.005)))
-                        .readsWithin(mm(0.02))
+                        .feelerGauges(FeelerSet.metric20().halfWidth(mm(0.005)))
+                        .repeatability(mm(0.02))
                         .passes(mm(1.5), mm(0.5))
                         .feed(mmPerMinute(1800), rpm(16000)));
         assertThat(file.plan().scarf())
@@ -157,8 +157,8 @@ class NeckFileTest {
         assertThat(file.limits())
                 .isEqualTo(NeckLimits.withDefaults()
                         .slotOffset(mm(0.1))
-                        .woodLeft(mm(3))
-                        .stringsAtBridge(mm(1)));
+                        .floorThickness(mm(3))
+                        .bridgeOffset(mm(1)));
     }
 
     private static TunerPost post(double along, double aside) {
@@ -176,36 +176,36 @@ class NeckFileTest {
         assertThat(neck.wood().orElseThrow().densityKgPerM3()).isEqualTo(680);
         assertThat(neck.wood().orElseThrow().modulusMPa()).isCloseTo(12_100, within(1e-9));
         assertThat(neck.fingerboard().nutWidthMm()).isEqualTo(44.45);
-        assertThat(neck.fingerboard().secondWidthMm()).isCloseTo(66.675, within(1e-12));
-        assertThat(neck.fingerboard().secondRadiusMm()).isCloseTo(406.4, within(1e-12));
+        assertThat(neck.fingerboard().farWidthMm()).isCloseTo(66.675, within(1e-12));
+        assertThat(neck.fingerboard().farRadiusMm()).isCloseTo(406.4, within(1e-12));
         assertThat(neck.back().bassPower()).isEqualTo(2.2);
         assertThat(neck.back().treblePower()).isEqualTo(2.6);
         Channel channel = neck.channel().orElseThrow();
-        assertThat(channel.rod().adjustedAt()).isEqualTo(End.HEEL);
+        assertThat(channel.rod().orElseThrow().adjuster()).isEqualTo(End.HEEL);
         assertThat(channel.startMm()).isEqualTo(3.175);
         assertThat(channel.widthMm()).isCloseTo(6.35 + 0.1016, within(1e-12));
-        assertThat(channel.pocketDepthMm()).isCloseTo(11.1125, within(1e-12));
+        assertThat(channel.adjusterPocketDepthMm()).isCloseTo(11.1125, within(1e-12));
         Head head = neck.head().orElseThrow();
         assertThat(head.veneerMm()).isCloseTo(1.5875, within(1e-12));
         assertThat(head.veneerShortOfNutMm()).isEqualTo(6.35);
         assertThat(head.backVeneerMm()).isCloseTo(0.79375, within(1e-12));
         assertThat(neck.strings().orElseThrow().pitchesHz()[2])
                 .isEqualTo(hertz(55).libraryValue());
-        assertThat(neck.strings().orElseThrow().massesGramPerMetre()).containsExactly(77, 44, 27, 15.5, 8.6);
+        assertThat(neck.strings().orElseThrow().linearDensitiesGramPerMetre()).containsExactly(77, 44, 27, 15.5, 8.6);
         assertThat(file.blank().outOfParallelMm()).isCloseTo(-0.0762, within(1e-12));
         assertThat(file.blank().nutFromHeadEndMm()).isCloseTo(228.6, within(1e-12));
         assertThat(file.shop().fence()).isEqualTo(Fence.pivoting(inch(30)).fromPivot(inch(15), inch(27)));
-        assertThat(file.shop().leaves().leavesMm()).hasSize(8).contains(0.0508);
+        assertThat(file.shop().feelerGauges().thicknessesMm()).hasSize(8).contains(0.0508);
         assertThat(file.shop().lastPass()).isEqualTo(inch("1/64"));
         TrialCut first = TrialCut.walls(
                         List.of(inch(1.1826), inch(1.1834), inch(1.1830)),
                         List.of(inch(1.2218), inch(1.2222), inch(1.2214)))
                 .slot(inch(0.2520))
-                .piece(inch(2.6570)); // no reads within of its own: the plan puts the shop's in
+                .piece(inch(2.6570)); // no repeatability of its own: the plan puts the shop's in
         TrialCut second = TrialCut.walls(inch(1.2030), inch(1.2022))
                 .slot(inch(0.2520))
                 .piece(inch(2.6570))
-                .readWithin(thou(0.5));
+                .repeatability(thou(0.5));
         assertThat(file.steps())
                 .containsExactly(
                         CentringStep.read(first),

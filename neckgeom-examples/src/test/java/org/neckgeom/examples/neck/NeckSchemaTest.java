@@ -74,8 +74,8 @@ class NeckSchemaTest {
                 "frets: 20 | frets: 0",
                 "frets: 20 | frets: many",
                 "shape: rounded | shape: round",
-                "at frets: [1, 12] | at frets: [1]",
-                "at frets: [1, 12] | at frets: 1",
+                ", {fret: 12, depth: 16.5 mm} | ''",
+                "{fret: 12, depth: 16.5 mm} | 12",
                 "pitches: [G2, D3, | pitches: [G2, H3,",
                 "doubled: yes | doubled: true",
                 "humidity: 45 % | humidity: 45",
@@ -98,8 +98,8 @@ class NeckSchemaTest {
                 "scale: 560 mm | scale: 22 3/64 in",
                 "tensions: 95 N | tensions: [95 N, 21 lbf, 90 N, 88.5 N]",
                 "kerf: 1.8 mm | kerf: 70 thou",
-                "pitch: 13 deg | pitch: 0.22689 rad",
-                "wood: black walnut | wood: {name: pear, density: 690 kg/m3, stiffness: 8 GPa, like: cherry}",
+                "angle: 13 deg | angle: 0.22689 rad",
+                "wood: black walnut | wood: {name: pear, density: 690 kg/m3, modulus: 8 GPa, like: cherry}",
                 "frets: 20 | frets: 24",
                 "pitches: [G2, D3, | pitches: [F#2, Db3,"
             })

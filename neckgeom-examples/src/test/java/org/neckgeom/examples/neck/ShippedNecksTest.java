@@ -72,7 +72,7 @@ class ShippedNecksTest {
     @MethodSource("names")
     void blocksCommentedOut_belongToTheirNeck(String name) {
         String text = ShippedNecks.text(name);
-        for (String key : List.of("readings", "workmanship", "as made")) {
+        for (String key : List.of("trial cuts", "workmanship", "measured")) {
             String with = Uncommented.block(text, key);
             if (with.equals(text)) {
                 continue;
@@ -99,10 +99,10 @@ class ShippedNecksTest {
     @Test
     void blocksCommentedOut_areThere() {
         String text = ShippedNecks.text(ShippedNecks.DEFAULT);
-        for (String key : List.of("readings", "workmanship", "as made")) {
+        for (String key : List.of("trial cuts", "workmanship", "measured")) {
             assertThat(Uncommented.block(text, key)).as(key).isNotEqualTo(text);
         }
-        assertThat(NeckFile.parse("cut.yaml", Uncommented.block(text, "readings"))
+        assertThat(NeckFile.parse("cut.yaml", Uncommented.block(text, "trial cuts"))
                         .plan()
                         .slot()
                         .toString())

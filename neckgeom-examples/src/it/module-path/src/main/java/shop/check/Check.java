@@ -20,7 +20,7 @@ public final class Check {
     /** Three answers of the library beside values worked without it. */
     public static void main(String[] arguments) {
         // By hand: (29.84 - 31.26) / 2; nearer the fence is negative.
-        TrialCut trial = TrialCut.walls(mm(29.84), mm(31.26)).readWithin(mm(0.02));
+        TrialCut trial = TrialCut.walls(mm(29.84), mm(31.26)).repeatability(mm(0.02));
         expect("slot off the middle, mm", -0.71, Centring.of(trial).offset().amountMm());
 
         // 15 / sin 13 degrees, with 25 digits by mpmath.

@@ -1,0 +1,16 @@
+package org.neckgeom.neck;
+
+import org.neckgeom.form.Answer;
+
+/** What reinforces the neck in its channel: a truss {@link TrussRod}, or a stiffening {@link Bar}. Immutable. */
+public sealed interface Reinforcement extends Answer permits TrussRod, Bar {
+
+    /** {@return the length in mm; more than 0} */
+    double lengthMm();
+
+    /** {@return the width across the channel in mm; more than 0} */
+    double widthMm();
+
+    /** {@return the height in the channel in mm; more than 0} */
+    double heightMm();
+}
