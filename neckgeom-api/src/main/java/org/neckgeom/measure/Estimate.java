@@ -21,7 +21,7 @@ import org.neckgeom.units.ShopUnit;
  * The estimate keeps the unit of its value. An estimate has no order: of two estimates neither is surely the greater.
  *
  * <p>{@link #of} takes u as known. {@link #repeated} evaluates it from readings: {@code u = s / sqrt(n)} with n - 1
- * degrees of freedom (GUM 4.2, Type A). {@link #withinHalfWidth} takes a uniform distribution: {@code u = a / sqrt(3)}
+ * degrees of freedom (GUM 4.2, Type A). {@link #uniform} takes a uniform distribution: {@code u = a / sqrt(3)}
  * (GUM 4.3.7, Type B). Errors: a value or an uncertainty that is not finite, a negative uncertainty, or fewer than two
  * readings throw {@link org.neckgeom.fault.Refusal} (an {@code IllegalArgumentException}). Immutable.
  *
@@ -138,7 +138,7 @@ public final class Estimate<Q extends Quantity<Q>> {
      * @param value the middle; its unit is the one the estimate is read in
      * @param halfWidth a, 0 or more
      */
-    public static <Q extends Quantity<Q>> Estimate<Q> withinHalfWidth(Quantity<Q> value, Quantity<Q> halfWidth) {
+    public static <Q extends Quantity<Q>> Estimate<Q> uniform(Quantity<Q> value, Quantity<Q> halfWidth) {
         Amount<Q> best = Amount.from(value, "value");
         double a = size(halfWidth, best.unit(), "half-width");
         return new Estimate<>(best.libraryValue(), a / Math.sqrt(3), Double.POSITIVE_INFINITY, best.unit());

@@ -144,10 +144,10 @@ class EstimateTest {
     }
 
     @Test
-    void withinHalfWidth_isTheRectangularLaw() {
+    void uniform_isTheRectangularLaw() {
         double factor = gum("standard uncertainty of a rectangular half-width a");
 
-        Estimate<Length> estimate = Estimate.withinHalfWidth(mm(10), mm(0.05));
+        Estimate<Length> estimate = Estimate.uniform(mm(10), mm(0.05));
 
         assertThat(estimate.libraryUncertainty()).isCloseTo(0.05 * factor, within(1e-17));
         assertThat(estimate.degreesOfFreedom()).isInfinite();
@@ -188,7 +188,7 @@ class EstimateTest {
                 .isThrownBy(() -> Estimate.ofLibrary(1, -2, 5, ShopUnit.MILLIMETRE))
                 .withMessage("standard uncertainty must be 0 mm or more, but was -2 mm");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> Estimate.withinHalfWidth(mm(1), mm(-2)))
+                .isThrownBy(() -> Estimate.uniform(mm(1), mm(-2)))
                 .withMessage("half-width must be 0 mm or more, but was -2 mm");
     }
 

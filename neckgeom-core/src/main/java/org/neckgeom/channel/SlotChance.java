@@ -89,6 +89,9 @@ final class SlotChance {
     }
 
     private static double[] kept(double[] corners, double limit, double part, double shift, int side) {
+        if (corners.length == 0) {
+            return corners;
+        }
         double[] kept = new double[corners.length + 2];
         int count = 0;
         double before = 0;

@@ -54,6 +54,8 @@ public enum CheckCode {
     STRING_LINE("string line at the bridge"),
     /** Every operation finds its conditions met when its turn comes. */
     ORDER_OF_WORK("order of operations"),
+    /** Every part of the shape can be computed. */
+    SHAPE("shape of the neck"),
     /** The neck set has an angle. */
     NECK_ANGLE("neck angle"),
     /** Load and air on this wood can be computed. */

@@ -224,7 +224,9 @@ public sealed interface Finding {
         /** A rod that can be adjusted. */
         ADJUSTABLE_ROD,
         /** The length of a heel block. */
-        HEEL_BLOCK_LENGTH
+        HEEL_BLOCK_LENGTH,
+        /** A figure of the wood, such as its shrinkage. */
+        WOOD_FIGURE
     }
 
     /**

@@ -10,6 +10,7 @@ import org.neckgeom.board.StringSpacing;
 import org.neckgeom.fault.Fault;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Head;
@@ -57,6 +58,7 @@ final class JobRules {
         rules.back();
         rules.scarf();
         rules.neckSet(stages.shape());
+        rules.tuners();
         if (rules.strings()) {
             rules.posts();
         }
@@ -233,6 +235,7 @@ final class JobRules {
     private void neckSet(ShapeStage shape) {
         try {
             shape.neckSet();
+            shape.heelBlocks();
         } catch (Refusal refusal) {
             for (Fault fault : refusal.faults()) {
                 boolean isWhole = fault.given().isEmpty();
@@ -271,6 +274,10 @@ final class JobRules {
         }
     }
 
+    private void tuners() {
+        refused("head", () -> design.head().ifPresent(head -> head.tuners().ifPresent(HeadLayout.of(head)::woodFor)));
+    }
+
     /** Each string at the nut has its post, and its pull, and a height from which it comes down to the post. */
     private void posts() {
         Optional<StringPlaces> nut = StringSpacing.atNut(design);
@@ -301,6 +308,16 @@ final class JobRules {
             BoardShape shape = BoardShape.of(design);
             shape.atFret(0);
             shape.atFret(design.frets());
+            for (int fret = 0; fret <= design.frets(); fret++) {
+                double edge = shape.atFret(fret).edgeMm();
+                if (!(edge > 0)) {
+                    throw Refusal.of(
+                            "fingerboard",
+                            "more-than",
+                            "be more than 0 thick at its edges at fret " + fret,
+                            brief(edge));
+                }
+            }
         });
         int before = faults.size();
         refused("strings.across", () -> {

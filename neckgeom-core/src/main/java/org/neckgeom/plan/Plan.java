@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import javax.measure.quantity.Length;
 import org.neckgeom.board.FretTable;
@@ -237,12 +238,27 @@ public final class Plan {
     private List<PlanPart> worked() {
         List<PlanPart> all = new ArrayList<>();
         ReadParts.of(stages).ifPresent(all::add);
-        all.addAll(SetUpParts.of(stages));
-        all.addAll(ShapeParts.of(stages));
-        all.addAll(StrengthParts.of(stages));
-        all.add(BudgetParts.of(stages));
+        add(all, SectionCode.CHANNEL, CheckCode.CHANNEL_CENTRED, SetUpParts::of);
+        add(all, SectionCode.HEAD, CheckCode.SHAPE, ShapeParts::of);
+        add(all, SectionCode.STRINGS_AND_RELIEF, CheckCode.STRENGTH, StrengthParts::of);
+        add(all, SectionCode.ERRORS, CheckCode.STRING_LINE, plan -> List.of(BudgetParts.of(plan)));
         all.add(OrderPart.of(stages));
         return List.copyOf(all);
+    }
+
+    /** What has no answer is stated, and the rest is answered. */
+    private void add(List<PlanPart> all, SectionCode section, CheckCode check, Function<Stages, List<PlanPart>> group) {
+        Attempt<List<PlanPart>> parts = Attempt.atAll(() -> Optional.of(group.apply(stages)));
+        parts.answer().ifPresent(all::addAll);
+        parts.why()
+                .ifPresent(why -> all.add(PlanPart.unanswered(
+                        stages,
+                        section,
+                        check,
+                        new Finding.NoSolution(why),
+                        why,
+                        "an answer",
+                        stages.words("change-it", "Change what the sentence names."))));
     }
 
     /** {@return the status: how many checks are OK, open, or to stop for} */

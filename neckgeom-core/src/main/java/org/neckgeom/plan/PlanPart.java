@@ -17,8 +17,22 @@ record PlanPart(PlanSection section, List<PlanCheck> checks) {
         return new PlanPart(draft.done(), List.of(checks));
     }
 
+    /** What has no answer, and why. */
+    static PlanPart unanswered(
+            Stages plan,
+            SectionCode section,
+            CheckCode check,
+            Finding finding,
+            Fault why,
+            String wanted,
+            Statement action) {
+        return of(
+                PlanSection.titled(section, plan.style()),
+                new PlanCheck(check, finding, why(plan, why), plan.words("wanted", wanted), action));
+    }
+
     /** A sentence for what has no answer. */
-    static Statement why(Stages plan, Fault why) {
+    private static Statement why(Stages plan, Fault why) {
         return plan.words("no-answer", "{why}").with("why", Kind.NAME, why.toString());
     }
 }

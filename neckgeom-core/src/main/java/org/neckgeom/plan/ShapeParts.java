@@ -179,16 +179,14 @@ final class ShapeParts {
     }
 
     private static PlanPart noNeckSet(Stages plan, Fault why) {
-        PlanSection.Draft draft = PlanSection.titled(SectionCode.NECK_ANGLE, plan.style());
-        return PlanPart.of(
-                draft,
-                new PlanCheck(
-                        CheckCode.NECK_ANGLE,
-                        new Finding.NoSolution(why),
-                        PlanPart.why(plan, why),
-                        draft.words("an-angle", "an angle that brings the strings to the saddle"),
-                        draft.words(
-                                "change-the-neck-set", "Change the saddle's height, the overstand or the action.")));
+        return PlanPart.unanswered(
+                plan,
+                SectionCode.NECK_ANGLE,
+                CheckCode.NECK_ANGLE,
+                new Finding.NoSolution(why),
+                why,
+                "an angle that brings the strings to the saddle",
+                plan.words("change-the-neck-set", "Change the saddle's height, the overstand or the action."));
     }
 
     private static PlanPart neckSet(Stages plan, BackSet set) {

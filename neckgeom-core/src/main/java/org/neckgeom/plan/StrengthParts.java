@@ -38,15 +38,16 @@ final class StrengthParts {
     }
 
     private static PlanPart unanswered(Stages plan, Fault why) {
-        PlanSection.Draft draft = draft(plan);
-        return PlanPart.of(
-                draft,
-                new PlanCheck(
-                        CheckCode.STRENGTH,
-                        new Finding.NoSolution(why),
-                        PlanPart.why(plan, why),
-                        draft.words("an-answer", "an answer"),
-                        draft.words("give-the-figure", "Give what is missing, or use a wood of the table.")));
+        return PlanPart.unanswered(
+                plan,
+                SectionCode.STRINGS_AND_RELIEF,
+                CheckCode.STRENGTH,
+                why.rule().equals(Attempt.NO_FIGURE)
+                        ? new Finding.Pending(Finding.Missing.WOOD_FIGURE, Optional.empty())
+                        : new Finding.NoSolution(why),
+                why,
+                "every figure of the wood that load and air need",
+                plan.words("give-the-figure", "Give the missing figure, or use a wood of the table."));
     }
 
     /** Where no wood is left there is nothing to compute; the wood under the channel states how much is missing. */

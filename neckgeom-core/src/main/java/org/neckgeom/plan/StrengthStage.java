@@ -62,7 +62,12 @@ final class StrengthStage {
     }
 
     private Optional<NeckWeather> inTheWorstAir() {
-        return isKnown() ? Optional.of(job.weather().on(made.design())) : Optional.empty();
+        if (!isKnown()) {
+            return Optional.empty();
+        }
+        NeckWeather then = job.weather().on(made.design());
+        then.slotFit(); // asks for the wood's shrinkage
+        return Optional.of(then);
     }
 
     /** What of load and air has no answer; nothing where both have. */

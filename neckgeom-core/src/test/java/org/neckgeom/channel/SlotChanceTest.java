@@ -44,6 +44,15 @@ class SlotChanceTest {
         }
     }
 
+    /** A knot 5 mm off the line between the ends: no slot keeps 0.1 mm at both ends and there. */
+    @Test
+    void keeps_isNothingWhereNoSlotKeepsEveryKnot() {
+        SlotChance law = new SlotChance(LIMIT, new double[] {0, 0.3, 0.6, 1}, new double[] {0, 5, 0, 0}, 15);
+
+        assertThat(law.keeps(0, 0, 4e-4, 0.01, 0.01)).isZero();
+        assertThat(law.breaks(0, 0, 4e-4, 0.01, 0.01, 1)).isEqualTo(1);
+    }
+
     private static double simpson(
             double[] parts, double[] shifts, double nu, double e1, double e2, double v, double u1, double u2) {
         boolean isNormal = Double.isInfinite(nu);

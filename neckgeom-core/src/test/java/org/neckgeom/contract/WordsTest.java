@@ -39,8 +39,7 @@ class WordsTest {
             // The keys of an error, of an operation and of the published schema follow the keys of the nouns.
             "neckgeom-core/src/main/java/org/neckgeom/budget/SpreadKeys.java",
             "neckgeom-core/src/main/resources/META-INF/neckgeom/neckgeom.schema.json",
-            "neckgeom-examples/src/main/java/org/neckgeom/examples/neck/",
-            "neckgeom-examples/src/main/necks/");
+            "neckgeom-examples/src/main/java/org/neckgeom/examples/neck/");
 
     /** A banned word; not after a dot, where it is part of a name. */
     private static final Pattern BANNED = Pattern.compile(

@@ -12,9 +12,14 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.neckgeom.examples.file.FileRefused;
 import org.neckgeom.examples.file.Problem;
+import org.neckgeom.plan.CheckCode;
+import org.neckgeom.plan.Outcome;
+import org.neckgeom.plan.Plan;
+import org.neckgeom.plan.PlanCheck;
 
 /** Every refusal of a neck file: a good file with one thing spoiled, and the one sentence that must come of it. */
 class NeckFileRefusalsTest {
@@ -193,15 +198,11 @@ class NeckFileRefusalsTest {
                         "shop.cutter.diameter must be 6 mm or less, the channel's width: a thinner cutter, or a channel with 0.5 mm"
                                 + " of side clearance, but was 6.5 mm"),
                 // what only the whole plan shows
-                one(
-                        "wood: black walnut",
-                        "wood: {name: pear, density: 690 kg/m3, modulus: 8 GPa}",
-                        "shrinkage, radial of pear is not known; give the wood one in %"),
                 one("width: 46 mm}", "width: 1 mm}", "the fingerboard has no section at "),
                 one(
                         "action: 2.0 mm",
                         "action: 2.0 m",
-                        "neck set: neck angle must be more than -20 and less than 20 deg, but was "),
+                        "neck set.neck angle must be more than -20 and less than 20 deg, but was "),
                 one(
                         "  length: 300 mm ",
                         "  length: 500 mm ",
@@ -465,5 +466,22 @@ class NeckFileRefusalsTest {
         } catch (FileRefused refused) {
             return refused.problems();
         }
+    }
+
+    /** Good inputs without an answer are no fault of the file: the plan is made, and a check states what has none. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "wood: black walnut | wood: {name: pear, density: 690 kg/m3, modulus: 8 GPa} | STRENGTH | OPEN"
+                        + " | shrinkage, radial of pear is not known; give the wood one in %"
+            })
+    void plan_statesWhatHasNoAnswer(String given, String other, CheckCode code, Outcome outcome, String sentence) {
+        Plan plan = NeckFile.parse("neck.yaml", GOOD.replace(given, other)).plan();
+        PlanCheck check = plan.check(code).orElseThrow();
+
+        assertThat(check.outcome()).isEqualTo(outcome);
+        assertThat(check.found()).startsWith(sentence);
+        assertThat(plan.neckSet()).isPresent();
     }
 }
