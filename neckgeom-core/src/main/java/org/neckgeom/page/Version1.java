@@ -30,7 +30,6 @@ import org.neckgeom.plan.Job;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.table.Branch;
 import org.neckgeom.table.Moves;
-import org.neckgeom.table.Spelling;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
@@ -361,11 +360,10 @@ final class Version1 {
     private static Branch gauges(Branch old) {
         String list = "shop.feeler leaves.leaves";
         double[] given = lengths(old, list);
-        for (FeelerSet set : List.of(FeelerSet.metric20(), FeelerSet.metric13(), FeelerSet.inch26())) {
-            Object name = Objects.requireNonNull(
-                    ((Map<?, ?>) FeelerSet.TABLE.write(set, Spelling.JSON).plain()).get("set"));
-            if (Arrays.equals(given, set.thicknessesMm())) {
-                return old.without(list).with("shop.feeler leaves.set", name);
+        for (String set : List.of("metric 20", "metric 13", "inch 26")) {
+            FeelerSet common = FeelerSet.TABLE.read(Tree.of(Map.of("set", set)));
+            if (Arrays.equals(given, common.thicknessesMm())) {
+                return old.without(list).with("shop.feeler leaves.set", set);
             }
         }
         return old;
@@ -580,7 +578,8 @@ final class Version1 {
 
     /** The order was written in full. Where only names differ from the usual order, these are the changes. */
     private static Job usualOrder(Branch given, Job job) {
-        Branch moved = Branch.of((Map<?, ?>) JOB.moved(Tree.of(given.plain())).plain());
+        Branch moved = Branch.of((Map<?, ?>)
+                Objects.requireNonNull(JOB.moved(Tree.of(given.plain())).plain()));
         Optional<Object> order = moved.value("order of work");
         if (order.isEmpty()) {
             return job;
