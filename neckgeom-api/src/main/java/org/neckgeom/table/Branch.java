@@ -124,6 +124,15 @@ public final class Branch {
         this.root = root;
     }
 
+    /**
+     * {@return a whole document}
+     *
+     * @param document its keys, each with plain data
+     */
+    public static Branch of(Map<?, ?> document) {
+        return of(Objects.requireNonNull(document, "document"), "");
+    }
+
     /** A group of a document, written at a place. */
     static Branch of(Map<?, ?> group, String place) {
         return new Branch(Node.of(group, place));
@@ -143,8 +152,8 @@ public final class Branch {
         return place + "[" + number + "]";
     }
 
-    /** The group as plain data. */
-    Map<?, ?> plain() {
+    /** {@return the group as plain data} */
+    public Map<?, ?> plain() {
         return (Map<?, ?>) Objects.requireNonNull(root.plain());
     }
 
@@ -158,15 +167,21 @@ public final class Branch {
     }
 
     /**
+     * {@return the plain data at a path, if there is any: a text, a number, a map or a list}
+     *
+     * @param path of keys
+     */
+    public Optional<Object> value(String path) {
+        return node(root, Step.of(path, "path")).map(Node::plain);
+    }
+
+    /**
      * {@return the text at a path, if there is one}
      *
      * @param path of keys
      */
     public Optional<String> text(String path) {
-        return node(root, Step.of(path, "path"))
-                .map(Node::content)
-                .filter(String.class::isInstance)
-                .map(String.class::cast);
+        return value(path).filter(String.class::isInstance).map(String.class::cast);
     }
 
     /**

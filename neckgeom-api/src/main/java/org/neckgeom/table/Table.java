@@ -309,20 +309,36 @@ public final class Table<T> {
      * @throws IllegalArgumentException with all faults at once, each with its path
      */
     public T read(Tree tree) {
+        return read(tree, Moves.none());
+    }
+
+    /**
+     * Reads a noun from a document of an earlier version.
+     *
+     * @param tree the plain data
+     * @param before moves of the whole document, before those of its groups
+     * @return the noun
+     * @throws IllegalArgumentException with all faults at once, each with its path in the document as written
+     */
+    public T read(Tree tree, Moves before) {
         Object plain = Objects.requireNonNull(tree, "tree").plain();
+        Moves all = Objects.requireNonNull(before, "before").then(allMoves());
         Faults faults = Faults.of(plain);
-        T read = read(plain, "", faults);
+        T read = read(plain, "", faults, all);
         faults.refuseIfAny();
         return Objects.requireNonNull(read, "noun");
     }
 
     @Nullable
     T read(@Nullable Object data, String path, Faults faults) {
+        return read(data, path, faults, allMoves());
+    }
+
+    private @Nullable T read(@Nullable Object data, String path, Faults faults, Moves all) {
         if (!(data instanceof Map<?, ?> map)) {
             faults.add(path.isEmpty() ? "the whole" : path, "kind", "be " + allowed(), Faults.orEmpty(data));
             return null;
         }
-        Moves all = allMoves();
         if (all.isNone()) {
             return readMoved(map, path, faults);
         }

@@ -677,7 +677,8 @@ public final class Types {
             for (Case<V> one : cases) {
                 Faults own = new Faults();
                 V value = one.type.read(data, path, own);
-                if (value != null) {
+                if (value != null) { // whose other keys, not known, are faults all the same
+                    own.all().forEach(faults::add);
                     return value;
                 }
                 each.add(own);

@@ -13,7 +13,9 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Limits;
+import org.neckgeom.neck.Fingerboard;
 import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.TunerPost;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LibraryUnits;
@@ -66,6 +68,19 @@ public final class HeadLayout extends ValueAnswer {
     public HeadLayout nutSlanted(Quantity<Angle> fromSquare) {
         double rad = LibraryUnits.radBetween(fromSquare, -30, 30, "nut slant");
         return new HeadLayout(head, rad);
+    }
+
+    /**
+     * {@return the height of the nut slots' floor over the glue face: board and frets, and the strings' height over the
+     * frets at the nut; 0 or more}
+     *
+     * @param neck a fret height or a neck set that it lacks counts as 0
+     */
+    public static Amount<Length> slotHeight(Neck neck) {
+        Fingerboard board = Objects.requireNonNull(neck, "neck").fingerboard();
+        double frets = board.fretHeight().map(Amount::libraryValue).orElse(0.0);
+        double atNut = neck.neckSet().map(set -> set.atNut().libraryValue()).orElse(0.0);
+        return neck.style().amount(board.nutThicknessMm() + frets + atNut);
     }
 
     /** {@return the posts; in the order of the strings, from bass to treble; empty when they have not been given} */

@@ -33,7 +33,7 @@ import org.neckgeom.units.LengthStyle;
  *
  * <pre>
  * format      "neckgeom plan", "neckgeom design" or "neckgeom budget"
- * version     2
+ * version     2; 1 is read too
  * ...         every key of the noun, in camel case, such as those of {@link Job#TABLE}
  * answers     of a plan: status, checks, cautions, sections, order, budgets, fretTable, stations;
  *             of a budget: standardDeviation, low95, high95
@@ -56,14 +56,15 @@ import org.neckgeom.units.LengthStyle;
 public final class Document<T> {
 
     /** A job with the answers of its plan. */
-    public static final Document<Job> PLAN = new Document<>("neckgeom plan", Job.TABLE, AnswerMap::of);
+    public static final Document<Job> PLAN = new Document<>("neckgeom plan", Job.TABLE, AnswerMap::of, Version1::job);
 
     /** A design alone. */
-    public static final Document<Neck> DESIGN = new Document<>("neckgeom design", Neck.TABLE, design -> Map.of());
+    public static final Document<Neck> DESIGN =
+            new Document<>("neckgeom design", Neck.TABLE, design -> Map.of(), Version1::neck);
 
     /** A budget, with its standard deviation and its 95 % interval. */
     public static final Document<Budget<?>> BUDGET =
-            new Document<>("neckgeom budget", BudgetKeys.TABLE, AnswerMap::ofBudget);
+            new Document<>("neckgeom budget", BudgetKeys.TABLE, AnswerMap::ofBudget, Version1::budget);
 
     private static final int VERSION = 2;
     private static final int MARK_DIGITS = 8;
@@ -75,11 +76,14 @@ public final class Document<T> {
     private final String format;
     private final Table<T> table;
     private final Function<T, Map<String, Object>> answers;
+    private final Function<Map<?, ?>, T> version1;
 
-    private Document(String format, Table<T> table, Function<T, Map<String, Object>> answers) {
+    private Document(
+            String format, Table<T> table, Function<T, Map<String, Object>> answers, Function<Map<?, ?>, T> version1) {
         this.format = format;
         this.table = table;
         this.answers = answers;
+        this.version1 = version1;
     }
 
     /**
@@ -137,6 +141,9 @@ public final class Document<T> {
      * {@return the value that a JSON text written by {@link #json} holds; equal to the value it was written from, its
      * JSON the same text}
      *
+     * <p>A document of version 1 is read too. Figures of it that follow from others must agree with them: a length within
+     * 0.02 mm.
+     *
      * <p>An unknown version, a key that is not known, a missing part, another type or unit, a value out of range, a key given twice,
      * nesting deeper than 100 levels, a text of more than 100,000 characters, a number beyond a double or of more than 1,000
      * characters and a document of more than 10,000,000 characters are refused in one sentence with the place.
@@ -151,8 +158,14 @@ public final class Document<T> {
         }
         Map<Object, @Nullable Object> keys = new LinkedHashMap<>(whole);
         expect(FORMAT, "\"" + format + "\"", shown(keys.remove(FORMAT)));
-        expect(VERSION_KEY, String.valueOf(VERSION), shown(keys.remove(VERSION_KEY)));
+        String version = shown(keys.remove(VERSION_KEY));
         keys.remove(ANSWERS);
+        if (version.equals("1")) {
+            return version1.apply(keys);
+        }
+        if (!version.equals(String.valueOf(VERSION))) {
+            throw Refusal.of(VERSION_KEY, "value", "be 1 or " + VERSION, version);
+        }
         return table.read(Tree.of(keys));
     }
 

@@ -4,9 +4,8 @@ import static org.neckgeom.plan.NeckFeature.FINGERBOARD_OFFSET;
 import static org.neckgeom.plan.NeckFeature.HEIGHT_AT_BRIDGE;
 import static org.neckgeom.plan.NeckFeature.OFFSET_AT_BRIDGE;
 
-import java.util.EnumMap;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Supplier;
 import javax.measure.quantity.Length;
 import org.neckgeom.budget.Budget;
@@ -23,7 +22,7 @@ final class BudgetStage {
 
     private final Inputs job;
     private final SlotStage slot;
-    private final Supplier<Map<BudgetCode, Budget<Length>>> budgets = new Once<>(this::stackUps);
+    private final Supplier<List<Budget<Length>>> budgets = new Once<>(this::stackUps);
 
     BudgetStage(Inputs job, SlotStage slot) {
         this.job = job;
@@ -37,7 +36,7 @@ final class BudgetStage {
     }
 
     Budget<Length> budget(BudgetCode which) {
-        return budgets.get().get(which);
+        return budgets.get().get(which.ordinal());
     }
 
     /** The same string line, located on an edge instead of the channel. */
@@ -45,22 +44,19 @@ final class BudgetStage {
         return NeckTree.fromAnEdge(job.neck()).with(workmanship()).stringLineAtBridge();
     }
 
-    private Map<BudgetCode, Budget<Length>> stackUps() {
+    /** In the order of {@link BudgetCode}. */
+    private List<Budget<Length>> stackUps() {
         NeckTree tree = NeckTree.fromTheChannel(job.neck()).with(workmanship());
         MeasuredNeck read = job.measured();
         if (read.has(FINGERBOARD_OFFSET)) {
             tree = tree.measured("fingerboard", read.of(FINGERBOARD_OFFSET).orElseThrow());
         }
-        List<Budget<Length>> four = tree.budgets();
-        Map<BudgetCode, Budget<Length>> budgets = new EnumMap<>(BudgetCode.class);
-        for (BudgetCode code : BudgetCode.values()) {
-            budgets.put(code, four.get(code.ordinal()));
-        }
-        read.of(OFFSET_AT_BRIDGE)
-                .ifPresent(line -> budgets.compute(BudgetCode.STRING_LINE, (key, guess) -> asRead(guess, line)));
-        read.of(HEIGHT_AT_BRIDGE)
-                .ifPresent(high -> budgets.compute(BudgetCode.PROJECTION_HEIGHT, (key, guess) -> asRead(guess, high)));
-        return budgets;
+        List<Budget<Length>> budgets = new ArrayList<>(tree.budgets());
+        int line = BudgetCode.STRING_LINE.ordinal();
+        read.of(OFFSET_AT_BRIDGE).ifPresent(aside -> budgets.set(line, asRead(budgets.get(line), aside)));
+        int height = BudgetCode.PROJECTION_HEIGHT.ordinal();
+        read.of(HEIGHT_AT_BRIDGE).ifPresent(high -> budgets.set(height, asRead(budgets.get(height), high)));
+        return List.copyOf(budgets);
     }
 
     private static Budget<Length> asRead(Budget<Length> guess, Estimate<Length> reading) {

@@ -78,12 +78,9 @@ final class ShapeStage {
                 .orElse(0.0);
     }
 
-    /** The floor of the nut's slots over the glue face: as high as board and frets, and what the strings clear them by. */
+    /** The floor of the nut's slots over the glue face. */
     Amount<Length> slotHeight() {
-        double frets =
-                neck().fingerboard().fretHeight().map(Amount::libraryValue).orElse(0.0);
-        double atNut = neck().neckSet().map(set -> set.atNut().libraryValue()).orElse(0.0);
-        return job.style().amount(neck().fingerboard().nutThicknessMm() + frets + atNut);
+        return HeadLayout.slotHeight(neck()).in(job.style());
     }
 
     /** Where the shaft's wood ends: at the body joint, or past it at the end of the tenon or dovetail that enters the body. */

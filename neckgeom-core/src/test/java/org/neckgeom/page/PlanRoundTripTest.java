@@ -197,7 +197,7 @@ class PlanRoundTripTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "\"version\": 2 | \"version\": 3 | version must be 2, but was 3",
+                "\"version\": 2 | \"version\": 3 | version must be 1 or 2, but was 3",
                 "\"neckgeom plan\" | \"a plan\" | format must be \"neckgeom plan\", but was \"a plan\"",
                 "\"frets\": 20 | \"frets\": null | frets has no value; give a whole number from 1 to 200",
                 "\"frets\": 20 | \"frets\": 20.5 | frets must be a whole number from 1 to 200, but was 20.5",
