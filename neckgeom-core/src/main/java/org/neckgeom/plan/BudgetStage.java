@@ -4,8 +4,11 @@ import static org.neckgeom.plan.NeckFeature.FINGERBOARD_OFFSET;
 import static org.neckgeom.plan.NeckFeature.HEIGHT_AT_BRIDGE;
 import static org.neckgeom.plan.NeckFeature.OFFSET_AT_BRIDGE;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.EnumMap;
+import java.util.Iterator;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Supplier;
 import javax.measure.quantity.Length;
 import org.neckgeom.budget.Budget;
@@ -22,7 +25,7 @@ final class BudgetStage {
 
     private final Inputs job;
     private final SlotStage slot;
-    private final Supplier<List<Budget<Length>>> budgets = new Once<>(this::stackUps);
+    private final Supplier<Map<BudgetCode, Budget<Length>>> budgets = new Once<>(this::stackUps);
 
     BudgetStage(Inputs job, SlotStage slot) {
         this.job = job;
@@ -36,7 +39,7 @@ final class BudgetStage {
     }
 
     Budget<Length> budget(BudgetCode which) {
-        return budgets.get().get(which.ordinal());
+        return Objects.requireNonNull(budgets.get().get(which));
     }
 
     /** The same string line, located on an edge instead of the channel. */
@@ -44,19 +47,24 @@ final class BudgetStage {
         return NeckTree.fromAnEdge(job.neck()).with(workmanship()).stringLineAtBridge();
     }
 
-    /** In the order of {@link BudgetCode}. */
-    private List<Budget<Length>> stackUps() {
+    private Map<BudgetCode, Budget<Length>> stackUps() {
         NeckTree tree = NeckTree.fromTheChannel(job.neck()).with(workmanship());
         MeasuredNeck read = job.measured();
         if (read.has(FINGERBOARD_OFFSET)) {
             tree = tree.measured("fingerboard", read.of(FINGERBOARD_OFFSET).orElseThrow());
         }
-        List<Budget<Length>> budgets = new ArrayList<>(tree.budgets());
-        int line = BudgetCode.STRING_LINE.ordinal();
-        read.of(OFFSET_AT_BRIDGE).ifPresent(aside -> budgets.set(line, asRead(budgets.get(line), aside)));
-        int height = BudgetCode.PROJECTION_HEIGHT.ordinal();
-        read.of(HEIGHT_AT_BRIDGE).ifPresent(high -> budgets.set(height, asRead(budgets.get(height), high)));
-        return List.copyOf(budgets);
+        Map<BudgetCode, Budget<Length>> budgets = new EnumMap<>(BudgetCode.class);
+        Iterator<Budget<Length>> four = tree.budgets().iterator();
+        for (BudgetCode code : BudgetCode.values()) {
+            Budget<Length> guess = four.next();
+            Optional<Estimate<Length>> reading = switch (code) {
+                case STRING_LINE -> read.of(OFFSET_AT_BRIDGE);
+                case PROJECTION_HEIGHT -> read.of(HEIGHT_AT_BRIDGE);
+                default -> Optional.empty();
+            };
+            budgets.put(code, reading.map(seen -> asRead(guess, seen)).orElse(guess));
+        }
+        return budgets;
     }
 
     private static Budget<Length> asRead(Budget<Length> guess, Estimate<Length> reading) {
