@@ -125,7 +125,7 @@ public final class Heel extends Noun<Heel> {
     /**
      * {@return the thickness of each block in mm; more than 0}
      *
-     * @param shaftThicknessMm what it is by default
+     * @param shaftThicknessMm the default thickness of the shaft under the heel block
      */
     public double blockThicknessMm(double shaftThicknessMm) {
         if (!(shaftThicknessMm > 0 && shaftThicknessMm <= LibraryUnits.MOST)) {

@@ -354,7 +354,7 @@ public final class Neck extends Noun<Neck> {
     }
 
     /**
-     * {@return this design with how the neck stands to the body}
+     * {@return this design with its neck set: the neck's place and angle on the body}
      *
      * @param set saddle, action and overstand; scale and board are this design's
      */

@@ -15,7 +15,8 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnits;
 
 /**
- * How the neck stands to the body, such as {@code saddle 15.2 mm over the body, action 2 mm, 0.4 mm at the nut}. Immutable.
+ * The neck set: the neck's place and angle on the body, such as {@code saddle 15.2 mm over the body, action 2 mm, 0.4 mm at the
+ * nut}. Immutable.
  *
  * <p>Heights over the body count from its top at the joint, positive toward the strings. Scale, body joint and board are the
  * neck's own; the neck's angle follows from all of them.
@@ -126,7 +127,7 @@ public final class NeckSet extends Noun<NeckSet> {
     }
 
     /**
-     * {@return this neck set with a saddle that stands back from the scale's end}
+     * {@return this neck set with a saddle set back from the end of the scale}
      *
      * @param back either sign
      */
@@ -174,7 +175,7 @@ public final class NeckSet extends Noun<NeckSet> {
         return values().at(ACTION);
     }
 
-    /** {@return how far the saddle stands back from the scale's end; either sign} */
+    /** {@return the compensation: distance from the end of the scale back to the saddle; either sign} */
     public Amount<Length> compensation() {
         return values().at(COMPENSATION);
     }

@@ -14,7 +14,7 @@ import org.neckgeom.units.ShopUnits;
 /**
  * How a head is scarfed on, such as {@code scarf in the head, kerf 1.8 mm}. Immutable.
  *
- * <p>Its pitch, its thicknesses and its veneers are those of head and blank.
+ * <p>Its head angle, its thicknesses and its veneers are those of head and blank.
  */
 public final class ScarfCut extends Noun<ScarfCut> {
 

@@ -193,7 +193,7 @@ public final class StringSet extends Noun<StringSet> {
     }
 
     /**
-     * {@return these strings with the pull of each single string given}
+     * {@return these strings with the tension of each single string given}
      *
      * @param pulls one for all, or one to each course from bass to treble, each more than 0
      */
@@ -268,7 +268,7 @@ public final class StringSet extends Noun<StringSet> {
         return hertz.clone();
     }
 
-    /** {@return the pull of a single string of each course in N, where given; one to a course, or empty} */
+    /** {@return the tension of a single string of each course in N, where given; one to a course, or empty} */
     public double[] tensionsN() {
         return tensions.clone();
     }

@@ -20,7 +20,7 @@ import org.neckgeom.units.ShopUnits;
 /**
  * The standard uncertainties of one bench: of a reading, of the calliper's zero, of a cut and of a fence move. Immutable.
  *
- * <p>Two cuts at one setting do not lie in the same place: how the work is pressed, chips, play. That scatter is in every
+ * <p>Two cuts at one setting do not lie in the same place: how the work is pressed, chips, clearance. That scatter is in every
  * trial cut and once more in the neck's own cut. To know it, make ten cuts in scrap without touching the fence, and give
  * their standard deviation with their number: {@link #cutScatter(Quantity, int)}.
  *
@@ -164,7 +164,7 @@ public final class BenchUncertainty extends Noun<BenchUncertainty> {
     }
 
     /**
-     * {@return these with a cut scatter found from a few cuts at one setting; the uncertainties; chances then use
+     * {@return these with a cut scatter found from a few cuts at one setting; the uncertainties; probabilities then use
      * Student's law with one degree of freedom less than cuts}
      *
      * @param standardDeviation of their places, 0 or more

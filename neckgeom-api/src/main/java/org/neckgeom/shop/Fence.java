@@ -134,7 +134,7 @@ public final class Fence extends Noun<Fence> {
      * {@return a split fence}
      *
      * @param length of both halves together, more than 0
-     * @param outOfLine how far the outfeed half stands nearer the cutter than the infeed half, either sign
+     * @param outOfLine by how much the outfeed half is nearer the cutter than the infeed half, either sign
      */
     public static Fence split(Quantity<Length> length, Quantity<Length> outOfLine) {
         return new Fence(of(Build.SPLIT, length).amount(OUT_OF_LINE, outOfLine));
@@ -195,7 +195,7 @@ public final class Fence extends Noun<Fence> {
     }
 
     /**
-     * {@return how far the outfeed half stands nearer the cutter than the infeed half, in mm; 0 unless the fence is
+     * {@return by how much the outfeed half is nearer the cutter than the infeed half, in mm; 0 unless the fence is
      * split}
      */
     public double outOfLineMm() {

@@ -142,7 +142,7 @@ public final class Shop extends Noun<Shop> {
     /**
      * {@return this shop with its rule for when a neck may be cut}
      *
-     * @param itsRule the wanted chance and the costs
+     * @param itsRule the wanted conformance probability and the costs
      */
     public Shop decision(DecisionRule itsRule) {
         return new Shop(values().with(DECISION, itsRule));
@@ -193,7 +193,7 @@ public final class Shop extends Noun<Shop> {
         return values().has(BENCH) ? values().at(BENCH) : values().at(BENCH).printedIn(style());
     }
 
-    /** {@return the rule for when a neck may be cut; the wanted chance and the costs} */
+    /** {@return the rule for when a neck may be cut; the wanted conformance probability and the costs} */
     public DecisionRule decision() {
         return values().at(DECISION);
     }

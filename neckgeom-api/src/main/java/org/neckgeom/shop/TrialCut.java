@@ -77,7 +77,7 @@ public final class TrialCut extends LeanAnswer {
      */
     public static final double DEFAULT_RESOLUTION_MM = 0.01;
 
-    /** By how much of the piece's width walls and slot may differ from it; a larger misfit is another piece (common practice). */
+    /** By how much of the piece's width walls and slot may differ from it; a larger misclosure is another piece (common practice). */
     public static final double LARGEST_MISFIT = 0.2;
 
     private static final int NEAR = 0;
@@ -93,7 +93,7 @@ public final class TrialCut extends LeanAnswer {
     private final double farMm;
     private final double slotMm;
     private final double pieceMm;
-    /** The readings of fence wall, far wall, slot and piece; what was read once has its reading in its mean alone. */
+    /** The readings of near wall, far wall, slot and piece; what was read once has its reading in its mean alone. */
     private final double[][] several;
 
     private final double repeatability;

@@ -48,10 +48,10 @@ public final class Blank extends Noun<Blank> {
     private static final Key<Blank, Amount<Length>> END_ALLOWANCE = TABLE.optional(
                     "end allowance",
                     Types.SIZE_OR_NOTHING,
-                    "wood to spare at each end. Default: no cutting list where no allowance is given")
+                    "allowance: wood kept at each end. Default: no cutting list where no allowance is given")
             .called("end allowance");
     private static final Key<Blank, Amount<Length>> EDGE_ALLOWANCE = TABLE.optional(
-                    "edge allowance", Types.SIZE_OR_NOTHING, "wood to spare at each edge. Default: 0")
+                    "edge allowance", Types.SIZE_OR_NOTHING, "allowance: wood kept at each edge. Default: 0")
             .called("edge allowance");
     private static final Key<Blank, Amount<Length>> PLANING = TABLE.optional(
                     "planing", Types.SIZE_OR_NOTHING, "thickness planed off each face. Default: 0")

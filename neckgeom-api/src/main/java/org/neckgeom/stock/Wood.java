@@ -376,7 +376,7 @@ public final class Wood extends LeanAnswer {
     }
 
     /**
-     * {@return a copy with these coefficients of change of size with moisture, and the shrinkage that stands for them:
+     * {@return a copy with these coefficients of change of size with moisture, and the equivalent shrinkage:
      * {@code S = 3000/(1/C + 20)}, the other way round of Wood Handbook (2010) Eq} 13-3 at 10 % moisture.
      *
      * @param radialRatio change along the rays for one percent of moisture, as a ratio of the size, above 0

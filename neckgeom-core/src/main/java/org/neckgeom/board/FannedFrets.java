@@ -35,7 +35,12 @@ public final class FannedFrets extends ValueAnswer {
             .fact("bassScale", Kind.MM, "along the outermost bass string", frets -> frets.bass)
             .fact("trebleScale", Kind.MM, "along the outermost treble string", frets -> frets.treble)
             .finds("fan", "Fanned frets {bassScale:brief} to {trebleScale:brief}")
-            .row("perpendicularFret", "square at fret", Kind.RATIO, "need not be whole", FannedFrets::perpendicularFret)
+            .row(
+                    "perpendicularFret",
+                    "perpendicular fret",
+                    Kind.RATIO,
+                    "need not be whole",
+                    FannedFrets::perpendicularFret)
             .fact("nutSlant", Kind.RAD, "positive: treble end nearer the body", fan -> fan.slantRad(0))
             .line("nutSlant", "nut slants", "{nutSlant:2}")
             .fact("octaveSlant", Kind.RAD, "positive: treble end nearer the body", fan -> fan.slantRad(fan.divisions))

@@ -152,7 +152,7 @@ public final class DatumTree extends ValueAnswer {
     }
 
     /**
-     * {@return the lateral error of one feature as seen from another; its contributors named after the features on the
+     * {@return the lateral error of one feature as seen from another; its components named after the features on the
      * two paths}
      *
      * @param feature the feature looked from

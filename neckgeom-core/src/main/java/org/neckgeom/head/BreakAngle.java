@@ -83,9 +83,9 @@ public final class BreakAngle extends ValueAnswer {
      * @return both, to be followed by {@code post}
      */
     public static OverNut over(Quantity<Angle> pitch, Quantity<Length> nutSlot) {
-        double rad = LibraryUnits.rad(pitch, "head pitch");
+        double rad = LibraryUnits.rad(pitch, "head angle");
         if (!(rad >= 0 && rad <= Math.toRadians(ScarfKernel.GREATEST_PITCH_DEGREES))) {
-            throw LibraryUnits.refused("head pitch", "range", "from 0 to 45 deg", pitch);
+            throw LibraryUnits.refused("head angle", "range", "from 0 to 45 deg", pitch);
         }
         return new OverNut(rad, LibraryUnits.mmNotNegative(nutSlot, "nut slot's height"));
     }

@@ -125,7 +125,7 @@ public final class HeadLayout extends ValueAnswer {
      *
      * @param stock width of the shaft's stock at the head, more than 0
      */
-    public Amount<Length> ears(Quantity<Length> stock) {
+    public Amount<Length> wings(Quantity<Length> stock) {
         double w = LibraryUnits.mmPositive(stock, "width of the stock");
         double widest = Math.max(head.widthAtBreakLineMm(), head.widthAtTipMm());
         return style().amount(Math.max(0, (widest - w) / 2));

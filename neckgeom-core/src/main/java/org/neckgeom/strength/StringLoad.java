@@ -98,12 +98,12 @@ public final class StringLoad extends ValueAnswer {
         return new StringLoad(neck, Objects.requireNonNull(other, "heights"));
     }
 
-    /** {@return the pull of a single string of each course, from bass to treble; one to a course} */
+    /** {@return the tension of a single string of each course, from bass to treble; one to a course} */
     public List<Amount<Force>> tensions() {
         return Arrays.stream(tensions).mapToObj(StringLoad::force).toList();
     }
 
-    /** {@return the pull of all strings together, along the neck} */
+    /** {@return the tension of all strings together, along the neck} */
     public Amount<Force> total() {
         return force(totalNewton());
     }

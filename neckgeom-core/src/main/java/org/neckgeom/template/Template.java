@@ -77,7 +77,7 @@ public final class Template implements Answer {
     }
 
     /**
-     * {@return the templates of a plan, with its scarf, strings, posts, fanned frets and ears, and its heel face at the
+     * {@return the templates of a plan, with its scarf, strings, posts, fanned frets and wings, and its heel face at the
      * angle of its neck set; all parts the neck has}
      *
      * @param job the job

@@ -15,7 +15,7 @@ import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.SectionCode;
 
 /**
- * The shipped neck with fanned frets, slanted nut, ears, veneers and a bolted tenon. Figures in the comments were worked out
+ * The shipped neck with fanned frets, slanted nut, wings, veneers and a bolted tenon. Figures in the comments were worked out
  * with 20 digits (mpmath 1.3.0) from the numbers in the file, never with this library.
  */
 class FannedBaritoneTest {
@@ -60,7 +60,7 @@ class FannedBaritoneTest {
                 .contains("mitre 14.00 deg, blade 3.08 deg from square");
     }
 
-    /** Ears (84 - 70)/2; common practice for a 10 mm barrel: its hole's front 0.8 mm behind the shoulder. */
+    /** Wings (84 - 70)/2; common practice for a 10 mm barrel: its hole's front 0.8 mm behind the shoulder. */
     @Test
     void earsAndTenon_areAsTold() {
         assertThat(section(SectionCode.HEAD)).contains("7.000 mm wide, one glued to each side");
