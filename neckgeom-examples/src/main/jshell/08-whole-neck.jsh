@@ -12,7 +12,7 @@ println(read.plan().section(SectionCode.CENTRING).get());
 println(read.plan().slot().mayCut());
 
 // Every answer of a plan is data, too.
-println(plan.passes().passes().size() + " passes, the first to " + plan.passes().passes().get(0).depth());
+println(plan.passes().passes().size() + " passes, the first to " + plan.passes().passes().get(0).height());
 println(plan.check(CheckCode.WOOD_LEFT).get().finding().value().get());
 
 // The same as a page with drawings, to hang by the machine.

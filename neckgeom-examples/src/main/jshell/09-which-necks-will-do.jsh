@@ -1,6 +1,6 @@
 // Which depths of back and which rods will do? All the plan's checks are asked of every combination.
 var file = NeckFile.read("octave-mandolin.yaml");
-var sweep = Sweep.of(file.design()).
+var sweep = Sweep.of(file.neck()).
     over("depth at the nut", Axis.steps(mm(11), mm(16), mm(0.5)), (neck, depth) ->
         neck.back(BackProfile.between(depth, depth.plus(mm(2))))).
     over("height of the rod", Axis.steps(mm(7), mm(11), mm(1)), (neck, height) ->

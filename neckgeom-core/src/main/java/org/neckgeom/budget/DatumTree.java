@@ -68,7 +68,7 @@ public final class DatumTree extends ValueAnswer {
 
     private static final Form<DatumTree> FORM = Form.<DatumTree>of("registration")
             .fact("places", Kind.table(Placed.FORM), "each feature, in the order placed", DatumTree::places)
-            .finds("registration", "Registration from the blank")
+            .finds("registration", "Datum tree from the blank")
             .laidOut((tree, style) -> tree.drawn());
 
     private final Map<Direction, Named<Place>> trees;
@@ -385,7 +385,7 @@ public final class DatumTree extends ValueAnswer {
     }
 
     private String drawn() {
-        StringBuilder out = new StringBuilder("Registration from the blank");
+        StringBuilder out = new StringBuilder("Datum tree from the blank");
         trees.forEach((direction, tree) -> {
             Map<String, List<String>> onIt = new HashMap<>();
             for (String name : tree.names()) {

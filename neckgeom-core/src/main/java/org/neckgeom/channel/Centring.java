@@ -34,7 +34,7 @@ import org.neckgeom.units.ShopUnit;
  * {@code IllegalArgumentException}). Immutable.
  *
  * <pre>{@code
- * var centring = Centring.of(TrialCut.walls(mm(29.84), mm(31.26)).readWithin(mm(0.02)));
+ * var centring = Centring.of(TrialCut.walls(mm(29.84), mm(31.26)).repeatability(mm(0.02)));
  * println(centring.verdict(Limits.within(mm(0.1))));
  * }</pre>
  *

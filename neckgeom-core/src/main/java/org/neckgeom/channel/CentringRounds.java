@@ -37,8 +37,8 @@ import org.neckgeom.units.LibraryUnits;
  * IllegalArgumentException}). Immutable: every step returns a new value.
  *
  * <pre>{@code
- * var first = TrialCut.walls(mm(29.84), mm(31.26)).readWithin(mm(0.02));
- * var second = TrialCut.walls(mm(30.53), mm(30.59)).readWithin(mm(0.02));
+ * var first = TrialCut.walls(mm(29.84), mm(31.26)).repeatability(mm(0.02));
+ * var second = TrialCut.walls(mm(30.53), mm(30.59)).repeatability(mm(0.02));
  * println(CentringRounds.of(first).fenceMoved(FenceMove.away(mm(0.70))).trialCut(second).next(mm(0.1)));
  * }</pre>
  *

@@ -210,7 +210,7 @@ class DatumTreeTest {
     @Test
     void toString_drawsTheTree() {
         assertThat(WORK)
-                .hasToString("Registration from the blank\n  across\n    rod channel\n      heel\n        body joint\n"
+                .hasToString("Datum tree from the blank\n  across\n    rod channel\n      heel\n        body joint\n"
                         + "      fingerboard");
         assertThat(WORK.features()).containsExactly("blank", "rod channel", "heel", "fingerboard", "body joint");
     }

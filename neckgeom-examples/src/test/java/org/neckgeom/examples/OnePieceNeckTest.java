@@ -104,7 +104,7 @@ class OnePieceNeckTest {
                         .outcome())
                 .isEqualTo(Outcome.OPEN);
         assertThat(check(ONE_PIECE.replace("  nut at: 200 mm ", "  # "), name).found())
-                .isEqualTo("not told");
+                .isEqualTo("not given");
     }
 
     /** The square blank is what the fence meets, and a heel out of the blank has no last block. */
@@ -150,9 +150,9 @@ class OnePieceNeckTest {
         double with = board(TEXT);
         assertThat(with - board(without)).isCloseTo(15, org.assertj.core.data.Offset.offset(1e-6));
         assertThat(Sections.whole(plan(TEXT), SectionCode.BLANK_AND_CUTTING_LIST))
-                .contains("to the end of its dovetail, 15 mm past the body joint");
+                .contains("includes the dovetail (15 mm past the body joint)");
         assertThat(Sections.whole(plan(without), SectionCode.BLANK_AND_CUTTING_LIST))
-                .contains("the dovetail's length is not told: leave the wood for it");
+                .contains("Give the dovetail length; allow wood for it past the body joint.");
     }
 
     @Test

@@ -165,8 +165,8 @@ class PlanChecksTest {
         PlanCheck pieces = check(plan("  block length: 35 mm ", "  # "), "all pieces from the blank");
 
         assertThat(pieces.outcome()).isEqualTo(Outcome.OPEN);
-        assertThat(pieces.found()).isEqualTo("112.652 mm left over, length of a heel block not told");
-        assertThat(pieces.todo()).startsWith("Tell the length of a heel block");
+        assertThat(pieces.found()).isEqualTo("112.652 mm left over, length of a heel block not given");
+        assertThat(pieces.todo()).startsWith("Give the length of a heel block");
         assertThat(check(plan("  blocks: 20 mm ", "  blocks: 25 mm "), "all pieces from the blank")
                         .allowed())
                 .isEqualTo("the neck in its length, heel blocks from a thicker piece");
