@@ -1,6 +1,8 @@
 package org.neckgeom.neck;
 
-/** Where the glued joint of a scarfed head lies. */
+/**
+ * The place of a scarf joint: in the head or in the shaft.
+ */
 public enum JointPlace {
 
     /**

@@ -7,7 +7,9 @@
  * face, 0 on that face, positive toward the strings, so the neck's wood has z &lt; 0. Depths are given as positive numbers
  * below the glue face.
  *
- * <p>Open first: {@link org.neckgeom.neck.Neck}. No argument may be null.
+ * <p>Open first: {@link org.neckgeom.neck.Neck}. Errors: a value outside its limits throws
+ * {@code IllegalArgumentException}, which names the value, the limit and the remedy; null throws {@code
+ * NullPointerException}, which names the parameter.
  *
  * <h2>Formulas</h2>
  *

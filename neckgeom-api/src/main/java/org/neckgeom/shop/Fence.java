@@ -19,8 +19,22 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * The fence the piece rides along, such as {@code one-piece fence, 600 mm}: one straight piece, split in two halves, or
- * pivoting about one end. Immutable.
+ * The fence: the guide that the workpiece rides along, in one piece, split in two halves, or pivoting about one end.
+ * Immutable.
+ *
+ * <p>The length is more than 0. Out of line is positive with the outfeed half nearer the cutter.
+ *
+ * <pre>{@code
+ * println(Fence.onePiece(mm(600)));
+ * println(Fence.pivoting(mm(600)).fromPivot(mm(300), mm(450)));
+ * }</pre>
+ *
+ * <p>prints
+ *
+ * <pre>{@code
+ * one-piece fence, 600 mm
+ * pivoting fence, 600 mm, cutter 300 mm and stop 450 mm from the pivot
+ * }</pre>
  */
 @SuppressWarnings("exports") // JSpecify is for compilers only
 public final class Fence extends Noun<Fence> {

@@ -2,7 +2,9 @@
  * Bench equipment: cutters (router bits), fences, feeler gauges, test pieces, and the trial cuts read on them.
  *
  * <p>The near wall is the wood between slot and fence; the far wall is on the other side. Open first: {@link
- * org.neckgeom.shop.TrialCut}. No argument may be null.
+ * org.neckgeom.shop.TrialCut}. Errors: a value outside its limits throws
+ * {@code IllegalArgumentException}, which names the value, the limit and the remedy; null throws {@code
+ * NullPointerException}, which names the parameter.
  *
  * <h2>What belongs together</h2>
  *

@@ -5,7 +5,10 @@
  * as one end is wider than the other. Figures of a species are means between boards; each names its source, and a single
  * board may differ by a fifth and more.
  *
- * <p>Open first: {@link org.neckgeom.stock.Blank}, then {@link org.neckgeom.stock.Wood}. No argument may be null.
+ * <p>Open first: {@link org.neckgeom.stock.Blank}, then {@link org.neckgeom.stock.Wood}. Errors: a value outside its limits
+ * throws
+ * {@code IllegalArgumentException}, which names the value, the limit and the remedy; null throws {@code
+ * NullPointerException}, which names the parameter.
  *
  * <h2>Formulas</h2>
  *

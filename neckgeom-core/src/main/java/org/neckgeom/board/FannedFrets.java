@@ -20,8 +20,8 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * Fanned frets (multi-scale): frets between a longer bass scale and a shorter treble scale, perpendicular to the
- * centreline at one fret, the perpendicular fret (neutral fret).
+ * Fanned frets ({@index multi-scale}): frets between a longer bass scale and a shorter treble scale, perpendicular to the
+ * centreline at one fret, the perpendicular fret ({@index "neutral fret"}).
  *
  * <p>Each outer string has its own scale, measured along that string from its nut point to its saddle point. Fret n
  * cuts both at the share {@code 1 - 2^(-n/d)} and is straight between them, so that every string between, from a point

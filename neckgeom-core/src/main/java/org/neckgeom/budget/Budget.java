@@ -25,8 +25,8 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * An uncertainty budget (tolerance stack-up, error budget): named input quantities, each with its error distribution
- * and sensitivity coefficient, combined to one result {@code y = sum of c_i x_i}.
+ * An {@index "uncertainty budget"} ({@index "tolerance stack-up"}, {@index "error budget"}): named input quantities, each
+ * with its error distribution and sensitivity coefficient, combined to one result {@code y = sum of c_i x_i}.
  *
  * <p>Four answers to the same sum: {@link #worstCase} (arithmetic stack), {@link #rootSumSquare} (combined standard
  * uncertainty, GUM 5.1), {@link #distribution} (exact) and {@link #simulate} (Monte Carlo, JCGM 101). The inputs are

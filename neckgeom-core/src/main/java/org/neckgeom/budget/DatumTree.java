@@ -27,7 +27,7 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * A datum tree (registration): which feature is located from which, and how well; it grows from the blank, such as
+ * A datum tree ({@index registration}): which feature is located from which, and how well; it grows from the blank, such as
  * fingerboard on rod channel on blank. Any two features at any station give a {@link Budget}.
  *
  * <p>A feature is located at two stations x1 and x2 with independent errors d1 and d2, so at x it is off by {@code d1

@@ -15,8 +15,8 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * The break angle (string angle, down-bearing) of a string between nut and tuner post, such as head angle 13 deg, post
- * 60 mm out, string 8 mm above the head's face. Immutable.
+ * The break angle ({@index "string angle"}, {@index down-bearing}) of a string between nut and tuner post, such as head angle
+ * 13 deg, post 60 mm out, string 8 mm above the head's face. Immutable.
  *
  * <p>The string bears on the nut straight above the break line, h over the fingerboard's glue face. The post is at d
  * along the head's face from the break line; the string leaves it p above that face and w to one side of its own slot.

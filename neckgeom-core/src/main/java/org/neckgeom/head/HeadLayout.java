@@ -19,7 +19,7 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * The layout of a head (headstock): its outline, wings (ears) and tuner posts. Immutable.
+ * The layout of a head (headstock): its outline, {@index wings} ({@index ears}) and tuner posts. Immutable.
  *
  * <p>The outline runs straight from its width at the break line to its width at the tip; unless given it is as wide all
  * along as the head. A swung head carries its posts with it, as they are placed by its own axis. Wings are glued on

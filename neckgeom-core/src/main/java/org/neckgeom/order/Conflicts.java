@@ -9,7 +9,7 @@ import org.neckgeom.text.Names;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * The conflicts (clashes) in an order of work, such as {@code 1 conflict, with a remedy}; empty without a conflict.
+ * The conflicts ({@index clashes}) in an order of work, such as {@code 1 conflict, with a remedy}; empty without a conflict.
  * Immutable.
  */
 public final class Conflicts extends ValueAnswer implements Iterable<Conflict> {

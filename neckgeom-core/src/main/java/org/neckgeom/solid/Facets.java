@@ -10,8 +10,8 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * The facets (flats, chamfers) that precede the carving of a back at one station: one tangent facet to each side first,
- * then one to each side of it, then round. Immutable.
+ * The facets ({@index flats}, {@index chamfers}) that precede the carving of a back at one station: one tangent facet to each
+ * side first, then one to each side of it, then round. Immutable.
  *
  * <p>A flat whose outward normal lies at phi from the side touches the curve {@code |y/a|^p + |z/b|^p = 1} along
  * {@code y cos phi + z sin phi = h}, {@code h = ((a cos phi)^q + (b sin phi)^q)^(1/q)}, {@code 1/p + 1/q = 1}; where
