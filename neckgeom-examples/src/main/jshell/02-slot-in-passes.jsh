@@ -22,7 +22,7 @@ var arched = RodSlot.of(Channel.forRod(TrussRod.singleAction(mm(380), mm(5))).de
 println(arched.depth());
 println(arched.floor());
 
-// A head wider than the shaft, ears already on: what must stand between shaft and fence?
+// A head wider than the shaft, wings already on: what must stand between shaft and fence?
 var head = Head.angled(deg(13)).length(mm(185)).width(mm(76));
 println(HeadInterference.of(head, blank, fence).spacer(mm(1)));
 println(HeadInterference.of(head.swung(deg(0.6)), blank, fence).skew());

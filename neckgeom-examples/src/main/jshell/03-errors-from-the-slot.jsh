@@ -10,7 +10,7 @@ println(bridge.worstCase());
 println(bridge.rootSumSquare());
 println(bridge.distribution().interval(percent(95)));             // exact, not simulated
 println(bridge.yield(Limits.within(mm(1.0))));
-println(bridge.shares());                                         // sorted: which contributor matters
+println(bridge.shares());                                         // sorted: which component matters
 println(bridge.allowance("body joint", Limits.within(mm(1.0)), percent(99)));
 println(Allocation.of(bridge, Limits.within(mm(0.8)), percent(99)));    // how tight must each be
 println(bridge.simulate(42).trials(1_000_000));                   // Monte Carlo gives the same

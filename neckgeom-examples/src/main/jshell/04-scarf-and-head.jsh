@@ -23,4 +23,4 @@ var head = HeadLayout.of(Head.angled(deg(13)).length(mm(185)).width(mm(76)).thic
 println(nut);
 for (var string : head.breaks(nut, mm(7.5))) println(string);
 println(head.nutForces(nut, mm(7.5), newton(95)));
-println(head.ears(mm(61)));                      // what must be glued on each side of a 61 mm shaft
+println(head.wings(mm(61)));                      // what must be glued on each side of a 61 mm shaft

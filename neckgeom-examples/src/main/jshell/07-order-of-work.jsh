@@ -1,26 +1,26 @@
 // In which order? The usual neck's operations know what they need and what they leave in the way.
 println(OrderOfWork.forNeck().plan());
 
-// A veneer runs through the joint, so the ears go on before the channel is cut: what does that cost?
+// A veneer runs through the joint, so the wings go on before the channel is cut: what does that cost?
 var work = OrderOfWork.forNeck().
-    keep("glue ears").before("cut rod channel");
+    keep("glue wings").before("cut rod channel");
 var order = work.plan();
 println(order);                                        // numbered steps; order.table() has the why of each
 println(order.step("cut rod channel"));
-println(order.clashes());                              // ears meet the fence: parallel spacer, adds its error to the centring
+println(order.clashes());                              // wings meet the fence: parallel spacer, adds its error to the centring
 println(order.addedErrors());                          // named spreads, each with its contributor() to a budget
 
 // My spacer is planed to two hundredths; and I set stiffening bars beside the rod, and inlay the head.
 var mine = Remedy.parallelSpacer().adding(ErrorDistribution.rectangular(mm(0.02)));
 var bars = Operation.alongFence("cut bar slots").
-    despite(Condition.EARS, mine).
+    despite(Condition.WINGS, mine).
     puts(Condition.named("bar slots"));
 var inlay = Operation.named("inlay the head").
     needs(Condition.HEAD_VENEER).
     blockedBy(Condition.NUT).
     because(Condition.NUT, "it is in the way of the router's base");
 var longer = work.
-    replacing(work.operation("cut rod channel").despite(Condition.EARS, mine)).
+    replacing(work.operation("cut rod channel").despite(Condition.WINGS, mine)).
     with(bars).
     with(inlay).
     keep("cut bar slots").before("glue fingerboard").
@@ -43,7 +43,7 @@ println(OrderOfWork.forNeck().
     keep("glue fingerboard").before("cut rod channel").
     plan());
 println(OrderOfWork.forNeck().
-    keep("glue ears").before("glue heel block").
+    keep("glue wings").before("glue heel block").
     keep("glue heel block").before("true the head").
     plan().clashes());
 

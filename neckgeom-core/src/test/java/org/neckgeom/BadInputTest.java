@@ -129,7 +129,7 @@ class BadInputTest {
                 Sweep.of(bare).result(0, Neck::back),
                 depths.keeping(design -> design.back().depthAtMm(0, design.scale()) > 14),
                 bare,
-                OrderOfWork.forNeck().keep("glue ears"),
+                OrderOfWork.forNeck().keep("glue wings"),
                 neck.head(Head.flat()),
                 heel,
                 heights,

@@ -61,7 +61,7 @@ class FoundByBadInputTest {
         CuttingList list = CuttingList.from(Blank.ofLength(mm(900)).section(mm(70), mm(20)));
 
         refused(
-                () -> list.pieces(Integer.MAX_VALUE, "ear", mm(80)),
+                () -> list.pieces(Integer.MAX_VALUE, "wing", mm(80)),
                 "count of pieces must be 1 to 1000, but was 2147483647");
         refused(
                 () -> BackCurve.of(mm(40), mm(15)).templateMm(Integer.MAX_VALUE),
@@ -152,10 +152,10 @@ class FoundByBadInputTest {
 
         refused(
                 () -> new Correlation("x".repeat(101), "stop", 0.5),
-                "a contributor's name must be 1 to 100 characters on one line, but was \"" + "x".repeat(100) + "...\"");
+                "a component's name must be 1 to 100 characters on one line, but was \"" + "x".repeat(100) + "...\"");
         refused(
                 () -> new Correlation("fence", " ", 0.5),
-                "a contributor's name must be 1 to 100 characters on one line, but was \" \"");
+                "a component's name must be 1 to 100 characters on one line, but was \" \"");
         // u^2 = 0.1^2 + 0.1^2 + 2 * 0.5 * 0.1 * 0.1, JCGM 100:2008, 5.2.2
         Budget<?> correlated = budget.correlated(new Correlation(fence, stop, 0.5));
         assertThat(correlated.rootSumSquare().libraryUncertainty()).isCloseTo(Math.sqrt(0.03), within(1e-12));
@@ -198,7 +198,7 @@ class FoundByBadInputTest {
                 "the trials of slot need their values for this, but kept none: leave out .withoutQuantiles()");
         assertThatThrownBy(() -> Budget.named("empty").shares().largest())
                 .isExactlyInstanceOf(NoAnswer.class)
-                .hasMessage("empty has no largest share, for it has no contributor yet");
+                .hasMessage("empty has no largest share, for it has no component yet");
     }
 
     @Test
@@ -215,7 +215,7 @@ class FoundByBadInputTest {
                 "a title must be 1 to 100 characters on one line, but was \"" + "x".repeat(100) + "...\"");
         refused(
                 () -> Budget.named("slot").with("two\nlines", ErrorDistribution.normal(mm(0.1))),
-                "a contributor's name must be 1 to 100 characters on one line, but was \"two\\u000alines\"");
+                "a component's name must be 1 to 100 characters on one line, but was \"two\\u000alines\"");
         refused(
                 () -> Sweep.of("neck").over("x".repeat(101), Axis.of(List.of(mm(1))), (design, size) -> design),
                 "an axis' name must be 1 to 100 characters on one line, but was \"" + "x".repeat(100) + "...\"");

@@ -6,7 +6,7 @@ import java.util.Objects;
 /**
  * A fault of a value or of a question: its path, the rule, the requirement and the value given. Immutable.
  *
- * @param path of the value, such as {@code fence wall} or {@code heel.dovetail.height}
+ * @param path of the value, such as {@code near wall} or {@code heel.dovetail.height}
  * @param rule a stable code, lower case with hyphens, such as {@code more-than}, {@code missing}, {@code no-section}
  * @param must what the value must be, such as {@code be more than 0 mm}; the whole sentence where nothing was given
  * @param given what was given, in words with its unit; empty where that is not one value
@@ -32,7 +32,7 @@ public record Fault(String path, String rule, String must, String given) impleme
         Objects.requireNonNull(given, "given");
     }
 
-    /** Returns one sentence, such as {@code fence wall must be more than 0 mm, but was -3 mm}. */
+    /** Returns one sentence, such as {@code near wall must be more than 0 mm, but was -3 mm}. */
     @Override
     public String toString() {
         return given.isEmpty() ? must : path + " must " + must + ", but was " + given;

@@ -13,8 +13,8 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * An estimate (measured value): a value with its standard uncertainty and degrees of freedom, such as {@code 0.710 mm,
- * u 0.014 mm}.
+ * An estimate ({@index "measured value"}): a value with its standard uncertainty and degrees of freedom, such as
+ * {@code 0.710 mm, u 0.014 mm}.
  *
  * <p>The standard uncertainty u is one standard deviation, 0 or more (GUM 2.3.1); it is never a half-width or an
  * expanded uncertainty. Degrees of freedom are more than 0; they are infinite when the uncertainty is taken as known.

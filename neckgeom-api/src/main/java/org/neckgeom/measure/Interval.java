@@ -9,8 +9,8 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * An interval of a quantity from a lower to an upper end, both included, such as {@code -0.69 to 0.72 mm}: a coverage
- * interval (95 % interval), or a range. Immutable.
+ * An interval of a quantity from a lower to an upper end, both included, such as {@code -0.69 to 0.72 mm}: a
+ * {@index "coverage interval"} ({@index "95 % interval"}), or a range. Immutable.
  *
  * @param <Q> the kind of quantity
  */

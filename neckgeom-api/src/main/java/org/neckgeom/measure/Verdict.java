@@ -11,7 +11,7 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * A verdict (conformity, in tolerance): whether an estimate keeps its tolerance limits, with the conformance
+ * A verdict ({@index conformity}, in tolerance): whether an estimate keeps its tolerance limits, with the conformance
  * probability.
  *
  * <p>The conformance probability is {@code p = F((U - e)/u) - F((L - e)/u)}, in [0, 1]. F is the normal law, or

@@ -14,8 +14,13 @@ import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
 
 /**
- * How the strings are spread, such as {@code 3 mm from the edges at the nut, 52 mm across at the saddle, equal gaps}.
- * Immutable.
+ * The string spacing as designed, from bass to treble: edge margin at the nut, span at the saddle, and which distance is
+ * equal, such as {@code 3 mm from the edges at the nut, 52 mm across at the saddle, equal gaps}. Immutable.
+ *
+ * <p>The edge margin (overhang) runs from the edge of the board to the outer edge of the outer string, 0 or more; the span
+ * runs between the outer edges of the outer strings, more than 0. Default: equal gaps between string edges.
+ * {@code StringSpacing} gives
+ * the places.
  */
 public final class Across extends Noun<Across> {
 

@@ -21,12 +21,25 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * The back (neck profile, neck shape: C, D, V), such as {@code back 14.5 mm deep at fret 1, 16.5 mm at fret 12, rounded}: the
- * neck depth at two frets and the curve across. Immutable.
+ * The back ({@index "neck profile"}, {@index "neck shape"}: C, D, V): the neck depth at two frets and the curve across.
+ * Immutable.
  *
- * <p>The neck depth (neck thickness) runs from glue face to back, fingerboard not included. It is linear through the two frets,
- * and beyond. Across, each side follows {@code |y/a|^p + |z/b|^p = 1}, a the half-width and b the depth: p = 2 is half an
- * ellipse, larger is fuller, smaller more pointed. Volute and heel transition add depth. Defaults: 1st and 12th fret, rounded.
+ * <p>The neck depth ({@index "neck thickness"}) runs from glue face to back, fingerboard not included, and is more than 0. It
+ * is linear through the two frets, and beyond. Across, each side follows {@code |y/a|^p + |z/b|^p = 1}, a the half-width and
+ * b the depth: p = 2 is half an ellipse, larger is fuller, smaller more pointed. Volute and heel transition add depth.
+ * Defaults: 1st and 12th fret, rounded (p = 2). Source: the superellipse is a model; the four named powers are common practice.
+ *
+ * <pre>{@code
+ * println(BackProfile.between(mm(14.5), mm(16.5)).rounded());
+ * println(BackProfile.between(mm(14.5), mm(16.5)).flatBacked().atFrets(1, 10));
+ * }</pre>
+ *
+ * <p>prints
+ *
+ * <pre>{@code
+ * back 14.5 mm deep at fret 1, 16.5 mm at fret 12, rounded
+ * back 14.5 mm deep at fret 1, 16.5 mm at fret 10, flat-backed
+ * }</pre>
  */
 public final class BackProfile extends Noun<BackProfile> {
 

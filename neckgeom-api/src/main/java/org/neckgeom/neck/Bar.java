@@ -13,8 +13,11 @@ import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
 
 /**
- * A stiffening bar (reinforcement), such as {@code carbon bar, 300 mm x 6 mm x 9 mm}: bonded in its channel, not adjustable.
- * Immutable.
+ * A stiffening bar ({@index "carbon bar"}, reinforcement): bonded in its channel, not adjustable, such as
+ * {@code carbon bar, 300 mm x 6 mm x 9 mm}. Immutable.
+ *
+ * <p>Length, width and height are more than 0. {@code Relief} counts the bar as part of the section, with the modulus of its
+ * material.
  */
 public final class Bar extends Noun<Bar> implements Reinforcement {
 

@@ -20,11 +20,26 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnits;
 
 /**
- * The rod channel (truss rod slot, rout), such as {@code channel 3 to 303 mm from the nut, 6 mm wide, 9.2 mm deep}: the groove
- * in the glue face that takes a truss rod or a stiffening bar. Immutable.
+ * The rod channel ({@index "truss rod channel"}, {@index "truss rod slot"}, rout): the groove in the glue face that takes a
+ * truss rod or a stiffening bar. Immutable.
  *
- * <p>Defaults: start at the nut, as wide and as long as the rod, flat floor, no fillet, no clearance, no adjuster pocket. The
- * ends are square: chisel out the corners that a round cutter leaves. Each step checks that arch and adjuster pocket fit.
+ * <p>Stations count from the nut line, positive toward the body; depths count from the glue face. Side clearance is width
+ * minus rod width, end clearance is length minus rod length, depth clearance is depth minus rod height and fillet; all are 0
+ * or more. Defaults: start at the nut, as wide and as long as the rod, flat floor, no fillet, no clearance, no adjuster
+ * pocket. The ends are square: chisel out the corners that a round cutter leaves.
+ *
+ * <p>Each method checks that floor arch and adjuster pocket fit.
+ *
+ * <pre>{@code
+ * var rod = TrussRod.twoWay(mm(300)).section(mm(6), mm(9));
+ * println(Channel.forRod(rod).startingAt(mm(3)).depthClearance(mm(0.2)));
+ * }</pre>
+ *
+ * <p>prints
+ *
+ * <pre>{@code
+ * channel 3 mm to 303 mm from the nut, 6 mm wide, 9.2 mm deep
+ * }</pre>
  */
 public final class Channel extends Noun<Channel> {
 

@@ -11,7 +11,13 @@ import org.neckgeom.table.Unfinished;
 import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
 
-/** A domed top, such as {@code dome of radius 9 m, joint 240 mm and bridge 20 mm from its pole}. Immutable. */
+/**
+ * A dome ({@index "arched top"}, top radius): the curved body top under the saddle, such as
+ * {@code dome of radius 9 m, joint 240 mm and bridge 20 mm from its pole}. Immutable.
+ *
+ * <p>The top is part of a sphere. Its pole is the highest place. The radius is more than 0; distances run along the
+ * centreline from the pole to joint and saddle, 0 or more.
+ */
 public final class Dome extends Noun<Dome> {
 
     /** Its keys. */

@@ -20,15 +20,15 @@ import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.ShopUnits;
 
 /**
- * A dovetail whose two sides come together by a taper, such as 3 deg a side: 0.1 mm of shim lifts it 1.9 mm. Immutable.
+ * A dovetail joint of the heel: two sides that come together by a taper, such as 3 deg a side: 0.1 mm of shim lifts it 1.9
+ * mm. Immutable.
  *
- * <p>Shims are measured square to the dovetail's sides, equal on both; the taper is each side's angle from the
- * direction in which the neck goes home. {@code rise = shim / sin(taper)}. Exact. Wood planed off a side lowers the
- * seat by as much.
+ * <p>Shims are measured square to the sides, equal on both. The taper (draft) is the angle of each side from the insertion
+ * direction. {@code rise = shim / sin(taper)}. Exact. Wood planed off a side lowers the seat by as much.
  *
- * <p>Its size may be given: how far it reaches past the shoulder, its widths at the glue face, where it is wider at its end
- * than at the shoulder by the flare that holds it in, and its height. With the flare f on each side, {@code
- * tan f = (end - shoulder) / 2 / length}, the sides close in on its end face by {@code tan(taper) / cos f} of the height.
+ * <p>Optional: length past the shoulder, widths at the glue face (wider at the end than at the shoulder, by the flare that
+ * holds it in), and height. With flare f on each side, {@code tan f = (end - shoulder) / 2 / length}, the sides close in on
+ * the end face by {@code tan(taper) / cos f} of the height.
  */
 public final class Dovetail extends Noun<Dovetail> implements HeelJoint {
 

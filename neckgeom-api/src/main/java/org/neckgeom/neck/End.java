@@ -2,7 +2,9 @@ package org.neckgeom.neck;
 
 import java.util.Locale;
 
-/** One of the two ends of a neck. */
+/**
+ * One of the two ends of a neck: head end or heel end.
+ */
 public enum End {
     /** Where the tuners are: the smaller x. */
     HEAD,

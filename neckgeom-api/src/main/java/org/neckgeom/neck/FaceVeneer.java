@@ -11,7 +11,13 @@ import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnits;
 
-/** A veneer on the head's face, such as {@code veneer 2 mm thick, up to the nut line}. Immutable. */
+/**
+ * A head veneer ({@index headplate}, face veneer, overlay) on the face of the head, such as
+ * {@code veneer 2 mm thick, up to the nut line}. Immutable.
+ *
+ * <p>The thickness is more than 0. {@code shortOfNut} is the distance from the end of the veneer to the nut line along the
+ * head's face, 0 or more.
+ */
 public final class FaceVeneer extends Noun<FaceVeneer> {
 
     /** Its keys. */

@@ -13,7 +13,13 @@ import org.neckgeom.table.Unfinished;
 import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
 
-/** Frets fanned between two scales, such as {@code 699 mm to 673 mm, perpendicular at fret 7}. Immutable. */
+/**
+ * Fanned frets ({@index multi-scale}) as designed: two scales and the perpendicular fret, such as
+ * {@code 699 mm to 673 mm, perpendicular at fret 7}. Immutable.
+ *
+ * <p>Both scales are more than 0; the bass scale is the longer one. The perpendicular fret ({@index "neutral fret"}) is
+ * square to the centreline, 0 (the nut) to 200. {@code FannedFrets} gives slants and fret positions.
+ */
 public final class Fan extends Noun<Fan> {
 
     /** Its keys. */

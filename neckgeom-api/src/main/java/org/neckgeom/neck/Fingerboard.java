@@ -19,11 +19,24 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnits;
 
 /**
- * The fingerboard (fretboard), such as {@code fingerboard 34 mm at the nut, 46 mm at the body joint, 6 mm thick, radius 400 mm}.
- * Immutable.
+ * The fingerboard ({@index fretboard}): widths, thickness, and radius or {@index "compound radius"} of the board that the
+ * frets are set in. Immutable.
  *
- * <p>The width is linear through the nut width and the far width, and beyond. Defaults: the far width is at the body joint; the
- * board is 6 mm thick on the centreline, and flat.
+ * <p>The width is linear through the nut width and the far width, and beyond. The thickness counts on the centreline; the
+ * fingerboard radius ({@index camber}) is that of the crown across. Two radii make a compound radius (conical board). Lengths
+ * are more than 0. Defaults: the far width is at the body joint; the board is 6 mm thick, and flat (common practice).
+ *
+ * <pre>{@code
+ * println(Fingerboard.tapered(mm(34), mm(46)).radius(mm(400)));
+ * println(Fingerboard.tapered(inch("1 11/16"), inch("2 1/4")).radius(inch(10), inch(16)));
+ * }</pre>
+ *
+ * <p>prints
+ *
+ * <pre>{@code
+ * fingerboard 34 mm at the nut, 46 mm at the body joint, 6 mm thick, radius 400 mm
+ * fingerboard 1.6875 in at the nut, 2.25 in at the body joint, 0.2362 in thick, radius 10 in to 16 in
+ * }</pre>
  */
 public final class Fingerboard extends Noun<Fingerboard> {
 

@@ -21,11 +21,25 @@ import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.ShopUnits;
 
 /**
- * The head (headstock, peghead), such as {@code head angled 13 deg, 185 mm long, 76 mm wide, 15 mm thick}. Immutable.
+ * The head ({@index headstock}, {@index peghead}): the part that carries the tuners, such as
+ * {@code head angled 13 deg, 185 mm long, 76 mm wide, 15 mm thick}. Immutable.
  *
- * <p>The head angle (pitch) is the angle between head face and glue face, 0 to 45 deg, positive with the head tilted back. The
- * length runs along the face from the nut line. Defaults: 180 mm long, 75 mm wide, 15 mm thick, in line with the shaft and in one
- * piece with it, no veneers.
+ * <p>The head angle (pitch, tilt-back) is the angle between head face and glue face, 0 to 45 deg, positive with the head
+ * tilted back. The length runs along the face from the nut line; lengths are more than 0. Defaults (common practice): 180 mm
+ * long, 75 mm wide, 15 mm thick, in line with the shaft and in one piece with it, no veneers. {@code HeadLayout} gives wings
+ * (ears) and tuner posts.
+ *
+ * <pre>{@code
+ * println(Head.angled(deg(13)).length(mm(185)).width(mm(76)).thickness(mm(15)));
+ * println(Head.flat());
+ * }</pre>
+ *
+ * <p>prints
+ *
+ * <pre>{@code
+ * head angled 13 deg, 185 mm long, 76 mm wide, 15 mm thick
+ * flat head, 180 mm long, 75 mm wide, 15 mm thick
+ * }</pre>
  */
 public final class Head extends Noun<Head> {
 

@@ -15,7 +15,23 @@ import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LibraryUnits;
 
-/** The heel, such as {@code heel 78 mm high, 54 mm wide at the top}. Immutable. */
+/**
+ * The heel: the deep end of the neck at the body, such as {@code heel 78 mm high, 54 mm wide at the top}. Immutable.
+ *
+ * <p>The height runs from the glue face down to the cap; width is that of the mating face. Lengths are more than 0. Heel
+ * blocks (stacked heel) are glued on before carving. Defaults: as wide at the cap as at the top, blocks as thick as
+ * the blank, a flat joint.
+ *
+ * <pre>{@code
+ * println(Heel.of(mm(78), mm(54)));
+ * }</pre>
+ *
+ * <p>prints
+ *
+ * <pre>{@code
+ * heel 78 mm high, 54 mm wide at the top
+ * }</pre>
+ */
 public final class Heel extends Noun<Heel> {
 
     /** Its keys. */
@@ -125,7 +141,7 @@ public final class Heel extends Noun<Heel> {
     /**
      * {@return the thickness of each block in mm; more than 0}
      *
-     * @param shaftThicknessMm what it is by default
+     * @param shaftThicknessMm the default thickness of the shaft under the heel block
      */
     public double blockThicknessMm(double shaftThicknessMm) {
         if (!(shaftThicknessMm > 0 && shaftThicknessMm <= LibraryUnits.MOST)) {

@@ -4,7 +4,9 @@ import java.util.Optional;
 import javax.measure.quantity.Length;
 import org.neckgeom.units.Amount;
 
-/** What holds a heel in the body: nothing but its flat face, a dovetail, or a bolted tenon. */
+/**
+ * The joint of the heel with the body (neck joint): a flat face, a {@link Dovetail}, or a bolted {@link Tenon}. Immutable.
+ */
 public sealed interface HeelJoint permits HeelJoint.Flat, Dovetail, Tenon {
 
     /**

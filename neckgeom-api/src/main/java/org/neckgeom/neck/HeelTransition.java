@@ -10,7 +10,12 @@ import org.neckgeom.table.Types;
 import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
 
-/** The turn of the back into the heel, such as {@code turn into the heel from 270 mm, radius 40 mm}. Immutable. */
+/**
+ * The heel transition (heel curve): the curve of the back into the heel, such as
+ * {@code turn into the heel from 270 mm, radius 40 mm}. Immutable.
+ *
+ * <p>The station of its start counts from the nut line, positive toward the body; start and radius are more than 0.
+ */
 public final class HeelTransition extends Noun<HeelTransition> {
 
     /** Its keys. */

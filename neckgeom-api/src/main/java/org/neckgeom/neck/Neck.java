@@ -22,10 +22,33 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * A neck as designed: scale, fingerboard and back, and the parts that have been decided so far. Immutable.
+ * A neck as designed: name, scale, fingerboard and back, and the parts given so far. Immutable.
  *
- * <p>Scale, fingerboard and back come first, in this order; all other parts may be given in any order, and are {@link
- * Optional} when asked for. Unless given there are 20 frets, and the body joint is at the 12th.
+ * <p>Scale, fingerboard and back come first, in this order. Every other part may be given in any order; its accessor returns
+ * an {@link Optional}. Defaults: 20 frets, the body joint at the 12th. A question that needs a missing part throws
+ * {@code IllegalArgumentException} and names the part.
+ *
+ * <p>Stations count from the nut line along the centreline, positive toward the body.
+ *
+ * <pre>{@code
+ * var neck = Neck.named("Practice neck").scale(mm(560)).
+ *     fingerboard(Fingerboard.tapered(mm(34), mm(46))).
+ *     back(BackProfile.between(mm(14.5), mm(16.5))).
+ *     trussRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9))).
+ *     bodyAtFret(14);
+ * println(neck);
+ * }</pre>
+ *
+ * <p>prints
+ *
+ * <pre>{@code
+ * Practice neck
+ *   scale        560 mm, 20 frets, body at fret 14
+ *   fingerboard  34 mm at the nut, 46 mm at the body joint, 6 mm thick, flat
+ *   back         14.5 mm deep at fret 1, 16.5 mm at fret 12, rounded
+ *   truss rod    two-way rod, 300 mm x 6 mm x 9 mm, adjusted at the head
+ *   channel      0 mm to 300 mm from the nut, 6 mm wide, 9 mm deep
+ * }</pre>
  */
 public final class Neck extends Noun<Neck> {
 
@@ -354,7 +377,7 @@ public final class Neck extends Noun<Neck> {
     }
 
     /**
-     * {@return this design with how the neck stands to the body}
+     * {@return this design with its neck set: the neck's place and angle on the body}
      *
      * @param set saddle, action and overstand; scale and board are this design's
      */

@@ -15,10 +15,22 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnits;
 
 /**
- * How the neck stands to the body, such as {@code saddle 15.2 mm over the body, action 2 mm, 0.4 mm at the nut}. Immutable.
+ * The neck set: the place and angle of the neck on the body, such as
+ * {@code saddle 15.2 mm over the body, action 2 mm, 0.4 mm at the nut}. Immutable.
  *
- * <p>Heights over the body count from its top at the joint, positive toward the strings. Scale, body joint and board are the
- * neck's own; the neck's angle follows from all of them.
+ * <p>Heights over the body count from the body top at the joint, positive toward the strings. Action is string height over
+ * the fret tops at half the scale. Scale, body joint and fingerboard come from the neck; the neck angle (back-set) follows:
+ * {@code BackSet}. Defaults: overstand 0, compensation 0, flat top.
+ *
+ * <pre>{@code
+ * println(NeckSet.saddle(mm(15.2)).atNut(mm(0.4)).action(mm(2)));
+ * }</pre>
+ *
+ * <p>prints
+ *
+ * <pre>{@code
+ * saddle 15.2 mm over the body, action 2 mm, 0.4 mm at the nut
+ * }</pre>
  */
 public final class NeckSet extends Noun<NeckSet> {
 
@@ -126,7 +138,7 @@ public final class NeckSet extends Noun<NeckSet> {
     }
 
     /**
-     * {@return this neck set with a saddle that stands back from the scale's end}
+     * {@return this neck set with a saddle set back from the end of the scale}
      *
      * @param back either sign
      */
@@ -174,7 +186,7 @@ public final class NeckSet extends Noun<NeckSet> {
         return values().at(ACTION);
     }
 
-    /** {@return how far the saddle stands back from the scale's end; either sign} */
+    /** {@return the compensation: distance from the end of the scale back to the saddle; either sign} */
     public Amount<Length> compensation() {
         return values().at(COMPENSATION);
     }

@@ -16,8 +16,9 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnits;
 
 /**
- * Where the strings meet their posts, one post to a string, from bass to treble, the strings of a course one after the
- * other. Immutable.
+ * The tuner posts of a head, one to a string, from bass to treble, the strings of a course one after the other. Immutable.
+ *
+ * <p>Places count from the break line, as in {@link TunerPost}.
  */
 public final class Posts extends Noun<Posts> {
 

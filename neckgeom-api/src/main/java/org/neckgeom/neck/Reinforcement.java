@@ -2,7 +2,9 @@ package org.neckgeom.neck;
 
 import org.neckgeom.form.Answer;
 
-/** What reinforces the neck in its channel: a truss {@link TrussRod}, or a stiffening {@link Bar}. Immutable. */
+/**
+ * The reinforcement in the rod channel: a {@link TrussRod}, or a stiffening {@link Bar}. Immutable.
+ */
 public sealed interface Reinforcement extends Answer permits TrussRod, Bar {
 
     /** {@return the length in mm; more than 0} */

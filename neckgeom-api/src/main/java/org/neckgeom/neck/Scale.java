@@ -12,8 +12,23 @@ import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
 
 /**
- * The scale: the string length the frets divide, without compensation, such as {@code 560 mm, 12 to the octave}.
- * Immutable.
+ * The scale length ({@index mensur}, {@index "string length"}): the length that the frets divide, without compensation, such as
+ * {@code 560 mm, 12 to the octave}. Immutable.
+ *
+ * <p>Fret n of d divisions of the octave lies at {@code L (1 - 2^(-n/d))} from the nut. Exact. The length is more than 0.
+ * Default: 12 divisions. Source: equal temperament.
+ *
+ * <pre>{@code
+ * println(Scale.of(mm(648)));
+ * println(Scale.of(inch("25 1/2")).fretMm(12) + " mm");
+ * }</pre>
+ *
+ * <p>prints
+ *
+ * <pre>{@code
+ * scale 648 mm, 12 to the octave
+ * 323.85 mm
+ * }</pre>
  */
 public final class Scale extends Noun<Scale> {
 

@@ -12,9 +12,11 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnits;
 
 /**
- * How a head is scarfed on, such as {@code scarf in the head, kerf 1.8 mm}. Immutable.
+ * The scarf joint of a head as designed: its place, the saw kerf and the cleaning, such as
+ * {@code scarf in the head, kerf 1.8 mm}. Immutable.
  *
- * <p>Its pitch, its thicknesses and its veneers are those of head and blank.
+ * <p>Head angle, thicknesses and veneers come from head and blank. Kerf and cleaning are 0 or more. {@code Scarf} and
+ * {@code ScarfJoint} give the lengths.
  */
 public final class ScarfCut extends Noun<ScarfCut> {
 

@@ -28,10 +28,21 @@ import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.ShopUnits;
 
 /**
- * The strings, from bass to treble, such as {@code 4 courses of 2, 95 N a string}. Immutable.
+ * The strings, from bass to treble: pitch, string tension and diameter of each course, such as
+ * {@code 4 courses of 2, 95 N a string}. Immutable.
  *
- * <p>Each course has a pitch. Its tension is given, or follows from its linear density or its plain-wire diameter. Unless
- * doubled, courses are single.
+ * <p>Each course has a pitch. Its tension is given in newtons, or follows from linear density or plain-wire diameter
+ * (Mersenne's law). All are more than 0. Default: single courses.
+ *
+ * <pre>{@code
+ * println(StringSet.of(pitch("G2"), pitch("D3"), pitch("A3"), pitch("E4")).doubled().tensions(newton(95)));
+ * }</pre>
+ *
+ * <p>prints
+ *
+ * <pre>{@code
+ * 4 courses of 2 at 98.00, 146.83, 220.00, 329.63 Hz, 95 N a string
+ * }</pre>
  */
 public final class StringSet extends Noun<StringSet> {
 
@@ -193,7 +204,7 @@ public final class StringSet extends Noun<StringSet> {
     }
 
     /**
-     * {@return these strings with the pull of each single string given}
+     * {@return these strings with the tension of each single string given}
      *
      * @param pulls one for all, or one to each course from bass to treble, each more than 0
      */
@@ -268,7 +279,7 @@ public final class StringSet extends Noun<StringSet> {
         return hertz.clone();
     }
 
-    /** {@return the pull of a single string of each course in N, where given; one to a course, or empty} */
+    /** {@return the tension of a single string of each course in N, where given; one to a course, or empty} */
     public double[] tensionsN() {
         return tensions.clone();
     }

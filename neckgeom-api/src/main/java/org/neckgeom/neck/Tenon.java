@@ -18,11 +18,11 @@ import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
 
 /**
- * A bolted tenon: where its barrels or inserts sit and how much wood is left around them, such as two 10 mm barrels 28.5
- * and 57.5 mm below the glue face. Immutable.
+ * A bolted tenon ({@index bolt-on}): places of its barrels or inserts, and the wood left around them, such as two 10 mm
+ * barrels 28.5 and 57.5 mm below the glue face. Immutable.
  *
- * <p>Depths are measured from the glue face down the mating face to each hole's centre; the holes lie across the tenon,
- * set back from its shoulder. Edge distances are from the hole's wall, not its centre. Exact.
+ * <p>Depths run from the glue face down the mating face to the centre of each hole. The holes lie across the tenon, set back
+ * from its shoulder. Edge distances count from the wall of a hole, not from its centre. Exact. Lengths are more than 0.
  */
 public final class Tenon extends Noun<Tenon> implements HeelJoint {
 

@@ -15,10 +15,21 @@ import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
 
 /**
- * A truss rod (neck rod), such as {@code two-way rod, 300 mm x 6 mm x 9 mm, adjusted at the head}: the adjustable steel rod
- * that controls the bow of the neck. Immutable.
+ * A truss rod ({@index "neck rod"}): the adjustable steel rod that controls the bow of the neck, such as
+ * {@code two-way rod, 300 mm x 6 mm x 9 mm, adjusted at the head}. Immutable.
  *
- * <p>The adjuster (truss rod nut) is at the head unless another end is given.
+ * <p>A two-way ({@index double-action}) rod bends the neck either way; a single-action (compression) rod works in tension.
+ * Length, width and height are more than 0. Default: the adjuster (truss rod nut) is at the head.
+ *
+ * <pre>{@code
+ * println(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)));
+ * }</pre>
+ *
+ * <p>prints
+ *
+ * <pre>{@code
+ * two-way rod, 300 mm x 6 mm x 9 mm, adjusted at the head
+ * }</pre>
  */
 public final class TrussRod extends Noun<TrussRod> implements Reinforcement {
 

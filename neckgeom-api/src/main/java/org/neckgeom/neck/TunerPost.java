@@ -11,11 +11,11 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * Where a string meets its post, such as 60 mm from the break line, 25 mm toward the bass, 8 mm over the head's face.
- * Immutable.
+ * A tuner post (peg, {@index "string post"}): the place where a string leaves its post, such as 60 mm from the break line, 25
+ * mm toward the bass, 8 mm over the head's face. Immutable.
  *
- * <p>Along the head's own axis from the break line; to the side from that axis, positive toward the treble side; above
- * the head's visible face, veneer included.
+ * <p>{@code along} counts on the axis of the head from the break line; {@code aside} from that axis, positive toward the
+ * treble side; {@code above} over the visible face of the head, veneer included.
  */
 @SuppressWarnings("exports") // JSpecify is for compilers only
 public final class TunerPost extends ValueAnswer {

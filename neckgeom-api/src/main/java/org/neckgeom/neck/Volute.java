@@ -10,7 +10,12 @@ import org.neckgeom.table.Types;
 import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
 
-/** A volute behind the nut, such as {@code volute 3 mm deeper at the nut, run out 30 mm from it}. Immutable. */
+/**
+ * A volute ({@index diamond}, dart): the thickening behind the nut, such as
+ * {@code volute 3 mm deeper at the nut, run out 30 mm from it}. Immutable.
+ *
+ * <p>Both lengths are more than 0; the length runs from the nut line to each end of the volute.
+ */
 public final class Volute extends Noun<Volute> {
 
     /** Its keys. */

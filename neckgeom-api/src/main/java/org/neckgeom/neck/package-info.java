@@ -1,13 +1,15 @@
 /**
- * What shall the neck be? Scale, head, fingerboard, back, rod and its channel, strings, heel and its joint, how it stands to
- * the body, and the design that joins them.
+ * The neck and its parts: scale length, head (headstock), fingerboard (fretboard), back (neck profile), truss rod and rod
+ * channel, strings, heel and its joint, neck set, and the design that joins them.
  *
  * <p>Frame: x runs along the centreline, 0 at the fingerboard-side face of the nut, positive toward the body, so the head
  * has x &lt; 0; y runs across, 0 on the centreline, positive toward the treble side; z is normal to the fingerboard's glue
  * face, 0 on that face, positive toward the strings, so the neck's wood has z &lt; 0. Depths are given as positive numbers
  * below the glue face.
  *
- * <p>Open first: {@link org.neckgeom.neck.Neck}. No argument may be null.
+ * <p>Open first: {@link org.neckgeom.neck.Neck}. Errors: a value outside its limits throws
+ * {@code IllegalArgumentException}, which names the value, the limit and the remedy; null throws {@code
+ * NullPointerException}, which names the parameter.
  *
  * <h2>Formulas</h2>
  *
@@ -17,7 +19,7 @@
  * crown at y           R - sqrt(R^2 - y^2) below the middle, R straight along the board
  * back, across         |y/a|^p + |z/b|^p = 1, half as wide as the board (a), as deep as given (b)
  * arched channel       s = middle - ends, R = (L^2/4 + s^2) / (2 s)
- * dovetail             a shim of s on each side lifts the neck s / sin(taper)
+ * dovetail             a shim of thickness s on each side lifts the neck s / sin(taper)
  * </pre>
  *
  * <h2>For instance</h2>

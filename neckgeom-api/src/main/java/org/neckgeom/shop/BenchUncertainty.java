@@ -18,14 +18,14 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnits;
 
 /**
- * The standard uncertainties of one bench: of a reading, of the calliper's zero, of a cut and of a fence move. Immutable.
+ * The standard uncertainties of one bench: of a reading, of the calliper zero, of a cut and of a fence move. Immutable.
  *
- * <p>Two cuts at one setting do not lie in the same place: how the work is pressed, chips, play. That scatter is in every
- * trial cut and once more in the neck's own cut. To know it, make ten cuts in scrap without touching the fence, and give
+ * <p>Two cuts at one setting do not lie in the same place: pressure, chips and clearances differ. That scatter is in every
+ * trial cut, and once more in the cut of the neck. To know it, make ten cuts in scrap without touching the fence, and give
  * their standard deviation with their number: {@link #cutScatter(Quantity, int)}.
  *
- * <p>Defaults (common practice): a reading 0.05 mm, a calliper's zero 0.01 mm, a cut 0.02 mm and a fence move 0.02 mm, each one
- * standard deviation; the one of a cut counts as known from five cuts.
+ * <p>Defaults (common practice), each a standard uncertainty (one standard deviation, GUM 4.2): reading 0.05 mm, calliper
+ * zero 0.01 mm, cut 0.02 mm (degrees of freedom of five cuts), fence move 0.02 mm.
  */
 public final class BenchUncertainty extends Noun<BenchUncertainty> {
 
@@ -164,7 +164,7 @@ public final class BenchUncertainty extends Noun<BenchUncertainty> {
     }
 
     /**
-     * {@return these with a cut scatter found from a few cuts at one setting; the uncertainties; chances then use
+     * {@return these with a cut scatter found from a few cuts at one setting; the uncertainties; probabilities then use
      * Student's law with one degree of freedom less than cuts}
      *
      * @param standardDeviation of their places, 0 or more

@@ -17,10 +17,22 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnits;
 
 /**
- * A straight cutter (bit, router bit), such as {@code 6 mm straight cutter, 2 flutes, carbide}. Immutable.
+ * A straight cutter ({@index "router bit"}, bit) of a spindle shaper or router table, such as
+ * {@code 6 mm straight cutter, 2 flutes, carbide}. Immutable.
  *
- * <p>Defaults: two flutes, fluted for three diameters, a shank as thick as the cutter, stick-out (free length beyond the collet) of
- * the flutes and one diameter, of steel, running true.
+ * <p>Lengths are more than 0; runout is total indicator reading (TIR), 0 or more. Defaults (common practice): two flutes,
+ * three diameters long; a shank as thick as the cutter; stick-out (free length beyond the collet) of four diameters; steel;
+ * no runout.
+ *
+ * <pre>{@code
+ * println(Cutter.straight(mm(6)).flutes(2, mm(22)).shank(mm(12.7)).stickOut(mm(30)).carbide());
+ * }</pre>
+ *
+ * <p>prints
+ *
+ * <pre>{@code
+ * 6 mm straight cutter, 2 flutes of 22 mm, shank 12.7 mm, stick-out 30 mm, carbide
+ * }</pre>
  */
 public final class Cutter extends Noun<Cutter> {
 

@@ -14,11 +14,12 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnits;
 
 /**
- * When a neck may be cut: the least conformance probability of the slot, and the costs of a spoiled neck and of each step. Immutable.
+ * The decision rule for cutting a neck: the least conformance probability of the slot, and the costs of a spoiled neck and of
+ * each step. Immutable.
  *
  * <p>The next step is the one with the least expected cost. Costs may be in minutes of work, in money, or in any other unit
- * that all four share: only their ratios count. Defaults (common practice): 95 %; a spoiled neck 120 minutes of
- * work and wood, reading a cut again 0.36, a trial cut with its readings 1.8, a fence move 1.2.
+ * that all four share: only their ratios count; each is 0 or more. Defaults (common practice): 95 %; a spoiled neck 120
+ * minutes of work and wood, reading a cut again 0.36, a trial cut with its readings 1.8, a fence move 1.2.
  */
 public final class DecisionRule extends Noun<DecisionRule> {
 

@@ -22,9 +22,20 @@ import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.ShopUnits;
 
 /**
- * A set of feeler gauges (leaves), such as {@code 20 gauges, 0.05 to 1 mm}, to set fence moves. Immutable.
+ * A set of feeler gauges ({@index leaves}), such as {@code 20 gauges, 0.05 to 1 mm}, to set fence moves. Immutable.
  *
- * <p>The ready-made sets are common practice. They have no thickness error unless {@link #halfWidth} gives one.
+ * <p>Thicknesses are more than 0. The ready-made sets are common practice. Default: no thickness error; {@link #halfWidth}
+ * gives one (uniform, GUM 4.3.7). {@code FeelerStack} finds the stack for a move.
+ *
+ * <pre>{@code
+ * println(FeelerSet.metric20());
+ * }</pre>
+ *
+ * <p>prints
+ *
+ * <pre>{@code
+ * 20 gauges, 0.05 mm to 1 mm
+ * }</pre>
  */
 public final class FeelerSet extends Noun<FeelerSet> {
 

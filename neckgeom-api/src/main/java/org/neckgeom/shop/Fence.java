@@ -19,8 +19,22 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * The fence the piece rides along, such as {@code one-piece fence, 600 mm}: one straight piece, split in two halves, or
- * pivoting about one end. Immutable.
+ * The fence: the guide that the workpiece rides along, in one piece, split in two halves, or pivoting about one end.
+ * Immutable.
+ *
+ * <p>The length is more than 0. Out of line is positive with the outfeed half nearer the cutter.
+ *
+ * <pre>{@code
+ * println(Fence.onePiece(mm(600)));
+ * println(Fence.pivoting(mm(600)).fromPivot(mm(300), mm(450)));
+ * }</pre>
+ *
+ * <p>prints
+ *
+ * <pre>{@code
+ * one-piece fence, 600 mm
+ * pivoting fence, 600 mm, cutter 300 mm and stop 450 mm from the pivot
+ * }</pre>
  */
 @SuppressWarnings("exports") // JSpecify is for compilers only
 public final class Fence extends Noun<Fence> {
@@ -134,7 +148,7 @@ public final class Fence extends Noun<Fence> {
      * {@return a split fence}
      *
      * @param length of both halves together, more than 0
-     * @param outOfLine how far the outfeed half stands nearer the cutter than the infeed half, either sign
+     * @param outOfLine by how much the outfeed half is nearer the cutter than the infeed half, either sign
      */
     public static Fence split(Quantity<Length> length, Quantity<Length> outOfLine) {
         return new Fence(of(Build.SPLIT, length).amount(OUT_OF_LINE, outOfLine));
@@ -195,7 +209,7 @@ public final class Fence extends Noun<Fence> {
     }
 
     /**
-     * {@return how far the outfeed half stands nearer the cutter than the infeed half, in mm; 0 unless the fence is
+     * {@return by how much the outfeed half is nearer the cutter than the infeed half, in mm; 0 unless the fence is
      * split}
      */
     public double outOfLineMm() {

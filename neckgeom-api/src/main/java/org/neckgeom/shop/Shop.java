@@ -20,12 +20,28 @@ import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.ShopUnits;
 
 /**
- * What one shop has for cutting a channel: a cutter, a fence, feeler gauges, an instrument to read with, and its
- * rule for the depth of a pass. Immutable.
+ * The equipment of a shop for cutting a rod channel: cutter, fence, feeler gauges, measuring instrument, and limits for the
+ * passes. Immutable.
  *
- * <p>Unless given: a one-piece fence of 600 mm, the common set of feeler gauges in the cutter's units, an instrument that repeats
- * to {@link BenchUncertainty#USUAL_REPEATABILITY_MM}, passes no deeper than a quarter of the cutter's diameter (common practice in hardwood), no light
- * last pass, and no feed and speed of rotation.
+ * <p>Defaults: a one-piece fence of 600 mm; the common set of feeler gauges in the units of the cutter; repeatability
+ * {@link BenchUncertainty#USUAL_REPEATABILITY_MM} mm; passes no deeper than a quarter of the cutter diameter (common practice
+ * in hardwood); no light last pass; no feed and no speed of rotation.
+ *
+ * <pre>{@code
+ * println(Shop.with(Cutter.straight(mm(6))).repeatability(mm(0.02)));
+ * }</pre>
+ *
+ * <p>prints
+ *
+ * <pre>{@code
+ * Shop
+ *   cutter         6 mm straight cutter, 2 flutes of 18 mm, shank 6 mm, stick-out 24 mm, steel
+ *   fence          one-piece fence, 600 mm
+ *   feeler gauges  20 gauges, 0.05 mm to 1 mm
+ *   repeatability  0.02 mm, one standard deviation
+ *   cut scatter    0.020 mm, common practice: make ten cuts at one setting to know it
+ *   deepest pass   1.5 mm
+ * }</pre>
  */
 public final class Shop extends Noun<Shop> {
 
@@ -142,7 +158,7 @@ public final class Shop extends Noun<Shop> {
     /**
      * {@return this shop with its rule for when a neck may be cut}
      *
-     * @param itsRule the wanted chance and the costs
+     * @param itsRule the wanted conformance probability and the costs
      */
     public Shop decision(DecisionRule itsRule) {
         return new Shop(values().with(DECISION, itsRule));
@@ -193,7 +209,7 @@ public final class Shop extends Noun<Shop> {
         return values().has(BENCH) ? values().at(BENCH) : values().at(BENCH).printedIn(style());
     }
 
-    /** {@return the rule for when a neck may be cut; the wanted chance and the costs} */
+    /** {@return the rule for when a neck may be cut; the wanted conformance probability and the costs} */
     public DecisionRule decision() {
         return values().at(DECISION);
     }

@@ -14,8 +14,10 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * A piece of waste as wide as the neck blank, for the trial cut: measured, or copied by ripping it at the setting the
- * blank was ripped at, such as {@code copied, rip scatter 0.04 mm}. Immutable.
+ * A test piece ({@index scrap}, {@index "trial piece"}): an offcut as wide as the neck blank, for the trial cut. Immutable.
+ *
+ * <p>Its width is measured, or copied by a rip at the setting of the blank, such as {@code copied, rip scatter 0.04 mm}.
+ * Width is more than 0; the rip scatter is a standard deviation, 0 or more.
  */
 @SuppressWarnings("exports") // JSpecify is for compilers only
 public final class TestPiece extends ValueAnswer {

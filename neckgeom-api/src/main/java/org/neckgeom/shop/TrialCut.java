@@ -26,15 +26,30 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * What was read on a test piece after one pass along the fence: the wall left on the fence side and the one on the far
- * side, such as {@code walls 29.84 and 31.26 mm, repeatability 0.02 mm}. Immutable.
+ * A trial cut ({@index "test cut"}): the near wall and the far wall measured on a test piece after one pass along the fence.
+ * Immutable.
  *
- * <p>The slot's width and the piece's width may be read too; then the readings can be checked against each other. Each
- * may be read several times. Unless given, a single reading on wood repeats to {@link BenchUncertainty#USUAL_REPEATABILITY_MM}, and
- * several readings speak for themselves (GUM 4.2, Type A).
+ * <p>The near wall is the wood between slot and fence; the far wall is on the other side. Both are more than 0. Slot width
+ * and piece width are optional: with them {@code Closure} checks the readings against each other. Each length may be read up
+ * to 100 times. Default repeatability of one reading: {@link BenchUncertainty#USUAL_REPEATABILITY_MM} mm (common practice);
+ * several readings of one wall use their own standard deviation (GUM 4.2, Type A).
  *
- * <p>Readings that no slip explains are refused: a wall longer than the piece, a slot wider than it, or walls and slot that
- * differ from it by more than {@link #LARGEST_MISFIT} of its width.
+ * <p>Readings that no slip explains throw {@code IllegalArgumentException}: a wall longer than the piece, a slot wider than
+ * the piece, or walls and slot that differ from the piece by more than {@link #LARGEST_MISFIT} of its width.
+ *
+ * <pre>{@code
+ * println(TrialCut.walls(mm(29.84), mm(31.26)).slot(mm(6.01)).piece(mm(67.11)).repeatability(mm(0.02)));
+ * }</pre>
+ *
+ * <p>prints
+ *
+ * <pre>{@code
+ * Trial cut
+ *   near wall  29.840 mm, u 0.020 mm
+ *   far wall   31.260 mm, u 0.020 mm
+ *   slot       6.010 mm, u 0.020 mm
+ *   piece      67.110 mm, u 0.020 mm
+ * }</pre>
  */
 @SuppressWarnings("exports") // JSpecify is for compilers only
 public final class TrialCut extends LeanAnswer {
@@ -77,7 +92,7 @@ public final class TrialCut extends LeanAnswer {
      */
     public static final double DEFAULT_RESOLUTION_MM = 0.01;
 
-    /** By how much of the piece's width walls and slot may differ from it; a larger misfit is another piece (common practice). */
+    /** By how much of the piece's width walls and slot may differ from it; a larger misclosure is another piece (common practice). */
     public static final double LARGEST_MISFIT = 0.2;
 
     private static final int NEAR = 0;
@@ -93,7 +108,7 @@ public final class TrialCut extends LeanAnswer {
     private final double farMm;
     private final double slotMm;
     private final double pieceMm;
-    /** The readings of fence wall, far wall, slot and piece; what was read once has its reading in its mean alone. */
+    /** The readings of near wall, far wall, slot and piece; what was read once has its reading in its mean alone. */
     private final double[][] several;
 
     private final double repeatability;

@@ -1,14 +1,16 @@
 /**
- * What stands on the bench? Cutters, fences, feeler leaves, test pieces and the trial cuts read on them.
+ * Bench equipment: cutters (router bits), fences, feeler gauges, test pieces, and the trial cuts read on them.
  *
- * <p>The fence side of a piece is the edge that rides the fence; the far side is the other one. Open first: {@link
- * org.neckgeom.shop.TrialCut}. No argument may be null.
+ * <p>The near wall is the wood between slot and fence; the far wall is on the other side. Open first: {@link
+ * org.neckgeom.shop.TrialCut}. Errors: a value outside its limits throws
+ * {@code IllegalArgumentException}, which names the value, the limit and the remedy; null throws {@code
+ * NullPointerException}, which names the parameter.
  *
  * <h2>What belongs together</h2>
  *
  * <pre>
- * trial cut    wall on the fence side + slot + wall on the far side = width of the piece
- * leaves       a stack is as thick as its leaves together; each leaf is used once
+ * trial cut      near wall + slot + far wall = width of the piece
+ * feeler stack   as thick as its gauges together; each is used once
  * </pre>
  *
  * <h2>For instance</h2>

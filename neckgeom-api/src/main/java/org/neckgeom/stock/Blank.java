@@ -15,10 +15,22 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnits;
 
 /**
- * A neck blank (neck stock), such as {@code blank 640 mm x 61 mm x 20 mm}. Immutable.
+ * A {@index "neck blank"} ({@index "neck stock"}, plank): the squared piece before shaping, such as
+ * {@code blank 640 mm x 61 mm x 20 mm}. Immutable.
  *
- * <p>Its length runs along the neck; it is of the neck's wood. Unless given, its edges are parallel and the nut line lies at
- * its head end.
+ * <p>The length runs along the neck, the thickness from glue face to back; all are more than 0. It is out of parallel by as
+ * much as one end is wider than the other. Allowances are wood kept at each end and at each edge, 0 or more. Defaults:
+ * parallel edges, the nut line at the head end, no allowance.
+ *
+ * <pre>{@code
+ * println(Blank.ofLength(mm(640)).section(mm(61), mm(20)).outOfParallel(mm(0.06)));
+ * }</pre>
+ *
+ * <p>prints
+ *
+ * <pre>{@code
+ * blank 640 mm x 61 mm x 20 mm, edges out of parallel by 0.06 mm, wider at the heel end
+ * }</pre>
  */
 @SuppressWarnings("exports") // JSpecify is for compilers only
 public final class Blank extends Noun<Blank> {
@@ -48,10 +60,10 @@ public final class Blank extends Noun<Blank> {
     private static final Key<Blank, Amount<Length>> END_ALLOWANCE = TABLE.optional(
                     "end allowance",
                     Types.SIZE_OR_NOTHING,
-                    "wood to spare at each end. Default: no cutting list where no allowance is given")
+                    "allowance: wood kept at each end. Default: no cutting list where no allowance is given")
             .called("end allowance");
     private static final Key<Blank, Amount<Length>> EDGE_ALLOWANCE = TABLE.optional(
-                    "edge allowance", Types.SIZE_OR_NOTHING, "wood to spare at each edge. Default: 0")
+                    "edge allowance", Types.SIZE_OR_NOTHING, "allowance: wood kept at each edge. Default: 0")
             .called("edge allowance");
     private static final Key<Blank, Amount<Length>> PLANING = TABLE.optional(
                     "planing", Types.SIZE_OR_NOTHING, "thickness planed off each face. Default: 0")

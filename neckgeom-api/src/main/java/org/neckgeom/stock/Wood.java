@@ -34,12 +34,22 @@ import org.neckgeom.units.MassDensity;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * A wood and the figures for how it bends and moves, such as {@code Wood.BLACK_WALNUT}: density, modulus of
- * elasticity along the grain with its variation between pieces, bending strength, shrinkage and change of size with moisture. Each figure
- * keeps its source. Immutable.
+ * A wood with its published properties: density, modulus of elasticity along the grain, bending strength, shrinkage and
+ * change of size with moisture, such as {@code Wood.BLACK_WALNUT}. Immutable.
  *
- * <p>The figures of a listed wood are averages of a species; a piece on the bench differs. One that was tested goes in
- * by {@link #modulus(Quantity)} and {@link #modulusVariation(Quantity)}.
+ * <p>Units: kg/m3, MPa, and percent; a coefficient of change of size is one part per percent of moisture content. Every
+ * figure keeps its source: {@link #figures}. The figures of a listed wood are averages of a species; one board may differ by
+ * a fifth and more. For a board that was tested, give {@link #modulus(Quantity)} and {@link #modulusVariation(Quantity)}.
+ *
+ * <pre>{@code
+ * println(Wood.BLACK_WALNUT.modulus());
+ * }</pre>
+ *
+ * <p>prints
+ *
+ * <pre>{@code
+ * 11.6 GPa
+ * }</pre>
  */
 @SuppressWarnings("exports") // JSpecify is for compilers only
 public final class Wood extends LeanAnswer {
@@ -376,7 +386,7 @@ public final class Wood extends LeanAnswer {
     }
 
     /**
-     * {@return a copy with these coefficients of change of size with moisture, and the shrinkage that stands for them:
+     * {@return a copy with these coefficients of change of size with moisture, and the equivalent shrinkage:
      * {@code S = 3000/(1/C + 20)}, the other way round of Wood Handbook (2010) Eq} 13-3 at 10 % moisture.
      *
      * @param radialRatio change along the rays for one percent of moisture, as a ratio of the size, above 0

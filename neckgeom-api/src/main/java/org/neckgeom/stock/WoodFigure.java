@@ -15,13 +15,13 @@ import org.neckgeom.text.Words;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * One figure of a wood with the place it comes from, such as {@code modulus along the grain 11600 MPa, Wood Handbook
- * (2010) Table 5-3}. Immutable.
+ * One property of a wood with its source, such as {@code modulus along the grain 11600 MPa, Wood Handbook (2010) Table 5-3}.
+ * Immutable.
  *
- * @param kind what the figure is; its unit follows from it
- * @param value the figure in the unit of its kind, more than 0
- * @param source where it comes from, in one line
- * @param standing how far it may be trusted
+ * @param kind of property; its unit follows from the kind
+ * @param value in the unit of its kind, more than 0
+ * @param source in one line
+ * @param standing evidence class of the figure
  */
 public record WoodFigure(Kind kind, double value, String source, Standing standing) implements Answer {
 

@@ -43,7 +43,7 @@ final class WoodTable {
                     .with(new WoodFigure(Kind.TANGENTIAL_CHANGE, tangentialRatio, source, standing));
         }
 
-        /** Coefficients given, and the shrinkage that stands for them. */
+        /** Coefficients given, and the equivalent shrinkage. */
         Row withOwnChange(double radialRatio, double tangentialRatio, String source) {
             return withChange(radialRatio, tangentialRatio, source, Standing.OWN)
                     .with(new WoodFigure(Kind.RADIAL_SHRINKAGE, shrinkageFrom(radialRatio), EQ_13_3_BACK, Standing.OWN))

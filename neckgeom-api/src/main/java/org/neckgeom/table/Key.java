@@ -4,7 +4,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One thing that can be given of a noun: its name, the type of its value, what holds when it is not given, what it means.
+ * One thing that can be given of a noun: its name, the type of its value, its default and its meaning.
  * Immutable; {@link Table} makes them.
  *
  * @param <T> the noun
@@ -45,7 +45,7 @@ public final class Key<T, V> {
     }
 
     /**
-     * {@return this key with another name in the messages of fluent calls, where no path says whose it is}
+     * {@return this key with another name in the messages of fluent calls, where no path names its owner}
      *
      * @param words such as {@code head veneer}; the noun and the key when not given
      */
@@ -69,7 +69,7 @@ public final class Key<T, V> {
         return label;
     }
 
-    /** {@return what it means; one line} */
+    /** {@return the meaning; one line} */
     public String about() {
         return about;
     }

@@ -244,7 +244,7 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
      * {@return a quantity of any JSR 385 provider as an amount, if this type allows it; in its own unit}
      *
      * @param quantity the value
-     * @param name what it is, for the message
+     * @param name of the quantity, for the message
      * @throws IllegalArgumentException if it is not allowed
      */
     public Amount<Q> checked(Quantity<Q> quantity, String name) {

@@ -61,7 +61,7 @@ public final class Table<T> {
      *
      * @param <T> the noun
      * @param name of the noun, such as {@code head}, for the messages of fluent calls; may be empty
-     * @param about what it describes, in one line
+     * @param about the noun that the table describes, in one line
      * @param maker its constructor
      */
     public static <T extends Noun<T>> Table<T> of(String name, String about, Function<Values<T>, T> maker) {
@@ -73,7 +73,7 @@ public final class Table<T> {
      *
      * @param <T> the noun
      * @param name of the noun, such as {@code head}, for the messages of fluent calls; may be empty
-     * @param about what it describes, in one line
+     * @param about the noun that the table describes, in one line
      * @param maker makes the noun of values, or refuses
      * @param split gives a noun's values
      */
@@ -282,7 +282,7 @@ public final class Table<T> {
         return moves;
     }
 
-    /** {@return what it describes; one line} */
+    /** {@return the noun that this table describes; one line} */
     public String about() {
         return about;
     }
@@ -462,7 +462,7 @@ public final class Table<T> {
         return facts.factIfAny(key.name(Spelling.JSON), key.type.kind(), key.about(), value);
     }
 
-    /** Whether what it describes prints by a form made of its keys. */
+    /** Whether its noun prints by a form made of its keys. */
     boolean hasForm() {
         return sentences != null;
     }
@@ -732,7 +732,7 @@ public final class Table<T> {
     }
 
     /**
-     * {@return every key on a line of its own, in the order in which it is best written, with what it means; the lines;
+     * {@return every key on a line of its own, in the order in which it is best written, with its meaning; the lines;
      * a key that must be there is marked with a star, one level down is indented by two blanks}
      */
     public String help() {

@@ -192,7 +192,7 @@ public final class Types {
      *
      * @param <V> the value
      * @param allowed what may be written, such as {@code a pitch such as E2}
-     * @param reader makes the value, or refuses: what it must be is then what the key must be
+     * @param reader makes the value, or refuses; the key then has the rule of the reader
      * @param writer the inverse
      * @param schema the JSON Schema fragment
      */
@@ -409,8 +409,8 @@ public final class Types {
     /**
      * {@return the type of one of some words, written exactly so}
      *
-     * @param <V> what a word stands for
-     * @param meanings what each word stands for; listed in the map's order
+     * @param <V> type of the meaning of a word
+     * @param meanings of each word; listed in the map's order
      */
     public static <V> Type<V> words(Map<String, V> meanings) {
         Objects.requireNonNull(meanings, "meanings").forEach((word, meaning) -> {
@@ -528,8 +528,8 @@ public final class Types {
      * {@return the type of a value that is written as a text or as a group, such as a wood}
      *
      * @param <V> the value
-     * @param text read where a text stands, and written where it is enough
-     * @param group read where a group stands
+     * @param text read where a text is given, and written where it is enough
+     * @param group read where a group is given
      * @param isText whether the text is enough for a value
      * @param allowed both in words
      */

@@ -5,7 +5,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A noun on its way, with what has been given of it so far and what it lacks. Immutable.
+ * A noun on its way, with the values given so far and those missing. Immutable.
  *
  * @param <T> the noun
  */

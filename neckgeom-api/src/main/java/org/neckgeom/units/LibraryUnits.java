@@ -15,7 +15,7 @@ import org.neckgeom.text.Numbers;
  * of its kind and checks it at the door.
  *
  * <p>Every method returns a finite double, never -0.0, or throws an {@code IllegalArgumentException} whose one sentence
- * names the parameter, the rule, and the value with the unit it was given in: {@code fence wall must be more than 0 mm,
+ * names the parameter, the rule, and the value with the unit it was given in: {@code near wall must be more than 0 mm,
  * but was -3 mm}. A null quantity is a {@code NullPointerException} that names the parameter.
  */
 public final class LibraryUnits {

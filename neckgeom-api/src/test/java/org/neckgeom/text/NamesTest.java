@@ -42,9 +42,9 @@ class NamesTest {
     /** Letters put in, left out or changed: up to four are a slip, the fewest win. */
     @Test
     void unknown_guessesTheNearestOfSeveral() {
-        List<String> known = List.of("glue ears", "glue head", "cut scarf");
+        List<String> known = List.of("glue wings", "glue head", "cut scarf");
 
-        assertThat(Names.unknown("glue ear", "operation", known)).hasMessageEndingWith("did you mean \"glue ears\"?");
+        assertThat(Names.unknown("glue wing", "operation", known)).hasMessageEndingWith("did you mean \"glue wings\"?");
         assertThat(Names.unknown("glue hat", "operation", known)).hasMessageEndingWith("did you mean \"glue head\"?");
         assertThat(Names.unknown("cutscraf", "operation", known)).hasMessageEndingWith("did you mean \"cut scarf\"?");
         assertThat(Names.unknown("cut scarfabcd", "operation", known)).hasMessageContaining("did you mean");

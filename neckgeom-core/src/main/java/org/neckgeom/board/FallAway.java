@@ -16,7 +16,7 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * Fall-away (drop-off, ramp): the slope planed off a fingerboard past the body joint so that the last frets do not
+ * Fall-away ({@index drop-off}, ramp): the slope planed off a fingerboard past the body joint so that the last frets do not
  * rise, such as 0.3 mm from 310 mm to 384 mm. Immutable.
  *
  * <p>A plane: nothing at its start, the whole drop at its end, straight between. Heights are square to the glue face.

@@ -20,8 +20,8 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * Fanned frets (multi-scale): frets between a longer bass scale and a shorter treble scale, perpendicular to the
- * centreline at one fret, the perpendicular fret (neutral fret).
+ * Fanned frets ({@index multi-scale}): frets between a longer bass scale and a shorter treble scale, perpendicular to the
+ * centreline at one fret, the perpendicular fret ({@index "neutral fret"}).
  *
  * <p>Each outer string has its own scale, measured along that string from its nut point to its saddle point. Fret n
  * cuts both at the share {@code 1 - 2^(-n/d)} and is straight between them, so that every string between, from a point
@@ -35,7 +35,12 @@ public final class FannedFrets extends ValueAnswer {
             .fact("bassScale", Kind.MM, "along the outermost bass string", frets -> frets.bass)
             .fact("trebleScale", Kind.MM, "along the outermost treble string", frets -> frets.treble)
             .finds("fan", "Fanned frets {bassScale:brief} to {trebleScale:brief}")
-            .row("perpendicularFret", "square at fret", Kind.RATIO, "need not be whole", FannedFrets::perpendicularFret)
+            .row(
+                    "perpendicularFret",
+                    "perpendicular fret",
+                    Kind.RATIO,
+                    "need not be whole",
+                    FannedFrets::perpendicularFret)
             .fact("nutSlant", Kind.RAD, "positive: treble end nearer the body", fan -> fan.slantRad(0))
             .line("nutSlant", "nut slants", "{nutSlant:2}")
             .fact("octaveSlant", Kind.RAD, "positive: treble end nearer the body", fan -> fan.slantRad(fan.divisions))

@@ -15,7 +15,7 @@ import org.neckgeom.neck.Scale;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * Fret positions (fret spacing): the distance of each fret from the nut, for a scale length.
+ * {@index "Fret positions"} ({@index "fret spacing"}): the distance of each fret from the nut, for a scale length.
  *
  * <p>Fret n is at {@code L (1 - 2^(-n/d))} from the nut; L is the scale length, d the equal divisions of the octave
  * (EDO, TET; 12 by default). Exact for equal temperament, to {@link #ACCURACY} relative. The nut line, the fingerboard

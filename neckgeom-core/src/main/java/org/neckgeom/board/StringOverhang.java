@@ -15,7 +15,7 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * The edge margin (overhang): the fingerboard's width outside the outermost strings at any fret.
+ * The {@index "edge margin"} (overhang): the fingerboard's width outside the outermost strings at any fret.
  *
  * <p>Strings run straight from their places at the nut to those at the saddle. The margin is measured across the neck
  * from a string's outer edge to the board's edge: {@code half-width(x) - |outer edge(x)|}. Exact. Negative when the

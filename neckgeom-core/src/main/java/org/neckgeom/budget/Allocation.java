@@ -17,10 +17,10 @@ import org.neckgeom.text.Numbers;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * A tolerance allocation: how tight each contributor must be for a wanted yield, in two ways: all spreads scaled by one
+ * A tolerance allocation: how tight each component must be for a wanted yield, in two ways: all spreads scaled by one
  * factor, and with the least effort. Immutable.
  *
- * <p>Least effort: where holding contributor i to the standard deviation t costs {@code k/t}, the sum of the costs is
+ * <p>Least effort: where holding component i to the standard deviation t costs {@code k/t}, the sum of the costs is
  * least, for a given root sum of squares, at {@code t_i ~ (k_i / c_i^2)^(1/3)} (Lagrange's rule). The common factor of
  * those t is then set by the exact distribution, as that of the first way is. Shapes and shifts stay.
  *
@@ -28,16 +28,12 @@ import org.neckgeom.units.LibraryUnits;
  */
 public final class Allocation<Q extends Quantity<Q>> extends ValueAnswer {
 
-    /** A contributor the one way and the other. */
+    /** A component the one way and the other. */
     private record Row(UncertaintyComponent common, UncertaintyComponent least) {
 
         private static final Form<Row> FORM = Shown.withSpread(
                         Form.<Row>of("allocation-row"), row -> row.common().spread())
-                .fact(
-                        "name",
-                        Kind.NAME,
-                        "of the contributor",
-                        row -> row.common().name())
+                .fact("name", Kind.NAME, "of the component", row -> row.common().name())
                 .fact(
                         "leastEffort",
                         Kind.AMOUNT,
@@ -100,8 +96,8 @@ public final class Allocation<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     /**
-     * {@return how tight each contributor must be, two ways: all scaled by one factor, and with the least effort where holding
-     * a contributor to a deviation t costs 1/t, the same for each}
+     * {@return how tight each component must be, two ways: all scaled by one factor, and with the least effort where holding
+     * a component to a deviation t costs 1/t, the same for each}
      *
      * @param <Q> the kind of the result
      * @param budget the budget
@@ -115,14 +111,14 @@ public final class Allocation<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     /**
-     * {@return how tight each contributor must be, with efforts of one's own: holding contributor i to a deviation t costs
+     * {@return how tight each component must be, with efforts of one's own: holding component i to a deviation t costs
      * {@code k_i / t}}
      *
      * @param <Q> the kind of the result
      * @param budget the budget
      * @param limits what is allowed
      * @param probability how often the limits are to be kept
-     * @param efforts k by the name of a contributor or step, each more than 0; 1 where none is given
+     * @param efforts k by the name of a component or step, each more than 0; 1 where none is given
      * @throws IllegalArgumentException if nothing is called so, or an effort is not more than 0
      * @throws ArithmeticException if the shifts alone already break the limits
      */

@@ -14,7 +14,7 @@ import org.neckgeom.measure.Limits;
 import org.neckgeom.text.Numbers;
 
 /**
- * The allowance of one contributor, or of all of a step together, with the others unchanged, such as {@code body joint:
+ * The allowance of one component, or of all of a step together, with the others unchanged, such as {@code body joint:
  * up to 1.34 times as wide as now}. Immutable.
  *
  * @param <Q> the kind of the result
@@ -28,7 +28,7 @@ public final class Allowance<Q extends Quantity<Q>> extends ValueAnswer {
                             "how many times as wide as now it may be",
                             Allowance::factor),
                     allowance -> allowance.limits)
-            .fact("name", Kind.NAME, "of the contributor or the step", allowance -> allowance.name)
+            .fact("name", Kind.NAME, "of the component or the step", allowance -> allowance.name)
             .fact("probability", Kind.PROBABILITY, "with which the limits are kept", allowance -> allowance.probability)
             .fact("contributors", Kind.table(UncertaintyComponent.FORM), "at their widest", Allowance::contributors)
             .finds("allowance", "{name}: up to {times} times as wide as now, to keep {kept} {probability} of the time")
@@ -101,12 +101,12 @@ public final class Allowance<Q extends Quantity<Q>> extends ValueAnswer {
         return factor;
     }
 
-    /** {@return the widest spread allowed; the spread of the contributor, or of the first of the step} */
+    /** {@return the widest spread allowed; the spread of the component, or of the first of the step} */
     public ErrorDistribution<?> spread() {
         return allowed.get(0).spread();
     }
 
-    /** {@return the contributors at their widest; one, or all of the step} */
+    /** {@return the components at their widest; one, or all of the step} */
     public List<UncertaintyComponent> contributors() {
         return allowed;
     }

@@ -25,8 +25,8 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * An uncertainty budget (tolerance stack-up, error budget): named input quantities, each with its error distribution
- * and sensitivity coefficient, combined to one result {@code y = sum of c_i x_i}.
+ * An {@index "uncertainty budget"} ({@index "tolerance stack-up"}, {@index "error budget"}): named input quantities, each
+ * with its error distribution and sensitivity coefficient, combined to one result {@code y = sum of c_i x_i}.
  *
  * <p>Four answers to the same sum: {@link #worstCase} (arithmetic stack), {@link #rootSumSquare} (combined standard
  * uncertainty, GUM 5.1), {@link #distribution} (exact) and {@link #simulate} (Monte Carlo, JCGM 101). The inputs are
@@ -133,7 +133,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     /**
-     * {@return this budget with one more contributor of the same kind as the result, sensitivity 1}
+     * {@return this budget with one more component of the same kind as the result, sensitivity 1}
      *
      * @param name a name not yet in the budget
      * @param spread its spread
@@ -144,7 +144,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     /**
-     * {@return this budget with one more contributor that moves the result by a factor}
+     * {@return this budget with one more component that moves the result by a factor}
      *
      * @param name a name not yet in the budget
      * @param sensitivity how much the result moves in its library unit (mm, rad, N, MPa) to one library unit of the
@@ -157,7 +157,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     /**
-     * {@return this budget with one more contributor}
+     * {@return this budget with one more component}
      *
      * @param contributor its name not yet in the budget
      * @throws IllegalArgumentException if the name is taken
@@ -183,7 +183,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
         return new Budget<>(shorter, unit, named, exactly);
     }
 
-    /** The same budget with all its contributors at once, their names known to differ. */
+    /** The same budget with all its components at once, their names known to differ. */
     Budget<Q> withAll(List<UncertaintyComponent> all) {
         Named<UncertaintyComponent> fresh = Named.none();
         for (UncertaintyComponent one : all) {
@@ -205,9 +205,9 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     /**
-     * {@return this budget with another spread for a contributor, or for each contributor of a step}
+     * {@return this budget with another spread for a component, or for each component of a step}
      *
-     * @param name a contributor or a step
+     * @param name a component or a step
      * @param spread the new spread, of the same kind of quantity
      * @throws IllegalArgumentException if nothing is called so, or the kind differs
      */
@@ -233,14 +233,14 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     /**
-     * {@return this budget with some of its contributors correlated; give all correlations at once} Each of them is
+     * {@return this budget with some of its components correlated; give all correlations at once} Each of them is
      * replaced by an independent one that carries itself and the part that later ones share with it, so that every
      * answer adds up as {@code u^2 = sum of c_i c_j u_i u_j r_ij} (JCGM 100:2008, 5.2.2). Exact, for normal spreads.
      *
      * <p>One and the same error that enters twice needs no correlation: give it once, with the sum of its sensitivities,
      * signs and all. A {@link DatumTree} does that by itself.
      *
-     * @param correlations pairs of contributors; those not named are independent
+     * @param correlations pairs of components; those not named are independent
      * @throws IllegalArgumentException if nothing is called so, a spread is not normal or is nothing, or no errors can be
      *     correlated like that
      */
@@ -272,13 +272,13 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
                     throw Refusal.of(
                             "\"" + name + "\"",
                             "contributor",
-                            "be a contributor",
+                            "be a component",
                             "",
                             "is a step of \"" + one.name() + "\"; give all correlations at once");
                 }
                 if (one.spread().law() != ErrorDistribution.Law.NORMAL || one.contribution() == 0.0) {
                     throw Refusal.of(
-                            "correlated contributors",
+                            "correlated components",
                             "normal",
                             "have a normal spread that reaches the result",
                             "",
@@ -294,19 +294,19 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     /**
-     * {@return this budget with one contributor measured: its spread gives way to the reading, which shifts the result
+     * {@return this budget with one component measured: its spread gives way to the reading, which shifts the result
      * by its value and leaves its uncertainty}
      *
-     * @param name a contributor, or a step of a single contributor
-     * @param reading the error as read, of the contributor's own kind
-     * @throws IllegalArgumentException if nothing, or more than one contributor, is called so, or the kind differs
+     * @param name a component, or a step of a single component
+     * @param reading the error as read, of the component's own kind
+     * @throws IllegalArgumentException if nothing, or more than one component, is called so, or the kind differs
      */
     public Budget<Q> measured(String name, Estimate<?> reading) {
         if (find(name).size() > 1) {
             throw Refusal.because(
                     name,
                     "several",
-                    "\"" + name + "\" is the name of several contributors: measure one of " + namesOf(find(name)));
+                    "\"" + name + "\" is the name of several components: measure one of " + namesOf(find(name)));
         }
         return replaced(name, ErrorDistribution.of(reading));
     }
@@ -321,7 +321,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
         return unit;
     }
 
-    /** {@return the contributors in the order they were given} */
+    /** {@return the components in the order they were given} */
     public List<UncertaintyComponent> contributors() {
         return named.values();
     }
@@ -394,20 +394,20 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
         return Yield.of(sum(), limits);
     }
 
-    /** {@return each contributor's share of the variance, largest first} */
+    /** {@return each component's share of the variance, largest first} */
     public VarianceShares<Q> shares() {
         return VarianceShares.of(title, contributors(), false, unit);
     }
 
-    /** {@return each step's share of the variance, the contributors of a step together, largest first} */
+    /** {@return each step's share of the variance, the components of a step together, largest first} */
     public VarianceShares<Q> sharesByStep() {
         return VarianceShares.of(title, contributors(), true, unit);
     }
 
     /**
-     * {@return how wide a contributor, or all contributors of a step together, may be if the rest stay}
+     * {@return how wide a component, or all components of a step together, may be if the rest stay}
      *
-     * @param name a contributor or a step
+     * @param name a component or a step
      * @param limits what is allowed
      * @param probability how often the limits are to be kept at least
      * @throws IllegalArgumentException if nothing is called so, or it has no spread to widen
@@ -443,7 +443,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
         return new Sum<>(title, unit, contributors());
     }
 
-    /** The places of the contributors of a name, its own or that of their step. */
+    /** The places of the components of a name, its own or that of their step. */
     Set<Integer> find(String name) {
         Objects.requireNonNull(name, "name");
         List<UncertaintyComponent> contributors = contributors();

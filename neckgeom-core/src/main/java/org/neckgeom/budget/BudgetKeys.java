@@ -43,7 +43,7 @@ public final class BudgetKeys {
     private static final Key<UncertaintyComponent, ErrorDistribution<?>> ERROR =
             CONTRIBUTOR.needed("spread", SPREAD, "how far off it may be");
 
-    /** The keys of a budget of any kind of result; title, unit and contributors. */
+    /** The keys of a budget of any kind of result; title, unit and components. */
     public static final Table<Budget<?>> TABLE =
             Table.of("", "an uncertainty budget", BudgetKeys::budget, BudgetKeys::values);
 

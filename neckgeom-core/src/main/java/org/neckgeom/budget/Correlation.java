@@ -14,17 +14,17 @@ import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Words;
 
 /**
- * The correlation coefficient of two contributors of a budget, such as {@code "fence" and "stop", coefficient 0.8}: 1
+ * The correlation coefficient of two components of a budget, such as {@code "fence" and "stop", coefficient 0.8}: 1
  * when their errors always agree, -1 when they are always opposite, 0 when they are independent. Immutable.
  *
- * @param one a contributor with a normal spread
+ * @param one a component with a normal spread
  * @param other another one
  * @param coefficient r, from -1 to 1 (JCGM 100:2008, 5.2.2)
  */
 public record Correlation(String one, String other, double coefficient) implements Answer {
 
     private static final Form<Correlation> FORM = Form.<Correlation>of("correlation")
-            .fact("one", Kind.NAME, "a contributor", Correlation::one)
+            .fact("one", Kind.NAME, "a component", Correlation::one)
             .fact("other", Kind.NAME, "another one", Correlation::other)
             .fact("coefficient", Kind.RATIO, "from -1 to 1", Correlation::coefficient)
             .finds("correlation", "\"{one}\" and \"{other}\", coefficient {coefficient:..4}");
@@ -35,19 +35,19 @@ public record Correlation(String one, String other, double coefficient) implemen
     /**
      * Checks the parts.
      *
-     * @param one a contributor with a normal spread
+     * @param one a component with a normal spread
      * @param other another one
      * @param coefficient r, from -1 to 1
      * @throws IllegalArgumentException if both are the same or the coefficient is out of its range
      */
     public Correlation {
-        Words.name(one, "a contributor's name");
-        Words.name(other, "a contributor's name");
+        Words.name(one, "a component's name");
+        Words.name(other, "a component's name");
         if (one.equals(other)) {
             throw Refusal.of(
                     "a correlation",
                     "two-contributors",
-                    "be between two contributors",
+                    "be between two components",
                     "between \"" + one + "\" and itself");
         }
         if (!(coefficient >= -1.0 && coefficient <= 1.0)) {
@@ -61,7 +61,7 @@ public record Correlation(String one, String other, double coefficient) implemen
     }
 
     /**
-     * Returns independent contributors that add up to the same as the correlated ones: with the triangular root L of the
+     * Returns independent components that add up to the same as the correlated ones: with the triangular root L of the
      * matrix of coefficients, {@code e_i = u_i sum of L_ij z_j}, so z_j comes in {@code sum of c_i u_i L_ij} times.
      */
     static List<UncertaintyComponent> independent(List<UncertaintyComponent> group, List<Correlation> correlations) {

@@ -27,7 +27,7 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * A datum tree (registration): which feature is located from which, and how well; it grows from the blank, such as
+ * A datum tree ({@index registration}): which feature is located from which, and how well; it grows from the blank, such as
  * fingerboard on rod channel on blank. Any two features at any station give a {@link Budget}.
  *
  * <p>A feature is located at two stations x1 and x2 with independent errors d1 and d2, so at x it is off by {@code d1
@@ -68,7 +68,7 @@ public final class DatumTree extends ValueAnswer {
 
     private static final Form<DatumTree> FORM = Form.<DatumTree>of("registration")
             .fact("places", Kind.table(Placed.FORM), "each feature, in the order placed", DatumTree::places)
-            .finds("registration", "Registration from the blank")
+            .finds("registration", "Datum tree from the blank")
             .laidOut((tree, style) -> tree.drawn());
 
     private final Map<Direction, Named<Place>> trees;
@@ -152,7 +152,7 @@ public final class DatumTree extends ValueAnswer {
     }
 
     /**
-     * {@return the lateral error of one feature as seen from another; its contributors named after the features on the
+     * {@return the lateral error of one feature as seen from another; its components named after the features on the
      * two paths}
      *
      * @param feature the feature looked from
@@ -385,7 +385,7 @@ public final class DatumTree extends ValueAnswer {
     }
 
     private String drawn() {
-        StringBuilder out = new StringBuilder("Registration from the blank");
+        StringBuilder out = new StringBuilder("Datum tree from the blank");
         trees.forEach((direction, tree) -> {
             Map<String, List<String>> onIt = new HashMap<>();
             for (String name : tree.names()) {

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Values by name, in the order they came. Immutable, and grown cheaply: a copy with one more shares all but a few of its
- * nodes, so that a budget of thousands, made a contributor at a time, costs n log n and not n squared.
+ * nodes, so that a budget of thousands, made a component at a time, costs n log n and not n squared.
  *
  * <p>A treap (R. Seidel and C. Aragon, Algorithmica 16, 1996): a binary tree by name, a heap by a number mixed from the
  * name, which keeps it shallow.

@@ -15,7 +15,7 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * A Monte Carlo simulation (propagation of distributions), not yet run (JCGM 101:2008). Immutable; every {@code
+ * A {@index "Monte Carlo"} simulation (propagation of distributions), not yet run (JCGM 101:2008). Immutable; every {@code
  * with...} returns another question.
  *
  * <p>The same seed gives the same bits, for any number of threads and on any machine. Defaults: as many threads as the

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
@@ -27,7 +28,7 @@ final class SpreadKeys<Q extends Quantity<Q>> {
 
     private static final int MOST_SAMPLES = 10_000;
 
-    /** Words of before for a distribution. */
+    /** Words of earlier versions for a distribution. */
     private static final Map<String, String> OLD_WORDS = Map.of(
             "anywhere alike", "uniform", "mostly near the middle", "triangular", "mostly near the ends", "arcsine");
 
@@ -76,7 +77,10 @@ final class SpreadKeys<Q extends Quantity<Q>> {
                 .and("deviation", "standard uncertainty")
                 .and("lies", "distribution")
                 .and(
-                        "anywhere alike, mostly near the middle, mostly near the ends -> uniform, triangular, arcsine",
+                        OLD_WORDS.entrySet().stream()
+                                .sorted(Map.Entry.comparingByKey())
+                                .map(word -> word.getKey() + " -> " + word.getValue())
+                                .collect(Collectors.joining(", ")),
                         old -> old.worded("distribution", OLD_WORDS)));
     }
 

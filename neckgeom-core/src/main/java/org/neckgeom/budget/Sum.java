@@ -10,7 +10,7 @@ import org.neckgeom.units.ShopUnit;
 /** Contributors that add up to a result, each as wide as it is or so many times. */
 record Sum<Q extends Quantity<Q>>(String title, ShopUnit<Q> unit, List<UncertaintyComponent> contributors) {
 
-    /** The parts of the sum, contributor i taken factor i times as wide, or as it is. */
+    /** The parts of the sum, component i taken factor i times as wide, or as it is. */
     Parts parts(double @Nullable [] factors) {
         Parts.Builder parts = new Parts.Builder();
         int i = 0;

@@ -15,7 +15,7 @@ import org.neckgeom.units.LengthStyle;
  * half-width 0.05 mm}. Immutable.
  *
  * @param name the input's name in the budget; no two in a budget share it
- * @param step the step of work it comes from, which several contributors may share
+ * @param step the step of work it comes from, which several components may share
  * @param sensitivity the sensitivity coefficient: change of the result per unit of this input, both in library units
  * @param spread the distribution of the error, in its own kind of quantity
  */
@@ -48,7 +48,7 @@ public record UncertaintyComponent(String name, String step, double sensitivity,
      */
     public UncertaintyComponent {
         Objects.requireNonNull(spread, "spread");
-        Words.name(name, "a contributor's name");
+        Words.name(name, "a component's name");
         Words.name(step, "a step's name");
         if (!Double.isFinite(sensitivity)) {
             throw Refusal.of("sensitivity of " + name, "finite", "be a finite number", Numbers.plain(sensitivity));

@@ -8,7 +8,7 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * The variance share of one contributor in a budget, such as {@code body joint at 345 mm: 44.9 % of the variance}.
+ * The variance share of one component in a budget, such as {@code body joint at 345 mm: 44.9 % of the variance}.
  * Immutable.
  *
  * @param <Q> the kind of the result
@@ -16,7 +16,7 @@ import org.neckgeom.units.LengthStyle;
 public final class VarianceShare<Q extends Quantity<Q>> extends ValueAnswer {
 
     static final Form<VarianceShare<?>> FORM = Form.<VarianceShare<?>>of("share")
-            .fact("name", Kind.NAME, "of the contributor or the step", VarianceShare::name)
+            .fact("name", Kind.NAME, "of the component or the step", VarianceShare::name)
             .fact("varianceShare", Kind.RATIO, "of the variance, 0 to 1", VarianceShare::fraction)
             .fact(
                     "contribution",
@@ -36,7 +36,7 @@ public final class VarianceShare<Q extends Quantity<Q>> extends ValueAnswer {
         this.contribution = contribution;
     }
 
-    /** {@return whose share it is; the contributor or the step} */
+    /** {@return whose share it is; the component or the step} */
     public String name() {
         return name;
     }

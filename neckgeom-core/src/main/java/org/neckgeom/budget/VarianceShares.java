@@ -18,7 +18,7 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * The variance shares of a budget's contributors, largest first. Immutable.
+ * The variance shares of a budget's components, largest first. Immutable.
  *
  * @param <Q> the kind of the result
  */
@@ -71,20 +71,20 @@ public final class VarianceShares<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     /**
-     * {@return the largest share; the contributor that matters most}
+     * {@return the largest share; the component that matters most}
      *
      * @throws ArithmeticException if the budget is empty
      */
     public VarianceShare<Q> largest() {
         if (list.isEmpty()) {
             throw NoAnswer.because(
-                    "largest share", "empty", title + " has no largest share, for it has no contributor yet");
+                    "largest share", "empty", title + " has no largest share, for it has no component yet");
         }
         return list.get(0);
     }
 
     /**
-     * {@return the share of one contributor}
+     * {@return the share of one component}
      *
      * @param name its name
      * @throws IllegalArgumentException if nothing is called so

@@ -1,6 +1,6 @@
 /**
  * Uncertainty budgets (tolerance stack-up), exact and by Monte Carlo: how do many small errors add up, and which step
- * is worth improving? Budgets of named contributors with their exact distribution; registration trees (datum trees)
+ * is worth improving? Budgets of named components with their exact distribution; registration trees (datum trees)
  * that make budgets from features located on each other; trials (JCGM 101:2008); first-order propagation through any
  * function.
  *

@@ -40,7 +40,7 @@ final class Blame {
      */
     static Blame of(double[] fence, double[] far, double u) {
         Blame blame = new Blame(u);
-        blame.parts.add(new Part(TrialReading.FENCE_WALL, fence, 1));
+        blame.parts.add(new Part(TrialReading.NEAR_WALL, fence, 1));
         blame.parts.add(new Part(TrialReading.FAR_WALL, far, 1));
         return blame;
     }

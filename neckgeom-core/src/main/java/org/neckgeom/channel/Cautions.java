@@ -77,7 +77,7 @@ public final class Cautions extends ValueAnswer {
     static final Caution CUTTER_TOO_WIDE = new Caution(
             "CUTTER_TOO_WIDE",
             "This cutter makes the slot wider than the rod by more than 0.2 mm (8 thou)",
-            "a loose rod rattles; tape, heat-shrink or a cover strip holds it");
+            "a loose rod rattles; tape, heat-shrink or a fillet holds it");
     static final Caution THIN_FLOOR = new Caution(
             "THIN_FLOOR",
             "Less than 3 mm (1/8 in) of the blank is left under the channel",

@@ -347,12 +347,12 @@ public final class Closure extends LeanAnswer {
         }
         return disagreeing(REFUSED)
                 .map(List::of)
-                .orElse(List.of(TrialReading.FENCE_WALL, TrialReading.FAR_WALL, TrialReading.PIECE));
+                .orElse(List.of(TrialReading.NEAR_WALL, TrialReading.FAR_WALL, TrialReading.PIECE));
     }
 
     private Blame blame() {
         double single = Math.sqrt(varianceOfOneReading());
-        Blame blame = Blame.of(readings(TrialReading.FENCE_WALL), readings(TrialReading.FAR_WALL), single)
+        Blame blame = Blame.of(readings(TrialReading.NEAR_WALL), readings(TrialReading.FAR_WALL), single)
                 .slot(readings(TrialReading.SLOT))
                 .piece(readings(TrialReading.PIECE))
                 .zeros(zeros.variance(false));
@@ -491,7 +491,7 @@ public final class Closure extends LeanAnswer {
 
     private double[] readings(TrialReading reading) {
         return switch (reading) {
-            case FENCE_WALL -> trial.nearReadingsMm();
+            case NEAR_WALL -> trial.nearReadingsMm();
             case FAR_WALL -> trial.farReadingsMm();
             case SLOT -> trial.slotReadingsMm();
             case PIECE -> trial.pieceReadingsMm();

@@ -22,8 +22,8 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * Cutting forces (estimate) on a cutter (bit, router bit) in a slot as wide as the cutter: rim speed, chip load (feed
- * per tooth), force, bend. Immutable.
+ * Cutting forces (estimate) on a cutter (bit, router bit) in a slot as wide as the cutter: rim speed, {@index "chip load"}
+ * (feed per tooth), force, bend. Immutable.
  *
  * <p>Rim speed {@code pi D n} and chip load {@code f/(n z)} are exact. The rest is an estimate: power {@code k_c a D f},
  * mean tangential force power over rim speed, and that force at the tip of a stepped cantilever, fluted part with 0.8 of

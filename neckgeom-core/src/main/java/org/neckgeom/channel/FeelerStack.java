@@ -23,8 +23,8 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * A stack of feeler gauges (leaves) nearest a wanted gap, each leaf used at most once, such as {@code 0.70 leaf, 0.010
- * mm short}. Immutable.
+ * A stack of {@index "feeler gauges"} (leaves) nearest a wanted gap, such as a fence move, each leaf used at most once, such as
+ * {@code 0.70 leaf, 0.010 mm short}. Immutable.
  *
  * <p>Exact: no other stack of as many leaves or fewer is nearer, and none as near has fewer leaves. Standard
  * uncertainty of a leaf: half-width / sqrt(3) (uniform, GUM 4.3.7); leaves add as the root of the sum of squares.

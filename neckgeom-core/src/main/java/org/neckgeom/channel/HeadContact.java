@@ -18,7 +18,7 @@ final class HeadContact {
     static final int TIP_PROUD = 3;
 
     /**
-     * Both corners of the side of a head that is on the fence: pitched first, which shortens it in plan, then swung. The side
+     * Both corners of the side of a head that is on the fence: tilted back first, which shortens it in plan, then swung. The side
      * is straight between them.
      *
      * @param atNut width of the head at the nut line; at the tip it is the head's own
@@ -59,7 +59,7 @@ final class HeadContact {
         return corner(before, head.widthMm() / 2, -Math.abs(head.swingRad()))[0];
     }
 
-    /** Height of a veneer's edge on a pitched head above the plane of the glue face. */
+    /** Height of a veneer's edge on an angled head above the plane of the glue face. */
     static double veneerHeight(double thickness, double pitch, double shortOfNut) {
         return Math.max(0, thickness * StrictMath.cos(pitch) - shortOfNut * StrictMath.sin(pitch));
     }

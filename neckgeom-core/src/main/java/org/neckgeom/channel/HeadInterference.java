@@ -52,7 +52,7 @@ public final class HeadInterference extends ValueAnswer {
     /**
      * {@return a neck at the fence}
      *
-     * @param head the head, ears and all
+     * @param head the head, wings and all
      * @param blank the shaft, from the nut line to its heel end
      * @param fence with the cutter at the middle of its length
      */

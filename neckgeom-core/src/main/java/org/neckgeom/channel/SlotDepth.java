@@ -12,7 +12,7 @@ import org.neckgeom.units.LengthStyle;
 /**
  * The depth of a rod slot and its parts, such as {@code 9.2 mm deep: rod 9, clearance 0.2}. Immutable.
  *
- * <p>Depth is rod height + cover strip + clearance, at the ends; an arched floor adds its sagitta in the middle. Exact:
+ * <p>Depth is rod height + fillet + clearance, at the ends; an arched floor adds its sagitta in the middle. Exact:
  * the uncertainty comes with the gauge block and the reading, see {@link CreepCheck}.
  */
 public final class SlotDepth extends ValueAnswer {
@@ -33,7 +33,7 @@ public final class SlotDepth extends ValueAnswer {
             .phrase("pocket", "; pocket {pocketDepth:brief}")
             .finds(
                     "depth",
-                    "{atEnds:brief} {where}: rod {rodHeight:..4 bare}, cover strip {coverStrip:..4 bare}, clearance"
+                    "{atEnds:brief} {where}: rod {rodHeight:..4 bare}, fillet {coverStrip:..4 bare}, clearance"
                             + " {clearance:..4 bare}{pocket}");
 
     private final Channel channel;

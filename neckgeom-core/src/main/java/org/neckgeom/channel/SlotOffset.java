@@ -73,7 +73,7 @@ public final class SlotOffset implements Answer {
      * @throws IllegalArgumentException if a length is out of its range or not finite
      */
     public static SlotOffset fromWalls(Quantity<Length> fenceWall, Quantity<Length> farWall) {
-        double a = LibraryUnits.mmPositive(fenceWall, "fence wall");
+        double a = LibraryUnits.mmPositive(fenceWall, "near wall");
         double b = LibraryUnits.mmPositive(farWall, "far wall");
         return new SlotOffset((a - b) / 2, 0, Background.of(Double.POSITIVE_INFINITY, LengthStyle.of(fenceWall)));
     }

@@ -15,7 +15,7 @@ import org.neckgeom.units.LibraryUnits;
  * Depth error of the slot when a head veneer lifts the neck off the table: face down, the neck rests on the veneer's
  * edge and on its own far end. Immutable.
  *
- * <p>A veneer t on a head pitched by alpha, stopping q short of the nut line, stands proud of the glue face by
+ * <p>A veneer t on a head angled by alpha, stopping q short of the nut line, stands proud of the glue face by
  * {@code h = max(0, t cos alpha - q sin alpha)}, at {@code x_v = q cos alpha + t sin alpha} in front of the nut. The slot
  * is shallow by {@code h (L_c - x)/(L_c + x_v)} at station x, L_c the far contact. Exact but for the cosine of the tilt.
  */

@@ -3,7 +3,7 @@ package org.neckgeom.channel;
 /** One of the four readings on a trial cut, named as the maker names them. */
 public enum TrialReading {
     /** The wood left between the slot and the edge that rode the fence. */
-    FENCE_WALL("fence wall"),
+    NEAR_WALL("near wall"),
     /** The wood left between the slot and the other edge. */
     FAR_WALL("far wall"),
     /** The width of the slot. */
@@ -17,7 +17,7 @@ public enum TrialReading {
         this.text = text;
     }
 
-    /** Returns the name as the maker uses it, such as {@code fence wall}. */
+    /** Returns the name as the maker uses it, such as {@code near wall}. */
     @Override
     public String toString() {
         return text;

@@ -15,7 +15,7 @@
  * turned pass    the slot grows by 2 |e|
  * several rounds K = P/(P + u_z^2), e + K (z - e), (1 - K) P; a move m takes m off e and adds u_m^2 to P
  * pivoting fence block's gap = move times (pivot to block) / (pivot to cutter)
- * depth          rod + cover strip + clearance
+ * depth          rod + fillet + clearance
  * </pre>
  *
  * <h2>For instance</h2>

@@ -12,7 +12,7 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * A head in plan: its outline from the nut line to the tip, its posts and ears, in mm, x toward the body. Turned flat, or
+ * A head in plan: its outline from the nut line to the tip, its posts and wings, in mm, x toward the body. Turned flat, or
  * seen square to the neck and so foreshortened by its pitch. A swung head turns about the nut line's middle.
  *
  * @param nutLine slope of the nut line on the head's face
@@ -86,8 +86,8 @@ public record HeadShape(Head head, HeadLayout layout, double nutLine) {
         return points;
     }
 
-    /** The seams of the ears with stock so wide, one a side; none where it is wide enough. */
-    public List<List<Point>> ears(double stock, double foreshortening) {
+    /** The seams of the wings with stock so wide, one a side; none where it is wide enough. */
+    public List<List<Point>> wings(double stock, double foreshortening) {
         if (!(stock > 0) || !(2 * Math.max(halfWidth(0), halfWidth(head.lengthMm())) > stock)) {
             return List.of();
         }

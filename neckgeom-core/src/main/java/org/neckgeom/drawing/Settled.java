@@ -12,7 +12,7 @@ import org.neckgeom.solid.FloorThickness;
  * The inputs of a drawing beyond the design.
  *
  * @param saddleMm station of the saddle on the centreline; used where the neck has strings
- * @param stockMm width of the blank, of which ears make up what the head is wider; 0 when it is not known
+ * @param stockMm width of the blank, of which wings make up what the head is wider; 0 when it is not known
  * @param offHeel what comes off the heel, where height or centreline have been read at the bridge
  * @param woodLeft under the channel, as the plan computes it
  * @param done the operations that are done, in their order

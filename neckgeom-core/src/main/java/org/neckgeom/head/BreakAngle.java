@@ -15,8 +15,8 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * The break angle (string angle, down-bearing) of a string between nut and tuner post, such as head angle 13 deg, post
- * 60 mm out, string 8 mm above the head's face. Immutable.
+ * The break angle ({@index "string angle"}, {@index down-bearing}) of a string between nut and tuner post, such as head angle
+ * 13 deg, post 60 mm out, string 8 mm above the head's face. Immutable.
  *
  * <p>The string bears on the nut straight above the break line, h over the fingerboard's glue face. The post is at d
  * along the head's face from the break line; the string leaves it p above that face and w to one side of its own slot.
@@ -83,9 +83,9 @@ public final class BreakAngle extends ValueAnswer {
      * @return both, to be followed by {@code post}
      */
     public static OverNut over(Quantity<Angle> pitch, Quantity<Length> nutSlot) {
-        double rad = LibraryUnits.rad(pitch, "head pitch");
+        double rad = LibraryUnits.rad(pitch, "head angle");
         if (!(rad >= 0 && rad <= Math.toRadians(ScarfKernel.GREATEST_PITCH_DEGREES))) {
-            throw LibraryUnits.refused("head pitch", "range", "from 0 to 45 deg", pitch);
+            throw LibraryUnits.refused("head angle", "range", "from 0 to 45 deg", pitch);
         }
         return new OverNut(rad, LibraryUnits.mmNotNegative(nutSlot, "nut slot's height"));
     }

@@ -21,7 +21,7 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * The layout of a head (headstock): its outline, wings (ears) and tuner posts. Immutable.
+ * The layout of a head (headstock): its outline, {@index wings} ({@index ears}) and tuner posts. Immutable.
  *
  * <p>The outline runs straight from its width at the break line to its width at the tip; unless given it is as wide all
  * along as the head. A swung head carries its posts with it, as they are placed by its own axis. Wings are glued on
@@ -140,7 +140,7 @@ public final class HeadLayout extends ValueAnswer {
      *
      * @param stock width of the shaft's stock at the head, more than 0
      */
-    public Amount<Length> ears(Quantity<Length> stock) {
+    public Amount<Length> wings(Quantity<Length> stock) {
         double w = LibraryUnits.mmPositive(stock, "width of the stock");
         double widest = Math.max(head.widthAtBreakLineMm(), head.widthAtTipMm());
         return style().amount(Math.max(0, (widest - w) / 2));

@@ -13,7 +13,7 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * A head in one piece with the shaft, sawn out of a blank thick enough to hold it, such as one pitched 13 deg that needs
+ * A head in one piece with the shaft, sawn out of a blank thick enough to hold it, such as one angled 13 deg that needs
  * 56.2 mm. Immutable.
  *
  * <p>The head's face falls away from the glue face at the nut line. With a the pitch, L the head along its face and t its
@@ -42,7 +42,7 @@ public final class OnePieceHead extends ValueAnswer {
             .phrase("side", p -> p.backLengthMm() < 0, "behind")
             .phrase("side", "before")
             .finds("flat", OnePieceHead::isFlat, "One-piece head, flat: blank {thickness:brief} thick or more")
-            .finds("pitched", "One-piece head, pitched {pitch}: blank {thickness:brief} thick or more")
+            .finds("pitched", "One-piece head, angled {pitch}: blank {thickness:brief} thick or more")
             .line("tip", "tip", OnePieceHead::isFlat, "{length:brief} before the nut line")
             .line(
                     "faceAtTip",
@@ -69,7 +69,7 @@ public final class OnePieceHead extends ValueAnswer {
     /**
      * {@return a head to be sawn from the blank}
      *
-     * @param head pitched or flat
+     * @param head angled or flat
      */
     public static OnePieceHead of(Head head) {
         return new OnePieceHead(Objects.requireNonNull(head, "head"));

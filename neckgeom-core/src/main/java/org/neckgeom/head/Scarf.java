@@ -12,7 +12,7 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * A scarf joint (splice, spliced head): the head (headstock) is cut from the shaft at an angle and glued back, for
+ * A scarf joint ({@index splice}, spliced head): the head (headstock) is cut from the shaft at an angle and glued back, for
  * example 13 deg, shaft 20 mm, head 15 mm.
  *
  * <p>The head angle (pitch, tilt-back) is the angle between head face and glue face, 1 to 45 deg, measured along the

@@ -20,11 +20,11 @@ final class ScarfKernel {
 
     private ScarfKernel() {}
 
-    /** The pitch of a scarf, checked. */
+    /** The head angle of a scarf, checked. */
     static double pitchRad(Quantity<Angle> pitch) {
-        double rad = LibraryUnits.rad(pitch, "head pitch");
+        double rad = LibraryUnits.rad(pitch, "head angle");
         if (!(rad >= Math.toRadians(LEAST_PITCH_DEGREES) && rad <= Math.toRadians(GREATEST_PITCH_DEGREES))) {
-            throw LibraryUnits.refused("head pitch", "range", "from 1 to 45 deg", pitch);
+            throw LibraryUnits.refused("head angle", "range", "from 1 to 45 deg", pitch);
         }
         return rad;
     }

@@ -33,7 +33,7 @@ public final class ScarfRoll extends ValueAnswer {
             .finds("roll", "Roll from a saw line {outOfSquare:size 2} out of square")
             .line("roll", "shaft's slope", "{roll:size 2}{low}")
             .line("mismatch", "offcut turned over", "as much the other way: {mismatch:size 2} between them")
-            .line("pitchAlong", "pitch along the neck", "{pitchAlong:2}")
+            .line("pitchAlong", "head angle along the neck", "{pitchAlong:2}")
             .note("plane-together", "plane both slopes together, edges aligned, before gluing");
 
     private static final double MOST_DEGREES = 20;

@@ -11,8 +11,8 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * Heel blocks (stacked heel, laminated heel): the height of the heel and the blocks glued for it, such as 94.2 mm from
- * four blocks of 20 mm under a 20 mm shaft. Immutable.
+ * Heel blocks ({@index "stacked heel"}, laminated heel): the height of the heel and the blocks glued for it, such as 94.2 mm
+ * from four blocks of 20 mm under a 20 mm shaft. Immutable.
  *
  * <p>The mating face runs from the glue face down to the cap, level with the body's back. With D the body's depth at
  * the joint, o the overstand: the glue face above the top there, t the neck's angle (head back positive) and l the lean

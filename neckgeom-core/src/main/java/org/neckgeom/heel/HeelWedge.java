@@ -10,8 +10,8 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * The wood to take off the heel's mating face in a neck reset, to raise or lower the fret plane at the bridge, such as
- * 0.310 mm at the top edge for 1 mm lower. Immutable.
+ * The wood to take off the heel's mating face in a {@index "neck reset"}, to raise or lower the fret plane at the bridge,
+ * such as 0.310 mm at the top edge for 1 mm lower. Immutable.
  *
  * <p>{@code cut = heel height |change| / S} at one end of the face, running out to nothing at the other. To raise the
  * projection the wood comes off at the cap and the head tips back about the top edge; to lower it the wood comes off at

@@ -14,8 +14,8 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * The neck angle (back-set, neck pitch), such as {@code 1.02 deg, head back}, with the heights at which small shops
- * read it at the bridge. Immutable.
+ * The neck angle ({@index back-set}, {@index "neck pitch"}), such as {@code 1.02 deg, head back}, with the heights at which
+ * small shops read it at the bridge. Immutable.
  *
  * <p>The angle lies between the fret plane and the body's reference plane, positive with the head tilted back (builders
  * of nylon-strung instruments often count the other way). The heights are read where the string meets the saddle,

@@ -10,7 +10,7 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * The shim (wedge) under a neck in a neck pocket, such as 0.30 mm for 1.2 mm at the bridge. Immutable.
+ * The shim ({@index wedge}) under a neck in a neck pocket, such as 0.30 mm for 1.2 mm at the bridge. Immutable.
  *
  * <p>{@code shim = |change| pocket length / distance from the other end to the saddle}. To raise the projection at the
  * bridge the shim goes under the end toward the bridge and the neck tips about the pocket's nut-side edge (the joint),

@@ -7,7 +7,7 @@ import org.neckgeom.text.Names;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * Something that is so or not so about the work, such as {@code straight parallel edges} or {@code ears}: what an
+ * Something that is so or not so about the work, such as {@code straight parallel edges} or {@code wings}: what an
  * operation needs, finds in its way, takes away or leaves behind. Immutable.
  *
  * <p>The constants are those of the usual neck; {@link #named} makes more. Two conditions are equal when their names are.
@@ -42,7 +42,7 @@ public final class Condition extends ValueAnswer {
     /** Tenon, dovetail, pocket or bolt holes are cut. */
     public static final Condition HEEL_JOINT = named("heel joint");
     /** The strips that widen the head are glued on. */
-    public static final Condition EARS = named("ears");
+    public static final Condition WINGS = named("wings");
     /** The veneer on the head's face is glued on. */
     public static final Condition HEAD_VENEER = named("head veneer");
     /** The veneer on the head's back is glued on. */

@@ -21,12 +21,12 @@ import org.neckgeom.text.Names;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * A conflict of two operations in an order of work, such as {@code cut rod channel with ears on}: which operations,
+ * A conflict of two operations in an order of work, such as {@code cut rod channel with wings on}: which operations,
  * why, the remedy, and what the remedy adds to the budget. Immutable.
  */
 public final class Conflict extends ValueAnswer {
 
-    /** How things clash. */
+    /** How things conflict. */
     public enum Kind {
         /** Something is in the way of an operation. */
         IN_THE_WAY("in the way"),
@@ -64,10 +64,10 @@ public final class Conflict extends ValueAnswer {
     private static final int MOST_KEPT = 2;
 
     static final Form<Conflict> FORM = Form.<Conflict>of("clash")
-            .fact("kind", code(Kind.class), "how things clash", Conflict::kind)
+            .fact("kind", code(Kind.class), "how things conflict", Conflict::kind)
             .fact("operation", NAME, "that cannot be done as it should", clash -> clash.operations.get(0))
             .factIfAny("by", NAME, "operation that causes it", Conflict::by)
-            .fact("operations", Operation.NAMES, "all that clash", Conflict::operations)
+            .fact("operations", Operation.NAMES, "all that are in conflict", Conflict::operations)
             .factIfAny(
                     "condition",
                     NAME,
@@ -75,7 +75,7 @@ public final class Conflict extends ValueAnswer {
                     clash -> clash.condition().map(Condition::name))
             .fact("reasons", table(Reason.FORM), "why, kept orders first", Conflict::keptFirst)
             .factIfAny("reasonsLeftOut", WHOLE, "how many the text leaves out", Conflict::reasonsLeftOut)
-            .fact("kept", table(KeptOrder.FORM), "orders that force the clash together", Conflict::keptOrders)
+            .fact("kept", table(KeptOrder.FORM), "orders that force the conflict together", Conflict::keptOrders)
             .factIfAny("remedy", NAME, "to take", clash -> clash.remedy().map(Remedy::name))
             .factIfAny(
                     "how", NAME, "the remedy is done", clash -> clash.remedy().flatMap(Remedy::howIfAny))
@@ -138,7 +138,7 @@ public final class Conflict extends ValueAnswer {
     }
 
     /**
-     * {@return a clash of an operation with a condition}
+     * {@return a conflict of an operation with a condition}
      *
      * @param kind any but {@link Kind#CYCLE}
      * @param operation the operation that cannot be done as it should
@@ -174,7 +174,7 @@ public final class Conflict extends ValueAnswer {
     }
 
     /**
-     * {@return a clash of operations that must each come before the next, and the last before the first}
+     * {@return a conflict of operations that must each come before the next, and the last before the first}
      *
      * @param operations two or more, in the order of the cycle
      * @param reasons why each must come before the next
@@ -187,13 +187,13 @@ public final class Conflict extends ValueAnswer {
         return new Conflict(Kind.CYCLE, operations, null, reasons, kept, List.of());
     }
 
-    /** {@return how things clash} */
+    /** {@return how things conflict} */
     public Kind kind() {
         return kind;
     }
 
     /**
-     * {@return the operations that clash: the one that cannot be done as it should, then the one to blame; or those of
+     * {@return the operations that conflict: the one that cannot be done as it should, then the one to blame; or those of
      * the cycle in order; one or more}
      */
     public List<String> operations() {
@@ -211,8 +211,8 @@ public final class Conflict extends ValueAnswer {
     }
 
     /**
-     * {@return the kept orders that force the clash together: as few as suffice, none of them idle; empty if the
-     * operations clash by themselves} Give one up and these no longer force it; others that were kept may.
+     * {@return the kept orders that force the conflict together: as few as suffice, none of them idle; empty if the
+     * operations conflict by themselves} Give one up and these no longer force it; others that were kept may.
      */
     public List<KeptOrder> keptOrders() {
         return kept;

@@ -9,7 +9,7 @@ import org.neckgeom.text.Names;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * The conflicts (clashes) in an order of work, such as {@code 1 clash, with a remedy}; empty without a conflict.
+ * The conflicts ({@index clashes}) in an order of work, such as {@code 1 conflict, with a remedy}; empty without a conflict.
  * Immutable.
  */
 public final class Conflicts extends ValueAnswer implements Iterable<Conflict> {
@@ -17,16 +17,16 @@ public final class Conflicts extends ValueAnswer implements Iterable<Conflict> {
     private static final int MOST_CHARACTERS = 950;
 
     static final Form<Conflicts> FORM = Form.<Conflicts>of("clashes")
-            .fact("count", Kind.WHOLE, "how many clashes", clashes -> clashes.clashes.size())
+            .fact("count", Kind.WHOLE, "how many conflicts", clashes -> clashes.clashes.size())
             .fact("withoutRemedy", Kind.WHOLE, "how many of them have no remedy", Conflicts::stuck)
             .fact("clashes", Kind.table(Conflict.FORM), "in the order in which they are met", Conflicts::list)
-            .finds("none", Conflicts::isEmpty, "Clashes: none")
-            .finds("with-remedies", Conflicts::haveRemedies, "Clashes: {count:of clash/clashes}, with a remedy")
+            .finds("none", Conflicts::isEmpty, "Conflicts: none")
+            .finds("with-remedies", Conflicts::haveRemedies, "Conflicts: {count:of conflict/conflicts}, with a remedy")
             .finds(
                     "no-remedy",
                     clashes -> clashes.stuck() == clashes.clashes.size(),
-                    "Clashes: {count:of clash/clashes}, no remedy")
-            .finds("some-without-remedy", "Clashes: {count:of clash/clashes}, {withoutRemedy} without remedy")
+                    "Conflicts: {count:of conflict/conflicts}, no remedy")
+            .finds("some-without-remedy", "Conflicts: {count:of conflict/conflicts}, {withoutRemedy} without remedy")
             .laidOut((clashes, style) -> clashes.text(style, MOST_CHARACTERS));
 
     private final List<Conflict> clashes;
@@ -37,7 +37,7 @@ public final class Conflicts extends ValueAnswer implements Iterable<Conflict> {
     }
 
     /**
-     * {@return clashes}
+     * {@return the conflicts}
      *
      * @param clashes in the order in which they are met
      */
@@ -50,12 +50,12 @@ public final class Conflicts extends ValueAnswer implements Iterable<Conflict> {
         return clashes;
     }
 
-    /** {@return whether nothing clashes} */
+    /** {@return whether nothing conflicts} */
     public boolean isEmpty() {
         return clashes.isEmpty();
     }
 
-    /** {@return whether there is a way out of every clash; true if there is none} */
+    /** {@return whether there is a way out of every conflict; true if there is none} */
     public boolean haveRemedies() {
         return stuck() == 0;
     }
@@ -65,7 +65,7 @@ public final class Conflicts extends ValueAnswer implements Iterable<Conflict> {
         return clashes.iterator();
     }
 
-    /** {@return all clashes as text, numbered, however long} */
+    /** {@return all conflicts as text, numbered, however long} */
     public String table() {
         return text(style(), Integer.MAX_VALUE);
     }
@@ -85,7 +85,7 @@ public final class Conflicts extends ValueAnswer implements Iterable<Conflict> {
         for (int i = 0; i < clashes.size(); i++) {
             String entry = "\n" + (i + 1) + ". " + clashes.get(i).text(style);
             if (out.length() + entry.length() > most) {
-                // The long form of one clash always fits after the title, its parts being limited: see Names.
+                // The long form of one conflict always fits after the title, its parts being limited: see Names.
                 return out + "\nand " + (clashes.size() - i) + " more: table()";
             }
             out.append(entry);

@@ -9,7 +9,7 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.text.Names;
 
 /**
- * An order the maker must keep, such as {@code glue ears before cut rod channel}. Immutable.
+ * An order the maker must keep, such as {@code glue wings before cut rod channel}. Immutable.
  *
  * @param first the operation that comes first
  * @param then the operation that comes somewhere after it
@@ -54,7 +54,7 @@ public record KeptOrder(String first, String then) implements Answer {
         return FORM;
     }
 
-    /** Returns such as {@code glue ears before cut rod channel}. */
+    /** Returns such as {@code glue wings before cut rod channel}. */
     @Override
     public String toString() {
         return text(style());

@@ -1,6 +1,5 @@
 package org.neckgeom.order;
 
-import static org.neckgeom.order.Condition.EARS;
 import static org.neckgeom.order.Condition.FINGERBOARD;
 import static org.neckgeom.order.Condition.FLAT_FACE;
 import static org.neckgeom.order.Condition.HEAD_VENEER;
@@ -9,6 +8,7 @@ import static org.neckgeom.order.Condition.MARKED_LINES;
 import static org.neckgeom.order.Condition.PARALLEL_EDGES;
 import static org.neckgeom.order.Condition.ROUNDED_BACK;
 import static org.neckgeom.order.Condition.SQUARE_EDGES;
+import static org.neckgeom.order.Condition.WINGS;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -78,7 +78,7 @@ public final class Operation extends ValueAnswer {
     public static final String CUT_HEEL_JOINT = "cut heel joint";
 
     /** Glue on the strips that widen the head. */
-    public static final String GLUE_EARS = "glue ears";
+    public static final String GLUE_WINGS = "glue wings";
 
     /** Glue the veneer on the head's face. */
     public static final String GLUE_HEAD_VENEER = "glue head veneer";
@@ -198,10 +198,10 @@ public final class Operation extends ValueAnswer {
 
     /**
      * {@return a cut made face down on the table with an edge along the fence, as for rod channel and stiffening bars:
-     * it needs a flat face, marked lines and straight, parallel, square edges; ears, head veneer, heel block and a
+     * it needs a flat face, marked lines and straight, parallel, square edges; wings, head veneer, heel block and a
      * rounded back are in its way, each with its usual remedies; a fingerboard covers the face, and nothing helps}
      *
-     * <p>Common practice. A head pitched back rises from the table, face down, and is not in the way itself; its ears are.
+     * <p>Common practice. A head tilted back rises from the table, face down, and is not in the way itself; its wings are.
      *
      * @param name 1 to 50 characters
      */
@@ -210,18 +210,18 @@ public final class Operation extends ValueAnswer {
         Remedy rails = Remedy.plungeRouterBetweenRails();
         return named(name)
                 .needs(FLAT_FACE, PARALLEL_EDGES, SQUARE_EDGES, MARKED_LINES)
-                .blockedBy(EARS, HEAD_VENEER, HEEL_BLOCK, ROUNDED_BACK, FINGERBOARD)
+                .blockedBy(WINGS, HEAD_VENEER, HEEL_BLOCK, ROUNDED_BACK, FINGERBOARD)
                 .because(FLAT_FACE, "the face lies on the table and sets the depth")
                 .because(PARALLEL_EDGES, "the fence centres the cut from a straight edge")
                 .because(SQUARE_EDGES, "an edge out of square rocks on the fence")
-                .because(EARS, "the ears meet the fence before the shaft does")
+                .because(WINGS, "the wings meet the fence before the shaft does")
                 .because(HEAD_VENEER, "the veneer lifts the face off the table at the nut")
                 .because(HEEL_BLOCK, "the heel block fouls fence and hold-downs")
                 .because(ROUNDED_BACK, "a rounded back cannot be held down flat")
                 .because(FINGERBOARD, "it covers the face")
                 .despite(PARALLEL_EDGES, carrier, rails)
                 .despite(SQUARE_EDGES, carrier, rails)
-                .despite(EARS, Remedy.parallelSpacer(), carrier, rails)
+                .despite(WINGS, Remedy.parallelSpacer(), carrier, rails)
                 .despite(HEAD_VENEER, Remedy.raisedTable(), Remedy.shim())
                 .despite(HEEL_BLOCK, rails)
                 .despite(ROUNDED_BACK, Remedy.cradle(), rails)

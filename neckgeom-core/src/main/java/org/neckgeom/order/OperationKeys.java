@@ -85,6 +85,16 @@ final class OperationKeys {
     private static final Key<Operation, List<String>> CAUTIONS =
             OPERATION.optional("cautions", Types.list(Types.line(300), 1, MOST), "before it is done");
 
+    static {
+        BECAUSE.moved(OrderNames.of("condition"));
+        DESPITE.moved(OrderNames.of("condition"));
+        OPERATION.moved(OrderNames.of("name")
+                .then(OrderNames.items("needs"))
+                .then(OrderNames.items("blocked by"))
+                .then(OrderNames.items("takes away"))
+                .then(OrderNames.items("puts")));
+    }
+
     private OperationKeys() {}
 
     private static Remedy remedy(Values<Remedy> given) {

@@ -53,7 +53,12 @@ public final class OrderChanges extends Noun<OrderChanges> {
             TABLE.optional("start", Types.list(Types.TEXT, 1, MOST * MOST), "conditions that hold from the start");
 
     static {
-        TABLE.moved(Moves.none().and("keep", "before"));
+        TABLE.moved(Moves.none()
+                .and("keep", "before")
+                .then(OrderNames.items("done"))
+                .then(OrderNames.items("without"))
+                .then(OrderNames.items("start")));
+        KEPT.moved(OrderNames.of("first").then(OrderNames.of("then")));
     }
 
     private OrderChanges(Values<OrderChanges> values) {

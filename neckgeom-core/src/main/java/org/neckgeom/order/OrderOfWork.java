@@ -23,7 +23,7 @@ import org.neckgeom.units.LengthStyle;
  *
  * <pre>
  * OrderOfWork.forNeck().
- *     keep("glue ears").before("cut rod channel").
+ *     keep("glue wings").before("cut rod channel").
  *     plan()
  * </pre>
  *
@@ -83,7 +83,7 @@ public final class OrderOfWork extends ValueAnswer {
 
     /**
      * {@return the usual neck's operations without those that a design has no use for: rod and channel where it has no
-     * channel, scarf and head piece where its head is not pitched, veneer and back strap where its head has none; the
+     * channel, scarf and head piece where its head is not angled, veneer and back strap where its head has none; the
      * order of work} A head that is not given is taken as usual.
      *
      * @param design the neck
@@ -231,7 +231,7 @@ public final class OrderOfWork extends ValueAnswer {
     }
 
     /**
-     * Begins an order that must be kept: {@code keep("glue ears").before("cut rod channel")}.
+     * Begins an order that must be kept: {@code keep("glue wings").before("cut rod channel")}.
      *
      * @param name one of this order of work
      * @return the operation, waiting for the other one
@@ -267,7 +267,7 @@ public final class OrderOfWork extends ValueAnswer {
             return keeping(new KeptOrder(operation(other).name(), name));
         }
 
-        /** Returns such as {@code glue ears, kept before or after what?}. */
+        /** Returns such as {@code glue wings, kept before or after what?}. */
         @Override
         public String toString() {
             return name + ", kept before or after what?";
@@ -283,9 +283,9 @@ public final class OrderOfWork extends ValueAnswer {
     }
 
     /**
-     * {@return an order that breaks nothing, or what clashes}
+     * {@return an order that breaks nothing, or the conflicts}
      *
-     * <p>Exact: of all orders that keep what must be kept it is the one with the fewest clashes without a remedy, then the
+     * <p>Exact: of all orders that keep what must be kept it is the one with the fewest conflicts without a remedy, then the
      * fewest with one, then the fewest pairs of operations turned round against the usual order, then the first by the
      * usual order. So it depends on nothing but the input, and an order kept that it already keeps changes nothing.
      *

@@ -19,7 +19,7 @@ import org.neckgeom.units.LengthStyle;
  * The order in which a neck is made, each step with the reason for its place, or the conflicts: the answer of
  * {@link OrderOfWork#plan} and {@link OrderOfWork#inThisOrder}. Immutable.
  *
- * <p>An order with clashes is given only if each has a remedy; otherwise there are no steps, and {@link #clashes} gives
+ * <p>An order with conflicts is given only if each has a remedy; otherwise there are no steps, and {@link #clashes} gives
  * the reason.
  */
 public final class OrderPlan extends ValueAnswer {
@@ -43,7 +43,7 @@ public final class OrderPlan extends ValueAnswer {
                         Kind.NAME,
                         "it has its place",
                         s -> Optional.of(s.why).filter(why -> !why.isEmpty()))
-                .fact("remedies", Kind.list(Kind.NAME), "it is done with despite a clash", Step::remedyNames)
+                .fact("remedies", Kind.list(Kind.NAME), "it is done with despite a conflict", Step::remedyNames)
                 .phrase("because", ": {why}")
                 .finds("step", "{number} {operation}{because}");
 
@@ -81,14 +81,14 @@ public final class OrderPlan extends ValueAnswer {
     }
 
     private static final Form<OrderPlan> FORM = Form.<OrderPlan>of("order-plan")
-            .fact("works", Kind.FLAG, "whether each clash has a remedy", OrderPlan::works)
+            .fact("works", Kind.FLAG, "whether each conflict has a remedy", OrderPlan::works)
             .fact("count", Kind.WHOLE, "how many steps", plan -> plan.steps.size())
             .fact("steps", Kind.table(Step.FORM), "in order; none if it does not work", OrderPlan::steps)
             .fact("kept", Kind.table(KeptOrder.FORM), "by the maker", plan -> plan.work.kept())
             .fact(
                     "clashCount",
                     Kind.WHOLE,
-                    "how many clashes",
+                    "how many conflicts",
                     plan -> plan.clashes.list().size())
             .fact("clashes", Kind.answer(Conflicts.FORM), "the conflicts", OrderPlan::clashes)
             .finds("not-possible", plan -> !plan.works(), "Order of work: NOT POSSIBLE as given")
@@ -96,8 +96,8 @@ public final class OrderPlan extends ValueAnswer {
             .finds(
                     "remedied",
                     p -> p.clashes.list().size() == 1,
-                    "Order of work: {count} steps, 1 clash, with a remedy")
-            .finds("remedied", "Order of work: {count} steps, {clashCount} clashes, each with a remedy")
+                    "Order of work: {count} steps, 1 conflict, with a remedy")
+            .finds("remedied", "Order of work: {count} steps, {clashCount} conflicts, each with a remedy")
             .laidOut((plan, style) -> plan.fitted(style));
 
     private static final int MOST_CHARACTERS = 950;
@@ -117,7 +117,7 @@ public final class OrderPlan extends ValueAnswer {
         this.clashes = clashes;
     }
 
-    /** {@return whether the work can be done in this order: false if a clash has no remedy} */
+    /** {@return whether the work can be done in this order: false if a conflict has no remedy} */
     public boolean works() {
         return clashes.haveRemedies();
     }
@@ -147,7 +147,7 @@ public final class OrderPlan extends ValueAnswer {
                 .orElseThrow(() -> Names.unknown(operation, "operation", names()));
     }
 
-    /** {@return what clashes; empty if nothing does} */
+    /** {@return what conflicts; empty if nothing does} */
     public Conflicts clashes() {
         return clashes;
     }
@@ -175,7 +175,7 @@ public final class OrderPlan extends ValueAnswer {
         return List.copyOf(all);
     }
 
-    /** {@return the whole plan as text, every step with its why, then the clashes, however long} */
+    /** {@return the whole plan as text, every step with its why, then the conflicts, however long} */
     public String table() {
         return text(style(), true, true) + (clashes.isEmpty() ? "" : "\n" + clashes.table()) + "\n" + MACHINE_FIRST;
     }

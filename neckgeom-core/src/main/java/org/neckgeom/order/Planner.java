@@ -5,7 +5,7 @@ import java.util.List;
 import org.neckgeom.order.OrderPlan.Step;
 import org.neckgeom.order.OrderProblem.Edge;
 
-/** From an order of work to its plan: cycles first, then the search, then what clashes and who is to blame. */
+/** From an order of work to its plan: cycles first, then the search, then what conflicts and who is to blame. */
 final class Planner {
 
     private Planner() {}

@@ -73,7 +73,7 @@ public final class Remedy extends ValueAnswer {
     }
 
     /**
-     * {@return the parallel spacer: ears or a wide head meet the fence before the shaft does, so a strip thicker than
+     * {@return the parallel spacer: wings or a wide head meet the fence before the shaft does, so a strip thicker than
      * they stand proud goes between shaft and fence}
      *
      * <p>Its full thickness error shifts the slot. Estimate: half-width 0.05 mm, as an edge is planed parallel (common

@@ -3,7 +3,6 @@ package org.neckgeom.order;
 import static org.neckgeom.order.Condition.BACK_STRAP;
 import static org.neckgeom.order.Condition.BOARD_EDGES;
 import static org.neckgeom.order.Condition.CARVED_NECK;
-import static org.neckgeom.order.Condition.EARS;
 import static org.neckgeom.order.Condition.FINGERBOARD;
 import static org.neckgeom.order.Condition.FITTED_HEEL;
 import static org.neckgeom.order.Condition.FLAT_FACE;
@@ -27,6 +26,7 @@ import static org.neckgeom.order.Condition.SQUARE_EDGES;
 import static org.neckgeom.order.Condition.TAPERED_SIDES;
 import static org.neckgeom.order.Condition.TRIMMED_SIDES;
 import static org.neckgeom.order.Condition.TRUE_HEAD;
+import static org.neckgeom.order.Condition.WINGS;
 
 import java.util.List;
 
@@ -78,14 +78,14 @@ final class UsualNeck {
                         .because(ROUNDED_BACK, "the block needs a flat back to be glued to")
                         .puts(HEEL_BLOCK),
                 heelJoint(),
-                Operation.named(Operation.GLUE_EARS).needs(TRUE_HEAD).puts(EARS),
+                Operation.named(Operation.GLUE_WINGS).needs(TRUE_HEAD).puts(WINGS),
                 Operation.named(Operation.GLUE_HEAD_VENEER)
-                        .needs(TRUE_HEAD, EARS, MARKED_LINES)
-                        .because(EARS, "the veneer covers their joint")
+                        .needs(TRUE_HEAD, WINGS, MARKED_LINES)
+                        .because(WINGS, "the veneer covers their joint")
                         .because(MARKED_LINES, "its end is laid against the nut line")
                         .puts(HEAD_VENEER),
                 Operation.named(Operation.GLUE_BACK_STRAP)
-                        .needs(TRUE_HEAD, EARS)
+                        .needs(TRUE_HEAD, WINGS)
                         .puts(BACK_STRAP),
                 Operation.named(Operation.TAPER_THE_SIDES)
                         .needs(MARKED_LINES)

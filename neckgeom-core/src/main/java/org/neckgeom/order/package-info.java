@@ -14,17 +14,17 @@
  * <h2>For instance</h2>
  *
  * <pre>{@code
- * var order = OrderOfWork.forNeck().keep("glue ears").before("cut rod channel").plan();
+ * var order = OrderOfWork.forNeck().keep("glue wings").before("cut rod channel").plan();
  * println(order.clashes());
  * }</pre>
  *
  * <p>prints
  *
  * <pre>{@code
- * Clashes: 1 clash, with a remedy
- * 1. cut rod channel: ears in the way, from "glue ears"
- *   why     the ears meet the fence before the shaft does
- *   kept    glue ears before cut rod channel
+ * Conflicts: 1 conflict, with a remedy
+ * 1. cut rod channel: wings in the way, from "glue wings"
+ *   why     the wings meet the fence before the shaft does
+ *   kept    glue wings before cut rod channel
  *   remedy  parallel spacer between shaft and fence
  *   how     thicker than the head stands proud; centre the cutter with the spacer in place
  *   adds    spacer's thickness, across: rectangular, half-width 0.05 mm

@@ -28,7 +28,7 @@ import org.neckgeom.units.LengthStyle;
  * @param design the neck
  * @param settled what of its shape the design does not say
  * @param style how lengths print
- * @param scarf the joint, if the head is pitched
+ * @param scarf the joint, if the head is angled
  * @param neckSet neck angle, if given
  * @param checks the checks with their outcomes
  * @param cautions what can hurt

@@ -45,8 +45,8 @@ final class Figures {
 
     private static String planWords(Contents contents, NeckShape shape) {
         boolean room = shape.headShape().map(head -> !head.hasOutline()).orElse(false);
-        boolean ears = shape.headShape()
-                .map(head -> !head.ears(shape.stockMm(), 1).isEmpty())
+        boolean wings = shape.headShape()
+                .map(head -> !head.wings(shape.stockMm(), 1).isEmpty())
                 .orElse(false);
         return "Bass side to the left. Frets from the nut, in "
                 + contents.shown().unitInWords()
@@ -54,7 +54,7 @@ final class Figures {
                 + ". Dashes: the channel under the board"
                 + (room ? ", and the room the head's own outline has" : "")
                 + "."
-                + (ears ? " Thin lines along the head: the seams of its wings." : "");
+                + (wings ? " Thin lines along the head: the seams of its wings." : "");
     }
 
     private static Figure side(Contents contents, NeckShape shape, Shown shown) {

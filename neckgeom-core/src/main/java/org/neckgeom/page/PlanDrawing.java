@@ -85,7 +85,7 @@ final class PlanDrawing {
     private void head(Drawing drawing, HeadShape there) {
         List<Point> corners = page.all(headOutline());
         drawing.shape(there.hasOutline() ? "wood" : "outline", corners);
-        for (List<Point> seam : there.ears(shape.stockMm(), foreshortening(there))) {
+        for (List<Point> seam : there.wings(shape.stockMm(), foreshortening(there))) {
             drawing.through("seam", page.all(seam));
         }
         // The corners run from the nut line's bass end to the tip and back to its treble end.

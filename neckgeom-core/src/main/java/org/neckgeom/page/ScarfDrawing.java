@@ -83,7 +83,7 @@ final class ScarfDrawing {
                 .key("D", "glue face, " + shown.length(joint.glueFaceMm()) + " long, " + joint.place())
                 .key(
                         "",
-                        "shaft " + shown.length(depth) + ", head " + shown.length(thick) + " with veneers, pitch "
+                        "shaft " + shown.length(depth) + ", head " + shown.length(thick) + " with veneers, head angle "
                                 + Shown.degrees(head.angleRad()));
     }
 

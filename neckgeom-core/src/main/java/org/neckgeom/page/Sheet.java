@@ -11,8 +11,8 @@ import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
 
 /**
- * A cut sheet (printout): the whole plan of a neck as plain text for a terminal or as one HTML page with drawings, and
- * its fret positions and stations as comma-separated values.
+ * A {@index "cut sheet"} ({@index printout}): the whole plan of a neck as plain text for a terminal or as one HTML page with
+ * drawings, and its fret positions and stations as comma-separated values.
  *
  * <p>Text and page begin with the verdict and the next steps; then the cautions; then the settings in order of work;
  * then drawings and tables. Lengths are printed in the plan's style. Stations are from the nut, positive toward the

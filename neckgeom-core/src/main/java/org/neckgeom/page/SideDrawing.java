@@ -113,7 +113,8 @@ final class SideDrawing {
                 "head thick");
         stations.add(
                 on(NeckShape.headSide(head, head.lengthMm(), 0)), shown.length(head.lengthMm()), "head along face");
-        stations.add(on(NeckShape.headSide(head, head.lengthMm() * 0.45, 0)), Shown.degrees(head.angleRad()), "pitch");
+        stations.add(
+                on(NeckShape.headSide(head, head.lengthMm() * 0.45, 0)), Shown.degrees(head.angleRad()), "head angle");
     }
 
     private void heel(Drawing drawing) {

@@ -109,7 +109,7 @@ final class BackParts {
         boolean sure = chance.probability() < ACCEPTED_CHANCE;
         Statement next = carved.isPresent()
                 ? !enough
-                        ? draft.words("spare-the-rod", "Take no more off there. Give the rod less pull.")
+                        ? draft.words("spare-the-rod", "Take no more off there. Give the rod less tension.")
                         : sure
                                 ? draft.words("leave-it", "Leave it at that.")
                                 : draft.words("take-no-more", "Take no more off there.")

@@ -47,7 +47,12 @@ public sealed interface Finding {
      * @param allowed limits on the slot's offset
      */
     record Decided(SlotVerdict by, Limits<?> allowed) implements Finding {
-        /** Checks that nothing is missing. */
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param by the one decision
+         * @param allowed limits on the slot's offset
+         */
         public Decided {
             Objects.requireNonNull(by, "by");
             Objects.requireNonNull(allowed, "allowed");
@@ -76,7 +81,12 @@ public sealed interface Finding {
      * @param outside what a value outside means: open where the step shown puts it right, else stop
      */
     record Measured(Verdict<?> decided, Outcome outside) implements Finding {
-        /** Checks that nothing is missing. */
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param decided value, uncertainty, limits
+         * @param outside what a value outside means: open where the step shown puts it right, else stop
+         */
         public Measured {
             Objects.requireNonNull(decided, "decided");
             Objects.requireNonNull(outside, "outside");
@@ -120,7 +130,13 @@ public sealed interface Finding {
      * @param outside what a value outside means: open where the step shown puts it right, else stop
      */
     record Computed(Amount<?> found, Limits<?> allowed, Outcome outside) implements Finding {
-        /** Checks that nothing is missing. */
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param found the value
+         * @param allowed its limits, of the same kind of quantity
+         * @param outside what a value outside means: open where the step shown puts it right, else stop
+         */
         public Computed {
             Objects.requireNonNull(found, "found");
             Objects.requireNonNull(allowed, "allowed");
@@ -149,7 +165,11 @@ public sealed interface Finding {
      * @param left 0 or less where nothing is left
      */
     record Remaining(Amount<?> left) implements Finding {
-        /** Checks that nothing is missing. */
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param left 0 or less where nothing is left
+         */
         public Remaining {
             Objects.requireNonNull(left, "left");
         }
@@ -176,7 +196,15 @@ public sealed interface Finding {
      */
     record Likely(Amount<?> found, Limits<?> allowed, double probability, double wanted, Outcome outside)
             implements Finding {
-        /** Checks that nothing is missing. */
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param found the value as designed
+         * @param allowed its limits
+         * @param probability that the limits are kept, in [0, 1]
+         * @param wanted least probability that is OK, in [0, 1]
+         * @param outside what a value as designed outside its limits means
+         */
         public Likely {
             Objects.requireNonNull(found, "found");
             Objects.requireNonNull(allowed, "allowed");
@@ -235,7 +263,11 @@ public sealed interface Finding {
      * @param each one or more
      */
     record Together(List<Computed> each) implements Finding {
-        /** Keeps a copy. */
+        /**
+         * Keeps a copy.
+         *
+         * @param each one or more
+         */
         public Together {
             each = Names.all(each, "each");
         }
@@ -252,7 +284,11 @@ public sealed interface Finding {
      * @param force as estimated
      */
     record Reach(RodForce force) implements Finding {
-        /** Checks that nothing is missing. */
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param force as estimated
+         */
         public Reach {
             Objects.requireNonNull(force, "force");
         }
@@ -283,7 +319,12 @@ public sealed interface Finding {
      * @param allowed the limits it will be held against, where there are any
      */
     record Pending(Missing waitingFor, Optional<Limits<?>> allowed) implements Finding {
-        /** Checks that nothing is missing. */
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param waitingFor what must be read or given
+         * @param allowed the limits it will be held against, where there are any
+         */
         public Pending {
             Objects.requireNonNull(waitingFor, "waitingFor");
             Objects.requireNonNull(allowed, "allowed");
@@ -306,7 +347,11 @@ public sealed interface Finding {
      * @param why what has no answer
      */
     record NoSolution(Fault why) implements Finding {
-        /** Checks that nothing is missing. */
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param why what has no answer
+         */
         public NoSolution {
             Objects.requireNonNull(why, "why");
         }

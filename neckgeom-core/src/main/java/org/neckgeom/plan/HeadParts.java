@@ -22,7 +22,7 @@ import org.neckgeom.strength.StringLoad;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnits;
 
-/** The part of a plan that belongs to the head: outline, ears, thickness, and each string over the nut to its post. */
+/** The part of a plan that belongs to the head: outline, wings, thickness, and each string over the nut to its post. */
 final class HeadParts {
 
     private HeadParts() {}
@@ -38,14 +38,14 @@ final class HeadParts {
                 .orElse(drawn);
         PlanSection.Draft draft =
                 PlanSection.titled(SectionCode.HEAD, plan.style()).row("layout", "layout", layout);
-        double ears = layout.ears(plan.blank().width()).libraryValue();
+        double wings = layout.wings(plan.blank().width()).libraryValue();
         draft.row(
-                "ears",
-                "ears",
-                ears > 0
-                        ? draft.words("ears", "{width:text} wide, one glued to each side of the blank")
-                                .with("width", Kind.MM, ears)
-                        : draft.words("no-ears", "none, the blank is wide enough"));
+                "wings",
+                "wings",
+                wings > 0
+                        ? draft.words("wings", "{width:text} wide, one glued to each side of the blank")
+                                .with("width", Kind.MM, wings)
+                        : draft.words("no-wings", "none, the blank is wide enough"));
         List<PlanCheck> checks = new ArrayList<>();
         head.tuners().ifPresent(tuners -> checks.add(tuners(plan, draft, layout, tuners)));
         if (StringSpacing.atNut(plan.neck()).isPresent() && layout.hasPosts()) {

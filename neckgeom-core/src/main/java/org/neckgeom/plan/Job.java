@@ -28,15 +28,15 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnits;
 
 /**
- * A job: a neck, the blank it is made from, the shop that makes it, what has been read so far, and the limits to keep.
- * Ask {@link #plan} what follows. Immutable.
+ * A job, as a {@index "neck file"} describes it: a neck, the blank it is made from, the shop that makes it, what has been read
+ * so far, and the limits to keep. Ask {@link #plan} for its plan. Immutable.
  *
- * <p>Each reading makes a new job: {@code job.trialCut(cut)}, {@code job.fenceMoved(move)}, {@code job.measured(readings)}. Trial
- * cuts and fence moves are kept in the order in which they were made.
+ * <p>Each reading makes a new job: {@code job.trialCut(cut)}, {@code job.fenceMoved(move)}, {@code job.measured(readings)}.
+ * Trial cuts and fence moves are kept in the order in which they were made.
  *
- * <p>Defaults (common practice): slot offset within 0.1 mm, 3 mm of wood under the channel, string line within 1 mm at the bridge,
- * 0.2 mm of relief (usual: 0.05 to 0.3), air from 45 % to 25 % relative humidity at 21 degC, which is a heated winter. A neck
- * designed in inches has its limits in inches: 4 thou, 1/8 in, 40 thou, 8 thou.
+ * <p>Defaults (common practice): slot offset within 0.1 mm, 3 mm of wood under the channel, string line within 1 mm at the
+ * bridge, 0.2 mm of relief (usual: 0.05 to 0.3), air from 45 % to 25 % relative humidity at 21 degC, which is a heated
+ * winter. A neck designed in inches has its limits in inches: 4 thou, 1/8 in, 40 thou, 8 thou.
  *
  * <p>What cannot be is refused here, with every fault at once and the path of each. So a plan of a job never throws: what has
  * no answer is a check with {@link Finding.NoSolution}.

@@ -33,7 +33,7 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * What has been read on a neck while it is being made, each with its own uncertainty, for {@link Job#readings}: such
+ * What has been read on a neck while it is being made, each with its own uncertainty, for {@link Job#measured}: such
  * as {@code channel depth 9.31 mm, u 0.02 mm}. Immutable.
  *
  * <pre>

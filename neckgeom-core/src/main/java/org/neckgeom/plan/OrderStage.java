@@ -61,7 +61,7 @@ final class OrderStage {
             order = shape.isHeadSawnFromTheBlank() ? order.headSawnOut() : order.lacking(Operation.GLUE_HEAD);
         }
         if (job.neck().head().isPresent() && !shape.hasEars()) {
-            order = order.lacking(Operation.GLUE_EARS);
+            order = order.lacking(Operation.GLUE_WINGS);
         }
         if (shape.heelBlocks()
                 .map(HeelBlocks::count)

@@ -65,7 +65,8 @@ final class SetUpParts {
         if (isKnown) {
             draft.row("inTheBlank", "in the blank", plan.slot().place());
         }
-        Statement limit = draft.words("limit", "{limit}" + (isKnown ? ", chance {conformanceProbability}" : ""))
+        Statement limit = draft.words(
+                        "limit", "{limit}" + (isKnown ? ", conformance probability {conformanceProbability}" : ""))
                 .with("limit", Kind.LIMITS, limits);
         if (isKnown) {
             limit = limit.with(

@@ -44,7 +44,7 @@ final class ShapeStage {
 
     boolean hasEars() {
         return neck().head()
-                .filter(head -> HeadLayout.of(head).ears(job.blank().width()).libraryValue() > 0)
+                .filter(head -> HeadLayout.of(head).wings(job.blank().width()).libraryValue() > 0)
                 .isPresent();
     }
 

@@ -1,6 +1,6 @@
 /**
- * What do I do, and is it good so far? The whole neck at once: settings, passes, layouts, checks with their limits,
- * budgets, and its {@linkplain org.neckgeom.order order of work}.
+ * The plan of a whole neck, read from a neck file or built as a job: settings, fence move, passes, layouts, checks with their
+ * limits, budgets, and its {@linkplain org.neckgeom.order order of work}.
  *
  * <p>Open first: {@link org.neckgeom.plan.Job}, which asks for its {@link org.neckgeom.plan.Plan}; for the order of work alone
  * {@link org.neckgeom.order.OrderOfWork}. No argument may be null. Nothing here replaces the machine's own instructions,

@@ -89,7 +89,7 @@ public final class BackCurve extends ValueAnswer {
     }
 
     /**
-     * {@return the flats to carve one side by}
+     * {@return the facets to carve one side by}
      *
      * @param onTreble true for the treble side
      */

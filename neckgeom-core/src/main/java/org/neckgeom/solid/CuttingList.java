@@ -16,7 +16,7 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * A cutting list (cut list): pieces cut one after another from a board, with a saw kerf after each, and the rest.
+ * A cutting list ({@index "cut list"}): pieces cut one after another from a board, with a saw kerf after each, and the rest.
  * Immutable.
  *
  * <p>Every cut is square across; a scarf's slanted cut is part of its own piece, {@link ScarfBoard}. Kerf and ends are

@@ -10,20 +10,20 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * The facets (flats, chamfers) that precede the carving of a back at one station: one tangent flat to each side first,
- * then one to each side of it, then round. Immutable.
+ * The facets ({@index flats}, {@index chamfers}) that precede the carving of a back at one station: one tangent facet to each
+ * side first, then one to each side of it, then round. Immutable.
  *
  * <p>A flat whose outward normal lies at phi from the side touches the curve {@code |y/a|^p + |z/b|^p = 1} along
  * {@code y cos phi + z sin phi = h}, {@code h = ((a cos phi)^q + (b sin phi)^q)^(1/q)}, {@code 1/p + 1/q = 1}; where
  * two such lines cross, or cross the blank's back z = b or side y = a, are the marks. Exact. No flat cuts into the
- * finished back. By default the first flat runs parallel to the line from the finished edge to the middle of the back.
+ * finished back. By default the first facet runs parallel to the line from the finished edge to the middle of the back.
  */
 public final class Facets extends ValueAnswer {
 
     private static final Form<Facets> FORM = Form.<Facets>of("facets")
             .fact("width", Kind.MM, "of the back", f -> 2 * f.a)
             .fact("depth", Kind.MM, "of the back", f -> f.b)
-            .finds("flats", "Flats on a back {width:brief} wide, {depth:brief} deep")
+            .finds("flats", "Facets of a back {width:brief} wide, {depth:brief} deep")
             .row("first", "first", Kind.answer(FacetLine.ROW), "flat to plane", Facets::first)
             .row(
                     "inner",
@@ -59,23 +59,23 @@ public final class Facets extends ValueAnswer {
     }
 
     /**
-     * {@return a copy whose first flat has a slope of its own}
+     * {@return a copy whose first facet has a slope of its own}
      *
      * @param slope from the plane of the glue face, between 5 and 85 deg
      */
     public Facets firstAt(Quantity<Angle> slope) {
         // The slope from the glue face and the normal's angle from the side add up to a right angle.
-        return new Facets(arc, a, b, HALF_TURN - LibraryUnits.radBetween(slope, 5, 85, "first flat's slope"), style());
+        return new Facets(arc, a, b, HALF_TURN - LibraryUnits.radBetween(slope, 5, 85, "first facet's slope"), style());
     }
 
-    /** {@return the first flat, planed from back to side of the blank} */
+    /** {@return the first facet, planed from back to side of the blank} */
     public FacetLine first() {
         return line(HALF_TURN, first, 0);
     }
 
     /**
-     * {@return the second set: the flat between back and first flat, and the one between first flat and side; two
-     * flats, the inner one first} Their normals halve the angles.
+     * {@return the second set: the facet between back and first facet, and the one between first facet and side; two
+     * facets, the inner one first} Their normals halve the angles.
      */
     public List<FacetLine> second() {
         return List.of(line(HALF_TURN, (HALF_TURN + first) / 2, first), line(first, first / 2, 0));

@@ -21,8 +21,8 @@ import org.neckgeom.neck.Neck;
 import org.neckgeom.units.LibraryUnits;
 
 /**
- * The wood under the channel (floor thickness, remaining thickness): the least distance from the truss rod channel to
- * the neck's back, along the whole channel. Immutable.
+ * The {@index "wood under the channel"} (floor thickness, {@index "remaining thickness"}): the least distance left from
+ * the truss rod channel to the neck's back, along the whole channel. Immutable.
  *
  * <p>At each station the section of the wood is {@code |y/a|^p + |z/b|^p = 1} below the glue face, a the half-width, b
  * the depth there; the wood left is the least distance from the channel's floor and its two corners to that curve, in

@@ -6,7 +6,7 @@ import org.neckgeom.fault.NoAnswer;
 /**
  * The bent neck under its strings, and for one newton in the rod, from the nut to the clamped body joint.
  *
- * <p>The pull of the strings acts on the bent neck: their line runs from the lifted nut to the saddle, so the bow adds to
+ * <p>The tension of the strings acts on the bent neck: their line runs from the lifted nut to the saddle, so the bow adds to
  * its own moment: 4 to 9 % more relief on the necks of the tests. In the nut's frame, rise u and slope 0 there,
  * {@code EI u'' = M(x) + C x - P u} with the saddle held to the clamped end by
  * {@code C = P u'(L) - (P/xs)(L u'(L) - u(L))}: a linear initial value problem, solved for M and for x alone.
@@ -34,7 +34,7 @@ record BeamScan(Bend strings, @Nullable Bend rod) {
      *
      * @param rodPull the rod, or null
      * @param panels about how many; two stations each
-     * @throws ArithmeticException if the pull of the strings would buckle the neck
+     * @throws ArithmeticException if the tension of the strings would buckle the neck
      */
     static BeamScan of(NeckBeam beam, StringPull pull, @Nullable RodPull rodPull, int panels) {
         double[] x = nodes(rodPull == null ? beam.breaks() : beam.breaks(rodPull.start(), rodPull.end()), panels);

@@ -11,8 +11,8 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * The bow of a neck under its strings and its truss rod: relief (up-bow) when positive, back-bow when negative, such as
- * {@code relief 0.55 mm (95 %: 0.37 to 0.86 mm), 187 mm from the nut}. Immutable.
+ * The bow of a neck under its strings and its truss rod: relief (up-bow) when positive, {@index back-bow} when negative, such
+ * as {@code relief 0.55 mm (95 %: 0.37 to 0.86 mm), 187 mm from the nut}. Immutable.
  *
  * <p>Relief is the greatest gap under the straightedge; a hump is the greatest rise over the line between its two frets.
  * Estimate, with the assumptions of {@link Relief}; its interval is the 95 % interval over pairs of woods.

@@ -14,8 +14,8 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * The air that wood is kept in, such as {@code 45 % humidity, 21 degC}, and the equilibrium moisture content (EMC) of
- * wood there. Immutable.
+ * The air that wood is kept in, such as {@code 45 % humidity, 21 degC}, and the {@index "equilibrium moisture content"} (EMC)
+ * of wood there. Immutable.
  */
 public final class Climate extends Noun<Climate> {
 

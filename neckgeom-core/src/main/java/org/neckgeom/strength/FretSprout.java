@@ -8,8 +8,8 @@ import org.neckgeom.measure.Interval;
 import org.neckgeom.units.Amount;
 
 /**
- * Fret sprout (sharp fret ends): fret ends against the edges of a fingerboard that moved, such as {@code 0.27 mm proud
- * on each side}: positive when the ends stand proud, negative when they sink in. Immutable.
+ * Fret sprout ({@index "sharp fret ends"}): fret ends against the edges of a fingerboard that moved, such as
+ * {@code 0.27 mm proud on each side}: positive when the ends stand proud, negative when they sink in. Immutable.
  *
  * <p>Half the change of the board's width, with the other sign; the metal keeps its length. Estimate, as the change is.
  */

@@ -134,7 +134,7 @@ record NeckBeam(
                 "through-the-back",
                 String.format(
                         Locale.ROOT,
-                        "%s breaks through the back at %.1f mm from the nut, so the section there has no stiffness to speak of",
+                        "%s breaks through the back at %.1f mm from the nut, so the section there has no bending stiffness",
                         what,
                         x));
     }

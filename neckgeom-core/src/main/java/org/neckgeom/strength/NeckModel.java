@@ -125,7 +125,7 @@ final class NeckModel {
         return bars;
     }
 
-    /** Pull of a single string of each course, N: as given, from mass per length, or as plain steel of its diameter. */
+    /** Tension of a single string of each course, N: as given, from mass per length, or as plain steel of its diameter. */
     static double[] tensions(Neck neck) {
         StringSet strings = strings(neck);
         double[] given = strings.tensionsN();
@@ -184,7 +184,7 @@ final class NeckModel {
     }
 
     /**
-     * The pull of all strings. Courses are spread evenly between 3 mm from either edge, at nut and middle of the scale, and
+     * The tension of all strings. Courses are spread evenly between 3 mm from either edge, at nut and middle of the scale, and
      * lie over the crown there; the saddle is one scale length from the nut.
      */
     static StringPull pull(Neck neck, StringHeights heights) {

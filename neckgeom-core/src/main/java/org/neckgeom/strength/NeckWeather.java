@@ -35,7 +35,7 @@ public final class NeckWeather extends ValueAnswer {
             .line("fretEndsAtNut", "fret ends at nut", "{fretEndsAtNut} on each side")
             .line("fretEndsAtLastFret", "at the last fret", "{fretEndsAtLastFret} on each side")
             .line("neckAtBody", "neck at the body", "{neckAtBody} in width")
-            .line("rodPlay", "rod's play", "{rodPlay}: {rodFit}")
+            .line("rodPlay", "rod clearance", "{rodPlay}: {rodFit}")
             .line("rings", "rings", "not known: any way they can lie")
             .note("estimate", "Estimate (Wood Handbook 2010, Eq. 4-5 and 13-3): balance before and after, bare wood,")
             .note("estimate", "parts free to move.");
@@ -70,7 +70,7 @@ public final class NeckWeather extends ValueAnswer {
         return across(2 * neck.halfWidthAtMm(neck.bodyJointMm()), NeckModel.wood(neck));
     }
 
-    /** {@return how the rod fits its channel, if there is one; the play before and after, or nothing} */
+    /** {@return how the rod fits its channel, if there is one; the side clearance before and after, or nothing} */
     public Optional<SlotFit> slotFit() {
         return neck.channel()
                 .map(channel -> new SlotFit(

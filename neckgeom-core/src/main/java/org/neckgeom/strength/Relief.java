@@ -17,7 +17,7 @@ import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * Relief (up-bow, forward bow) of a neck under its strings, and the truss rod force for a wanted relief: {@code
+ * Relief ({@index up-bow}, forward bow) of a neck under its strings, and the truss rod force for a wanted relief: {@code
  * Relief.of(neck).underStrings()}, {@code .rodForceFor(mm(0.2))}.
  *
  * <p>Relief is the greatest gap under a straightedge laid on two frets, positive forward; back-bow is negative. Default

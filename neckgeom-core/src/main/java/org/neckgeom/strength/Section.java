@@ -37,7 +37,7 @@ public final class Section extends ValueAnswer {
             .fact("station", Kind.MM, "from the nut", x -> x.x)
             .fact("neutralAxis", Likely.KIND, "over the glue face; negative in the neck's wood", x -> x.axis)
             .finds("section", "Section {station:0|1} from the nut")
-            .row("stiffness", "stiffness EI", STIFFNESS, "in bending", x -> x)
+            .row("stiffness", "bending stiffness EI", STIFFNESS, "in bending", x -> x)
             .line("neutralAxis", "neutral axis", "{neutralAxis} over the glue face")
             .note("estimate", "Estimate: transformed section; 95 % interval over pairs of woods.");
 

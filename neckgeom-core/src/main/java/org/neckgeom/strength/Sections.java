@@ -34,7 +34,7 @@ public final class Sections extends ValueAnswer {
     private static final Form<Sections> FORM = Form.<Sections>of("sections")
             .fact("neck", Kind.NAME, "its name", sections -> sections.neck.name())
             .fact("frets", Kind.table(AtFret.FORM), "a few, to the one at the body", Sections::atSomeFrets)
-            .finds("sections", "Stiffness EI of {neck}")
+            .finds("sections", "Bending stiffness EI of {neck}")
             .each("frets", "fret {fret}", "{stiffness}")
             .row("softest", "softest", Section.IN_ROW, "of 241 from nut to body", Sections::softest)
             .note("estimate", "Estimate: transformed section, rod unbonded; 95 % interval over pairs of woods.");

@@ -16,9 +16,9 @@ public final class SlotFit extends ValueAnswer {
 
     /** How the rod fits afterwards. */
     public enum Fit {
-        /** The rod has play at both ends of the interval. */
-        FREE("the rod has play"),
-        /** The interval reaches on both sides of no play at all. */
+        /** The rod has clearance at both ends of the interval. */
+        FREE("the rod has clearance"),
+        /** The interval reaches on both sides of no clearance at all. */
         MAY_BIND("the rod may bind"),
         /** The channel is too narrow at both ends of the interval. */
         BINDS("the rod binds");
@@ -39,8 +39,13 @@ public final class SlotFit extends ValueAnswer {
             .fact("fit", Kind.code(Fit.class), "of the rod afterwards", SlotFit::fit)
             .fact("playBefore", Kind.AMOUNT, "channel less rod; negative: too wide a rod", SlotFit::playBefore)
             .finds("rod-in-channel", "Rod in its channel: {fit}")
-            .line("playBefore", "play before", "{playBefore:text}")
-            .row("playAfter", "play after", Likely.KIND, "channel less rod; negative: too wide a rod", SlotFit::likely)
+            .line("playBefore", "clearance before", "{playBefore:text}")
+            .row(
+                    "playAfter",
+                    "clearance after",
+                    Likely.KIND,
+                    "channel less rod; negative: too wide a rod",
+                    SlotFit::likely)
             .row("channel", "channel", SizeChange.IN_ROW, "change of its width", SlotFit::slot)
             .note("estimate", "Estimate: the channel moves as solid wood, the rod not at all.");
 
@@ -58,17 +63,17 @@ public final class SlotFit extends ValueAnswer {
         return slot;
     }
 
-    /** {@return the play before: width of the channel less width of the rod; negative where the rod is too wide} */
+    /** {@return the side clearance before: width of the channel less width of the rod; negative where the rod is too wide} */
     public Amount<Length> playBefore() {
         return slot.style().amount(slot.before().libraryValue() - rod);
     }
 
-    /** {@return the play after; negative where the rod is too wide} */
+    /** {@return the side clearance after; negative where the rod is too wide} */
     public Amount<Length> playAfter() {
         return slot.style().amount(slot.after().libraryValue() - rod);
     }
 
-    /** {@return the 95 % interval of the play after over pieces} */
+    /** {@return the 95 % interval of the side clearance after over pieces} */
     public Interval<Length> interval() {
         return likely().interval();
     }

@@ -16,7 +16,7 @@ import org.neckgeom.units.ShopUnit;
  * The greatest stress along the grain in the neck's wood and in the fingerboard under the strings, beside the wood's
  * bending strength, such as {@code 5.2 MPa, 5 % of the bending strength}. Immutable.
  *
- * <p>{@code stress = E (N/EA - M (z - zN)/EI)}, tension positive, at the outer faces of 241 sections; N is the pull of the
+ * <p>{@code stress = E (N/EA - M (z - zN)/EI)}, tension positive, at the outer faces of 241 sections; N is the tension of the
  * strings and of a single-action rod, M their moment on the bent neck. Estimate: clear straight-grained wood under a
  * steady load. Runout, knots, the short grain of a head sawn from the plank, and a fall are not in it.
  */

@@ -17,8 +17,8 @@ import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.Torque;
 
 /**
- * String tension (pull) as a load on the neck, such as {@code 760 N, 9.1 N.m at fret 7}: the tension of each string, of
- * all, and the moment it makes about the neutral axis of each section. Immutable.
+ * String tension ({@index pull}) as a load on the neck, such as {@code 760 N, 9.1 N.m at fret 7}: the tension of each string,
+ * of all, and the moment it makes about the neutral axis of each section. Immutable.
  *
  * <p>Tension from pitch by {@code T = mu (2 L f)^2} (Mersenne, Taylor; exact for an ideal string) unless the tension is
  * given. Moment {@code M(x) = sum T cos s (h(x) - zN(x))}, h the string's height over the glue face and zN the neutral
@@ -98,12 +98,12 @@ public final class StringLoad extends ValueAnswer {
         return new StringLoad(neck, Objects.requireNonNull(other, "heights"));
     }
 
-    /** {@return the pull of a single string of each course, from bass to treble; one to a course} */
+    /** {@return the tension of a single string of each course, from bass to treble; one to a course} */
     public List<Amount<Force>> tensions() {
         return Arrays.stream(tensions).mapToObj(StringLoad::force).toList();
     }
 
-    /** {@return the pull of all strings together, along the neck} */
+    /** {@return the tension of all strings together, along the neck} */
     public Amount<Force> total() {
         return force(totalNewton());
     }

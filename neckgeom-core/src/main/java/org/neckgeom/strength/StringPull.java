@@ -4,7 +4,7 @@ package org.neckgeom.strength;
  * The strings as one load on the neck: a section at x carries {@code M(x) = m0 + m1 x - P zN(x)}.
  *
  * <p>The strings leave the nut in straight lines toward the saddle, so cutting neck and strings at x leaves on the head
- * side nothing but their pull. With tension T, slope angle s and height h0 at the nut over the glue face each string adds
+ * side nothing but their tension. With tension T, slope angle s and height h0 at the nut over the glue face each string adds
  * {@code T cos s} to P, {@code T cos s h0} to m0 and {@code T sin s} to m1. Exact for the straight neck; what the bow adds
  * is left to {@link BeamScan}. M is positive when it bows the neck forward.
  *

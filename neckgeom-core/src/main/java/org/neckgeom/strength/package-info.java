@@ -15,7 +15,7 @@
  * <pre>
  * curvature            moment / EI, E I of fingerboard, neck and bonded bars about their common neutral axis
  * half an ellipse      A = pi a b / 2, centroid 4 b / (3 pi), I = a b^3 (pi/8 - 8/(9 pi))
- * string's pull        mu (2 L f)^2, mu mass per length, L scale, f pitch
+ * string tension       mu (2 L f)^2, mu mass per length, L scale, f pitch
  * relief               greatest gap under a straightedge from the first fret to the body
  * rod                  its force times its distance from the neutral axis; a two-way rod: a pair of forces
  * moisture             Wood Handbook (2010), Eq. 4-5; across the grain C between tangential and radial

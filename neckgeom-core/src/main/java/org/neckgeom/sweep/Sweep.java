@@ -19,7 +19,7 @@ import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
 
 /**
- * A sweep (parameter study): many designs and one question. The designs are one design with values for some of its
+ * A sweep ({@index "parameter study"}): many designs and one question. The designs are one design with values for some of its
  * quantities, or a list of designs, or both.
  *
  * <p>The axis given last changes fastest. Each design is made and asked when the stream comes to it; the sweep holds no

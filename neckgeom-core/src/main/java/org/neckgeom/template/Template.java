@@ -24,8 +24,8 @@ import org.neckgeom.template.Mark.Words;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * A full-size template (1:1 drawing) of the neck, to lay on the wood: plan, side, sections, head and the heel's joint,
- * each with a bar of 100 mm and one of 4 in to measure the print by.
+ * A {@index "full-size template"} (1:1 drawing) of the neck, to lay on the wood: plan, side, sections, head and the heel's
+ * joint, each with a bar of 100 mm and one of 4 in to measure the print by.
  *
  * <p>Units are mm on the drawing; x runs along the centreline from the nut, positive toward the body. Straight lines
  * and arcs are exact to 1e-4 mm; the curves of the sections are chords that leave the curve by less than 0.005 mm.
@@ -77,7 +77,7 @@ public final class Template implements Answer {
     }
 
     /**
-     * {@return the templates of a plan, with its scarf, strings, posts, fanned frets and ears, and its heel face at the
+     * {@return the templates of a plan, with its scarf, strings, posts, fanned frets and wings, and its heel face at the
      * angle of its neck set; all parts the neck has}
      *
      * @param job the job

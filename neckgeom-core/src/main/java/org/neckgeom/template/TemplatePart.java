@@ -10,7 +10,7 @@ public enum TemplatePart {
     SIDE,
     /** Across at four stations, seen from the body: back, board and channel. */
     SECTIONS,
-    /** The head's face, turned flat: its outline or the room for it, nut line, posts, ears, scarf and veneer lines. */
+    /** The head's face, turned flat: its outline or the room for it, nut line, posts, wings, scarf and veneer lines. */
     HEAD,
     /** The heel's dovetail from the glue face and from its end, or its tenon from the side with the holes. */
     JOINT;

@@ -248,7 +248,7 @@ final class TemplateViews {
         double half = shape.halfWidth(0);
         HeadShape there = shape.headShape().orElseThrow();
         closed(there.hasOutline() ? Layer.OUTLINE : Layer.ENVELOPE, there.outline(1));
-        there.ears(shape.stockMm(), 1).forEach(seam -> ear(seam));
+        there.wings(shape.stockMm(), 1).forEach(seam -> wing(seam));
         strings(there);
         List<Point> nut = there.nutLine(half);
         run(Layer.OUTLINE, nut);
@@ -271,7 +271,7 @@ final class TemplateViews {
         }
     }
 
-    private void ear(List<Point> seam) {
+    private void wing(List<Point> seam) {
         run(Layer.ENVELOPE, seam);
         Point end = seam.get(1);
         boolean treble = end.v() > 0;

@@ -152,7 +152,7 @@ class BudgetTest {
                 .with("d", ErrorDistribution.normal(mm(0.2)));
 
         assertThatThrownBy(() -> three.correlated(new Correlation("a", "c", 0.5)))
-                .hasMessage("correlated contributors must have a normal spread that reaches the result, but c was c, 1"
+                .hasMessage("correlated components must have a normal spread that reaches the result, but c was c, 1"
                         + " times rectangular, half-width 0.1 mm");
         assertThatThrownBy(() -> three.correlated(
                         new Correlation("a", "b", 0.9),

@@ -194,9 +194,9 @@ class DatumTreeTest {
 
     @Test
     void at_rejectsEqualStations() {
-        assertThatThrownBy(() -> WORK.place("ears").on("heel").at(mm(25.4), inch(1)))
+        assertThatThrownBy(() -> WORK.place("wings").on("heel").at(mm(25.4), inch(1)))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessage("the two stations of \"ears\" must differ, but both were 25.4 mm");
+                .hasMessage("the two stations of \"wings\" must differ, but both were 25.4 mm");
     }
 
     @Test
@@ -210,7 +210,7 @@ class DatumTreeTest {
     @Test
     void toString_drawsTheTree() {
         assertThat(WORK)
-                .hasToString("Registration from the blank\n  across\n    rod channel\n      heel\n        body joint\n"
+                .hasToString("Datum tree from the blank\n  across\n    rod channel\n      heel\n        body joint\n"
                         + "      fingerboard");
         assertThat(WORK.features()).containsExactly("blank", "rod channel", "heel", "fingerboard", "body joint");
     }

@@ -3,7 +3,7 @@ package org.neckgeom.channel;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.neckgeom.channel.TrialReading.FAR_WALL;
-import static org.neckgeom.channel.TrialReading.FENCE_WALL;
+import static org.neckgeom.channel.TrialReading.NEAR_WALL;
 import static org.neckgeom.channel.TrialReading.PIECE;
 import static org.neckgeom.channel.TrialReading.SLOT;
 
@@ -26,7 +26,7 @@ class BlameTest {
     void suspects_areAllFourWhenNothingElseIsKnown() {
         Blame blame = Blame.of(one(30), one(31), U).slot(6).piece(66);
 
-        assertThat(blame.suspects()).containsExactlyInAnyOrder(FENCE_WALL, FAR_WALL, SLOT, PIECE);
+        assertThat(blame.suspects()).containsExactlyInAnyOrder(NEAR_WALL, FAR_WALL, SLOT, PIECE);
     }
 
     @Test
@@ -51,7 +51,7 @@ class BlameTest {
                 .shouldBe(SLOT, 6, 0.05)
                 .shouldBe(PIECE, 68, 0.1);
 
-        assertThat(blame.suspects()).containsExactlyInAnyOrder(FENCE_WALL, FAR_WALL);
+        assertThat(blame.suspects()).containsExactlyInAnyOrder(NEAR_WALL, FAR_WALL);
     }
 
     @Test
@@ -60,8 +60,8 @@ class BlameTest {
         Blame blame =
                 Blame.of(fence, new double[] {31.02, 31.00, 31.01}, U).slot(6).piece(67.01);
 
-        assertThat(blame.suspects()).containsExactly(FENCE_WALL);
-        assertThat(blame.oddReading(FENCE_WALL)).isEqualTo(1);
+        assertThat(blame.suspects()).containsExactly(NEAR_WALL);
+        assertThat(blame.oddReading(NEAR_WALL)).isEqualTo(1);
     }
 
     @Test

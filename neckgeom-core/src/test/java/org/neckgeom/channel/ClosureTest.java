@@ -83,8 +83,8 @@ class ClosureTest {
                         .repeatability(mm(0.02)));
 
         assertThat(closure.closes()).isFalse();
-        assertThat(closure.suspects()).containsExactly(TrialReading.FENCE_WALL);
-        assertThat(closure.toString()).contains("fence wall disagree");
+        assertThat(closure.suspects()).containsExactly(TrialReading.NEAR_WALL);
+        assertThat(closure.toString()).contains("near wall disagree");
     }
 
     @Test
@@ -145,7 +145,7 @@ class ClosureTest {
 
         assertThat(repeated(most - 1e-4).closes()).isTrue();
         assertThat(repeated(most - 1e-4).warns()).isTrue();
-        assertThat(repeated(most - 1e-4).toString()).startsWith("readings of the fence wall hardly agree");
+        assertThat(repeated(most - 1e-4).toString()).startsWith("readings of the near wall hardly agree");
         assertThat(repeated(most + 1e-4).closes()).isFalse();
         assertThat(repeated(-most - 1e-4).suspects()).containsExactly(TrialReading.FAR_WALL);
     }
@@ -208,7 +208,7 @@ class ClosureTest {
         TrialCut once = TrialCut.walls(mm(30), mm(31)).slot(mm(6)).repeatability(mm(0.02));
 
         assertThat(Closure.of(once.piece(List.of(mm(68), mm(68.01)))).suspects())
-                .containsExactlyInAnyOrder(TrialReading.FENCE_WALL, TrialReading.FAR_WALL, TrialReading.SLOT);
+                .containsExactlyInAnyOrder(TrialReading.NEAR_WALL, TrialReading.FAR_WALL, TrialReading.SLOT);
         Closure blamed = Closure.of(once.piece(List.of(mm(67), mm(76))));
         assertThat(blamed.suspects()).containsExactly(TrialReading.PIECE);
         assertThat(blamed.toString()).contains("the piece written as 76 instead of 67 would explain it");

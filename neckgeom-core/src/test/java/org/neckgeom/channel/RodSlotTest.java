@@ -35,7 +35,7 @@ class RodSlotTest {
     @Test
     void depth_isRodAndCoverAndClearance() {
         assertThat(SLOT.depth().deepestMm()).isCloseTo(10.2, within(1e-12));
-        assertThat(SLOT.depth()).hasToString("10.2 mm deep: rod 9, cover strip 1, clearance 0.2");
+        assertThat(SLOT.depth()).hasToString("10.2 mm deep: rod 9, fillet 1, clearance 0.2");
     }
 
     static Stream<String[]> arches() {
@@ -68,7 +68,7 @@ class RodSlotTest {
         assertThat(slot.depthAt(mm(-1)).libraryValue()).isZero();
         assertThat(slot.depth().deepestMm()).isCloseTo(14, within(1e-12));
         assertThat(slot.depth())
-                .hasToString("8 mm deep at the ends, 14 mm in the middle: rod 5, cover strip 0, clearance 3");
+                .hasToString("8 mm deep at the ends, 14 mm in the middle: rod 5, fillet 0, clearance 3");
     }
 
     @Test
@@ -232,9 +232,9 @@ class RodSlotTest {
     void text_printsInAnotherStyle() {
         RodSlot slot = RodSlot.of(Channel.forRod(TrussRod.twoWay(inch(12)).section(inch(0.25), inch("3/8"))));
 
-        assertThat(slot.depth()).hasToString("0.375 in deep: rod 0.375, cover strip 0, clearance 0");
+        assertThat(slot.depth()).hasToString("0.375 in deep: rod 0.375, fillet 0, clearance 0");
         assertThat(slot.depth().text(LengthStyle.MILLIMETRES))
-                .isEqualTo("9.525 mm deep: rod 9.525, cover strip 0, clearance 0");
+                .isEqualTo("9.525 mm deep: rod 9.525, fillet 0, clearance 0");
     }
 
     private static List<String> codes(Channel channel, Cutter cutter, Blank blank) {

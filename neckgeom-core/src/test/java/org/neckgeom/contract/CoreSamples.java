@@ -240,9 +240,9 @@ final class CoreSamples {
                 () -> Axis.steps(mm(32), mm(36), mm(0.5)),
                 () -> Document.DESIGN,
                 this::readings,
-                () -> OrderChanges.to(OrderOfWork.forNeck().without("glue ears")),
-                () -> OrderOfWork.forNeck().keep("glue ears"),
-                () -> OrderOfWork.forNeck().keep("glue ears").before("cut rod channel"),
+                () -> OrderChanges.to(OrderOfWork.forNeck().without("glue wings")),
+                () -> OrderOfWork.forNeck().keep("glue wings"),
+                () -> OrderOfWork.forNeck().keep("glue wings").before("cut rod channel"),
                 () -> Operation.named("fit purfling"),
                 () -> Remedy.named("tape it")
                         .adding("tape", AddedError.Way.ACROSS, ErrorDistribution.rectangular(mm(0.1))));
@@ -420,7 +420,7 @@ final class CoreSamples {
                 .trialCut(trial())
                 .fenceMoved(FenceMove.away(mm(0.7)))
                 .measured(readings())
-                .order(OrderOfWork.forNeck().keep("glue ears").before("cut rod channel"));
+                .order(OrderOfWork.forNeck().keep("glue wings").before("cut rod channel"));
     }
 
     private Budget<Length> budget() {

@@ -287,7 +287,7 @@ public final class RandomPlans {
                         .despite(Condition.named("a"), remedy)
                         .caution("Mind the \"edge\"."))
                 .startingWith(Condition.named("b"), Condition.named("a"));
-        work = lot() ? work.without("glue ears") : work;
+        work = lot() ? work.without("glue wings") : work;
         work = lot() ? work.done("rest the stock").done("flatten the face") : work;
         return lot() ? work.keep("cut scarf").before("cut rod channel") : work;
     }

@@ -119,9 +119,9 @@ class HeadLayoutTest {
 
     @Test
     void ears_makeUpHalfTheDifferenceEachSide() {
-        assertThat(HeadLayout.of(HEAD).ears(mm(61))).isEqualTo(mm(7.5));
-        assertThat(HeadLayout.of(HEAD).ears(mm(80)).libraryValue()).isZero();
-        assertThat(HeadLayout.of(HEAD.tapered(mm(60), mm(66))).ears(mm(61)).libraryValue())
+        assertThat(HeadLayout.of(HEAD).wings(mm(61))).isEqualTo(mm(7.5));
+        assertThat(HeadLayout.of(HEAD).wings(mm(80)).libraryValue()).isZero();
+        assertThat(HeadLayout.of(HEAD.tapered(mm(60), mm(66))).wings(mm(61)).libraryValue())
                 .isCloseTo(2.5, offset(1e-12));
     }
 

@@ -82,12 +82,12 @@ class OnePieceHeadTest {
     @Test
     void toString_marksBothCornersOfTheTip() {
         assertThat(OnePieceHead.of(mandolin())).hasToString("""
-                One-piece head, pitched 13 deg: blank 56.231 mm thick or more
+                One-piece head, angled 13 deg: blank 56.231 mm thick or more
                   face at the tip  41.616 mm deep, 180.258 mm before the nut line
                   back at the tip  56.231 mm deep, 176.884 mm before the nut line
                   marked on the blank's side, depths from the glue face; the face line starts at the nut line""");
         assertThat(OnePieceHead.of(mandolin()).text(LengthStyle.DECIMAL_INCHES))
-                .startsWith("One-piece head, pitched 13 deg: blank 2.2138 in thick or more");
+                .startsWith("One-piece head, angled 13 deg: blank 2.2138 in thick or more");
     }
 
     private static Head mandolin() {

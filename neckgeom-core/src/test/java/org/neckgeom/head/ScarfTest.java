@@ -58,7 +58,7 @@ class ScarfTest {
     void of_rejectsAnAngleNoHeadHas(double degrees) {
         assertThatThrownBy(() -> Scarf.of(deg(degrees), mm(20), mm(15)))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageStartingWith("head pitch must be from 1 to 45 deg, but was ");
+                .hasMessageStartingWith("head angle must be from 1 to 45 deg, but was ");
     }
 
     @Test

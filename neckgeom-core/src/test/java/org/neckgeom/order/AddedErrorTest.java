@@ -16,7 +16,7 @@ class AddedErrorTest {
     @Test
     void contributor_goesIntoTheBudgetOfTheCentring() {
         OrderPlan plan = OrderOfWork.forNeck()
-                .keep("glue ears")
+                .keep("glue wings")
                 .before("cut rod channel")
                 .plan();
         Budget<Length> centring =

@@ -74,9 +74,9 @@ class CommonPracticeOrderTest {
 
     @Test
     void forcedOrdersTurnedRound_haveTheTradesWorkaround() {
-        // Common practice: ears, heel, taper or carving before the channel are worked round as follows.
-        assertThat(remedies("glue ears", Condition.EARS)).contains("parallel spacer between shaft and fence");
-        assertThat(remedies("glue ears", Condition.EARS)).contains("plunge router between rails");
+        // Common practice: wings, heel, taper or carving before the channel are worked round as follows.
+        assertThat(remedies("glue wings", Condition.WINGS)).contains("parallel spacer between shaft and fence");
+        assertThat(remedies("glue wings", Condition.WINGS)).contains("plunge router between rails");
         assertThat(remedies("glue heel block", Condition.HEEL_BLOCK)).containsExactly("plunge router between rails");
         assertThat(remedies("taper the sides", Condition.PARALLEL_EDGES)).contains("straight carrier board");
         assertThat(remedies("glue head veneer", Condition.HEAD_VENEER))

@@ -18,19 +18,19 @@ class ConflictTest {
         return Conflict.of(
                 Kind.IN_THE_WAY,
                 "cut rod channel",
-                Optional.of("glue ears"),
-                Condition.EARS,
+                Optional.of("glue wings"),
+                Condition.WINGS,
                 "they meet the fence",
-                List.of(new KeptOrder("glue ears", "cut rod channel")),
+                List.of(new KeptOrder("glue wings", "cut rod channel")),
                 List.of(remedies));
     }
 
     @Test
     void toString_namesClashReasonRemedyAndWhatItAdds() {
         assertThat(clash(Remedy.parallelSpacer(), Remedy.cradle()).toString()).isEqualTo("""
-                cut rod channel: ears in the way, from "glue ears"
+                cut rod channel: wings in the way, from "glue wings"
                   why     they meet the fence
-                  kept    glue ears before cut rod channel
+                  kept    glue wings before cut rod channel
                   remedy  parallel spacer between shaft and fence
                   how     thicker than the head stands proud; centre the cutter with the spacer in place
                   adds    spacer's thickness, across: rectangular, half-width 0.05 mm
@@ -65,10 +65,10 @@ class ConflictTest {
 
     @Test
     void clashes_sayHowManyHaveNoRemedy() {
-        assertThat(Conflicts.of(List.of()).toString()).isEqualTo("Clashes: none");
-        assertThat(Conflicts.of(List.of(clash())).toString()).startsWith("Clashes: 1 clash, no remedy\n1. cut");
+        assertThat(Conflicts.of(List.of()).toString()).isEqualTo("Conflicts: none");
+        assertThat(Conflicts.of(List.of(clash())).toString()).startsWith("Conflicts: 1 conflict, no remedy\n1. cut");
         Conflicts mixed = Conflicts.of(List.of(clash(Remedy.shim()), clash()));
-        assertThat(mixed.toString()).startsWith("Clashes: 2 clashes, 1 without remedy");
+        assertThat(mixed.toString()).startsWith("Conflicts: 2 conflicts, 1 without remedy");
         assertThat(mixed.haveRemedies()).isFalse();
         assertThat(Conflicts.of(List.of(clash(Remedy.shim()))).haveRemedies()).isTrue();
         Conflicts many = Conflicts.of(new ArrayList<>(Collections.nCopies(9, clash(Remedy.shim()))));
@@ -89,7 +89,7 @@ class ConflictTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("operations of a cycle must be 2 or more, but were 1");
         assertThatThrownBy(() ->
-                        Conflict.of(Kind.CYCLE, "plane", Optional.empty(), Condition.EARS, "", List.of(), List.of()))
+                        Conflict.of(Kind.CYCLE, "plane", Optional.empty(), Condition.WINGS, "", List.of(), List.of()))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("use ofCycle");
     }

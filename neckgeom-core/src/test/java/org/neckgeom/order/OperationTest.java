@@ -17,7 +17,7 @@ class OperationTest {
     private static Operation slot() {
         return Operation.named("slot")
                 .needs(Condition.FLAT_FACE)
-                .blockedBy(Condition.EARS)
+                .blockedBy(Condition.WINGS)
                 .takesAway(Condition.RESTED_STOCK)
                 .puts(Condition.ROD_CHANNEL);
     }
@@ -39,7 +39,7 @@ class OperationTest {
         assertThat(slot().toString()).isEqualTo("""
                 slot
                   needs       flat face
-                  blocked by  ears
+                  blocked by  wings
                   takes away  rested stock
                   leaves      rod channel""");
     }
@@ -84,9 +84,9 @@ class OperationTest {
 
     @Test
     void condition_isEqualByName() {
-        assertThat(Condition.named(" ears ")).isEqualTo(Condition.EARS).hasSameHashCodeAs(Condition.EARS);
-        assertThat(Condition.named("ears on")).isNotEqualTo(Condition.EARS);
-        assertThat(Condition.EARS.toString()).isEqualTo("ears");
+        assertThat(Condition.named(" wings ")).isEqualTo(Condition.WINGS).hasSameHashCodeAs(Condition.WINGS);
+        assertThat(Condition.named("wings on")).isNotEqualTo(Condition.WINGS);
+        assertThat(Condition.WINGS.toString()).isEqualTo("wings");
     }
 
     @Test

@@ -38,23 +38,23 @@ class OrderOfWorkTest {
 
     @Test
     void keepAfter_isKeepBeforeTurnedRound() {
-        OrderOfWork after = OrderOfWork.forNeck().keep("cut rod channel").after("glue ears");
-        OrderOfWork before = OrderOfWork.forNeck().keep("glue ears").before("cut rod channel");
+        OrderOfWork after = OrderOfWork.forNeck().keep("cut rod channel").after("glue wings");
+        OrderOfWork before = OrderOfWork.forNeck().keep("glue wings").before("cut rod channel");
 
         assertThat(after).isEqualTo(before).hasSameHashCodeAs(before);
-        assertThat(after.keptOrders()).containsExactly(new KeptOrder("glue ears", "cut rod channel"));
+        assertThat(after.keptOrders()).containsExactly(new KeptOrder("glue wings", "cut rod channel"));
     }
 
     @Test
     void keep_refusesAnOperationThatIsNotThere_andGuesses() {
-        assertThatThrownBy(() -> OrderOfWork.forNeck().keep("glue ear"))
+        assertThatThrownBy(() -> OrderOfWork.forNeck().keep("glue wing"))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessage("operation must be one that this order of work has, but was \"glue ear\""
-                        + "; did you mean \"glue ears\"?");
-        assertThatThrownBy(() -> OrderOfWork.forNeck().keep("glue ears").before("polish the brass"))
+                .hasMessage("operation must be one that this order of work has, but was \"glue wing\""
+                        + "; did you mean \"glue wings\"?");
+        assertThatThrownBy(() -> OrderOfWork.forNeck().keep("glue wings").before("polish the brass"))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageEndingWith("but was \"polish the brass\"");
-        assertThatThrownBy(() -> OrderOfWork.forNeck().keep("glue ears").after("glue ears"))
+        assertThatThrownBy(() -> OrderOfWork.forNeck().keep("glue wings").after("glue wings"))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("before itself");
     }
@@ -62,7 +62,7 @@ class OrderOfWorkTest {
     @Test
     void earsBeforeChannel_meetTheFence_andTheSpacerAddsToTheBudget() {
         OrderPlan plan = OrderOfWork.forNeck()
-                .keep("glue ears")
+                .keep("glue wings")
                 .before("cut rod channel")
                 .plan();
 
@@ -70,9 +70,9 @@ class OrderOfWorkTest {
         Conflict clash = plan.clashes().list().get(0);
         assertThat(plan.clashes().list()).hasSize(1);
         assertThat(clash.kind()).isEqualTo(Kind.IN_THE_WAY);
-        assertThat(clash.operations()).containsExactly("cut rod channel", "glue ears");
-        assertThat(clash.condition()).contains(Condition.EARS);
-        assertThat(clash.keptOrders()).containsExactly(new KeptOrder("glue ears", "cut rod channel"));
+        assertThat(clash.operations()).containsExactly("cut rod channel", "glue wings");
+        assertThat(clash.condition()).contains(Condition.WINGS);
+        assertThat(clash.keptOrders()).containsExactly(new KeptOrder("glue wings", "cut rod channel"));
         assertThat(clash.remedy()).contains(Remedy.parallelSpacer());
         AddedError added = plan.addedErrors().get(0);
         assertThat(added.name()).isEqualTo("spacer's thickness");
@@ -153,12 +153,12 @@ class OrderOfWorkTest {
     @Test
     void twoKeptOrdersAgainstEachOther_areBothNamed() {
         OrderPlan plan = OrderOfWork.forNeck()
-                .keep("glue ears")
+                .keep("glue wings")
                 .before("glue back strap")
                 .keep("glue back strap")
                 .before("cut scarf")
                 .keep("cut scarf")
-                .before("glue ears")
+                .before("glue wings")
                 .plan();
 
         assertThat(plan.works()).isFalse();
@@ -191,9 +191,9 @@ class OrderOfWorkTest {
         }
         OrderOfWork sixty = full;
 
-        assertThatThrownBy(() -> work.with(Operation.named("glue ears")))
+        assertThatThrownBy(() -> work.with(Operation.named("glue wings")))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessage("operation must have a name not yet taken, but was \"glue ears\"");
+                .hasMessage("operation must have a name not yet taken, but was \"glue wings\"");
         assertThatThrownBy(() -> work.done("rest the stock").with(Operation.named("rest the stock")))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("not yet taken");
@@ -207,12 +207,12 @@ class OrderOfWorkTest {
         OrderPlan plan = OrderOfWork.forNeck()
                 .without("cut scarf")
                 .without("glue head")
-                .without("glue ears")
+                .without("glue wings")
                 .without("glue heel block")
                 .plan();
 
         assertThat(plan.clashes().isEmpty()).isTrue();
-        assertThat(plan.names()).hasSize(24).doesNotContain("glue ears");
+        assertThat(plan.names()).hasSize(24).doesNotContain("glue wings");
     }
 
     @Test
@@ -226,12 +226,12 @@ class OrderOfWorkTest {
 
     @Test
     void without_refusesAnOperationInAKeptOrder() {
-        OrderOfWork work = OrderOfWork.forNeck().keep("glue ears").before("cut rod channel");
+        OrderOfWork work = OrderOfWork.forNeck().keep("glue wings").before("cut rod channel");
 
-        assertThatThrownBy(() -> work.without("glue ears"))
+        assertThatThrownBy(() -> work.without("glue wings"))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessage("operation to leave out must be in no kept order, but was \"glue ears\""
-                        + " with \"glue ears before cut rod channel\" kept");
+                .hasMessage("operation to leave out must be in no kept order, but was \"glue wings\""
+                        + " with \"glue wings before cut rod channel\" kept");
     }
 
     @Test
@@ -258,7 +258,7 @@ class OrderOfWorkTest {
             "cut scarf",
             "glue head",
             "true the head",
-            "glue ears"
+            "glue wings"
         }) {
             work = work.done(name);
         }
@@ -267,15 +267,15 @@ class OrderOfWorkTest {
 
         assertThat(clash.operations()).containsExactly("cut rod channel");
         assertThat(clash.keptOrders()).isEmpty();
-        assertThat(clash.toString()).contains("ears in the way, there from the start");
+        assertThat(clash.toString()).contains("wings in the way, there from the start");
     }
 
     @Test
     void done_meetsOrBreaksKeptOrders() {
-        OrderOfWork work = OrderOfWork.forNeck().keep("rest the stock").before("glue ears");
+        OrderOfWork work = OrderOfWork.forNeck().keep("rest the stock").before("glue wings");
 
         assertThat(work.done("rest the stock").keptOrders()).isEmpty();
-        assertThatThrownBy(() -> work.done("glue ears"))
+        assertThatThrownBy(() -> work.done("glue wings"))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("\"rest the stock\" not done");
     }
@@ -374,8 +374,8 @@ class OrderOfWorkTest {
         OrderOfWork work = OrderOfWork.forNeck();
         OrderOfWork twin = OrderOfWork.forNeck();
 
-        work.keep("glue ears").before("cut rod channel");
-        work.without("glue ears");
+        work.keep("glue wings").before("cut rod channel");
+        work.without("glue wings");
         work.startingWith(JIG);
 
         assertThat(work).isEqualTo(twin).hasSameHashCodeAs(twin).hasToString(twin.toString());
@@ -384,13 +384,13 @@ class OrderOfWorkTest {
 
     @Test
     void lacking_leavesOutAUsualOperationAndTheOrdersKeptAboutIt() {
-        OrderOfWork kept = OrderOfWork.forNeck().keep("glue ears").before("cut rod channel");
+        OrderOfWork kept = OrderOfWork.forNeck().keep("glue wings").before("cut rod channel");
 
-        assertThat(kept.lacking("glue ears")).isEqualTo(OrderOfWork.forNeck().without("glue ears"));
-        assertThat(kept.lacking("glue ears").lacking("glue ears")).isEqualTo(kept.lacking("glue ears"));
-        assertThatThrownBy(() -> kept.lacking("glue ear"))
+        assertThat(kept.lacking("glue wings")).isEqualTo(OrderOfWork.forNeck().without("glue wings"));
+        assertThat(kept.lacking("glue wings").lacking("glue wings")).isEqualTo(kept.lacking("glue wings"));
+        assertThatThrownBy(() -> kept.lacking("glue wing"))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageEndingWith("did you mean \"glue ears\"?");
+                .hasMessageEndingWith("did you mean \"glue wings\"?");
     }
 
     @Test

@@ -29,7 +29,7 @@ class OrderPlanTest {
                     .blockedBy(random.nextBoolean() ? Condition.NUT : Condition.CARVED_NECK));
         }
         if (random.nextBoolean()) {
-            List<String> early = List.of("glue ears", "glue heel block", "glue head veneer", "taper the sides");
+            List<String> early = List.of("glue wings", "glue heel block", "glue head veneer", "taper the sides");
             work = work.keep(early.get(random.nextInt(early.size()))).before("cut rod channel");
         }
         List<Operation> all = work.operations();
@@ -272,7 +272,7 @@ class OrderPlanTest {
     @Test
     void cautions_beginWithTheMachinesInstructions() {
         OrderPlan plan = OrderOfWork.forNeck()
-                .keep("glue ears")
+                .keep("glue wings")
                 .before("cut rod channel")
                 .plan();
 
@@ -284,7 +284,7 @@ class OrderPlanTest {
 
     @Test
     void table_saysWhyEachStepStandsThere_andEveryRemedy() {
-        OrderOfWork kept = OrderOfWork.forNeck().keep("glue ears").before("cut rod channel");
+        OrderOfWork kept = OrderOfWork.forNeck().keep("glue wings").before("cut rod channel");
         OrderPlan plan = kept.plan();
 
         Approved.hold(
@@ -304,8 +304,8 @@ class OrderPlanTest {
     @Test
     void plans_areEqualForTheSameWork() {
         OrderOfWork usual = OrderOfWork.forNeck();
-        OrderOfWork kept = usual.keep("glue ears").before("cut rod channel");
-        OrderOfWork without = usual.without("glue ears");
+        OrderOfWork kept = usual.keep("glue wings").before("cut rod channel");
+        OrderOfWork without = usual.without("glue wings");
 
         assertThat(usual.plan()).isEqualTo(OrderOfWork.forNeck().plan()).hasSameHashCodeAs(usual.plan());
         assertThat(usual.plan())
@@ -315,7 +315,7 @@ class OrderPlanTest {
         assertThat(usual.plan().hashCode()).isNotEqualTo(kept.plan().hashCode());
         assertThat(usual.hashCode()).isNotEqualTo(kept.hashCode());
         assertThat(usual).isNotEqualTo(without).isNotEqualTo("work");
-        assertThat(without.leftOut()).extracting(Operation::name).containsExactly("glue ears");
+        assertThat(without.leftOut()).extracting(Operation::name).containsExactly("glue wings");
         assertThat(kept.plan().clashes()).isNotEqualTo(usual.plan().clashes()).isNotEqualTo("clashes");
         assertThat(kept.plan().clashes().hashCode())
                 .isNotEqualTo(usual.plan().clashes().hashCode());

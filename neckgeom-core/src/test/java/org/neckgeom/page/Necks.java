@@ -121,7 +121,7 @@ public final class Necks {
                                 Outcome.OPEN,
                                 "head 8.5 mm wider than the shaft on each side",
                                 "no contact",
-                                "Make a parallel spacer of 9.5 mm, or slot before the ears go on.")),
+                                "Make a parallel spacer of 9.5 mm, or slot before the wings go on.")),
                 List.of(
                         new Caution(
                                 "STOPPED_CUT",
@@ -147,7 +147,7 @@ public final class Necks {
                 octave.cautions(),
                 octave.sections(),
                 Optional.of(OrderOfWork.forNeck()
-                        .keep("glue ears")
+                        .keep("glue wings")
                         .before("cut rod channel")
                         .plan()),
                 List.of(new BudgetPart(

@@ -239,9 +239,9 @@ class SheetTest {
                 .map(Element::getTextContent)
                 .toList();
 
-        assertTrue(steps.indexOf("glue ears") < steps.indexOf("cut rod channel"), steps.toString());
-        assertTrue(page.getElementsByTagName("main").item(0).getTextContent().contains("ears in the way"));
-        assertTrue(PlainText.of(WORK).contains("ears in the way"));
+        assertTrue(steps.indexOf("glue wings") < steps.indexOf("cut rod channel"), steps.toString());
+        assertTrue(page.getElementsByTagName("main").item(0).getTextContent().contains("wings in the way"));
+        assertTrue(PlainText.of(WORK).contains("wings in the way"));
     }
 
     @Test

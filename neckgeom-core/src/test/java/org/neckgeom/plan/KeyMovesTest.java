@@ -22,7 +22,9 @@ import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.StringSet;
 import org.neckgeom.neck.TrussRod;
+import org.neckgeom.order.Operation;
 import org.neckgeom.order.OrderChanges;
+import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.DecisionRule;
@@ -85,6 +87,9 @@ class KeyMovesTest {
                 move(NeckLimits.TABLE, "wood left: 1", "floor thickness: 1"),
                 move(NeckLimits.TABLE, "strings at bridge: 1", "bridge offset: 1"),
                 move(OrderChanges.TABLE, "keep: [1]", "before: [1]"),
+                move(OrderChanges.TABLE, "done: [glue ears, glue head]", "done: [glue wings, glue head]"),
+                move(OrderChanges.TABLE, "without: [glue ears]", "without: [glue wings]"),
+                move(OrderChanges.TABLE, "start: [head, ears]", "start: [head, wings]"),
                 move(Workmanship.STEP, "within: 1", "half-width: 1"),
                 move(Workmanship.STEP, "flat within: 1", "flat half-width: 1"),
                 move(Workmanship.STEP, "deviation: 1", "standard uncertainty: 1"),
@@ -136,6 +141,27 @@ class KeyMovesTest {
     })
     void channel_ofBefore_isTheSameChannel(String old, String now) {
         assertThat(channel(old, "\"1 mm\"")).isEqualTo(channel(now, "\"1 mm\""));
+    }
+
+    @Test
+    void orderOfBefore_isTheSameOrder() {
+        String before = """
+                {"before": [{"first": "glue ears", "then": "cut rod channel"}, {"first": "cut scarf", "then": "glue ears"}],
+                 "operations": [
+                   {"name": "cut rod channel", "blocked by": ["ears"],
+                    "because": [{"condition": "ears", "reason": "one"}],
+                    "despite": [{"condition": "ears", "remedies": [{"name": "two"}]}]},
+                   {"name": "cut scarf", "needs": ["head"], "takes away": ["ears"]},
+                   {"name": "glue ears", "puts": ["head", "ears"]}]}""";
+        String now = before.replace("ears", "wings");
+
+        assertThat(OrderChanges.TABLE.read(Json.read(before))).isEqualTo(OrderChanges.TABLE.read(Json.read(now)));
+        assertThat(OrderChanges.TABLE
+                        .read(Json.read(before))
+                        .changed(OrderOfWork.forNeck())
+                        .operations())
+                .extracting(Operation::name)
+                .contains("glue wings");
     }
 
     @Test

@@ -185,7 +185,7 @@ class WeatherTest {
                 .isGreaterThan(neck.fretEndsAtNut().proud().libraryValue());
         assertThat(neck.neckAtBody().before().libraryValue()).isCloseTo(46, within(1e-9));
         assertThat(neck.slotFit()).isPresent();
-        assertThat(neck.toString()).contains("fret ends", "rod's play", "Estimate");
+        assertThat(neck.toString()).contains("fret ends", "rod clearance", "Estimate");
     }
 
     @Test

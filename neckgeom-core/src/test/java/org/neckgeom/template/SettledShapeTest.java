@@ -166,7 +166,7 @@ class SettledShapeTest {
                 .map(e -> Math.abs(e.number(20) - nut.y))
                 .sorted()
                 .toList();
-        // The seams of the ears on the blank of 61 mm, then the room of 76 mm.
+        // The seams of the wings on the blank of 61 mm, then the room of 76 mm.
         assertEquals(4, edges.size(), edges.toString());
         for (int i = 0; i < 4; i++) {
             assertEquals(i < 2 ? 30.5 : 38, edges.get(i), READ);

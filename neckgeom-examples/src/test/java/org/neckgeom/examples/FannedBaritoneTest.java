@@ -15,7 +15,7 @@ import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.SectionCode;
 
 /**
- * The shipped neck with fanned frets, slanted nut, ears, veneers and a bolted tenon. Figures in the comments were worked out
+ * The shipped neck with fanned frets, slanted nut, wings, veneers and a bolted tenon. Figures in the comments were worked out
  * with 20 digits (mpmath 1.3.0) from the numbers in the file, never with this library.
  */
 class FannedBaritoneTest {
@@ -49,7 +49,7 @@ class FannedBaritoneTest {
                 .contains("fret 7   bass 228.130 mm, treble 228.130 mm") // 228.13029 both
                 .contains("fret 12  bass 345.577 mm, treble 340.372 mm") // 345.57708, 340.37163
                 .contains("fret 21  bass 487.800 mm, treble 476.254 mm"); // 487.80038, 476.25400
-        assertThat(frets).contains("square at fret  7", "nut slants      12.54 deg");
+        assertThat(frets).contains("perpendicular fret  7", "nut slants          12.54 deg");
     }
 
     /** d = atan(tan 14 deg / cos s), head mitre asin(cos 14 deg sin s), blade on edge asin(sin d sin s), s the nut's slant. */
@@ -60,9 +60,9 @@ class FannedBaritoneTest {
                 .contains("mitre 14.00 deg, blade 3.08 deg from square");
     }
 
-    /** Ears (84 - 70)/2; common practice for a 10 mm barrel: its hole's front 0.8 mm behind the shoulder. */
+    /** Wings (84 - 70)/2; common practice for a 10 mm barrel: its hole's front 0.8 mm behind the shoulder. */
     @Test
-    void earsAndTenon_areAsTold() {
+    void wingsAndTenon_areAsGiven() {
         assertThat(section(SectionCode.HEAD)).contains("7.000 mm wide, one glued to each side");
         assertThat(section(SectionCode.HEEL)).contains("28.500 mm below the glue face", "0.800 mm around a hole");
     }

@@ -26,7 +26,7 @@ class OnePieceNeckTest {
         List<String> steps = steps(ONE_PIECE);
 
         assertThat(steps).doesNotContain("cut scarf", "glue head").contains("saw out the head");
-        assertThat(steps).containsSubsequence("mark the lines", "saw out the head", "true the head", "glue ears");
+        assertThat(steps).containsSubsequence("mark the lines", "saw out the head", "true the head", "glue wings");
         assertThat(plan(ONE_PIECE).plan().work().plan().clashes().list()).isEmpty();
         assertThat(cautions(ONE_PIECE)).noneMatch(words -> words.contains("sloped joint"));
     }
@@ -41,10 +41,10 @@ class OnePieceNeckTest {
 
     @Test
     void order_ofAScarfedHead_isAsItWas() {
-        assertThat(steps(TEXT)).contains("cut scarf", "glue head", "glue ears", "glue heel block");
+        assertThat(steps(TEXT)).contains("cut scarf", "glue head", "glue wings", "glue heel block");
     }
 
-    /** A heel of 78 mm comes out of a blank of 80 mm without a block; a head of 60 mm has no ears beside 61 mm. */
+    /** A heel of 78 mm comes out of a blank of 80 mm without a block; a head of 60 mm has no wings beside 61 mm. */
     @Test
     void order_hasNoBlocksAndNoEarsThatTheBlankMakesNeedless() {
         String deep = ONE_PIECE.replace("thickness: 60 mm ", "thickness: 80 mm ");
@@ -54,7 +54,7 @@ class OnePieceNeckTest {
         String narrow = ONE_PIECE
                 .replace("  width: 76 mm ", "  width: 60 mm ")
                 .replace("width at tip: 76 mm ", "width at tip: 60 mm ");
-        assertThat(steps(narrow)).doesNotContain("glue ears").contains("true the head");
+        assertThat(steps(narrow)).doesNotContain("glue wings").contains("true the head");
     }
 
     @Test

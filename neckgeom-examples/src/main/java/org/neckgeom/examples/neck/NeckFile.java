@@ -68,7 +68,7 @@ public final class NeckFile {
         return Job.TABLE.schema("Neck file", Spelling.WORDS);
     }
 
-    /** {@return every key that may stand in a neck file, a line each, indented as in the file, with what it means} */
+    /** {@return every key of a neck file, a line each, indented as in the file, with its meaning} */
     public static String keys() {
         return Job.TABLE.help();
     }
