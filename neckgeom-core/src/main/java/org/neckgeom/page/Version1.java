@@ -35,8 +35,8 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * Documents of version 1: where their keys have gone. What follows from other keys has no key today: it is held to what it
- * follows from and dropped.
+ * Documents of version 1: where their keys have gone. A figure that follows from other keys has no key today: it must agree
+ * with them, and is dropped.
  */
 final class Version1 {
 
