@@ -10,6 +10,7 @@ import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Fault;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Tree;
 import org.neckgeom.text.Words;
 
 /**
@@ -130,7 +131,8 @@ public final class Branch {
      * @param document its keys, each with plain data
      */
     public static Branch of(Map<?, ?> document) {
-        return of(Objects.requireNonNull(document, "document"), "");
+        Tree tree = Tree.of(Objects.requireNonNull(document, "document"));
+        return of((Map<?, ?>) Objects.requireNonNull(tree.plain()), "");
     }
 
     /** A group of a document, written at a place. */
