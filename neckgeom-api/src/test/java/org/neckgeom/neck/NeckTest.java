@@ -171,9 +171,9 @@ class NeckTest {
     void parts_areHandedBackAsTold() {
         Head head = Head.angled(deg(13));
         StringSet strings = StringSet.of(pitch("G2"), pitch("D3")).tensions(newton(95));
-        Function<Neck, Neck> told = neck -> neck.head(head).strings(strings).wood(Wood.SAPELE);
+        Function<Neck, Neck> complete = neck -> neck.head(head).strings(strings).wood(Wood.SAPELE);
 
-        Neck neck = told.apply(neck());
+        Neck neck = complete.apply(neck());
 
         assertThat(neck.head()).contains(head);
         assertThat(neck.strings()).containsSame(strings);

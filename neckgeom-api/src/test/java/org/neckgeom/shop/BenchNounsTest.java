@@ -249,18 +249,18 @@ class BenchNounsTest {
     @Test
     void shop_tellsFeedAndTurningTogether() {
         Shop shop = Shop.with(Cutter.straight(mm(6)));
-        Shop told = shop.feed(mmPerMinute(1500), rpm(16_000));
+        Shop complete = shop.feed(mmPerMinute(1500), rpm(16_000));
 
         assertThat(shop.feed()).isEmpty();
         assertThat(shop.turning()).isEmpty();
-        assertThat(told.feed()).contains(mmPerMinute(1500));
-        assertThat(told.turning()).contains(rpm(16_000));
-        assertThat(told.cutter()).isEqualTo(Cutter.straight(mm(6)));
-        assertThat(told.toString()).endsWith("feed           1500 mm/min at 16000 rpm");
+        assertThat(complete.feed()).contains(mmPerMinute(1500));
+        assertThat(complete.turning()).contains(rpm(16_000));
+        assertThat(complete.cutter()).isEqualTo(Cutter.straight(mm(6)));
+        assertThat(complete.toString()).endsWith("feed           1500 mm/min at 16000 rpm");
         assertThat(shop.toString()).doesNotContain("feed").doesNotContain("last pass");
         assertThat(shop.passes(mm(2), mm(0.5)).toString()).contains("deepest pass   2 mm\n  last pass      0.5 mm");
-        assertThat(told).isNotEqualTo(shop).isNotEqualTo("Shop");
-        assertThat(told.hashCode()).isNotEqualTo(shop.hashCode());
+        assertThat(complete).isNotEqualTo(shop).isNotEqualTo("Shop");
+        assertThat(complete.hashCode()).isNotEqualTo(shop.hashCode());
     }
 
     @Test

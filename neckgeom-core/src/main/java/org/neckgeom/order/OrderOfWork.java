@@ -302,17 +302,17 @@ public final class OrderOfWork extends ValueAnswer {
      * @return the plan with its steps in this order
      */
     public OrderPlan inThisOrder(String... names) {
-        List<Operation> told = new ArrayList<>();
+        List<Operation> ordered = new ArrayList<>();
         for (String name : Objects.requireNonNull(names, "names")) {
             Operation next = operation(name);
-            if (told.contains(next)) {
+            if (ordered.contains(next)) {
                 throw Refusal.of(
                         "operations given", "once", "come once each", "", "\"" + next.name() + "\" came twice");
             }
-            told.add(next);
+            ordered.add(next);
         }
         for (Operation operation : operations) {
-            if (!told.contains(operation)) {
+            if (!ordered.contains(operation)) {
                 throw Refusal.of(
                         "operations given",
                         "all",
@@ -322,13 +322,13 @@ public final class OrderOfWork extends ValueAnswer {
             }
         }
         for (KeptOrder order : kept) {
-            if (told.indexOf(operation(order.first())) > told.indexOf(operation(order.then()))) {
+            if (ordered.indexOf(operation(order.first())) > ordered.indexOf(operation(order.then()))) {
                 throw Refusal.of(
                         "operations given", "kept", "keep the kept orders", "", "\"" + order + "\" was turned round");
             }
         }
         return Planner.judged(
-                left(), told.stream().mapToInt(operations::indexOf).toArray());
+                left(), ordered.stream().mapToInt(operations::indexOf).toArray());
     }
 
     /** {@return the operations that are left to do, in their usual order} */

@@ -118,11 +118,11 @@ final class SideDrawing {
     }
 
     private void heel(Drawing drawing) {
-        Optional<Heel> told = design.heel();
-        if (told.isEmpty()) {
+        Optional<Heel> part = design.heel();
+        if (part.isEmpty()) {
             return;
         }
-        Heel heel = told.get();
+        Heel heel = part.get();
         double joint = shape.bodyJoint();
         double back = shape.drawnDepth(joint);
         double sweep = Math.max(0, heel.heightMm() - back);
@@ -173,11 +173,11 @@ final class SideDrawing {
     }
 
     private void glueLine(Drawing drawing, ScarfJoint glued) {
-        Optional<Head> told = shape.head();
-        if (told.isEmpty()) {
+        Optional<Head> part = shape.head();
+        if (part.isEmpty()) {
             return;
         }
-        List<Point> line = NeckShape.glueLine(glued, told.get().angleRad());
+        List<Point> line = NeckShape.glueLine(glued, part.get().angleRad());
         drawing.through("glue", page.turned(line));
         if (glued.place() == JointPlace.IN_THE_SHAFT) {
             stations.add(on(line.get(0)), shown.length(glued.frontLineMm()), "scarf on front");

@@ -37,7 +37,7 @@ public final class Facets extends ValueAnswer {
                     Kind.answer(FacetLine.ROW),
                     "flat toward the edge",
                     f -> f.second().get(1))
-            .note("outside", "depths below the glue face; the curve lies inside every flat");
+            .note("outside", "depths below the glue face; the curve lies inside every facet");
 
     private static final double HALF_TURN = StrictMath.PI / 2;
 

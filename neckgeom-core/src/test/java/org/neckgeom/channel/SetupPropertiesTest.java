@@ -30,11 +30,11 @@ class SetupPropertiesTest {
 
     private final SplittableRandom random = new SplittableRandom(SEED);
 
-    private Amount<Length> told(double millimetres) {
+    private Amount<Length> inUnit(double millimetres) {
         return mm(millimetres).in(UNITS.get(random.nextInt(UNITS.size())));
     }
 
-    /** Walls told in any units give the same offset, uncertainty and move. */
+    /** Walls given in any units give the same offset, uncertainty and move. */
     @Test
     void centring_doesNotCareForUnits() {
         for (int i = 0; i < CASES; i++) {
@@ -43,7 +43,7 @@ class SetupPropertiesTest {
             double u = random.nextDouble(0.005, 0.05);
 
             Centring metric = Centring.of(TrialCut.walls(mm(a), mm(b)).repeatability(mm(u)));
-            Centring mixed = Centring.of(TrialCut.walls(told(a), told(b)).repeatability(told(u)));
+            Centring mixed = Centring.of(TrialCut.walls(inUnit(a), inUnit(b)).repeatability(inUnit(u)));
 
             assertThat(mixed.offset().amountMm())
                     .as("seed %d, case %d", SEED, i)
@@ -240,7 +240,7 @@ class SetupPropertiesTest {
             double slot = random.nextDouble(4, 8);
             double offset = random.nextDouble(0.05, 1);
 
-            assertThat(FlippedPass.widened(told(slot), told(slot + 2 * offset))
+            assertThat(FlippedPass.widened(inUnit(slot), inUnit(slot + 2 * offset))
                             .offset()
                             .size()
                             .libraryValue())

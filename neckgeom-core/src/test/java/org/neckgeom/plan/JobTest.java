@@ -16,6 +16,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.neckgeom.budget.NeckTree;
 import org.neckgeom.budget.Workmanship;
 import org.neckgeom.channel.FenceMove;
 import org.neckgeom.fixture.SampleBench;
@@ -113,6 +116,39 @@ class JobTest {
                 .flatMap(all -> all)
                 .map(Object::toString)
                 .collect(Collectors.joining("\n\n"));
+    }
+
+    /** What an accessor answers is what the check of the same thing holds, and the status counts every check. */
+    @ParameterizedTest
+    @MethodSource("samples")
+    void answers_agreeWithTheirChecks(Job job) {
+        Plan plan = job.plan();
+        PlanStatus status = plan.status();
+        PlanCheck wood = plan.check(CheckCode.WOOD_LEFT).orElseThrow();
+        PlanCheck centred = plan.check(CheckCode.CHANNEL_CENTRED).orElseThrow();
+
+        assertThat(status.ok() + status.open() + status.stop())
+                .isEqualTo(plan.checks().size());
+        assertThat(status.outcome())
+                .isEqualTo(plan.checks().stream()
+                        .map(PlanCheck::outcome)
+                        .max(Outcome::compareTo)
+                        .orElseThrow());
+        assertThat(wood.finding().value().orElseThrow().libraryValue())
+                .isEqualTo(plan.floorThickness().least().woodMm());
+        if (centred.finding() instanceof Finding.Decided decided) {
+            assertThat(decided.by()).isEqualTo(plan.slot());
+            assertThat(centred.outcome() == Outcome.OK).isEqualTo(plan.slot().mayCut());
+        }
+        for (BudgetCode code : BudgetCode.values()) {
+            assertThat(plan.budget(code))
+                    .isEqualTo(plan.budgets().get(List.of(BudgetCode.values()).indexOf(code)));
+        }
+        if (job.measured().isEmpty()) {
+            NeckTree tree = NeckTree.fromTheChannel(job.neck()).with(plan.workmanship());
+            assertThat(plan.budget(BudgetCode.STRING_LINE)).isEqualTo(tree.stringLineAtBridge());
+            assertThat(plan.budget(BudgetCode.PROJECTION_HEIGHT)).isEqualTo(tree.projectionAtBridge());
+        }
     }
 
     @Test

@@ -39,16 +39,17 @@ class StrengthPropertiesTest {
     /** A neck k times as large, its woods of one modulus each, its strings pulling with t newton. */
     private static Neck neck(double k, double depth, double gigapascal, double t, double slot, boolean inches) {
         return Neck.named("random")
-                .scale(told(k * 620, inches))
-                .fingerboard(Fingerboard.tapered(told(k * 42, inches), told(k * 54, inches))
-                        .thickness(told(k * 6, inches))
-                        .radius(told(k * 300, inches))
+                .scale(inUnit(k * 620, inches))
+                .fingerboard(Fingerboard.tapered(inUnit(k * 42, inches), inUnit(k * 54, inches))
+                        .thickness(inUnit(k * 6, inches))
+                        .radius(inUnit(k * 300, inches))
                         .wood(Wood.named("board").modulus(gigapascal(gigapascal * 1.2))))
-                .back(BackProfile.between(told(k * depth, inches), told(k * (depth + 2), inches)))
+                .back(BackProfile.between(inUnit(k * depth, inches), inUnit(k * (depth + 2), inches)))
                 .frets(20)
                 .bodyAtFret(14)
                 .wood(Wood.named("neck").modulus(gigapascal(gigapascal)))
-                .trussRod(TrussRod.twoWay(told(k * 300, inches)).section(told(k * 6, inches), told(k * slot, inches)))
+                .trussRod(TrussRod.twoWay(inUnit(k * 300, inches))
+                        .section(inUnit(k * 6, inches), inUnit(k * slot, inches)))
                 .strings(StringSet.of(pitch("D3"), pitch("A3"), pitch("E4")).tensions(newton(t)));
     }
 
@@ -58,7 +59,7 @@ class StrengthPropertiesTest {
                 .wood(neck.fingerboard().wood().orElseThrow()));
     }
 
-    private static Amount<Length> told(double millimetres, boolean inches) {
+    private static Amount<Length> inUnit(double millimetres, boolean inches) {
         return inches ? mm(millimetres).in(ShopUnit.INCH) : mm(millimetres);
     }
 
@@ -70,7 +71,7 @@ class StrengthPropertiesTest {
                         .action(mm(k * 2)));
     }
 
-    /** A neck told in inches bends as one told in millimetres. */
+    /** A neck given in inches bends as one given in millimetres. */
     @Test
     void relief_doesNotCareForUnits() {
         for (int i = 0; i < CASES; i++) {
