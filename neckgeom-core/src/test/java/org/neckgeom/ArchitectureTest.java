@@ -63,7 +63,7 @@ class ArchitectureTest {
             Set.of("form"),
             Set.of("table"),
             Set.of("shop", "stock", "neck"),
-            Set.of("kernel"),
+            Set.of("kernel", "shape"),
             Set.of("board", "head", "heel", "channel", "strength", "budget", "sweep", "order"),
             Set.of("solid"),
             Set.of("plan"),

@@ -1,0 +1,92 @@
+package org.neckgeom.shape;
+
+import java.util.Objects;
+
+/**
+ * A straight line between two points. Immutable.
+ *
+ * @param from one end
+ * @param to the other end
+ */
+public record Line(Point from, Point to) {
+
+    /** Checks that both ends are there. */
+    public Line {
+        Objects.requireNonNull(from, "from");
+        Objects.requireNonNull(to, "to");
+    }
+
+    /** {@return its length in mm; 0 or more} */
+    public double lengthMm() {
+        return from.distanceMm(to);
+    }
+
+    /**
+     * {@return its direction; it must not be a single point}
+     */
+    public Direction direction() {
+        return new Direction(to.xMm() - from.xMm(), to.yMm() - from.yMm(), to.zMm() - from.zMm());
+    }
+
+    /**
+     * {@return the point at a share of the way; beyond its ends too}
+     *
+     * @param share 0 at the first end, 1 at the other
+     */
+    public Point at(double share) {
+        return new Point(
+                from.xMm() + share * (to.xMm() - from.xMm()),
+                from.yMm() + share * (to.yMm() - from.yMm()),
+                from.zMm() + share * (to.zMm() - from.zMm()));
+    }
+
+    /**
+     * {@return the least distance from a point to this line between its ends, in mm}
+     *
+     * @param point the point
+     */
+    public double distanceMm(Point point) {
+        double[] d = vector(from, to);
+        double square = dot(d, d);
+        double share = square > 0 ? dot(d, vector(from, point)) / square : 0;
+        return at(Math.min(1, Math.max(0, share))).distanceMm(point);
+    }
+
+    /**
+     * {@return the least distance between two lines, each between its ends, in mm}
+     *
+     * @param other the other line
+     */
+    public double distanceMm(Line other) {
+        double least = Math.min(
+                Math.min(distanceMm(other.from), distanceMm(other.to)),
+                Math.min(other.distanceMm(from), other.distanceMm(to)));
+        double[] d = vector(from, to);
+        double[] e = vector(other.from, other.to);
+        double[] r = vector(other.from, from);
+        double a = dot(d, d);
+        double b = dot(d, e);
+        double c = dot(e, e);
+        double det = a * c - b * b;
+        if (!(det > 1e-14 * a * c)) {
+            return least; // parallel: an end is among the nearest points
+        }
+        double s = (b * dot(e, r) - c * dot(d, r)) / det;
+        double t = (a * dot(e, r) - b * dot(d, r)) / det;
+        return s >= 0 && s <= 1 && t >= 0 && t <= 1 ? Math.min(least, at(s).distanceMm(other.at(t))) : least;
+    }
+
+    private static double[] vector(Point from, Point to) {
+        return new double[] {to.xMm() - from.xMm(), to.yMm() - from.yMm(), to.zMm() - from.zMm()};
+    }
+
+    private static double dot(double[] a, double[] b) {
+        return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+    }
+
+    /** {@return such as {@code line from (0, 0, 0) mm to (10, 0, 0) mm}} */
+    @Override
+    public String toString() {
+        return "line from " + from + " to " + to;
+    }
+}

@@ -1,0 +1,77 @@
+package org.neckgeom.shape;
+
+import javax.measure.quantity.Length;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.LibraryUnits;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * A point in a plane, such as {@code (45, -21) mm}. Immutable.
+ *
+ * @param uMm first coordinate in mm
+ * @param vMm second coordinate in mm, counter-clockwise of the first
+ */
+public record Spot(double uMm, double vMm) {
+
+    private static final int DECIMALS = 4;
+
+    /** Checks the two numbers; a negative zero becomes zero. */
+    public Spot {
+        uMm = LibraryUnits.finite(uMm, "u", "mm") + 0.0;
+        vMm = LibraryUnits.finite(vMm, "v", "mm") + 0.0;
+    }
+
+    /** {@return the first coordinate as a length} */
+    public Amount<Length> u() {
+        return Amount.ofLibrary(uMm, ShopUnit.MILLIMETRE);
+    }
+
+    /** {@return the second coordinate as a length} */
+    public Amount<Length> v() {
+        return Amount.ofLibrary(vMm, ShopUnit.MILLIMETRE);
+    }
+
+    /**
+     * {@return the distance to another spot; 0 or more}
+     *
+     * @param other in the same plane
+     */
+    public Amount<Length> distanceTo(Spot other) {
+        return Amount.ofLibrary(distanceMm(other), ShopUnit.MILLIMETRE);
+    }
+
+    /**
+     * {@return the distance to another spot in mm; 0 or more}
+     *
+     * @param other in the same plane
+     */
+    public double distanceMm(Spot other) {
+        return Point.length(uMm - other.uMm, vMm - other.vMm, 0);
+    }
+
+    /**
+     * {@return the spot moved by a step}
+     *
+     * @param du along the first axis in mm
+     * @param dv along the second axis in mm
+     */
+    public Spot plus(double du, double dv) {
+        return new Spot(uMm + du, vMm + dv);
+    }
+
+    /** {@return u and v in mm; a fresh array of two} */
+    public double[] toMm() {
+        return new double[] {uMm, vMm};
+    }
+
+    static String text(double mm) {
+        return Numbers.trimmed(mm, DECIMALS);
+    }
+
+    /** {@return such as {@code (45, -21) mm}, to 1e-4 mm} */
+    @Override
+    public String toString() {
+        return "(" + text(uMm) + ", " + text(vMm) + ") mm";
+    }
+}
