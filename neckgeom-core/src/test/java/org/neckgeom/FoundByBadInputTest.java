@@ -64,8 +64,8 @@ class FoundByBadInputTest {
                 () -> list.pieces(Integer.MAX_VALUE, "wing", mm(80)),
                 "count of pieces must be 1 to 1000, but was 2147483647");
         refused(
-                () -> BackCurve.of(mm(40), mm(15)).templateMm(Integer.MAX_VALUE),
-                "points to a side must be 2 to 100000, but were 2147483647");
+                () -> BackCurve.of(mm(40), mm(15)).outline(mm(1e-9)),
+                "tolerance must be from 0.0001 to 10 mm, but was 1e-9 mm");
     }
 
     @Test

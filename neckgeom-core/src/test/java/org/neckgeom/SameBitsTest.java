@@ -51,6 +51,7 @@ import org.neckgeom.neck.StringSet;
 import org.neckgeom.neck.TrussRod;
 import org.neckgeom.numeric.NormalLaw;
 import org.neckgeom.numeric.StudentLaw;
+import org.neckgeom.shape.Spot;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.solid.BackCurve;
 import org.neckgeom.solid.FloorThickness;
@@ -150,8 +151,9 @@ class SameBitsTest {
                                 14,
                                 set.heights().dome(Dome.of(mm(9000)).pole(mm(240), mm(30))))
                         .angle());
-        for (double[] point : BackCurve.of(mm(40), mm(15)).powers(2.5, 1.5).templateMm(12)) {
-            add("back curve " + rows.size(), point);
+        for (Spot spot :
+                BackCurve.of(mm(40), mm(15)).powers(2.5, 1.5).outline(mm(0.3)).spots()) {
+            add("back curve " + rows.size(), spot.toMm());
         }
         add("wood", FloorThickness.under(neck()).alongMm(60));
         walk("least wood", FloorThickness.under(neck()).least());

@@ -2,6 +2,7 @@ package org.neckgeom.neck;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
@@ -78,6 +79,12 @@ public final class Head extends Noun<Head> {
     private static final Key<Head, Amount<Length>> TIP_WIDTH = TABLE.optional(
                     "width at tip", Types.SIZE, "width of the outline at the tip. Default: the greatest width")
             .called("head width at the tip");
+    private static final Key<Head, List<OutlinePoint>> OUTLINE = TABLE.optional(
+                    "outline",
+                    Types.list(Types.group(OutlinePoint.TABLE), 2, 200),
+                    "places of the head's outline, from the nut line to the tip, straight between them, instead of the widths"
+                            + " at break line and tip. Default: straight from break line to tip")
+            .called("outline of the head");
     private static final Key<Head, List<Amount<Length>>> TUNERS = TABLE.optional(
                     "tuners take",
                     Types.list(Types.SIZE, 2, 2),
@@ -89,6 +96,8 @@ public final class Head extends Noun<Head> {
             TABLE.optional("scarf", Types.group(ScarfCut.TABLE), "scarf joint. Default: head and shaft in one piece");
 
     static {
+        TABLE.atMostOne(BREAK_WIDTH, OUTLINE);
+        TABLE.atMostOne(TIP_WIDTH, OUTLINE);
         TABLE.moved(Moves.none().and("pitch", "angle"));
     }
 
@@ -99,9 +108,12 @@ public final class Head extends Noun<Head> {
     /** Under it the slope of a scarf is longer than any head. */
     private static final double LEAST_SCARFED_DEG = 1;
 
+    private static final double HAIR = 1e-9;
+
     private Head(Values<Head> values) {
         super(flatWithoutAngle(values));
         scarf().ifPresent(cut -> refuseScarf());
+        values.find(OUTLINE).ifPresent(this::refuseOutline);
         for (TunerPost post : posts()) {
             if (!(post.alongMm() < lengthMm())) {
                 throw Refusal.of(
@@ -125,6 +137,37 @@ public final class Head extends Noun<Head> {
     /** An angle of 0 is that of a flat head, which has none. */
     private static Values<Head> flatWithoutAngle(Values<Head> values) {
         return values.libraryValue(ANGLE, 0) == 0 ? values.without(ANGLE) : values;
+    }
+
+    /** From the nut line to the tip, no wider than the head. */
+    private void refuseOutline(List<OutlinePoint> places) {
+        double along = -1;
+        for (OutlinePoint place : places) {
+            if (!(place.alongMm() > along)) {
+                throw Refusal.of(
+                        OUTLINE.name(),
+                        "ascending",
+                        "have its places in ascending order along the head",
+                        style().brief(place.alongMm()));
+            }
+            along = place.alongMm();
+        }
+        if (places.get(0).alongMm() != 0 || along != lengthMm()) {
+            throw Refusal.of(
+                    OUTLINE.name(),
+                    "whole-head",
+                    "go from 0 to the head's length of " + style().brief(lengthMm()),
+                    "goes",
+                    "from " + style().brief(places.get(0).alongMm()) + " to " + style().brief(along));
+        }
+        double widest = places.stream()
+                .mapToDouble(place -> place.bassMm() + place.trebleMm())
+                .max()
+                .orElse(0);
+        if (!(widest <= widthMm() * (1 + HAIR))) {
+            throw values().refused(
+                            WIDTH, "at-least", "be " + style().brief(widest) + " or more, the outline's own", width());
+        }
     }
 
     private void refuseScarf() {
@@ -230,6 +273,18 @@ public final class Head extends Noun<Head> {
     }
 
     /**
+     * {@return this head with an outline, straight from place to place}
+     *
+     * @param places from the nut line to the tip, two or more, in ascending order
+     */
+    public Head outline(OutlinePoint... places) {
+        for (OutlinePoint place : Objects.requireNonNull(places, "places")) {
+            Objects.requireNonNull(place, "place");
+        }
+        return new Head(values().without(BREAK_WIDTH).without(TIP_WIDTH).with(OUTLINE, List.of(places)));
+    }
+
+    /**
      * {@return this head with the thickness that its tuners fit, veneers included}
      *
      * @param least more than 0
@@ -246,7 +301,16 @@ public final class Head extends Noun<Head> {
      *     on the head
      */
     public Head posts(TunerPost... places) {
-        return new Head(values().with(POSTS, Posts.of(places)));
+        return posts(Posts.of(places));
+    }
+
+    /**
+     * {@return this head with its posts, their diameter and washers}
+     *
+     * @param posts one to a string, each on the head
+     */
+    public Head posts(Posts posts) {
+        return new Head(values().with(POSTS, posts));
     }
 
     /**
@@ -279,14 +343,39 @@ public final class Head extends Noun<Head> {
         return values().libraryValue(WIDTH);
     }
 
+    private Amount<Length> width() {
+        return values().at(WIDTH);
+    }
+
+    /**
+     * {@return the places of its outline, from the nut line to the tip; two or more; those of the two widths where no outline
+     * was given}
+     */
+    public List<OutlinePoint> outline() {
+        return values().find(OUTLINE)
+                .orElseGet(() -> List.of(
+                        OutlinePoint.at(
+                                style().amount(0), style().amount(values().libraryValue(BREAK_WIDTH, widthMm()) / 2)),
+                        OutlinePoint.at(
+                                style().amount(lengthMm()),
+                                style().amount(values().libraryValue(TIP_WIDTH, widthMm()) / 2))));
+    }
+
+    /** {@return whether an outline was given, place by place or by its widths at break line and tip} */
+    public boolean hasOutline() {
+        return values().has(OUTLINE) || values().has(BREAK_WIDTH) || values().has(TIP_WIDTH);
+    }
+
     /** {@return the width of the outline at the break line, in mm; more than 0; that at its widest unless given} */
     public double widthAtBreakLineMm() {
-        return values().libraryValue(BREAK_WIDTH, widthMm());
+        OutlinePoint place = outline().get(0);
+        return place.bassMm() + place.trebleMm();
     }
 
     /** {@return the width of the outline at the tip, in mm; more than 0; that at its widest unless given} */
     public double widthAtTipMm() {
-        return values().libraryValue(TIP_WIDTH, widthMm());
+        OutlinePoint place = outline().get(outline().size() - 1);
+        return place.bassMm() + place.trebleMm();
     }
 
     /** {@return the thickness without veneers, in mm; more than 0} */
@@ -317,6 +406,16 @@ public final class Head extends Noun<Head> {
     /** {@return the thickness that the tuners fit, veneers included; least and greatest; nothing when not given} */
     public Optional<Limits<Length>> tuners() {
         return values().find(TUNERS).map(range -> Limits.between(range.get(0), range.get(1)));
+    }
+
+    /** {@return the diameter of the posts in mm; 0 where places are those of the strings} */
+    public double postDiameterMm() {
+        return values().find(POSTS).map(Posts::diameterMm).orElse(0.0);
+    }
+
+    /** {@return the diameter of the posts' washers in mm; that of the posts unless given} */
+    public double washerDiameterMm() {
+        return values().find(POSTS).map(Posts::washerMm).orElse(0.0);
     }
 
     /** {@return the posts; in the order of the strings, from bass to treble; empty when not given} */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
+import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
@@ -44,8 +45,22 @@ public final class Posts extends Noun<Posts> {
             List.of(ShopUnits.mm(0)),
             "height of the string over the head's face at the post: one for all, or one for each string. Default: 0");
 
+    private static final Key<Posts, Amount<Length>> DIAMETER = TABLE.optional(
+            "diameter",
+            Types.SIZE,
+            "diameter of the posts. The distances above are then those of their middles, and a string leaves its post on the"
+                    + " side of the head's middle. Default: distances are those of the strings");
+    private static final Key<Posts, Amount<Length>> WASHER = TABLE.optional(
+            "washer diameter",
+            Types.SIZE,
+            "diameter of the washers round the posts, for the wood round them. Default: that of the posts");
+
     private Posts(Values<Posts> values) {
         super(values);
+        if (!(washerMm() >= diameterMm())) {
+            throw values.refused(
+                    WASHER, "at-least", "be " + values.at(DIAMETER) + " or more, the posts' own", values.at(WASHER));
+        }
         refuseUnlessForAll(ASIDE);
         refuseUnlessForAll(OVER_FACE);
     }
@@ -78,6 +93,34 @@ public final class Posts extends Noun<Posts> {
     private static List<Amount<Length>> column(List<TunerPost> posts, Function<TunerPost, Amount<Length>> part) {
         List<Amount<Length>> all = posts.stream().map(part).toList();
         return all.stream().distinct().count() == 1 ? all.subList(0, 1) : all;
+    }
+
+    /**
+     * {@return these posts with their diameter: places are then those of their middles}
+     *
+     * @param ofPost more than 0
+     */
+    public Posts diameter(Quantity<Length> ofPost) {
+        return new Posts(values().amount(DIAMETER, ofPost));
+    }
+
+    /**
+     * {@return these posts with washers}
+     *
+     * @param diameter of the washers, no less than that of the posts
+     */
+    public Posts washers(Quantity<Length> diameter) {
+        return new Posts(values().amount(WASHER, diameter));
+    }
+
+    /** {@return the diameter of the posts in mm; 0 where it was not given and places are those of the strings} */
+    public double diameterMm() {
+        return values().libraryValue(DIAMETER, 0);
+    }
+
+    /** {@return the diameter of the washers in mm; that of the posts unless given} */
+    public double washerMm() {
+        return values().libraryValue(WASHER, diameterMm());
     }
 
     /** {@return each post, from bass to treble} */

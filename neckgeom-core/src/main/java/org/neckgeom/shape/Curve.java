@@ -46,6 +46,15 @@ public final class Curve {
     }
 
     /**
+     * {@return a curve of one value}
+     *
+     * @param valueMm the value at every x, in mm
+     */
+    public static Curve level(double valueMm) {
+        return straight(0, valueMm, 0);
+    }
+
+    /**
      * {@return a copy with a cosine added, {@code height (1 + cos(pi (x - middle) / reach)) / 2}}
      *
      * @param heightMm at the middle, in mm
@@ -139,11 +148,11 @@ public final class Curve {
     }
 
     /**
-     * {@return the lesser of two curves at each x; a knot where they cross}
+     * {@return the lesser of two curves at each x of a stretch, this curve outside it; a knot where they cross}
      *
      * @param other the other curve, of straight pieces only
-     * @param fromMm where crossings are sought from, in mm
-     * @param toMm where they are sought to, in mm; outside, the lesser at the nearer end goes on
+     * @param fromMm from where on the other curve counts, in mm
+     * @param toMm up to where it counts, in mm; outside, this curve goes on
      */
     public Curve least(Curve other, double fromMm, double toMm) {
         Curve both = split(other.knots).split(fromMm, toMm);
@@ -159,8 +168,9 @@ public final class Curve {
         Curve its = there.split(at);
         CurvePiece[] lesser = new CurvePiece[mine.pieces.length];
         for (int i = 0; i < lesser.length; i++) {
-            double x = Math.min(toMm, Math.max(fromMm, mine.inside(i)));
-            lesser[i] = mine.pieces[i].valueAt(x) <= its.pieces[i].valueAt(x) ? mine.pieces[i] : its.pieces[i];
+            double x = mine.inside(i);
+            boolean counts = x > fromMm && x < toMm;
+            lesser[i] = counts && its.pieces[i].valueAt(x) < mine.pieces[i].valueAt(x) ? its.pieces[i] : mine.pieces[i];
         }
         return new Curve(mine.knots, lesser).joined();
     }

@@ -7,6 +7,7 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.neck.BackProfile;
+import org.neckgeom.shape.Polyline;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
@@ -23,29 +24,32 @@ public final class BackCurve extends ValueAnswer {
 
     private static final Form<BackCurve> FORM = Form.<BackCurve>of("back-curve")
             .fact("station", Kind.MM, "from the nut", c -> c.station)
-            .fact("width", Kind.MM, "at the glue face", c -> 2 * c.a)
-            .fact("depth", Kind.MM, "on the centreline below the glue face", c -> c.b)
-            .fact("bassDepth", Kind.MM, "half way out on the bass side", c -> c.depthMm(-c.a / 2))
-            .fact("trebleDepth", Kind.MM, "half way out on the treble side", c -> c.depthMm(c.a / 2))
+            .fact("width", Kind.MM, "at the glue face", c -> 2 * c.section.halfWidth())
+            .fact("depth", Kind.MM, "on the centreline below the glue face", c -> c.section.depth())
+            .fact(
+                    "bassDepth",
+                    Kind.MM,
+                    "half way out on the bass side",
+                    c -> c.section.depthAt(-c.section.halfWidth() / 2))
+            .fact(
+                    "trebleDepth",
+                    Kind.MM,
+                    "half way out on the treble side",
+                    c -> c.section.depthAt(c.section.halfWidth() / 2))
             .finds("back", "Back at {station:text} from the nut")
             .line("size", "wide, deep", "{width:text}, {depth:text}")
             .line("halfWayOut", "deep half way out", "bass {bassDepth:text}, treble {trebleDepth:text}");
 
-    private static final int MOST_POINTS = 100_000;
+    private static final double FINEST_MM = 1e-4;
+    private static final double COARSEST_MM = 10;
 
     private final double station;
-    private final SuperellipseArc bass;
-    private final SuperellipseArc treble;
-    private final double a;
-    private final double b;
+    private final BackSection section;
 
-    BackCurve(double station, SuperellipseArc bass, SuperellipseArc treble, double a, double b, LengthStyle style) {
+    BackCurve(double station, BackSection section, LengthStyle style) {
         super(FORM, style);
         this.station = station;
-        this.bass = bass;
-        this.treble = treble;
-        this.a = a;
-        this.b = b;
+        this.section = section;
     }
 
     /**
@@ -56,13 +60,9 @@ public final class BackCurve extends ValueAnswer {
      */
     public static BackCurve of(Quantity<Length> width, Quantity<Length> depth) {
         SuperellipseArc half = new SuperellipseArc(BackProfile.ROUNDED);
-        return new BackCurve(
-                0,
-                half,
-                half,
-                LibraryUnits.mmPositive(width, "width") / 2,
-                LibraryUnits.mmPositive(depth, "depth"),
-                LengthStyle.of(width));
+        BackSection section = BackSection.ofShaft(
+                half, half, LibraryUnits.mmPositive(width, "width") / 2, LibraryUnits.mmPositive(depth, "depth"));
+        return new BackCurve(0, section, LengthStyle.of(width));
     }
 
     /**
@@ -74,10 +74,7 @@ public final class BackCurve extends ValueAnswer {
     public BackCurve powers(double bassPower, double treblePower) {
         return new BackCurve(
                 station,
-                new SuperellipseArc(checked(bassPower)),
-                new SuperellipseArc(checked(treblePower)),
-                a,
-                b,
+                section.curved(new SuperellipseArc(checked(bassPower)), new SuperellipseArc(checked(treblePower))),
                 style());
     }
 
@@ -94,7 +91,7 @@ public final class BackCurve extends ValueAnswer {
      * @param onTreble true for the treble side
      */
     public Facets facets(boolean onTreble) {
-        return Facets.ofMm(onTreble ? treble : bass, a, b, style());
+        return Facets.ofMm(onTreble ? section.treble() : section.bass(), section.halfWidth(), section.depth(), style());
     }
 
     /** {@return the station; x from the nut} */
@@ -104,12 +101,12 @@ public final class BackCurve extends ValueAnswer {
 
     /** {@return the width of the glue face; more than 0} */
     public Amount<Length> width() {
-        return style().amount(2 * a);
+        return style().amount(2 * section.halfWidth());
     }
 
     /** {@return the depth on the centreline; more than 0} */
     public Amount<Length> depth() {
-        return style().amount(b);
+        return style().amount(section.depth());
     }
 
     /**
@@ -118,7 +115,7 @@ public final class BackCurve extends ValueAnswer {
      * @param y from the centreline, positive toward the treble side
      */
     public Amount<Length> depthAt(Quantity<Length> y) {
-        return style().amount(depthMm(LibraryUnits.mm(y, "distance from the centreline")));
+        return style().amount(section.depthAt(LibraryUnits.mm(y, "distance from the centreline")));
     }
 
     /**
@@ -127,7 +124,7 @@ public final class BackCurve extends ValueAnswer {
      * @param depth below the glue face, 0 or more
      */
     public Amount<Length> trebleAt(Quantity<Length> depth) {
-        return style().amount(treble.halfWidthAt(LibraryUnits.mmNotNegative(depth, "depth"), a, b));
+        return style().amount(section.halfWidthAt(LibraryUnits.mmNotNegative(depth, "depth"), true));
     }
 
     /**
@@ -137,40 +134,34 @@ public final class BackCurve extends ValueAnswer {
      * @param depth below the glue face, 0 or more
      */
     public Amount<Length> bassAt(Quantity<Length> depth) {
-        return style().amount(bass.halfWidthAt(LibraryUnits.mmNotNegative(depth, "depth"), a, b));
+        return style().amount(section.halfWidthAt(LibraryUnits.mmNotNegative(depth, "depth"), false));
+    }
+
+    private static double checked(Quantity<Length> tolerance) {
+        double mm = LibraryUnits.mmPositive(tolerance, "tolerance");
+        if (!(mm >= FINEST_MM && mm <= COARSEST_MM)) {
+            throw LibraryUnits.refused("tolerance", "range", "from 0.0001 to 10 mm", tolerance);
+        }
+        return mm;
+    }
+
+    /** {@return the area of the section below the glue face, in mm2; more than 0} */
+    public double areaMm2() {
+        return section.area();
     }
 
     /**
-     * {@return points of the curve for a template, from the bass edge over the middle to the treble edge: closer
-     * together where it bends; fresh pairs of y and depth in mm, {@code 2 toASide + 1} of them}
+     * {@return the curve for a template, from the bass edge over the middle to the treble edge, as chords; u across, positive
+     * to the treble side, v upward}
      *
-     * @param toASide points to each side of the middle, 2 to 100,000
+     * @param tolerance greatest distance of a chord from the curve, 0.0001 to 10 mm
      */
-    public double[][] templateMm(int toASide) {
-        if (toASide < 2 || toASide > MOST_POINTS) {
-            throw Refusal.of("points to a side", "range", "be 2 to " + MOST_POINTS, "were", toASide);
-        }
-        double[][] points = new double[2 * toASide + 1][2];
-        for (int i = 0; i <= toASide; i++) {
-            double t = StrictMath.PI / 2 * i / toASide;
-            double sin = i == toASide ? 1 : StrictMath.sin(t);
-            double cos = i == toASide ? 0 : StrictMath.cos(t);
-            points[toASide - i] = new double[] {
-                -a * StrictMath.pow(sin, 2 / bass.exponent()) + 0.0, b * StrictMath.pow(cos, 2 / bass.exponent())
-            };
-            points[toASide + i] = new double[] {
-                a * StrictMath.pow(sin, 2 / treble.exponent()), b * StrictMath.pow(cos, 2 / treble.exponent())
-            };
-        }
-        return points;
-    }
-
-    private double depthMm(double y) {
-        return y >= 0 ? treble.depthAt(y, a, b) : bass.depthAt(-y, a, b);
+    public Polyline outline(Quantity<Length> tolerance) {
+        return Polyline.open(section.outline(checked(tolerance)));
     }
 
     @Override
     protected Object[] parts() {
-        return new Object[] {station, bass.exponent(), treble.exponent(), a, b};
+        return new Object[] {station, section};
     }
 }

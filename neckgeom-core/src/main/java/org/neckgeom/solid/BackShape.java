@@ -1,9 +1,11 @@
 package org.neckgeom.solid;
 
+import java.util.Collections;
+import java.util.NavigableMap;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.DoubleUnaryOperator;
+import java.util.TreeMap;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.NoAnswer;
@@ -11,9 +13,12 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.LeanAnswer;
 import org.neckgeom.neck.BackProfile;
-import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Heel;
+import org.neckgeom.neck.HeelTransition;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.Scale;
+import org.neckgeom.neck.Volute;
+import org.neckgeom.shape.Curve;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 
@@ -29,42 +34,51 @@ public final class BackShape extends LeanAnswer {
 
     private final BackProfile back;
     private final Scale scale;
-    private final Object widthKey;
-    private final DoubleUnaryOperator halfWidth;
-    private final double headPitch;
-    private final double headThickness;
-    private final BackTransitions transitions;
+    private final Curve halfWidth;
+    private final DepthCurve drawn;
+    private final NavigableMap<Double, Double> carved;
+    private final Curve depth;
+    private final Optional<Heel> heel;
+    private final double joint;
     private final SuperellipseArc bass;
     private final SuperellipseArc treble;
 
     private BackShape(
             BackProfile back,
             Scale scale,
-            Object widthKey,
-            DoubleUnaryOperator halfWidth,
-            Optional<Head> head,
+            Curve halfWidth,
+            DepthCurve drawn,
+            Optional<Heel> heel,
+            double joint,
             LengthStyle style) {
         super(style);
         this.back = back;
         this.scale = Objects.requireNonNull(scale, "scale");
-        this.widthKey = widthKey;
         this.halfWidth = Objects.requireNonNull(halfWidth, "half-width");
-        this.headPitch = head.map(Head::angleRad).orElse(0.0);
-        this.headThickness = head.map(Head::thicknessMm).orElse(Double.POSITIVE_INFINITY);
-        this.transitions = BackTransitions.of(back);
+        this.drawn = drawn;
+        this.carved = Collections.emptyNavigableMap();
+        this.depth = drawn.curve();
+        this.heel = heel;
+        this.joint = joint;
         this.bass = new SuperellipseArc(back.bassPower());
         this.treble = back.bassPower() == back.treblePower() ? bass : new SuperellipseArc(back.treblePower());
     }
 
-    private BackShape(BackShape from, BackTransitions transitions) {
+    private BackShape(BackShape from, NavigableMap<Double, Double> carved) {
         super(from.style());
         this.back = from.back;
         this.scale = from.scale;
-        this.widthKey = from.widthKey;
         this.halfWidth = from.halfWidth;
-        this.headPitch = from.headPitch;
-        this.headThickness = from.headThickness;
-        this.transitions = transitions;
+        this.drawn = from.drawn;
+        this.carved = carved;
+        this.depth = carved.isEmpty()
+                ? drawn.curve()
+                : drawn.curve()
+                        .plus(
+                                carved.keySet().stream().mapToDouble(x -> x).toArray(),
+                                carved.values().stream().mapToDouble(x -> x).toArray());
+        this.heel = from.heel;
+        this.joint = from.joint;
         this.bass = from.bass;
         this.treble = from.treble;
     }
@@ -77,19 +91,39 @@ public final class BackShape extends LeanAnswer {
      */
     public static BackShape of(Neck neck) {
         Objects.requireNonNull(neck, "neck").fingerboard();
-        return new BackShape(neck.back(), neck.scale(), neck, neck::halfWidthAtMm, neck.head(), neck.style());
+        double joint = neck.bodyJointMm();
+        DepthCurve drawn = DepthCurve.of(
+                neck.back(),
+                neck.scale(),
+                neck.heel(),
+                joint,
+                neck.head().map(head -> HeadPlanes.of(neck, head).backDepth()));
+        return new BackShape(neck.back(), neck.scale(), halfWidth(neck), drawn, neck.heel(), joint, neck.style());
     }
 
     /**
-     * {@return a back without a whole design and without its head}
+     * {@return a back without a whole design, without its head and its heel}
      *
      * @param back the back
      * @param scale the scale its frets belong to
-     * @param halfWidthMm half the neck's width in mm at a station in mm from the nut
+     * @param halfWidth half the neck's width over x, in mm
      */
-    public static BackShape of(BackProfile back, Scale scale, DoubleUnaryOperator halfWidthMm) {
+    public static BackShape of(BackProfile back, Scale scale, Curve halfWidth) {
         LengthStyle style = Objects.requireNonNull(back, "back").style();
-        return new BackShape(back, scale, halfWidthMm, halfWidthMm, Optional.empty(), style);
+        DepthCurve drawn = DepthCurve.of(back, scale, Optional.empty(), Double.POSITIVE_INFINITY, Optional.empty());
+        return new BackShape(back, scale, halfWidth, drawn, Optional.empty(), Double.POSITIVE_INFINITY, style);
+    }
+
+    /** The neck's edges run straight: those of the fingerboard. */
+    private static Curve halfWidth(Neck neck) {
+        double scale = neck.scale().lengthMm();
+        double atNut = neck.halfWidthAtMm(0);
+        return Curve.straight(0, atNut, (neck.halfWidthAtMm(scale) - atNut) / scale);
+    }
+
+    /** Half the width over x, in mm. */
+    Curve halfWidth() {
+        return halfWidth;
     }
 
     /**
@@ -102,7 +136,9 @@ public final class BackShape extends LeanAnswer {
     public BackShape carved(Quantity<Length> station, Quantity<Length> depth) {
         double x = LibraryUnits.mm(station, "station");
         double mm = LibraryUnits.mmPositive(depth, "carved depth");
-        return new BackShape(this, transitions.deeper(x, mm - drawnDepthMm(x)));
+        NavigableMap<Double, Double> more = new TreeMap<>(carved);
+        more.put(x, mm - drawn.curve().valueAt(x));
+        return new BackShape(this, more);
     }
 
     /**
@@ -111,12 +147,12 @@ public final class BackShape extends LeanAnswer {
      * @param neck with scale, fingerboard and back given
      */
     public BackShape on(Neck neck) {
-        return new BackShape(of(neck), transitions.on(neck.back()));
+        return new BackShape(of(neck), carved);
     }
 
     /** {@return the station in mm from which the back turns down into the heel; nothing where it does not} */
     public OptionalDouble heelStartMm() {
-        double start = transitions.heelStart();
+        double start = drawn.heelStart();
         return Double.isInfinite(start) ? OptionalDouble.empty() : OptionalDouble.of(start);
     }
 
@@ -128,17 +164,58 @@ public final class BackShape extends LeanAnswer {
      */
     public BackCurve at(Quantity<Length> station) {
         double x = LibraryUnits.mm(station, "station");
-        double a = halfWidth.applyAsDouble(x);
-        double b = depthMm(x);
-        requireSection(x, a, b);
-        return new BackCurve(x, bass, treble, a, b, style());
+        return new BackCurve(x, sectionMm(x), style());
     }
 
     BackSection sectionMm(double x) {
-        double a = halfWidth.applyAsDouble(x);
-        double b = depthMm(x);
+        double a = halfWidth.valueAt(x);
+        double b = depth.valueAt(x);
         requireSection(x, a, b);
-        return new BackSection(bass, treble, a, b);
+        double share = heelShare(x);
+        if (share == 0) {
+            return BackSection.ofShaft(bass, treble, a, b);
+        }
+        Heel there = heel.orElseThrow();
+        double top = a + there.widthMm() / 2 - halfWidth.valueAt(joint);
+        double narrowing = (top - there.capWidthMm() / 2) / there.heightMm();
+        return new BackSection(bass, treble, a, b, share, top, narrowing);
+    }
+
+    /**
+     * Share of the mating face's trapezoid in a section: it grows smoothly from the start of the turn to the body joint,
+     * {@code u^2 (3 - 2u)}. How the heel is blended is a choice of this library; makers carve it by eye.
+     */
+    private double heelShare(double x) {
+        if (heel.isEmpty() || !(x > drawn.heelStart())) {
+            return 0;
+        }
+        double u = Math.min(1, (x - drawn.heelStart()) / (joint - drawn.heelStart()));
+        return u * u * (3 - 2 * u);
+    }
+
+    /** Upper bounds of how fast, and how fast faster, a point of the back moves across and down along a stretch. */
+    double[] boundsIn(double from, double to) {
+        double[] wide = halfWidth.boundsIn(from, to);
+        double[] deep = depth.boundsIn(from, to);
+        double speed = wide[0] + deep[0];
+        double bend = wide[1] + deep[1];
+        if (heel.isPresent() && to > drawn.heelStart()) {
+            double run = joint - drawn.heelStart();
+            double far = Math.max(halfWidth.valueAt(joint), heel.get().widthMm() / 2);
+            double narrowing = Math.abs(
+                    sectionMm(Math.max(from, drawn.heelStart() + run / 2)).narrowing());
+            // The share u^2 (3 - 2u) grows by 3/2 and bends by 6 at most, over its run.
+            double grown = 1.5 / run;
+            double across = far + narrowing * heel.get().heightMm();
+            speed += grown * across + narrowing * deep[0];
+            bend += 6 / (run * run) * across + 2 * grown * (wide[0] + narrowing * deep[0]) + narrowing * deep[1];
+        }
+        return new double[] {speed, bend};
+    }
+
+    /** {@return the depth on the centreline over x, with its knots; in mm} */
+    public Curve depth() {
+        return depth;
     }
 
     /**
@@ -148,34 +225,20 @@ public final class BackShape extends LeanAnswer {
      * @param xMm station in mm from the nut
      */
     public double depthAtMm(double xMm) {
-        return depthMm(LibraryUnits.stationMm(xMm));
+        return depth.valueAt(LibraryUnits.stationMm(xMm));
     }
 
     /** A station without a section. */
     record Gap(double station, double halfWidth, double depth) {}
 
     Gap gapMm(double x) {
-        return new Gap(x, halfWidth.applyAsDouble(x), depthMm(x));
+        return new Gap(x, halfWidth.valueAt(x), depth.valueAt(x));
     }
 
     private void requireSection(double x, double a, double b) {
         if (!(a > 0 && b > 0)) {
             throw NoAnswer.because("section", "no-section", Sentences.GAP.text(new Gap(x, a, b), style()));
         }
-    }
-
-    private double depthMm(double x) {
-        return drawnDepthMm(x) + transitions.carvedAt(x);
-    }
-
-    private double drawnDepthMm(double x) {
-        double deep = back.depthAtMm(x, scale) + transitions.extraAt(x);
-        if (x < 0 && headThickness < Double.POSITIVE_INFINITY) {
-            // The head's back lies t below its face, which falls away from the nut line by tan(pitch).
-            double headBack = headThickness / StrictMath.cos(headPitch) - x * StrictMath.tan(headPitch);
-            return Math.min(deep, headBack);
-        }
-        return deep;
     }
 
     /** Its sentences, in a class of their own: who only computes does not load them. */
@@ -190,24 +253,31 @@ public final class BackShape extends LeanAnswer {
 
         static final Form<BackShape> FORM = Form.<BackShape>of("back-shape")
                 .fact("profile", Kind.ANSWER, "of the back", s -> s.back)
-                .fact("volute", Kind.MM, "extra depth at the nut line", s -> s.transitions.volute())
-                .fact("voluteLength", Kind.MM, "over which it runs out, each way", s -> s.transitions.voluteLength())
-                .fact("heelStart", Kind.MM, "where the turn into the heel begins", s -> s.transitions.heelStart())
-                .fact("heelRadius", Kind.MM, "of that turn", s -> s.transitions.heelRadius())
                 .fact(
-                        "carved",
-                        Kind.WHOLE,
-                        "stations where the carved depth was read",
-                        s -> s.transitions.carved().size())
+                        "volute",
+                        Kind.MM,
+                        "extra depth at the nut line",
+                        s -> s.back.volute().map(Volute::extraDepthMm).orElse(0.0))
+                .fact(
+                        "voluteLength",
+                        Kind.MM,
+                        "over which it runs out, each way",
+                        s -> s.back.volute().map(Volute::lengthMm).orElse(1.0))
+                .fact("heelStart", Kind.MM, "where the turn into the heel begins", s -> s.drawn.heelStart())
+                .fact(
+                        "heelRadius",
+                        Kind.MM,
+                        "of that turn",
+                        s -> s.back.heelTransition()
+                                .map(HeelTransition::radiusMm)
+                                .orElse(1.0))
+                .fact("carved", Kind.WHOLE, "stations where the carved depth was read", s -> s.carved.size())
                 .phrase(
                         "voluted",
-                        s -> s.transitions.volute() > 0,
+                        s -> s.back.volute().isPresent(),
                         ", volute {volute:brief} run out {voluteLength:brief} from the nut")
                 .phrase("heeled", ", heel from {heelStart:brief} with radius {heelRadius:brief}")
-                .phrase(
-                        "read",
-                        s -> s.transitions.carved().size() > 0,
-                        ", carved depth read at {carved:of station/stations}")
+                .phrase("read", s -> s.carved.size() > 0, ", carved depth read at {carved:of station/stations}")
                 .finds("back", "{profile}{voluted}{heeled}{read}");
     }
 
@@ -218,6 +288,6 @@ public final class BackShape extends LeanAnswer {
 
     @Override
     protected Object[] parts() {
-        return new Object[] {back, scale, widthKey, transitions};
+        return new Object[] {back, scale, halfWidth, drawn, carved, heel, joint};
     }
 }

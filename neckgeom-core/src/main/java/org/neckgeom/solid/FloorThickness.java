@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.DoubleStream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
@@ -25,9 +26,10 @@ import org.neckgeom.units.LibraryUnits;
  * the truss rod channel to the neck's back, along the whole channel. Immutable.
  *
  * <p>At each station the section of the wood is {@code |y/a|^p + |z/b|^p = 1} below the glue face, a the half-width, b
- * the depth there; the wood left is the least distance from the channel's floor and its two corners to that curve, in
- * the plane of the section. Exact for the section, as the distance over a flat floor is least at a corner. Taper is
- * slight enough that the distance in space is the same to a hundredth of a millimetre.
+ * the depth there, blended with its trapezoid in the heel. The wood left is the distance in space from the channel's floor
+ * and its two corners to that back; over a flat floor it is least at a corner. Where the back slopes it is less than the
+ * distance in the section. Along the channel the thinnest place is found to 1e-7 mm: stretches that cannot hold a thinner
+ * one are left out by a bound.
  *
  * <p>Default: channel centred. The back is that of {@link BackShape}: its profile, with volute and heel; where the
  * channel runs on into the head (x under 0), an estimate on the safe side.
@@ -46,6 +48,14 @@ public final class FloorThickness extends ValueAnswer {
             .findsOnly("no-section", w -> w.gap().isPresent(), "Wood left: none, {gap}")
             .finds("wood-left", "{least}")
             .note("channel", "under {channel}");
+
+    /** So gentle a back has one nearest point near the section. */
+    private static final double GENTLE = 0.3;
+
+    private static final double STILL_MM = 1e-9;
+    private static final double SAME_MM = 1e-8;
+    private static final int SAMPLES = 8;
+    private static final double GOLDEN = (StrictMath.sqrt(5) - 1) / 2;
 
     private final Channel channel;
     private final BackShape back;
@@ -140,7 +150,7 @@ public final class FloorThickness extends ValueAnswer {
     public WoodAt least() {
         WoodAt known = least[0];
         if (known == null) {
-            known = atMm(leastStation(0, 0));
+            known = atMm(leastStation(this::woodMm));
             least[0] = known;
         }
         return known;
@@ -173,7 +183,7 @@ public final class FloorThickness extends ValueAnswer {
     public double[] alongMm(int stations) {
         double[] wood = WoodScan.evenly(channel.startMm(), channel.endMm(), stations);
         for (int i = 0; i < stations; i++) {
-            wood[i] = woodMm(wood[i], 0, 0);
+            wood[i] = woodMm(wood[i]);
         }
         return wood;
     }
@@ -216,18 +226,19 @@ public final class FloorThickness extends ValueAnswer {
         SpreadLaw depth = Objects.requireNonNull(spreads, "spreads").depthLaw();
         SpreadLaw aside = spreads.offsetLaw();
         double[] stations = {
-            leastStation(0, 0),
+            least().stationMm(),
             leastStation(depth.mean(), aside.lowest()),
             leastStation(depth.mean(), aside.highest()),
             leastStation(depth.highest(), aside.mean())
         };
         double[] worst = Arrays.stream(stations).sorted().distinct().toArray();
+        double[] inSpace = Arrays.stream(worst).map(this::inSpace).toArray();
         double chance = WoodOdds.below(
                 least,
                 (d, e) -> {
                     double thinnest = Double.POSITIVE_INFINITY;
-                    for (double x : worst) {
-                        thinnest = Math.min(thinnest, woodMm(x, d, e));
+                    for (int i = 0; i < worst.length; i++) {
+                        thinnest = Math.min(thinnest, inSpace[i] * inSection(worst[i], d, e));
                     }
                     return thinnest;
                 },
@@ -237,10 +248,108 @@ public final class FloorThickness extends ValueAnswer {
         return new FloorProbability(chance, least, least(), style());
     }
 
-    /** Wood at a station with the channel deeper by d and shifted by e. */
-    double woodMm(double x, double d, double e) {
-        return back.sectionMm(x)
+    /** Wood in the section at a station with the channel deeper by d and shifted by e. */
+    double inSection(double x, double d, double e) {
+        return sectionAway(x, x, d, e);
+    }
+
+    /** Distance in the section at another station from the channel as it lies at x. */
+    private double sectionAway(double there, double x, double d, double e) {
+        return back.sectionMm(there)
                 .woodUnder(middle(x) + e, channel.widthAtMm(x), channel.depthAtMm(x) + d, roundingAt(x));
+    }
+
+    /**
+     * Wood in space at a station: the least of {@code sqrt((x' - x)^2 + s(x')^2)}, s the distance in the section at x'. With L
+     * the most s can change per mm, no x' farther off than {@code 2 L s / (1 + L^2)} can be nearer.
+     */
+    double woodMm(double x) {
+        double straight = inSection(x, 0, 0);
+        if (!(straight > 0)) {
+            return straight;
+        }
+        double speed = back.boundsIn(x - straight, x + straight)[0];
+        double reach = Math.min(straight, 2 * speed * straight / (1 + speed * speed));
+        if (!(reach > STILL_MM)) {
+            return straight;
+        }
+        double[] knots = back.depth().knotsIn(x - reach, x + reach);
+        boolean smooth = speed < GENTLE && knots.length == 0 && !(Math.abs(x) < reach);
+        return smooth ? alongParabola(x, reach / 2, straight) : besideKnots(x, reach, knots, straight);
+    }
+
+    /** What the distance in the section is multiplied by to be the one in space. */
+    private double inSpace(double x) {
+        double straight = inSection(x, 0, 0);
+        return straight > 0 ? woodMm(x) / straight : 1;
+    }
+
+    /** Squared distance through the section at another station. */
+    private double squared(double there, double x) {
+        double s = sectionAway(there, x, 0, 0);
+        return (there - x) * (there - x) + s * s;
+    }
+
+    /** Three stations, the vertex of their parabola, and once more with it: on so short a stretch all but exact. */
+    private double alongParabola(double x, double step, double straight) {
+        double[] at = {x - step, x, x + step};
+        double[] q = {squared(at[0], x), straight * straight, squared(at[2], x)};
+        double least = Math.min(q[1], Math.min(q[0], q[2]));
+        for (int round = 0; round < 2; round++) {
+            double d1 = (q[1] - q[0]) / (at[1] - at[0]);
+            double d2 = (q[2] - q[1]) / (at[2] - at[1]);
+            double bend = (d2 - d1) / (at[2] - at[0]);
+            if (!(bend > 0)) {
+                break;
+            }
+            double vertex = 0.5 * (at[0] + at[1]) - d1 / (2 * bend);
+            if (!(Math.abs(vertex - at[1]) > SAME_MM) || !(Math.abs(vertex - x) < 2 * step)) {
+                break;
+            }
+            double found = squared(vertex, x);
+            least = Math.min(least, found);
+            double half = Math.abs(vertex - at[1]) / 2;
+            if (half < SAME_MM * 100) {
+                break;
+            }
+            at = new double[] {vertex - half, vertex, vertex + half};
+            q = new double[] {squared(at[0], x), found, squared(at[2], x)};
+        }
+        return Math.sqrt(least);
+    }
+
+    /** The same where slope or curvature jumps nearby: each side of a knot is sought on its own. */
+    private double besideKnots(double x, double reach, double[] knots, double straight) {
+        double[] ends = WoodScan.ends(
+                x - reach,
+                x + reach,
+                DoubleStream.concat(DoubleStream.of(knots), DoubleStream.of(0)).toArray());
+        double least = straight * straight;
+        for (int i = 0; i + 1 < ends.length; i++) {
+            double best = ends[i];
+            double value = Double.POSITIVE_INFINITY;
+            double step = (ends[i + 1] - ends[i]) / SAMPLES;
+            for (int k = 0; k <= SAMPLES; k++) {
+                double here = squared(ends[i] + k * step, x);
+                if (here < value) {
+                    value = here;
+                    best = ends[i] + k * step;
+                }
+            }
+            double lo = Math.max(ends[i], best - step);
+            double hi = Math.min(ends[i + 1], best + step);
+            while (hi - lo > SAME_MM) {
+                double one = hi - GOLDEN * (hi - lo);
+                double two = lo + GOLDEN * (hi - lo);
+                if (squared(one, x) < squared(two, x)) {
+                    hi = two;
+                } else {
+                    lo = one;
+                }
+            }
+            least = Math.min(least, Math.min(value, squared((lo + hi) / 2, x)));
+        }
+        return Math.sqrt(least);
     }
 
     private Optional<BackShape.Gap> gap() {
@@ -248,7 +357,7 @@ public final class FloorThickness extends ValueAnswer {
         try {
             leastStation(x -> {
                 last[0] = x;
-                return woodMm(x, 0, 0);
+                return woodMm(x);
             });
             return Optional.empty();
         } catch (NoAnswer noSection) {
@@ -257,19 +366,51 @@ public final class FloorThickness extends ValueAnswer {
     }
 
     private double leastStation(double d, double e) {
-        return leastStation(x -> woodMm(x, d, e));
+        return leastStation(x -> inSection(x, d, e));
     }
 
     private double leastStation(DoubleUnaryOperator wood) {
-        double[] jumps = channel.hasAdjusterPocket()
+        double from = channel.startMm();
+        double to = channel.endMm();
+        double[] pocket = channel.hasAdjusterPocket()
                 ? new double[] {
-                    channel.adjusterPocketStartMm(),
-                    channel.adjusterPocketStartMm() + channel.adjusterPocketLengthMm(),
-                    0
+                    channel.adjusterPocketStartMm(), channel.adjusterPocketStartMm() + channel.adjusterPocketLengthMm()
                 }
-                : new double[] {0};
-        double[] stations = WoodScan.stations(channel.startMm(), channel.endMm(), jumps);
-        return WoodScan.least(wood, stations);
+                : new double[0];
+        double[] jumps = DoubleStream.concat(
+                        DoubleStream.concat(DoubleStream.of(pocket), DoubleStream.of(0)),
+                        DoubleStream.of(back.depth().knots()))
+                .toArray();
+        return WoodScan.least(wood, this::motion, WoodScan.ends(from, to, jumps));
+    }
+
+    /** How points of the back move beside a channel that goes along: its floor's arch and its skew move too. */
+    private double[] motion(double from, double to) {
+        // No more wood is left than the neck is deep, so no point of the back farther along counts.
+        double reach = Math.max(back.depth().valueAt(from), back.depth().valueAt(to));
+        double[] bounds = back.boundsIn(from - reach, to + reach);
+        return new double[] {bounds[0] + floorSlope() + Math.abs(StrictMath.tan(skew)), bounds[1] + floorBend()};
+    }
+
+    /** Steepest the floor's arch gets, at its ends. */
+    private double floorSlope() {
+        double half = channel.lengthMm() / 2;
+        double radius = archRadius();
+        return Double.isInfinite(radius) ? 0 : half / Math.sqrt((radius - half) * (radius + half));
+    }
+
+    /** Its greatest second derivative, at its ends. */
+    private double floorBend() {
+        double half = channel.lengthMm() / 2;
+        double radius = archRadius();
+        double root = Math.sqrt((radius - half) * (radius + half));
+        return Double.isInfinite(radius) ? 0 : radius * radius / (root * root * root);
+    }
+
+    private double archRadius() {
+        double s = Math.abs(channel.archMm());
+        double half = channel.lengthMm() / 2;
+        return s == 0 ? Double.POSITIVE_INFINITY : (half * half + s * s) / (2 * s);
     }
 
     private WoodAt atMm(double x) {
@@ -281,7 +422,7 @@ public final class FloorThickness extends ValueAnswer {
         double reach = section.thinnestOnTreble(middle, width, floor, r) ? width / 2 - r : r - width / 2;
         return new WoodAt(
                 x,
-                section.woodUnder(middle, width, floor, r),
+                woodMm(x),
                 section.depthAt(middle) - floor,
                 section.isNearestOnTreble(middle + reach, floor - r),
                 style());

@@ -1,35 +1,56 @@
 package org.neckgeom.solid;
 
+import java.util.ArrayDeque;
 import java.util.Arrays;
+import java.util.Deque;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.DoubleStream;
 import org.neckgeom.fault.Refusal;
 
-/** Walks the channel from end to end and finds where the wood under it is thinnest, on plain doubles. */
+/**
+ * Walks the channel from end to end and finds where the wood under it is thinnest, on plain doubles.
+ *
+ * <p>Seen from a channel that moves along, each point of the back moves smoothly: its distance f obeys
+ * {@code f'' <= speed^2 / f + bend}. The wood left is the least of them, so between two stations h apart it lies above the
+ * chord by no less than {@code -C h^2 / 8}, C the greatest such value. Stretches whose bound is no less than the least found
+ * are left out; the others are halved until the bound is within {@link #WITHIN} of it.
+ */
 final class WoodScan {
 
-    /** Stations looked at before the thinnest is closed in on. */
-    static final int STATIONS = 200;
+    /** How far below the least found the wood may still be, in mm. */
+    static final double WITHIN = 1e-7;
 
     private static final int MOST_STATIONS = 100_000;
 
-    private static final double GOLDEN = (StrictMath.sqrt(5) - 1) / 2;
+    /** Where no bound can be given, stretches no longer than this are taken as found. */
+    private static final double SHORTEST = 1e-6;
+
+    private static final int MOST_HALVINGS = 20_000;
 
     private WoodScan() {}
 
+    /** How the points of the back move along a stretch: an upper bound of speed and of its change, beside the channel. */
+    interface Motion {
+        double[] boundsIn(double from, double to);
+    }
+
+    /** A stretch between two stations with the wood at both. */
+    private record Stretch(double from, double to, double atFrom, double atTo) {}
+
     /**
-     * Returns the stations to look at: evenly spread from one end to the other, and a hair to each side of every place
-     * where a depth or width jumps.
+     * Returns the ends of the stretches on which depth and width do not jump: both ends, and a hair to each side of every
+     * jump between them.
      */
-    static double[] stations(double from, double to, double... jumps) {
+    static double[] ends(double from, double to, double... jumps) {
         double hair = 1e-9 * Math.max(1, to - from);
-        double[] inside = Arrays.stream(jumps).filter(x -> x > from && x < to).toArray();
-        double[] all = Arrays.copyOf(evenly(from, to, STATIONS), STATIONS + 2 * inside.length);
-        for (int j = 0; j < inside.length; j++) {
-            all[STATIONS + 2 * j] = Math.max(from, inside[j] - hair);
-            all[STATIONS + 2 * j + 1] = Math.min(to, inside[j] + hair);
-        }
-        Arrays.sort(all);
-        return all;
+        return DoubleStream.concat(
+                        DoubleStream.of(from, to),
+                        Arrays.stream(jumps)
+                                .filter(x -> x > from + hair && x < to - hair)
+                                .flatMap(x -> DoubleStream.of(x - hair, x + hair)))
+                .sorted()
+                .distinct()
+                .toArray();
     }
 
     /** Stations evenly spread, both ends among them. */
@@ -45,41 +66,57 @@ final class WoodScan {
     }
 
     /**
-     * Returns the station of the least value: the least of the given stations, then closed in on between its two
-     * neighbours by golden section to a thousandth of a millimetre.
+     * Returns the station of the least wood.
+     *
+     * @param ends of the stretches, ascending
      */
-    static double least(DoubleUnaryOperator wood, double[] stations) {
+    static double least(DoubleUnaryOperator wood, Motion motion, double[] ends) {
+        Deque<Stretch> open = new ArrayDeque<>();
+        double[] at = new double[ends.length];
         int best = 0;
-        double least = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < stations.length; i++) {
-            double here = wood.applyAsDouble(stations[i]);
+        for (int i = 0; i < ends.length; i++) {
+            at[i] = wood.applyAsDouble(ends[i]);
+            best = at[i] < at[best] ? i : best;
+        }
+        double station = ends[best];
+        double least = at[best];
+        for (int i = 0; i + 1 < ends.length; i++) {
+            open.push(new Stretch(ends[i], ends[i + 1], at[i], at[i + 1]));
+        }
+        for (int n = 0; !open.isEmpty() && n < MOST_HALVINGS; n++) {
+            Stretch s = open.pop();
+            if (s.to - s.from < SHORTEST || bound(s, motion) >= least - WITHIN) {
+                continue;
+            }
+            double middle = (s.from + s.to) / 2;
+            double here = wood.applyAsDouble(middle);
             if (here < least) {
                 least = here;
-                best = i;
+                station = middle;
             }
+            Stretch first = new Stretch(s.from, middle, s.atFrom, here);
+            Stretch second = new Stretch(middle, s.to, here, s.atTo);
+            // The half with the lower end is looked into first: what it finds spares the other.
+            open.push(s.atFrom < s.atTo ? second : first);
+            open.push(s.atFrom < s.atTo ? first : second);
         }
-        double lo = stations[Math.max(best - 1, 0)];
-        double hi = stations[Math.min(best + 1, stations.length - 1)];
-        double x1 = hi - GOLDEN * (hi - lo);
-        double x2 = lo + GOLDEN * (hi - lo);
-        double f1 = wood.applyAsDouble(x1);
-        double f2 = wood.applyAsDouble(x2);
-        while (hi - lo > 1e-3) {
-            if (f1 < f2) {
-                hi = x2;
-                x2 = x1;
-                f2 = f1;
-                x1 = hi - GOLDEN * (hi - lo);
-                f1 = wood.applyAsDouble(x1);
-            } else {
-                lo = x1;
-                x1 = x2;
-                f1 = f2;
-                x2 = lo + GOLDEN * (hi - lo);
-                f2 = wood.applyAsDouble(x2);
-            }
+        return station;
+    }
+
+    /** No less wood than this lies on the stretch. */
+    private static double bound(Stretch s, Motion motion) {
+        double h = s.to - s.from;
+        double[] move = motion.boundsIn(s.from, s.to);
+        double low = Math.min(s.atFrom, s.atTo);
+        double nearest = low - move[0] * h / 2;
+        if (!(nearest > 0)) {
+            return nearest;
         }
-        double inner = f1 < f2 ? x1 : x2;
-        return Math.min(f1, f2) < least ? inner : stations[best];
+        double bend = move[0] * move[0] / nearest + move[1];
+        double rise = s.atTo - s.atFrom;
+        double sag = bend * h * h / 2;
+        // chord - sag t (1 - t), least at t = 1/2 - rise / (2 sag) where that lies inside
+        double t = sag > 0 ? 0.5 - rise / (2 * sag) : -1;
+        return t > 0 && t < 1 ? s.atFrom + rise * t - sag * t * (1 - t) : low;
     }
 }

@@ -22,7 +22,7 @@
  * <pre>{@code
  * var channel = Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)));
  * var back = BackProfile.between(mm(15), mm(15));
- * println(FloorThickness.under(channel, BackShape.of(back, Scale.of(mm(560)), x -> 18)));
+ * println(FloorThickness.under(channel, BackShape.of(back, Scale.of(mm(560)), Curve.level(18))));
  * }</pre>
  *
  * <p>prints

@@ -97,7 +97,7 @@ class BackSectionTest {
 
     private static BackSection section(double pBass, double pTreble, double a, double b) {
         SuperellipseArc bass = new SuperellipseArc(pBass);
-        return new BackSection(bass, pBass == pTreble ? bass : new SuperellipseArc(pTreble), a, b);
+        return BackSection.ofShaft(bass, pBass == pTreble ? bass : new SuperellipseArc(pTreble), a, b);
     }
 
     private static LineString back(double pBass, double pTreble, double a, double b) {

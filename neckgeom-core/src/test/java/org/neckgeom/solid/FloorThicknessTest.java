@@ -23,6 +23,7 @@ import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.Scale;
 import org.neckgeom.neck.TrussRod;
 import org.neckgeom.neck.Volute;
+import org.neckgeom.shape.Curve;
 import org.neckgeom.units.LengthStyle;
 
 class FloorThicknessTest {
@@ -35,7 +36,7 @@ class FloorThicknessTest {
 
     @Test
     void least_underAHalfCircleIsItsRadiusLessTheCornersDistance() {
-        FloorThickness wood = FloorThickness.under(CHANNEL, BackShape.of(EVEN, SCALE, x -> 20));
+        FloorThickness wood = FloorThickness.under(CHANNEL, BackShape.of(EVEN, SCALE, Curve.level(20)));
 
         assertThat(wood.least().woodMm()).isCloseTo(20 - Math.hypot(3, 9.2), offset(1e-12));
         assertThat(wood.least().straightDown().libraryValue()).isCloseTo(10.8, offset(1e-12));
@@ -44,8 +45,9 @@ class FloorThicknessTest {
     @Test
     void under_aWholeDesignIsTheSameAsItsParts() {
         Neck neck = neck().channel(CHANNEL);
-        FloorThickness parts =
-                FloorThickness.under(CHANNEL, BackShape.of(neck.back(), neck.scale(), neck::halfWidthAtMm));
+        FloorThickness parts = FloorThickness.under(
+                CHANNEL,
+                BackShape.of(neck.back(), neck.scale(), BackShape.of(neck).halfWidth()));
 
         assertThat(FloorThickness.under(neck).alongMm(50)).isEqualTo(parts.alongMm(50));
         assertThat(FloorThickness.under(neck))
@@ -56,8 +58,8 @@ class FloorThicknessTest {
     @Test
     void at_agreesWithTheSixtyDigitTableWhereTheSectionIsOneOfItsRows() {
         // Source: superellipse-distance.csv, first row: p 2, half-width 17, depth 15, corner at 3 and 9.2.
-        FloorThickness wood =
-                FloorThickness.under(CHANNEL, BackShape.of(BackProfile.between(mm(15), mm(15)), SCALE, x -> 17));
+        FloorThickness wood = FloorThickness.under(
+                CHANNEL, BackShape.of(BackProfile.between(mm(15), mm(15)), SCALE, Curve.level(17)));
 
         assertThat(wood.at(mm(100)).woodMm()).isCloseTo(5.468299771200038650087646, offset(1e-11));
     }
@@ -123,7 +125,7 @@ class FloorThicknessTest {
 
     @Test
     void skewed_movesTheFarEndByTheRun() {
-        FloorThickness centred = FloorThickness.under(CHANNEL, BackShape.of(EVEN, SCALE, x -> 20));
+        FloorThickness centred = FloorThickness.under(CHANNEL, BackShape.of(EVEN, SCALE, Curve.level(20)));
         double aside = 300 * Math.tan(Math.toRadians(0.3));
 
         assertThat(centred.skewed(deg(0.3)).at(mm(303)).woodMm())
@@ -133,9 +135,9 @@ class FloorThicknessTest {
 
     @Test
     void roundedFloor_leavesMoreWoodAtTheCornersButNotInThePocket() {
-        FloorThickness square = FloorThickness.under(CHANNEL, BackShape.of(EVEN, SCALE, x -> 20));
+        FloorThickness square = FloorThickness.under(CHANNEL, BackShape.of(EVEN, SCALE, Curve.level(20)));
         FloorThickness pocketed = FloorThickness.under(
-                CHANNEL.adjusterPocket(mm(20)).section(mm(10), mm(10.5)), BackShape.of(EVEN, SCALE, x -> 20));
+                CHANNEL.adjusterPocket(mm(20)).section(mm(10), mm(10.5)), BackShape.of(EVEN, SCALE, Curve.level(20)));
 
         // Half circle: from the rounding's centre at 1 and 7.2, less its radius of 2.
         assertThat(square.roundedFloor(mm(2)).least().woodMm()).isCloseTo(20 - Math.hypot(1, 7.2) - 2, offset(1e-12));
@@ -147,7 +149,8 @@ class FloorThicknessTest {
     @Test
     void asymmetric_isThinnerOnThePointedSide() {
         FloorThickness wood = FloorThickness.under(
-                CHANNEL, BackShape.of(BackProfile.between(mm(16), mm(16)).asymmetric(2.5, 1.6), SCALE, x -> 20));
+                CHANNEL,
+                BackShape.of(BackProfile.between(mm(16), mm(16)).asymmetric(2.5, 1.6), SCALE, Curve.level(20)));
 
         assertThat(wood.least().isTowardTreble()).isTrue();
     }
@@ -162,9 +165,14 @@ class FloorThicknessTest {
         assertThat(whole.at(mm(3)).straightDown().libraryValue()
                         - plain.at(mm(3)).straightDown().libraryValue())
                 .isCloseTo(3 * 0.5 * (1 + Math.cos(Math.PI * 0.1)), offset(1e-12));
+        // By hand: an arc of radius 40 tangent to the back's slope k, 33 mm past its start, less the straight back.
+        double k = whole.back().depth().slopeAt(200);
+        double tilt = Math.atan(k);
+        double past = 33 + 40 * Math.sin(tilt);
+        double arc = 40 * Math.cos(tilt) - Math.sqrt(40 * 40 - past * past) - 33 * k;
         assertThat(whole.at(mm(303)).straightDown().libraryValue()
                         - plain.at(mm(303)).straightDown().libraryValue())
-                .isCloseTo(40 - Math.sqrt(40 * 40 - 33 * 33), offset(1e-12));
+                .isCloseTo(arc, offset(1e-9));
         assertThat(whole.at(mm(100))).isEqualTo(plain.at(mm(100)));
     }
 
@@ -207,7 +215,7 @@ class FloorThicknessTest {
             double e = 0.9 * (2 * random.nextDouble() - 1);
             double c = 0.6 * (random.nextDouble() - random.nextDouble());
             // The thinnest station stays at the head end of this channel whatever the errors.
-            if (wood.woodMm(3, d, e) - c < limit) {
+            if (wood.inSection(3, d, e) - c < limit) {
                 below++;
             }
         }
@@ -224,7 +232,7 @@ class FloorThicknessTest {
     void chanceBelow_theWiderSpreadMayBeEitherOne() {
         // Straight down under a nearly flat back depth and carving are the same loss, so their spreads may be swapped.
         FloorThickness flat = FloorThickness.under(
-                CHANNEL, BackShape.of(BackProfile.between(mm(15), mm(15)).power(20), SCALE, x -> 24));
+                CHANNEL, BackShape.of(BackProfile.between(mm(15), mm(15)).power(20), SCALE, Curve.level(24)));
         ErrorDistribution<javax.measure.quantity.Length> wide = ErrorDistribution.normal(mm(0.4));
         ErrorDistribution<javax.measure.quantity.Length> narrow = ErrorDistribution.rectangular(mm(0.2));
 
@@ -242,7 +250,7 @@ class FloorThicknessTest {
         // Straight down under a nearly flat back the loss is depth and carving together: their sum's tail by a fine
         // midpoint sum over the carving against the normal tail of commons-statistics.
         FloorThickness flat = FloorThickness.under(
-                CHANNEL, BackShape.of(BackProfile.between(mm(15), mm(15)).power(20), SCALE, x -> 24));
+                CHANNEL, BackShape.of(BackProfile.between(mm(15), mm(15)).power(20), SCALE, Curve.level(24)));
         NormalDistribution depth = NormalDistribution.of(0, 0.1);
         for (double margin : new double[] {0.2, 0.5, 0.8, 0.95}) {
             double expected = 0;
@@ -266,7 +274,7 @@ class FloorThicknessTest {
     void chanceBelow_twoBoundedSpreadsAddUpToTheirTrapezoid() {
         // Two rectangular losses add up to a trapezoid: commons-statistics has its tail in closed form.
         FloorThickness flat = FloorThickness.under(
-                CHANNEL, BackShape.of(BackProfile.between(mm(15), mm(15)).power(20), SCALE, x -> 24));
+                CHANNEL, BackShape.of(BackProfile.between(mm(15), mm(15)).power(20), SCALE, Curve.level(24)));
         TrapezoidalDistribution sum = TrapezoidalDistribution.of(-0.6, -0.2, 0.2, 0.6);
         for (double margin : new double[] {0.1, 0.3, 0.45, 0.55}) {
             double chance = flat.probabilityBelow(
@@ -321,7 +329,7 @@ class FloorThicknessTest {
 
     @Test
     void at_saysSoWhenTheNeckHasNoSection() {
-        FloorThickness wood = FloorThickness.under(CHANNEL, BackShape.of(EVEN, SCALE, x -> 0));
+        FloorThickness wood = FloorThickness.under(CHANNEL, BackShape.of(EVEN, SCALE, Curve.level(0)));
 
         assertThatThrownBy(() -> wood.at(mm(100)))
                 .isInstanceOf(ArithmeticException.class)
@@ -331,7 +339,7 @@ class FloorThicknessTest {
     /** 1 in = 25.4 mm by definition: the place and the sizes without a section follow the style. */
     @Test
     void toString_namesThePlaceWithoutASectionInTheStyleAskedFor() {
-        FloorThickness wood = FloorThickness.under(CHANNEL, BackShape.of(EVEN, SCALE, x -> 0));
+        FloorThickness wood = FloorThickness.under(CHANNEL, BackShape.of(EVEN, SCALE, Curve.level(0)));
 
         assertThat(wood)
                 .hasToString(
@@ -343,9 +351,9 @@ class FloorThicknessTest {
 
     @Test
     void toString_namesTheWorstPlaceAndSaysWhenThrough() {
-        FloorThickness wood = FloorThickness.under(CHANNEL, BackShape.of(EVEN, SCALE, x -> 20));
+        FloorThickness wood = FloorThickness.under(CHANNEL, BackShape.of(EVEN, SCALE, Curve.level(20)));
         FloorThickness through =
-                FloorThickness.under(CHANNEL, BackShape.of(BackProfile.between(mm(9), mm(12)), SCALE, x -> 20));
+                FloorThickness.under(CHANNEL, BackShape.of(BackProfile.between(mm(9), mm(12)), SCALE, Curve.level(20)));
 
         assertThat(wood.at(mm(38)).toString()).startsWith("Wood left: 10.323 mm at 38.0 mm from the nut");
         assertThat(through.least().toString()).startsWith("Wood left: none, the channel is through by ");
@@ -361,9 +369,9 @@ class FloorThicknessTest {
         Channel millimetres = Channel.forRod(TrussRod.twoWay(mm(304.8)).section(mm(6.35), mm(9.525)));
         BackProfile back = BackProfile.between(mm(15), mm(17));
 
-        assertThat(FloorThickness.under(inches, BackShape.of(back, SCALE, x -> 20))
+        assertThat(FloorThickness.under(inches, BackShape.of(back, SCALE, Curve.level(20)))
                         .alongMm(40))
-                .isEqualTo(FloorThickness.under(millimetres, BackShape.of(back, SCALE, x -> 20))
+                .isEqualTo(FloorThickness.under(millimetres, BackShape.of(back, SCALE, Curve.level(20)))
                         .alongMm(40));
     }
 
@@ -381,7 +389,7 @@ class FloorThicknessTest {
     void toString_keepsTheStyleOfTheBackThroughout() {
         BackProfile inInches = BackProfile.between(inch(0.8), inch(0.8)).rounded();
 
-        assertThat(FloorThickness.under(CHANNEL, BackShape.of(inInches, SCALE, x -> 20))
+        assertThat(FloorThickness.under(CHANNEL, BackShape.of(inInches, SCALE, Curve.level(20)))
                         .toString())
                 .contains("0.2362 in wide")
                 .doesNotContain(" mm");
@@ -403,7 +411,7 @@ class FloorThicknessTest {
     /** By hand, of a half circle: less than 20 - |(3, 9.2 + d)| is left where the depth is more than d too deep. */
     @Test
     void chanceBelow_ofAWideMarginIsTheNormalTailAndSaid() {
-        FloorThickness left = FloorThickness.under(CHANNEL, BackShape.of(EVEN, SCALE, x -> 20));
+        FloorThickness left = FloorThickness.under(CHANNEL, BackShape.of(EVEN, SCALE, Curve.level(20)));
 
         FloorProbability rare = left.probabilityBelow(
                 mm(20 - Math.hypot(3, 9.2 + 0.35)), WoodSpreads.ofDepth(ErrorDistribution.normal(mm(0.1))));
@@ -422,7 +430,7 @@ class FloorThicknessTest {
     /** By hand, of a half circle: a bounded error either reaches the limit or cannot. */
     @Test
     void chanceBelow_ofABoundedSpreadIsNoneBeyondItsEnds() {
-        FloorThickness left = FloorThickness.under(CHANNEL, BackShape.of(EVEN, SCALE, x -> 20));
+        FloorThickness left = FloorThickness.under(CHANNEL, BackShape.of(EVEN, SCALE, Curve.level(20)));
         WoodSpreads deeper = WoodSpreads.ofDepth(ErrorDistribution.rectangular(mm(0.2)));
         WoodSpreads carvedOff =
                 WoodSpreads.ofDepth(ErrorDistribution.normal(mm(0))).carving(ErrorDistribution.rectangular(mm(0.2)));

@@ -24,6 +24,7 @@ import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.NeckSet;
 import org.neckgeom.neck.Scale;
 import org.neckgeom.neck.TrussRod;
+import org.neckgeom.shape.Curve;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 
@@ -215,7 +216,7 @@ class GeometryPropertiesTest {
             double rodHeight, double width, double bass, double treble, double half, double k) {
         Channel channel = Channel.forRod(TrussRod.twoWay(mm(k * 300)).section(mm(k * width), mm(k * rodHeight)));
         BackProfile back = BackProfile.between(mm(k * 16), mm(k * 18)).asymmetric(bass, treble);
-        return FloorThickness.under(channel, BackShape.of(back, Scale.of(mm(k * 560)), x -> k * half));
+        return FloorThickness.under(channel, BackShape.of(back, Scale.of(mm(k * 560)), Curve.level(k * half)));
     }
 
     /** A deeper or a wider channel never leaves more wood. */

@@ -14,6 +14,7 @@ import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Scale;
 import org.neckgeom.neck.TrussRod;
+import org.neckgeom.shape.Curve;
 import org.neckgeom.validation.Check;
 import org.neckgeom.validation.Checks;
 import org.neckgeom.validation.Numerics;
@@ -80,7 +81,7 @@ public final class SolidChecks {
         chance.of("FloorThickness.probabilityBelow", "FloorProbability.probability", "FloorThickness.least");
         FloorThickness wood = FloorThickness.under(
                 Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9))),
-                BackShape.of(BackProfile.between(mm(15), mm(15)), Scale.of(mm(560)), x -> 18));
+                BackShape.of(BackProfile.between(mm(15), mm(15)), Scale.of(mm(560)), Curve.level(18)));
         for (double limit = 4; limit <= 7; limit += 0.25) {
             // Under a half ellipse the nearest wood is not straight down: a normal carving counts one to one.
             chance.figure(

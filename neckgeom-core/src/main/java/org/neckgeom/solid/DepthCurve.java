@@ -1,0 +1,95 @@
+package org.neckgeom.solid;
+
+import java.util.Optional;
+import org.neckgeom.fault.Refusal;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Heel;
+import org.neckgeom.neck.HeelTransition;
+import org.neckgeom.neck.Scale;
+import org.neckgeom.neck.Volute;
+import org.neckgeom.shape.Curve;
+
+/**
+ * The depth of the neck's wood on the centreline, as a curve: straight through its two frets, the volute's cosine, the
+ * heel's arc and slope and cap; before the nut the head's back where that is shallower.
+ *
+ * @param curve the depth over x, in mm
+ * @param heelStart where the turn into the heel begins, infinite where there is none
+ * @param capStart where the cap begins, infinite where there is none
+ */
+record DepthCurve(Curve curve, double heelStart, double capStart) {
+
+    private static final String TRANSITION = "back.heel transition";
+    private static final int HALVINGS = 200;
+
+    /** Far enough before the nut for any head. */
+    private static final double BEFORE_MM = 1e6;
+
+    /**
+     * @param headBack depth of the head's back over x, where there is a head
+     * @param joint station of the body joint
+     */
+    static DepthCurve of(BackProfile back, Scale scale, Optional<Heel> heel, double joint, Optional<Curve> headBack) {
+        double first = scale.fretMm(back.firstFret());
+        double second = scale.fretMm(back.secondFret());
+        Curve plain = Curve.straight(
+                first, back.firstDepthMm(), (back.secondDepthMm() - back.firstDepthMm()) / (second - first));
+        Optional<HeelTransition> turn = back.heelTransition();
+        double start = turn.map(t -> start(t, plain, heel, joint)).orElse(Double.POSITIVE_INFINITY);
+        double cap = Double.POSITIVE_INFINITY;
+        Curve curve = plain;
+        if (turn.isPresent()) {
+            curve = plain.turned(start, turn.get().radiusMm(), turn.get().slopeRad());
+            double high = heel.map(Heel::heightMm).orElse(Double.POSITIVE_INFINITY);
+            if (curve.valueAt(joint) >= high) {
+                cap = curve.risesTo(high, start, joint);
+                curve = curve.levelFrom(cap);
+            }
+        }
+        Optional<Volute> volute = back.volute();
+        if (volute.isPresent()) {
+            curve = curve.raised(volute.get().extraDepthMm(), 0, volute.get().lengthMm());
+        }
+        if (headBack.isPresent()) {
+            curve = curve.least(headBack.get(), -BEFORE_MM, 0);
+        }
+        return new DepthCurve(curve, start, cap);
+    }
+
+    private static double start(HeelTransition turn, Curve plain, Optional<Heel> heel, double joint) {
+        if (turn.start().isPresent()) {
+            return turn.start().get().libraryValue();
+        }
+        double high = heel.map(Heel::heightMm)
+                .orElseThrow(() -> Refusal.because(
+                        TRANSITION + ".starts at",
+                        "missing",
+                        TRANSITION + ".starts at must be given where the neck has no heel"));
+        double cap = joint - turn.capLengthMm();
+        double lo = 0;
+        double hi = cap;
+        if (!(depthAtCap(turn, plain, lo, cap) >= high) || !(plain.valueAt(cap) < high)) {
+            throw Refusal.of(
+                    TRANSITION,
+                    "reaches-the-cap",
+                    "bring the back to the heel's height of " + turn.style().brief(high) + " at "
+                            + turn.style().brief(cap) + " from the nut, where the cap begins",
+                    "brings it",
+                    "to " + turn.style().brief(depthAtCap(turn, plain, lo, cap)) + " at most");
+        }
+        for (int i = 0; i < HALVINGS && hi - lo > Math.ulp(lo); i++) {
+            double middle = (lo + hi) / 2;
+            if (depthAtCap(turn, plain, middle, cap) >= high) {
+                lo = middle;
+            } else {
+                hi = middle;
+            }
+        }
+        return lo;
+    }
+
+    /** How deep a turn that starts somewhere brings the back at the cap. */
+    private static double depthAtCap(HeelTransition turn, Curve plain, double start, double cap) {
+        return plain.turned(start, turn.radiusMm(), turn.slopeRad()).valueAt(cap);
+    }
+}

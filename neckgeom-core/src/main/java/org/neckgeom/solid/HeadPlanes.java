@@ -1,0 +1,77 @@
+package org.neckgeom.solid;
+
+import org.neckgeom.board.FannedFrets;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.shape.Curve;
+import org.neckgeom.shape.Direction;
+import org.neckgeom.shape.Frame;
+import org.neckgeom.shape.Plane;
+import org.neckgeom.shape.Point;
+
+/**
+ * Where the head lies. Its face holds the nut line {@code x = y tan s} and falls by the head angle a along the centreline:
+ * {@code z = tan a (x - y tan s)}. With d the angle between the faces square to the nut line, {@code tan d = tan a / cos s},
+ * the face's normal is {@code (-sin d cos s, sin d sin s, cos d)}.
+ *
+ * <p>The swing g is measured in plan, positive toward the treble side; in the face the head's axis then stands off the
+ * centreline's by psi, {@code tan psi = cos a tan g} behind a square nut.
+ *
+ * @param pitch a in rad
+ * @param slant s in rad, positive when the nut's treble end lies nearer the body
+ * @param face the wood's face, without veneer
+ * @param frame axes along the head toward the body, across toward the treble side and out of the face
+ * @param swingInFace psi in rad
+ * @param thickness of the wood in mm
+ */
+record HeadPlanes(double pitch, double slant, Plane face, Frame frame, double swingInFace, double thickness) {
+
+    static HeadPlanes of(Neck neck, Head head) {
+        double slant =
+                FannedFrets.of(neck).map(fan -> fan.slant(0).libraryValue()).orElse(0.0);
+        return of(head.angleRad(), slant, head.swingRad(), head.thicknessMm());
+    }
+
+    static HeadPlanes of(double a, double s, double g, double thickness) {
+        double d = StrictMath.atan(StrictMath.tan(a) / StrictMath.cos(s));
+        Direction normal = new Direction(
+                -StrictMath.sin(d) * StrictMath.cos(s), StrictMath.sin(d) * StrictMath.sin(s), StrictMath.cos(d));
+        double cosG = StrictMath.cos(g);
+        double sinG = StrictMath.sin(g);
+        Direction axis = new Direction(-cosG, sinG, -StrictMath.tan(a) * (cosG + sinG * StrictMath.tan(s)));
+        Direction back = axis.opposite();
+        Frame frame = new Frame(Point.ORIGIN, back, normal.cross(back), normal);
+        double m = StrictMath.asin(StrictMath.cos(a) * StrictMath.sin(s));
+        double psi = StrictMath.atan2(
+                sinG * StrictMath.cos(m) / StrictMath.cos(s),
+                cosG / StrictMath.cos(a) + sinG * StrictMath.tan(s) * StrictMath.sin(a) * StrictMath.tan(a));
+        return new HeadPlanes(a, s, new Plane(normal, 0), frame, psi, thickness);
+    }
+
+    /** The head's back, its wood above it. */
+    Plane back() {
+        return new Plane(face.normal().opposite(), thickness);
+    }
+
+    /** Depth of the head's back below the glue face along the centreline: {@code t / cos d - x tan a}. */
+    Curve backDepth() {
+        return Curve.straight(0, thickness / face.normal().z(), -StrictMath.tan(pitch));
+    }
+
+    /** The nut line in the face, across the head's own axis: along = slope x across, both in the head's coordinates. */
+    double nutLine() {
+        Point on = frame.toHere(new Point(StrictMath.tan(slant), 1, 0));
+        return on.xMm() / on.yMm();
+    }
+
+    /**
+     * A point of the head.
+     *
+     * @param along from the nut line's middle toward the tip, on the head's axis
+     * @param across from that axis, positive toward the treble side
+     * @param above the wood's face, negative below it
+     */
+    Point at(double along, double across, double above) {
+        return frame.toNeck(new Point(-along, across, above));
+    }
+}

@@ -1,0 +1,225 @@
+package org.neckgeom.solid;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.OutlinePoint;
+import org.neckgeom.neck.TunerPost;
+import org.neckgeom.shape.Frame;
+import org.neckgeom.shape.Line;
+import org.neckgeom.shape.Plane;
+import org.neckgeom.shape.Point;
+import org.neckgeom.shape.Polyline;
+import org.neckgeom.shape.Spot;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.LibraryUnits;
+
+/**
+ * The head (headstock) in space: its planes, its outline, its posts, its deepest and its farthest corner. Immutable.
+ *
+ * <p>Its frame has the origin in the nut line's middle, the first axis along the head toward the body, the second across
+ * toward the treble side, the third out of the face. The outline is closed and runs counter-clockwise seen from the
+ * face; it begins at the nut line. The swing is measured in plan. Exact. Corners are those of the wood, veneers not
+ * counted.
+ */
+public final class HeadSolid extends ValueAnswer {
+
+    private static final Form<HeadSolid> FORM = Form.<HeadSolid>of("head-solid")
+            .fact("deepest", Kind.MM, "below the glue face", h -> h.deepest().libraryValue())
+            .fact(
+                    "farthest",
+                    Kind.MM,
+                    "before the nut line, along the centreline",
+                    h -> h.farthest().libraryValue())
+            .fact("bassEdge", Kind.MM, "from the centreline, of the farthest corner", h -> h.reachMm(-1))
+            .fact("trebleEdge", Kind.MM, "from the centreline, of the farthest corner", h -> h.reachMm(1))
+            .fact("area", Kind.RATIO, "of the outline in mm2", h -> h.outline.areaMm2())
+            .finds("head", "Head in space: {deepest:brief} deep, {farthest:brief} before the nut line")
+            .line("edges", "edges at most", "bass {bassEdge:text}, treble {trebleEdge:text} from the centreline");
+
+    private static final double TOP_OVER_STRING_MM = 3;
+
+    private final Head head;
+    private final HeadPlanes planes;
+    private final Polyline outline;
+
+    HeadSolid(Head head, HeadPlanes planes) {
+        super(FORM, head.style());
+        this.head = head;
+        this.planes = planes;
+        this.outline = Polyline.closed(Stream.concat(edge(-1).stream(), edge(1).stream())
+                .map(s -> new Spot(-s.uMm(), s.vMm()))
+                .toList());
+    }
+
+    /**
+     * One edge in (along, across): the bass edge from the nut line to the tip, or the treble edge back. The first stretch is
+     * carried on to the nut line, or cut by it.
+     */
+    private List<Spot> edge(int side) {
+        List<OutlinePoint> places = head.outline();
+        List<Spot> all = places.stream()
+                .map(p -> new Spot(p.alongMm(), side < 0 ? -p.bassMm() : p.trebleMm()))
+                .toList();
+        // The nut line in these axes; HeadPlanes counts its first axis toward the body.
+        double slope = -planes.nutLine();
+        int first = 0;
+        while (first + 2 < all.size()
+                && all.get(first + 1).uMm() <= slope * all.get(first + 1).vMm()) {
+            first++;
+        }
+        Spot a = all.get(first);
+        Spot b = all.get(first + 1);
+        double gapA = a.uMm() - slope * a.vMm();
+        double gapB = b.uMm() - slope * b.vMm();
+        double share = gapA / (gapA - gapB);
+        List<Spot> edge = new ArrayList<>();
+        edge.add(a.plus(share * (b.uMm() - a.uMm()), share * (b.vMm() - a.vMm())));
+        edge.addAll(all.subList(first + 1, all.size()));
+        if (side > 0) {
+            Collections.reverse(edge);
+        }
+        return edge;
+    }
+
+    /** {@return the head it is made from} */
+    public Head head() {
+        return head;
+    }
+
+    /** {@return where it lies: the first axis along the head toward the body, the third out of its face} */
+    public Frame frame() {
+        return planes.frame();
+    }
+
+    /** {@return the face of its wood, veneer not counted} */
+    public Plane face() {
+        return planes.face();
+    }
+
+    /** {@return the back of its wood, veneer not counted} */
+    public Plane back() {
+        return planes.back();
+    }
+
+    /** {@return the outline in its frame, closed, from the nut line's bass end by the tip to its treble end} */
+    public Polyline outline() {
+        return outline;
+    }
+
+    /**
+     * {@return a point of the head}
+     *
+     * @param spot in the head's frame: u along the head, negative toward the tip
+     * @param aboveMm over the face of the wood in mm, negative inside it
+     */
+    public Point at(Spot spot, double aboveMm) {
+        return planes.frame().toNeck(new Point(spot.uMm(), spot.vMm(), aboveMm));
+    }
+
+    /** {@return how deep its deepest corner lies below the glue face; more than 0} */
+    public Amount<Length> deepest() {
+        return style().amount(-deepestCorner().zMm());
+    }
+
+    /** {@return its deepest corner} */
+    public Point deepestCorner() {
+        return corners().min(Comparator.comparingDouble(Point::zMm)).orElseThrow();
+    }
+
+    /** {@return how far before the nut line its farthest corner lies, along the centreline; more than 0} */
+    public Amount<Length> farthest() {
+        return style().amount(-farthestCorner().xMm());
+    }
+
+    /** {@return its corner that lies farthest before the nut line} */
+    public Point farthestCorner() {
+        return corners().min(Comparator.comparingDouble(Point::xMm)).orElseThrow();
+    }
+
+    /**
+     * {@return its corner that lies farthest to one side, face and back counted}
+     *
+     * @param onTreble the treble side; else the bass side
+     */
+    public Point sideCorner(boolean onTreble) {
+        Comparator<Point> across = Comparator.comparingDouble(Point::yMm);
+        return (onTreble ? corners().max(across) : corners().min(across)).orElseThrow();
+    }
+
+    private double reachMm(int side) {
+        return Math.abs(sideCorner(side > 0).yMm());
+    }
+
+    /** {@return every corner of its wood: those of the outline on face and back} */
+    public Stream<Point> corners() {
+        return outline.spots().stream().flatMap(s -> Stream.of(at(s, 0), at(s, -head.thicknessMm())));
+    }
+
+    /**
+     * {@return the parts of the outline past stock of a width, one outline a side where there is any: the wings}
+     *
+     * @param stock width of the shaft's stock, its middle on the centreline, more than 0
+     */
+    public List<Polyline> wings(Quantity<Length> stock) {
+        double half = LibraryUnits.mmPositive(stock, "width of the stock") / 2;
+        List<Polyline> wings = new ArrayList<>();
+        for (int side : new int[] {-1, 1}) {
+            List<Spot> part = new ArrayList<>();
+            List<Spot> all = outline.spots();
+            for (int i = 0; i < all.size(); i++) {
+                Spot a = all.get(i);
+                Spot b = all.get((i + 1) % all.size());
+                double beyondA = side * at(a, 0).yMm() - half;
+                double beyondB = side * at(b, 0).yMm() - half;
+                if (beyondA >= 0) {
+                    part.add(a);
+                }
+                if (beyondA >= 0 != beyondB >= 0) {
+                    double share = beyondA / (beyondA - beyondB);
+                    part.add(a.plus(share * (b.uMm() - a.uMm()), share * (b.vMm() - a.vMm())));
+                }
+            }
+            if (part.size() >= 3 && Polyline.closed(part).areaMm2() > 0) {
+                wings.add(Polyline.closed(part));
+            }
+        }
+        return List.copyOf(wings);
+    }
+
+    /**
+     * {@return the posts' middles in its frame, from bass to treble; those of the strings where no diameter was given}
+     */
+    public List<Spot> posts() {
+        return head.posts().stream()
+                .map(p -> new Spot(-p.alongMm(), p.asideMm()))
+                .toList();
+    }
+
+    /**
+     * {@return the axes of the posts from bass to treble, each from the visible face to its top, taken 3 mm above where its
+     * string leaves (common practice)}
+     */
+    public List<Line> postAxes() {
+        List<Line> axes = new ArrayList<>();
+        for (TunerPost post : head.posts()) {
+            Spot middle = new Spot(-post.alongMm(), post.asideMm());
+            double face = head.veneerMm();
+            axes.add(new Line(at(middle, face), at(middle, face + post.aboveMm() + TOP_OVER_STRING_MM)));
+        }
+        return List.copyOf(axes);
+    }
+
+    @Override
+    protected Object[] parts() {
+        return new Object[] {head, planes};
+    }
+}

@@ -1,0 +1,325 @@
+package org.neckgeom.solid;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
+import org.neckgeom.board.FallAway;
+import org.neckgeom.board.FannedFrets;
+import org.neckgeom.board.StringPlaces;
+import org.neckgeom.board.StringSpacing;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.heel.BackSet;
+import org.neckgeom.kernel.NeckSetKernel;
+import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.NeckSet;
+import org.neckgeom.shape.Curve;
+import org.neckgeom.shape.Direction;
+import org.neckgeom.shape.Line;
+import org.neckgeom.shape.Plane;
+import org.neckgeom.shape.Point;
+import org.neckgeom.shape.Spot;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.LibraryUnits;
+
+/**
+ * The one shape of a neck: its back with volute and heel, its head in space, its fret lines, its strings. Tables,
+ * drawings, templates, checks, blanks and meshes all ask it. Immutable.
+ *
+ * <p>Lengths are those of the finished wood. Exact: closed forms in double precision; nothing is sampled but meshes and
+ * drawings, each within a tolerance that its own method takes.
+ */
+public final class NeckSolid extends ValueAnswer {
+
+    private static final Form<NeckSolid> FORM = Form.<NeckSolid>of("neck-solid")
+            .fact("neck", Kind.NAME, "its name", s -> s.neck.name())
+            .fact(
+                    "wood",
+                    Kind.RATIO,
+                    "of shaft and heel from the nut to the body joint, in cm3",
+                    s -> s.woodMm3() / 1000)
+            .fact(
+                    "deepest",
+                    Kind.MM,
+                    "of the back up to the body joint",
+                    s -> s.depth().valueAt(s.deepestStation()))
+            .fact("deepestAt", Kind.MM, "from the nut", NeckSolid::deepestStation)
+            .factIfAny("head", Kind.ANSWER, "in space", NeckSolid::head)
+            .fact("frets", Kind.WHOLE, "how many", s -> s.neck.frets())
+            .finds("solid", "Shape of {neck}")
+            .line("wood", "shaft and heel", "{wood:1} cm3 of wood, nut to body joint")
+            .line("deepest", "deepest", "{deepest:brief} at {deepestAt:brief} from the nut")
+            .line("head", "head", s -> s.head().isPresent(), "{head}");
+
+    private static final int PANELS = 8;
+    private static final double[] GAUSS_X = {
+        0.1488743389816312, 0.4333953941292472, 0.6794095682990244, 0.8650633666889845, 0.9739065285171717
+    };
+    private static final double[] GAUSS_W = {
+        0.2955242247147529, 0.2692667193099963, 0.2190863625159820, 0.1494513491505806, 0.0666713443086881
+    };
+
+    private final Neck neck;
+    private final BackShape back;
+    private final @Nullable HeadSolid head;
+    private final Optional<FannedFrets> fan;
+
+    private NeckSolid(Neck neck, BackShape back, @Nullable HeadSolid head, Optional<FannedFrets> fan) {
+        super(FORM, neck.style());
+        this.neck = neck;
+        this.back = back;
+        this.head = head;
+        this.fan = fan;
+    }
+
+    /**
+     * {@return the shape of a neck}
+     *
+     * @param neck with scale, fingerboard and back; whatever else it has is part of the shape
+     * @throws IllegalArgumentException if its back cannot reach its heel
+     */
+    public static NeckSolid of(Neck neck) {
+        HeadSolid head = Objects.requireNonNull(neck, "neck")
+                .head()
+                .map(h -> new HeadSolid(h, HeadPlanes.of(neck, h)))
+                .orElse(null);
+        return new NeckSolid(neck, BackShape.of(neck), head, FannedFrets.of(neck));
+    }
+
+    /** {@return the neck it is the shape of} */
+    public Neck neck() {
+        return neck;
+    }
+
+    /** {@return its back} */
+    public BackShape back() {
+        return back;
+    }
+
+    /** {@return the depth of the wood on the centreline over x, in mm, with volute, heel and cap} */
+    public Curve depth() {
+        return back.depth();
+    }
+
+    /** {@return its head in space; nothing for a neck without one} */
+    public Optional<HeadSolid> head() {
+        return Optional.ofNullable(head);
+    }
+
+    /** {@return the station of its body joint in mm; more than 0} */
+    public double bodyJointMm() {
+        return neck.bodyJointMm();
+    }
+
+    /**
+     * {@return the volume of shaft and heel from the nut to the body joint, in mm3; the channel not taken out}
+     */
+    public double woodMm3() {
+        return woodMm3(0, bodyJointMm());
+    }
+
+    /**
+     * {@return the volume of shaft and heel between two stations, in mm3}
+     *
+     * @param fromMm the first station
+     * @param toMm the second station, no less than the first
+     */
+    public double woodMm3(double fromMm, double toMm) {
+        double[] ends = DoubleStream.concat(
+                        DoubleStream.of(fromMm, toMm), DoubleStream.of(depth().knotsIn(fromMm, toMm)))
+                .sorted()
+                .toArray();
+        double sum = 0;
+        for (int i = 0; i + 1 < ends.length; i++) {
+            sum += volume(ends[i], ends[i + 1]);
+        }
+        return sum;
+    }
+
+    private double volume(double from, double to) {
+        double h = (to - from) / PANELS;
+        double sum = 0;
+        for (int panel = 0; panel < PANELS; panel++) {
+            for (int i = 0; i < GAUSS_X.length; i++) {
+                double middle = from + h * (panel + 0.5);
+                double aside = h / 2 * GAUSS_X[i];
+                sum += GAUSS_W[i]
+                        * (back.sectionMm(middle - aside).area()
+                                + back.sectionMm(middle + aside).area());
+            }
+        }
+        return sum * h / 2;
+    }
+
+    /** {@return the station at which the back is deepest between the nut and the body joint, in mm} */
+    public double deepestStation() {
+        return depth().greatestIn(0, bodyJointMm());
+    }
+
+    /**
+     * {@return the height of the fingerboard's top over the glue face, frets not counted, in mm}
+     *
+     * @param xMm station
+     * @param yMm from the centreline
+     */
+    public double boardTopMm(double xMm, double yMm) {
+        double top = neck.boardThicknessAtMm(xMm) - NeckSetKernel.drop(neck.crownRadiusAtMm(xMm), Math.abs(yMm));
+        return neck.frets() > neck.bodyAtFret()
+                ? FallAway.of(neck)
+                        .map(slope -> top - slope.at(neck.style().amount(xMm)).libraryValue())
+                        .orElse(top)
+                : top;
+    }
+
+    /**
+     * {@return the line of a fret from edge to edge}
+     *
+     * @param fret 0 for the nut line; one more than there are frets is the usual end of the board
+     */
+    public FretLine fret(int fret) {
+        double half = back.halfWidth().valueAt(0);
+        double growth = back.halfWidth().slopeAt(0);
+        double crossing = fan.map(f -> f.onCentreline(fret).libraryValue())
+                .orElseGet(() -> neck.scale().fretMm(fret));
+        double slope =
+                fan.map(f -> StrictMath.tan(f.slant(fret).libraryValue())).orElse(0.0);
+        return FretLine.of(fret, crossing, slope, half, growth, style());
+    }
+
+    /** {@return the lines of the nut and every fret, from edge to edge} */
+    public List<FretLine> frets() {
+        return IntStream.rangeClosed(0, neck.frets()).mapToObj(this::fret).toList();
+    }
+
+    /**
+     * {@return the strings in space, from bass to treble; empty where their places across, the fret height or the neck set
+     * were not given}
+     */
+    public List<StringLine> strings() {
+        Optional<StringPlaces> atNut = StringSpacing.atNut(neck);
+        Optional<StringPlaces> atSaddle = StringSpacing.atSaddle(neck);
+        Optional<Amount<Length>> frets = neck.fingerboard().fretHeight();
+        if (atNut.isEmpty()
+                || atSaddle.isEmpty()
+                || frets.isEmpty()
+                || neck.neckSet().isEmpty()) {
+            return List.of();
+        }
+        NeckSet set = neck.neckSet().get();
+        double[] nut = atNut.get().centresMm();
+        double[] saddle = atSaddle.get().centresMm();
+        List<Amount<Length>> gauges = atNut.get().diameters();
+        List<StringLine> all = new ArrayList<>();
+        for (int i = 0; i < nut.length; i++) {
+            all.add(string(
+                    i,
+                    nutSpot(nut[i]),
+                    saddleSpot(saddle[i]),
+                    new Heights(
+                            frets.get().libraryValue(),
+                            set.atNut().libraryValue(),
+                            set.action().libraryValue(),
+                            set.compensation().libraryValue()),
+                    gauges.get(i).libraryValue()));
+        }
+        return List.copyOf(all);
+    }
+
+    /** Where the nut line lies so far from the centreline, in plan. */
+    Spot nutSpot(double y) {
+        return new Spot(
+                fan.map(f -> y * StrictMath.tan(f.slant(0).libraryValue())).orElse(0.0), y);
+    }
+
+    /** Where the saddle line before compensation lies so far from the centreline, in plan. */
+    Spot saddleSpot(double y) {
+        double behind =
+                fan.map(f -> y * StrictMath.tan(f.saddleSlant().libraryValue())).orElse(0.0);
+        return new Spot(neck.scale().lengthMm() + behind, y);
+    }
+
+    /** Heights that a string keeps, in mm: fret over the board, underside over the frets at nut and 12th fret; its compensation. */
+    record Heights(double fret, double atNut, double action, double compensation) {}
+
+    /**
+     * One string. Its height at the saddle is that of nut and octave carried on straight: share {@code (L + c) / (L / 2)}.
+     *
+     * @param from its nut point in plan
+     * @param to its saddle point in plan, before compensation
+     */
+    StringLine string(int index, Spot from, Spot to, Heights heights, double gauge) {
+        double scale = from.distanceMm(to);
+        double du = (to.uMm() - from.uMm()) / scale;
+        double dv = (to.vMm() - from.vMm()) / scale;
+        double zNut = boardTopMm(from.uMm(), from.vMm()) + heights.fret() + heights.atNut();
+        Spot middle = from.plus(du * scale / 2, dv * scale / 2);
+        double zTwelfth = boardTopMm(middle.uMm(), middle.vMm()) + heights.fret() + heights.action();
+        double all = scale + heights.compensation();
+        Line underside = new Line(
+                new Point(from.uMm(), from.vMm(), zNut),
+                new Point(from.uMm() + du * all, from.vMm() + dv * all, zNut + (zTwelfth - zNut) * all / (scale / 2)));
+        return new StringLine(index + 1, underside, scale, gauge, overHead(index, underside.from(), gauge), style());
+    }
+
+    /** {@return what is free on the head round its posts and between its strings; nothing without posts} */
+    public Optional<HeadClearances> clearances() {
+        return head().filter(there -> !there.posts().isEmpty()).map(there -> HeadClearances.of(there, strings()));
+    }
+
+    private @Nullable Line overHead(int index, Point nut, double gauge) {
+        HeadSolid there = head;
+        if (there == null || index >= there.posts().size()) {
+            return null;
+        }
+        Head drawn = there.head();
+        Spot middle = there.posts().get(index);
+        double above = drawn.veneerMm() + drawn.posts().get(index).aboveMm();
+        return StringLine.toPost(
+                nut.plus(Direction.UP, gauge / 2),
+                there.frame(),
+                new Point(middle.uMm(), middle.vMm(), above),
+                drawn.postDiameterMm() / 2);
+    }
+
+    /**
+     * {@return the face that meets the body: through the body joint on the glue face, leaning by the neck angle; square to the
+     * glue face without a neck set} Wood past the joint is bounded by it.
+     */
+    public Plane matingFace() {
+        double wood = neck.neckSet()
+                .map(set -> BackSet.of(neck).heelFace().angle().libraryValue())
+                .orElse(StrictMath.PI / 2);
+        // The face runs down along (-cos, 0, -sin) of the wood's angle; its normal points to the body.
+        return Plane.through(
+                new Point(bodyJointMm(), 0, 0), new Direction(StrictMath.sin(wood), 0, -StrictMath.cos(wood)));
+    }
+
+    /**
+     * {@return the least thickness of wood the neck comes from in one piece up to a station: the greatest depth before it, and
+     * the deepest corner of the head}
+     *
+     * @param blocksFrom station at which heel blocks carry the depth on, from the nut
+     */
+    public LeastThickness leastThickness(Quantity<Length> blocksFrom) {
+        double end = LibraryUnits.mmNotNegative(blocksFrom, "station of the heel blocks");
+        double station = depth().greatestIn(0, end);
+        double deep = depth().valueAt(station);
+        double inHead = head == null || head.head().scarf().isPresent()
+                ? 0
+                : -head.deepestCorner().zMm();
+        return new LeastThickness(station, deep, inHead, style());
+    }
+
+    @Override
+    protected Object[] parts() {
+        return new Object[] {neck};
+    }
+}

@@ -1,0 +1,236 @@
+package org.neckgeom.solid;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.neckgeom.units.ShopUnits.mm;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.neckgeom.kernel.Table;
+import org.neckgeom.shape.Line;
+import org.neckgeom.shape.Point;
+
+/**
+ * The one shape against solid/*.csv, figures of three invented necks computed with numpy and scipy by a script that shares
+ * no code with this library.
+ */
+class NeckSolidTest {
+
+    private static final double CLOSED = 1e-6;
+    private static final double SOUGHT = 1e-5;
+
+    private static double figure(String text) {
+        return Double.parseDouble(text);
+    }
+
+    @Test
+    void sections_haveWidthDepthAndAreaOfTheReference() {
+        for (String[] row : Table.rows("solid/solid-stations.csv")) {
+            NeckSolid solid = NeckSolid.of(ReferenceNecks.named(row[0]).neck());
+            double x = figure(row[1]);
+            BackSection section = solid.back().sectionMm(x);
+
+            assertThat(2 * section.halfWidth())
+                    .as("%s width at %s", row[0], x)
+                    .isCloseTo(figure(row[2]), within(CLOSED));
+            assertThat(section.depth())
+                    .as("%s depth at %s", row[0], x)
+                    .isCloseTo(
+                            figure(row[3]), within(CLOSED * (1 + solid.depth().slopeAt(x))));
+            assertThat(section.halfWidthAt(section.depth() / 2, false))
+                    .as("%s bass at %s", row[0], x)
+                    .isCloseTo(figure(row[4]), within(CLOSED));
+            assertThat(section.halfWidthAt(section.depth() / 2, true))
+                    .as("%s treble at %s", row[0], x)
+                    .isCloseTo(figure(row[5]), within(CLOSED));
+            assertThat(section.area())
+                    .as("%s area at %s", row[0], x)
+                    .isCloseTo(figure(row[6]), within(1e-6 * figure(row[6])));
+            assertThat(section.heel())
+                    .as("%s share of the heel at %s", row[0], x)
+                    .isCloseTo(figure(row[7]), within(2e-8));
+        }
+    }
+
+    @Test
+    void volumes_areThoseOfTheReference() {
+        Map<String, Double> all = new HashMap<>();
+        Table.rows("solid/solid-volumes.csv")
+                .forEach(row -> all.put(row[0] + ": " + name(row), figure(row[row.length - 1])));
+        for (ReferenceNecks one : ReferenceNecks.values()) {
+            NeckSolid solid = NeckSolid.of(one.neck());
+            String name = one.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-') + ": ";
+            double wood = all.get(name + "shaft and heel wood, x 0 to joint");
+            double before = all.get(name + "of it before the heel turn");
+
+            assertThat(solid.woodMm3()).as(name).isCloseTo(wood, within(1e-8 * wood));
+            assertThat(solid.woodMm3(0, solid.back().heelStartMm().orElseThrow()))
+                    .as(name)
+                    .isCloseTo(before, within(1e-8 * before));
+        }
+    }
+
+    @Test
+    void fretLines_endOnTheEdgesAsInTheReference() {
+        for (String[] row : Table.rows("solid/solid-frets.csv")) {
+            FretLine fret = NeckSolid.of(ReferenceNecks.named(row[0]).neck()).fret((int) figure(row[1]));
+            double[] ours = {
+                fret.crossing().libraryValue(),
+                Math.toDegrees(fret.slant().libraryValue()),
+                fret.bass().uMm(),
+                fret.bass().vMm(),
+                fret.treble().uMm(),
+                fret.treble().vMm(),
+                fret.length().libraryValue()
+            };
+            for (int i = 0; i < ours.length; i++) {
+                assertThat(ours[i])
+                        .as("%s fret %s, %d", row[0], row[1], i)
+                        .isCloseTo(figure(row[i + 2]), within(CLOSED));
+            }
+        }
+    }
+
+    static List<StringLine> strings(ReferenceNecks one) {
+        NeckSolid solid = NeckSolid.of(one.neck());
+        int n = one.gauges().length;
+        List<StringLine> drawn = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            double share = (double) i / (n - 1) - 0.5;
+            double nut = share * one.spreadAtNut();
+            double saddle = share * one.spreadAtSaddle();
+            drawn.add(solid.string(
+                    i,
+                    solid.nutSpot(nut),
+                    solid.saddleSpot(saddle),
+                    new NeckSolid.Heights(one.fretHeight(), one.atNut(), one.actions()[i], one.compensations()[i]),
+                    one.gauges()[i]));
+        }
+        return drawn;
+    }
+
+    @Test
+    void strings_runAsInTheReference() {
+        for (String[] row : Table.rows("solid/solid-strings.csv")) {
+            StringLine string = strings(ReferenceNecks.named(row[0])).get((int) figure(row[1]) - 1);
+            Point takeOff = string.overHead().map(Line::to).orElseThrow();
+            double[] ours = {
+                string.underside().from().xMm(),
+                string.underside().from().yMm(),
+                string.underside().from().zMm(),
+                string.underside().to().xMm(),
+                string.underside().to().yMm(),
+                string.underside().to().zMm(),
+                string.scale().libraryValue(),
+                string.speakingLength().libraryValue(),
+                string.gauge().libraryValue(),
+                takeOff.xMm(),
+                takeOff.yMm(),
+                takeOff.zMm(),
+                Math.toDegrees(string.breakAngle().orElseThrow().libraryValue()),
+                Math.toDegrees(string.sideAngle().orElseThrow().libraryValue()),
+                Math.toDegrees(string.turn().orElseThrow().libraryValue())
+            };
+            for (int i = 0; i < ours.length; i++) {
+                assertThat(ours[i])
+                        .as("%s string %s, %d", row[0], row[1], i)
+                        .isCloseTo(figure(row[i + 2]), within(CLOSED));
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(ReferenceNecks.class)
+    void heads_lieAsInTheReference(ReferenceNecks one) {
+        Map<String, Double> all = clearances(one);
+        NeckSolid solid = NeckSolid.of(one.neck());
+        HeadSolid head = solid.head().orElseThrow();
+
+        assertThat(head.deepest().libraryValue()).isCloseTo(all.get("deepest corner of the head wood"), within(CLOSED));
+        assertThat(head.farthest().libraryValue())
+                .isCloseTo(all.get("farthest corner of the head before the nut"), within(CLOSED));
+        assertThat(-head.sideCorner(false).yMm() - one.nut / 2)
+                .isCloseTo(all.get("head proud of a bass-side fence at y = -nut width/2"), within(CLOSED));
+        assertThat(head.sideCorner(true).yMm() - one.nut / 2)
+                .isCloseTo(all.get("head proud of a treble-side fence"), within(CLOSED));
+        assertThat(Math.toDegrees(HeadPlanes.of(one.neck(), one.head()).swingInFace()))
+                .isCloseTo(all.get("the same in the head face, deg"), within(CLOSED));
+        assertThat(solid.back().heelStartMm().orElseThrow()).isCloseTo(all.get("heel turn begins"), within(CLOSED));
+        for (double block : new double[] {45, 60, 90}) {
+            double deep = solid.depth().valueAt(solid.depth().greatestIn(0, solid.bodyJointMm() - block));
+            assertThat(deep)
+                    .isCloseTo(
+                            all.get("deepest wood, x from 0 to where heel blocks %.0f long begin".formatted(block)),
+                            within(SOUGHT));
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(ReferenceNecks.class)
+    void clearances_onTheHeadAreThoseOfTheReference(ReferenceNecks one) {
+        Map<String, Double> all = clearances(one);
+        HeadSolid head = NeckSolid.of(one.neck()).head().orElseThrow();
+        HeadClearances ours = HeadClearances.of(head, strings(one));
+
+        assertThat(ours.edge().orElseThrow().libraryValue())
+                .isCloseTo(all.get("least wood round a post beyond a washer of radius 7.5"), within(CLOSED));
+        assertThat(ours.washers().orElseThrow().libraryValue())
+                .isCloseTo(all.get("posts apart, washer to washer"), within(CLOSED));
+        assertThat(ours.stringPastPost().orElseThrow().libraryValue())
+                .isCloseTo(named(all, "(radius 3)"), within(SOUGHT));
+        assertThat(ours.strings().orElseThrow().libraryValue())
+                .isCloseTo(named(all, "apart on the head, least"), within(SOUGHT));
+        assertThat((double) ours.crossings()).isEqualTo(all.get("pairs of strings that cross over the head"));
+    }
+
+    @ParameterizedTest
+    @EnumSource(ReferenceNecks.class)
+    void wood_underTheChannelIsThatOfTheReference(ReferenceNecks one) {
+        Map<String, Double> all = clearances(one);
+        FloorThickness wood = FloorThickness.under(one.neck());
+        double station = all.get("at x");
+
+        WoodAt least = wood.least();
+
+        // The script seeks the least in the section; in space none is larger.
+        assertThat(least.woodMm()).isCloseTo(all.get("wood left in space from that station"), within(SOUGHT));
+        assertThat(least.stationMm()).isCloseTo(station, within(0.05));
+        assertThat(wood.at(mm(station)).woodMm())
+                .isCloseTo(all.get("wood left in space from that station"), within(1e-6));
+        if (all.containsKey("wood left in space from x=20")) {
+            assertThat(wood.at(mm(20)).woodMm()).isCloseTo(all.get("wood left in space from x=20"), within(1e-6));
+        }
+    }
+
+    private static double named(Map<String, Double> all, String end) {
+        return all.entrySet().stream()
+                .filter(e -> e.getKey().endsWith(end))
+                .findFirst()
+                .orElseThrow()
+                .getValue();
+    }
+
+    static Map<String, Double> clearances(ReferenceNecks one) {
+        Map<String, Double> all = new HashMap<>();
+        for (String[] row : Table.rows("solid/solid-clearances.csv")) {
+            if (ReferenceNecks.named(row[0]) == one) {
+                // a name may hold commas; the figure comes last
+                all.put(
+                        String.join(",", List.of(row).subList(1, row.length - 1))
+                                .replace("\"", ""),
+                        figure(row[row.length - 1]));
+            }
+        }
+        return all;
+    }
+
+    /** A name may hold commas; the figure comes last. */
+    private static String name(String[] row) {
+        return String.join(",", List.of(row).subList(1, row.length - 1)).replace("\"", "");
+    }
+}
