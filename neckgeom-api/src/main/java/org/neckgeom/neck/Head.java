@@ -82,8 +82,8 @@ public final class Head extends Noun<Head> {
     private static final Key<Head, List<OutlinePoint>> OUTLINE = TABLE.optional(
                     "outline",
                     Types.list(Types.group(OutlinePoint.TABLE), 2, 200),
-                    "places of the head's outline, from the nut line to the tip, straight between them, instead of the widths"
-                            + " at break line and tip. Default: straight from break line to tip")
+                    "places of the outline from nut line to tip, straight between them, instead of the two widths. Default: the"
+                            + " two widths")
             .called("outline of the head");
     private static final Key<Head, List<Amount<Length>>> TUNERS = TABLE.optional(
                     "tuners take",

@@ -37,7 +37,13 @@ public final class OutlinePoint extends Noun<OutlinePoint> {
             .called("treble edge of the outline");
 
     private OutlinePoint(Values<OutlinePoint> values) {
-        super(values);
+        super(withoutEqualEdge(values));
+    }
+
+    /** A treble edge as far out as the bass edge is the default. */
+    private static Values<OutlinePoint> withoutEqualEdge(Values<OutlinePoint> values) {
+        boolean even = values.has(BASS) && values.libraryValue(TREBLE, -1) == values.libraryValue(BASS);
+        return even ? values.without(TREBLE) : values;
     }
 
     /**

@@ -48,8 +48,7 @@ public final class Posts extends Noun<Posts> {
     private static final Key<Posts, Amount<Length>> DIAMETER = TABLE.optional(
             "diameter",
             Types.SIZE,
-            "diameter of the posts. The distances above are then those of their middles, and a string leaves its post on the"
-                    + " side of the head's middle. Default: distances are those of the strings");
+            "diameter of the posts. Their places are then those of their middles. Default: their places are those of the strings");
     private static final Key<Posts, Amount<Length>> WASHER = TABLE.optional(
             "washer diameter",
             Types.SIZE,

@@ -45,6 +45,7 @@ import org.neckgeom.neck.HeelJoint;
 import org.neckgeom.neck.HeelTransition;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.NeckSet;
+import org.neckgeom.neck.OutlinePoint;
 import org.neckgeom.neck.Posts;
 import org.neckgeom.neck.Scale;
 import org.neckgeom.neck.ScarfCut;
@@ -433,8 +434,21 @@ public final class Samples {
                 group(() -> Volute.of(mm(2), mm(30))),
                 group(() -> Volute.of(mm(3), mm(40))));
         groups(
+                OutlinePoint.class,
+                group(
+                        () -> OutlinePoint.at(mm(30), mm(28)),
+                        () -> OutlinePoint.at(mm(30), mm(28)).treble(mm(28))),
+                group(() -> OutlinePoint.at(mm(30), mm(28)).treble(mm(31))),
+                group(() -> OutlinePoint.at(mm(30), mm(27))),
+                group(() -> OutlinePoint.at(inch(1), mm(28))));
+        groups(
                 HeelTransition.class,
-                group(() -> HeelTransition.from(mm(300), mm(25))),
+                group(
+                        () -> HeelTransition.from(mm(300), mm(25)),
+                        () -> HeelTransition.from(mm(300), mm(25)).slope(deg(65))),
+                group(() -> HeelTransition.from(mm(300), mm(25)).slope(deg(70))),
+                group(() -> HeelTransition.ofRadius(mm(25))),
+                group(() -> HeelTransition.ofRadius(mm(25)).capLength(mm(10))),
                 group(() -> HeelTransition.from(mm(290), mm(25))),
                 group(() -> HeelTransition.from(mm(300), mm(30))));
         groups(

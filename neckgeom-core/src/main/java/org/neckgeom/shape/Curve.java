@@ -34,7 +34,7 @@ public final class Curve {
      *
      * @param xMm where it has the value
      * @param valueMm the value there
-     * @param slope what it grows by per mm
+     * @param slope growth per mm
      */
     public static Curve straight(double xMm, double valueMm, double slope) {
         return new Curve(new double[0], new CurvePiece[] {

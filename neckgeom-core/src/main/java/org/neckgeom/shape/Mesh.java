@@ -89,6 +89,33 @@ public final class Mesh {
         return six / 6;
     }
 
+    /** {@return the mesh with every triangle run the other way round} */
+    public Mesh turned() {
+        int[] other = corners.clone();
+        for (int t = 0; t < other.length; t += 3) {
+            other[t + 1] = corners[t + 2];
+            other[t + 2] = corners[t + 1];
+        }
+        return new Mesh(name, points, other);
+    }
+
+    /** {@return the box round it: least x, y and z, then greatest x, y and z, in mm; a fresh array of six} */
+    public double[] boxMm() {
+        double[] box = {
+            Double.POSITIVE_INFINITY,
+            Double.POSITIVE_INFINITY,
+            Double.POSITIVE_INFINITY,
+            Double.NEGATIVE_INFINITY,
+            Double.NEGATIVE_INFINITY,
+            Double.NEGATIVE_INFINITY
+        };
+        for (int i = 0; i < points.length; i++) {
+            box[i % 3] = Math.min(box[i % 3], points[i]);
+            box[i % 3 + 3] = Math.max(box[i % 3 + 3], points[i]);
+        }
+        return box;
+    }
+
     /**
      * {@return the mesh as an STL file in binary: a header of 80 bytes, the count, and to each triangle its normal and
      * corners as 32-bit floats, little-endian}

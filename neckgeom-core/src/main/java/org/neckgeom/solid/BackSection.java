@@ -61,7 +61,7 @@ record BackSection(
 
     /** One side from its edge to the ridge. */
     private void side(boolean onTreble, double tolerance, List<Spot> points) {
-        double middle = StrictMath.pow(2, -1 / arc(onTreble).exponent());
+        double middle = diagonal(onTreble);
         points.add(at(0, onTreble, middle));
         halved(0, 1, onTreble, middle, tolerance, points);
         halved(1, 2, onTreble, middle, tolerance, points);
@@ -82,6 +82,11 @@ record BackSection(
             halved(from, between, onTreble, middle, tolerance, points);
             halved(between, to, onTreble, middle, tolerance, points);
         }
+    }
+
+    /** Where a side's unit curve crosses its diagonal: {@code 2^(-1/p)}. */
+    double diagonal(boolean onTreble) {
+        return StrictMath.pow(2, -1 / arc(onTreble).exponent());
     }
 
     /**

@@ -14,8 +14,8 @@ import org.neckgeom.shape.Point;
  * {@code z = tan a (x - y tan s)}. With d the angle between the faces square to the nut line, {@code tan d = tan a / cos s},
  * the face's normal is {@code (-sin d cos s, sin d sin s, cos d)}.
  *
- * <p>The swing g is measured in plan, positive toward the treble side; in the face the head's axis then stands off the
- * centreline's by psi, {@code tan psi = cos a tan g} behind a square nut.
+ * <p>The swing g is measured in plan, positive toward the treble side; in the face the angle between the head's axis and
+ * the centreline's is then psi, {@code tan psi = cos a tan g} behind a square nut.
  *
  * @param pitch a in rad
  * @param slant s in rad, positive when the nut's treble end lies nearer the body

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
@@ -55,13 +57,13 @@ public final class HeadSolid extends ValueAnswer {
         super(FORM, head.style());
         this.head = head;
         this.planes = planes;
-        this.outline = Polyline.closed(Stream.concat(edge(-1).stream(), edge(1).stream())
+        this.outline = Polyline.closed(Stream.concat(edge(1).stream(), edge(-1).stream())
                 .map(s -> new Spot(-s.uMm(), s.vMm()))
                 .toList());
     }
 
     /**
-     * One edge in (along, across): the bass edge from the nut line to the tip, or the treble edge back. The first stretch is
+     * One edge in (along, across): the treble edge from the nut line to the tip, or the bass edge back. The first stretch is
      * carried on to the nut line, or cut by it.
      */
     private List<Spot> edge(int side) {
@@ -84,7 +86,7 @@ public final class HeadSolid extends ValueAnswer {
         List<Spot> edge = new ArrayList<>();
         edge.add(a.plus(share * (b.uMm() - a.uMm()), share * (b.vMm() - a.vMm())));
         edge.addAll(all.subList(first + 1, all.size()));
-        if (side > 0) {
+        if (side < 0) {
             Collections.reverse(edge);
         }
         return edge;
@@ -110,7 +112,7 @@ public final class HeadSolid extends ValueAnswer {
         return planes.back();
     }
 
-    /** {@return the outline in its frame, closed, from the nut line's bass end by the tip to its treble end} */
+    /** {@return the outline in its frame, closed, from the nut line's treble end by the tip to its bass end} */
     public Polyline outline() {
         return outline;
     }
@@ -173,26 +175,42 @@ public final class HeadSolid extends ValueAnswer {
         double half = LibraryUnits.mmPositive(stock, "width of the stock") / 2;
         List<Polyline> wings = new ArrayList<>();
         for (int side : new int[] {-1, 1}) {
-            List<Spot> part = new ArrayList<>();
-            List<Spot> all = outline.spots();
-            for (int i = 0; i < all.size(); i++) {
-                Spot a = all.get(i);
-                Spot b = all.get((i + 1) % all.size());
-                double beyondA = side * at(a, 0).yMm() - half;
-                double beyondB = side * at(b, 0).yMm() - half;
-                if (beyondA >= 0) {
-                    part.add(a);
-                }
-                if (beyondA >= 0 != beyondB >= 0) {
-                    double share = beyondA / (beyondA - beyondB);
-                    part.add(a.plus(share * (b.uMm() - a.uMm()), share * (b.vMm() - a.vMm())));
-                }
-            }
-            if (part.size() >= 3 && Polyline.closed(part).areaMm2() > 0) {
-                wings.add(Polyline.closed(part));
-            }
+            part(s -> side * at(s, 0).yMm() - half).ifPresent(wings::add);
         }
         return List.copyOf(wings);
+    }
+
+    /**
+     * {@return the outline past a line so far before the nut line, along the head's axis: where a face veneer begins}
+     *
+     * @param shortOfNut along the face, 0 or more
+     */
+    public Optional<Polyline> outlineFrom(Quantity<Length> shortOfNut) {
+        double start = LibraryUnits.mmNotNegative(shortOfNut, "distance from the nut line");
+        double slope = planes.nutLine();
+        return start == 0 ? Optional.of(outline) : part(s -> slope * s.vMm() - start - s.uMm());
+    }
+
+    /** The part of the outline where a linear figure of a spot is 0 or more; nothing where there is none. */
+    private Optional<Polyline> part(ToDoubleFunction<Spot> beyond) {
+        List<Spot> part = new ArrayList<>();
+        List<Spot> all = outline.spots();
+        for (int i = 0; i < all.size(); i++) {
+            Spot a = all.get(i);
+            Spot b = all.get((i + 1) % all.size());
+            double atA = beyond.applyAsDouble(a);
+            double atB = beyond.applyAsDouble(b);
+            if (atA >= 0) {
+                part.add(a);
+            }
+            if (atA >= 0 != atB >= 0) {
+                double share = atA / (atA - atB);
+                part.add(a.plus(share * (b.uMm() - a.uMm()), share * (b.vMm() - a.vMm())));
+            }
+        }
+        return part.size() >= 3 && Polyline.closed(part).areaMm2() > 0
+                ? Optional.of(Polyline.closed(part))
+                : Optional.empty();
     }
 
     /**

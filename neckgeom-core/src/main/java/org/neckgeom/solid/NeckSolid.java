@@ -19,11 +19,13 @@ import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.heel.BackSet;
 import org.neckgeom.kernel.NeckSetKernel;
 import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.NeckSet;
 import org.neckgeom.shape.Curve;
 import org.neckgeom.shape.Direction;
 import org.neckgeom.shape.Line;
+import org.neckgeom.shape.Mesh;
 import org.neckgeom.shape.Plane;
 import org.neckgeom.shape.Point;
 import org.neckgeom.shape.Spot;
@@ -59,6 +61,8 @@ public final class NeckSolid extends ValueAnswer {
             .line("deepest", "deepest", "{deepest:brief} at {deepestAt:brief} from the nut")
             .line("head", "head", s -> s.head().isPresent(), "{head}");
 
+    private static final double FINEST_MM = 1e-3;
+    private static final double COARSEST_MM = 10;
     private static final int PANELS = 8;
     private static final double[] GAUSS_X = {
         0.1488743389816312, 0.4333953941292472, 0.6794095682990244, 0.8650633666889845, 0.9739065285171717
@@ -83,7 +87,7 @@ public final class NeckSolid extends ValueAnswer {
     /**
      * {@return the shape of a neck}
      *
-     * @param neck with scale, fingerboard and back; whatever else it has is part of the shape
+     * @param neck with scale, fingerboard and back; every other part it has is part of the shape
      * @throws IllegalArgumentException if its back cannot reach its heel
      */
     public static NeckSolid of(Neck neck) {
@@ -316,6 +320,44 @@ public final class NeckSolid extends ValueAnswer {
                 ? 0
                 : -head.deepestCorner().zMm();
         return new LeastThickness(station, deep, inHead, style());
+    }
+
+    /**
+     * {@return a closed mesh of each piece: shaft with heel, fingerboard, head, its veneers, a dovetail; and of the channel and
+     * its pocket, named as cuts}
+     *
+     * @param tolerance greatest distance of a chord from its curve, 0.001 to 10 mm
+     */
+    public List<Mesh> meshes(Quantity<Length> tolerance) {
+        double mm = LibraryUnits.mmPositive(tolerance, "tolerance");
+        if (!(mm >= FINEST_MM && mm <= COARSEST_MM)) {
+            throw LibraryUnits.refused("tolerance", "range", "from 0.001 to 10 mm", tolerance);
+        }
+        List<Mesh> all = new ArrayList<>();
+        all.add(SolidMesh.ofShaft("shaft and heel", back, 0, bodyJointMm(), mm));
+        all.add(BoardMesh.of(this, mm));
+        head().ifPresent(there -> headMeshes(there, mm, all));
+        neck.heel()
+                .flatMap(Heel::dovetail)
+                .flatMap(seat -> JointMesh.of(seat, bodyJointMm()))
+                .ifPresent(all::add);
+        neck.channel().ifPresent(channel -> all.addAll(ChannelMesh.of(channel, mm)));
+        return List.copyOf(all);
+    }
+
+    private static void headMeshes(HeadSolid there, double tolerance, List<Mesh> all) {
+        Head drawn = there.head();
+        double thick = drawn.thicknessMm();
+        all.add(SolidMesh.ofPrism("head", there.frame(), there.outline(), -thick, 0, tolerance));
+        if (drawn.veneerMm() > 0) {
+            there.outlineFrom(drawn.style().amount(drawn.veneerShortOfNutMm()))
+                    .ifPresent(part -> all.add(
+                            SolidMesh.ofPrism("face veneer", there.frame(), part, 0, drawn.veneerMm(), tolerance)));
+        }
+        if (drawn.backVeneerMm() > 0) {
+            all.add(SolidMesh.ofPrism(
+                    "back veneer", there.frame(), there.outline(), -thick - drawn.backVeneerMm(), -thick, tolerance));
+        }
     }
 
     @Override

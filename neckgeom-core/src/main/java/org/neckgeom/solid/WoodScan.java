@@ -96,7 +96,7 @@ final class WoodScan {
             }
             Stretch first = new Stretch(s.from, middle, s.atFrom, here);
             Stretch second = new Stretch(middle, s.to, here, s.atTo);
-            // The half with the lower end is looked into first: what it finds spares the other.
+            // The half with the lower end comes first: its finds may spare the other.
             open.push(s.atFrom < s.atTo ? second : first);
             open.push(s.atFrom < s.atTo ? first : second);
         }

@@ -1,0 +1,166 @@
+package org.neckgeom.solid;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.neckgeom.units.ShopUnits.mm;
+
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.DoubleStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.neckgeom.kernel.Table;
+import org.neckgeom.shape.Mesh;
+
+/** Meshes of the reference necks: closed, outward, and of the volume that solid.py computed with scipy. */
+class SolidMeshTest {
+
+    @ParameterizedTest
+    @EnumSource(ReferenceNecks.class)
+    void meshes_areClosedAndOutward(ReferenceNecks one) {
+        List<Mesh> all = NeckSolid.of(one.neck()).meshes(mm(0.05));
+
+        assertThat(all)
+                .extracting(Mesh::name)
+                .contains("shaft and heel", "fingerboard", "head", "face veneer", "cut: channel");
+        all.forEach(SolidMeshTest::isClosed);
+    }
+
+    /** Each directed edge once and its opposite once, Euler's number 2, volume positive, no two points as one in 32-bit floats. */
+    static void isClosed(Mesh mesh) {
+        Map<Long, Integer> edges = new HashMap<>();
+        int[] corners = mesh.corners();
+        for (int t = 0; t < corners.length; t += 3) {
+            for (int k = 0; k < 3; k++) {
+                long from = corners[t + k];
+                long to = corners[t + (k + 1) % 3];
+                edges.merge(from << 32 | to, 1, Integer::sum);
+            }
+        }
+        edges.forEach((edge, count) -> {
+            assertThat(count).as("%s: an edge run twice", mesh).isEqualTo(1);
+            assertThat(edges).as("%s: an open edge", mesh).containsKey(edge << 32 | edge >>> 32);
+        });
+        assertThat(mesh.points() - edges.size() / 2 + mesh.triangles())
+                .as("%s: Euler", mesh)
+                .isEqualTo(2);
+        assertThat(mesh.volumeMm3()).as("%s: inside out", mesh).isPositive();
+        double[] xyz = mesh.xyzMm();
+        long apart = java.util.stream.IntStream.range(0, mesh.points())
+                .mapToObj(i -> (float) xyz[3 * i] + " " + (float) xyz[3 * i + 1] + " " + (float) xyz[3 * i + 2])
+                .distinct()
+                .count();
+        assertThat(apart).as("%s: points that fall together", mesh).isEqualTo(mesh.points());
+    }
+
+    @Test
+    void volumes_areThoseOfTheReference() {
+        Map<String, Double> all = new HashMap<>();
+        for (String[] row : Table.rows("solid/solid-volumes.csv")) {
+            String name =
+                    String.join(",", List.of(row).subList(0, row.length - 1)).replace("\"", "");
+            all.put(name, Double.parseDouble(row[row.length - 1]));
+        }
+        for (ReferenceNecks one : ReferenceNecks.values()) {
+            String name = one.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-') + ",";
+            NeckSolid solid = NeckSolid.of(one.neck());
+            Map<String, Double> ours = new HashMap<>();
+            solid.meshes(mm(0.005)).forEach(m -> ours.put(m.name(), m.volumeMm3()));
+
+            double wood = all.get(name + "shaft and heel wood, x 0 to joint");
+            assertThat(ours.get("shaft and heel"))
+                    .as(name)
+                    .isCloseTo(wood, within(2e-4 * wood))
+                    .isLessThan(wood);
+            double channel = all.get(name + "channel volume, square ends");
+            assertThat(ours.get("cut: channel")).as(name).isCloseTo(channel, within(1e-8 * channel));
+        }
+        // A square nut and no swing: the outline begins at u = 0 as in the script.
+        NeckSolid straight = NeckSolid.of(ReferenceNecks.STRAIGHT.neck());
+        double head = all.get("straight,head wood, outline times t, ends square");
+        assertThat(straight.head().orElseThrow().outline().areaMm2())
+                .isCloseTo(all.get("straight,head outline area in its face"), within(1e-6));
+        assertThat(straight.meshes(mm(0.05)).stream()
+                        .filter(m -> m.name().equals("head"))
+                        .findFirst()
+                        .orElseThrow()
+                        .volumeMm3())
+                .isCloseTo(head, within(1e-6 * head));
+    }
+
+    /** Chords lie inside a convex section, so a mesh is low, and the miss falls with the square of the count: a theorem, measured. */
+    @Test
+    void shaft_comesNearerWithTheSquareOfItsCount() {
+        BackShape back = NeckSolid.of(ReferenceNecks.STRAIGHT.neck()).back();
+        double exact = NeckSolid.of(ReferenceNecks.STRAIGHT.neck()).woodMm3(0, 200);
+        double before = 1;
+        for (int n = 4; n <= 64; n *= 2) {
+            double step = 200.0 / n;
+            double[] stations =
+                    DoubleStream.iterate(0, x -> x + step).limit(n + 1).toArray();
+            double miss = 1 - SolidMesh.ofShaft("shaft", back, stations, n).volumeMm3() / exact;
+            if (n > 4) {
+                assertThat(before / miss).as("n %d", n).isBetween(3.5, 4.5);
+            }
+            before = miss;
+        }
+    }
+
+    @Test
+    void stl_readsBackAsTheSameTriangles() {
+        Mesh mesh = NeckSolid.of(ReferenceNecks.FANNED.neck()).meshes(mm(0.2)).get(0);
+
+        // Source: the binary STL layout, from memory: 80 bytes, uint32, then 50 bytes to a triangle, little-endian.
+        byte[] file = mesh.toStl();
+        ByteBuffer in = ByteBuffer.wrap(file).order(ByteOrder.LITTLE_ENDIAN);
+        assertThat(new String(Arrays.copyOf(file, 5), java.nio.charset.StandardCharsets.US_ASCII))
+                .isNotEqualTo("solid");
+        in.position(80);
+        assertThat(in.getInt()).isEqualTo(mesh.triangles());
+        double six = 0;
+        for (int t = 0; t < mesh.triangles(); t++) {
+            double[] n = {in.getFloat(), in.getFloat(), in.getFloat()};
+            double[][] p = new double[3][];
+            for (int k = 0; k < 3; k++) {
+                p[k] = new double[] {in.getFloat(), in.getFloat(), in.getFloat()};
+            }
+            assertThat(in.getShort()).isZero();
+            assertThat(n[0] * n[0] + n[1] * n[1] + n[2] * n[2]).isCloseTo(1, within(1e-5));
+            six += p[0][0] * (p[1][1] * p[2][2] - p[1][2] * p[2][1])
+                    - p[0][1] * (p[1][0] * p[2][2] - p[1][2] * p[2][0])
+                    + p[0][2] * (p[1][0] * p[2][1] - p[1][1] * p[2][0]);
+        }
+        assertThat(in.hasRemaining()).isFalse();
+        assertThat(six / 6).isCloseTo(mesh.volumeMm3(), within(1e-6 * mesh.volumeMm3()));
+    }
+
+    @Test
+    void obj_readsBackAsTheSameVolume() {
+        Mesh mesh =
+                NeckSolid.of(ReferenceNecks.ONE_PIECE.neck()).meshes(mm(0.2)).get(2);
+        List<double[]> points = mesh.toObj()
+                .lines()
+                .filter(l -> l.startsWith("v "))
+                .map(l -> Arrays.stream(l.substring(2).split(" "))
+                        .mapToDouble(Double::parseDouble)
+                        .toArray())
+                .toList();
+        int[] corners = mesh.toObj()
+                .lines()
+                .filter(l -> l.startsWith("f "))
+                .flatMapToInt(l -> Arrays.stream(l.substring(2).split(" ")).mapToInt(Integer::parseInt))
+                .map(i -> i - 1)
+                .toArray();
+
+        Mesh back = Mesh.of(
+                mesh.name(), points.stream().flatMapToDouble(Arrays::stream).toArray(), corners);
+
+        assertThat(mesh.toObj()).contains("\ng head\n");
+        assertThat(back.volumeMm3()).isCloseTo(mesh.volumeMm3(), within(1e-6 * mesh.volumeMm3()));
+    }
+}
