@@ -12,8 +12,8 @@ println(ScarfJoint.inTheHead(scarf).planingHeadFace(mm(0.6)).veneered(HeadSide.F
 // A layout by its run that is not the angle it is meant to be.
 println(ScarfRun.of(mm(22.2), mm(63.5)));
 
-// A nut that slants by 6 degrees for fanned frets: two saw settings, two cuts.
-println(SlantedScarf.of(scarf.pitch(), deg(6)));
+// A nut that slants by 6 degrees for fanned frets, 60 mm of width kept: two cuts of opposite hand.
+println(ScarfJoint.inTheShaft(scarf.nutSlant(deg(6))).keeping(mm(60)).board(mm(560), mm(185)));
 
 // Each string at its own post, and what they press on the nut together.
 var nut = StringSpacing.diameters(mm(1.1), mm(0.8), mm(0.5), mm(0.35)).inside(mm(34), mm(3)).equalGaps();

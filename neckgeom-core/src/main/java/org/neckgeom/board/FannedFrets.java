@@ -18,6 +18,7 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
+import org.neckgeom.units.ShopUnits;
 
 /**
  * Fanned frets ({@index multi-scale}): frets between a longer bass scale and a shorter treble scale, perpendicular to the
@@ -96,6 +97,16 @@ public final class FannedFrets extends ValueAnswer {
                             StringSpacing.atSaddle(neck).orElseThrow().spread()),
                     fan.perpendicularFret());
         });
+    }
+
+    /**
+     * {@return the slant of a neck's nut: that of its fan at fret 0, positive when the nut's treble end lies nearer the
+     * body; 0 for frets square to the centreline}
+     *
+     * @param neck its fan and its strings are used
+     */
+    public static Amount<Angle> nutSlant(Neck neck) {
+        return of(neck).map(fan -> fan.slant(0)).orElse(ShopUnits.deg(0));
     }
 
     /**

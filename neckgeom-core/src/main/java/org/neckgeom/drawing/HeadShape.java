@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.neckgeom.board.FannedFrets;
 import org.neckgeom.head.HeadLayout;
-import org.neckgeom.head.SlantedScarf;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.TunerPost;
@@ -20,18 +19,10 @@ import org.neckgeom.units.ShopUnit;
 public record HeadShape(Head head, HeadLayout layout, double nutLine) {
 
     public static HeadShape of(Neck design, Head head) {
-        double slant = FannedFrets.of(design).map(fan -> onFace(fan, head)).orElse(0.0);
-        return new HeadShape(head, HeadLayout.of(head), StrictMath.tan(slant));
-    }
-
-    /** The nut line's angle from square on the head's own face. */
-    private static double onFace(FannedFrets fan, Head head) {
-        Amount<?> slant = fan.slant(0);
-        return head.angleRad() == 0
-                ? slant.libraryValue()
-                : SlantedScarf.of(Amount.ofLibrary(head.angleRad(), ShopUnit.DEGREE), fan.slant(0))
-                        .headMitre()
-                        .libraryValue();
+        HeadLayout layout = HeadLayout.of(head);
+        double onFace =
+                layout.nutSlanted(FannedFrets.nutSlant(design)).nutLine().libraryValue();
+        return new HeadShape(head, layout, StrictMath.tan(onFace));
     }
 
     /** Whether the outline is the head's own; otherwise only the room for it. */

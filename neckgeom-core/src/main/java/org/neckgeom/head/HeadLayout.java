@@ -19,6 +19,7 @@ import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.TunerPost;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LibraryUnits;
+import org.neckgeom.units.ShopUnit;
 
 /**
  * The layout of a head (headstock): its outline, {@index wings} ({@index ears}) and tuner posts. Immutable.
@@ -132,6 +133,38 @@ public final class HeadLayout extends ValueAnswer {
         }
         double atBreak = head.widthAtBreakLineMm();
         return style().amount(atBreak + (head.widthAtTipMm() - atBreak) * d / head.lengthMm());
+    }
+
+    /**
+     * {@return the nut line's angle from square in the head's own face: {@code asin(cos a sin s)}, a the head angle and s
+     * the slant in plan; with the slant's sign, 0 for a square nut}
+     */
+    public Amount<Angle> nutLine() {
+        return Amount.ofLibrary(
+                head.angleRad() == 0 ? slant : ScarfKernel.headMitre(head.angleRad(), slant), ShopUnit.DEGREE);
+    }
+
+    /**
+     * {@return how far the outline reaches from the break line along the neck's centreline in the head's face; the head's
+     * length, and a little more at a corner of a swung head} The swing is measured in plan.
+     */
+    public Amount<Length> reach() {
+        double along = StrictMath.cos(swingInFace());
+        double aside = Math.abs(StrictMath.sin(swingInFace())) / 2;
+        return style().amount(Math.max(
+                head.lengthMm() * along + head.widthAtTipMm() * aside, head.widthAtBreakLineMm() * aside));
+    }
+
+    /** {@return twice the distance of the outline's farthest corner from the neck's centreline; more than 0} */
+    public Amount<Length> across() {
+        double along = StrictMath.cos(swingInFace());
+        double aside = Math.abs(StrictMath.sin(swingInFace()));
+        return style().amount(Math.max(
+                2 * head.lengthMm() * aside + head.widthAtTipMm() * along, head.widthAtBreakLineMm() * along));
+    }
+
+    private double swingInFace() {
+        return ScarfKernel.swingInFace(head.angleRad(), slant, head.swingRad());
     }
 
     /**

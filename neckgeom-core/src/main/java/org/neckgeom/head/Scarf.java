@@ -18,7 +18,8 @@ import org.neckgeom.units.ShopUnit;
  * <p>The head angle (pitch, tilt-back) is the angle between head face and glue face, 1 to 45 deg, measured along the
  * centreline, positive with the head tilted back. The thicknesses are more than 0; kerf, cleaning and nut ledge are 0
  * or more, and 0 by default. Without a nut ledge the break line, where head face meets glue face, is at x = 0, the
- * fingerboard side of the nut; with a ledge of length q it is at {@code x = -q}. Exact.
+ * fingerboard side of the nut; with a ledge of length q it is at {@code x = -q}. Behind a slanted nut, as fanned frets
+ * have it, the break line slants as the nut does, and all of this is measured along the centreline. Exact.
  *
  * <p>Errors: a value outside its range throws {@link org.neckgeom.fault.Refusal} (an {@code IllegalArgumentException})
  * that names the value and the range. Immutable.
@@ -47,9 +48,17 @@ public final class Scarf extends LeanAnswer {
     private final double kerf;
     private final double cleaning;
     private final double ledge;
+    private final double slant;
 
     private Scarf(
-            double pitch, double shaft, double head, double kerf, double cleaning, double ledge, LengthStyle style) {
+            double pitch,
+            double shaft,
+            double head,
+            double kerf,
+            double cleaning,
+            double ledge,
+            double slant,
+            LengthStyle style) {
         super(style);
         this.pitch = pitch;
         this.shaft = shaft;
@@ -57,10 +66,11 @@ public final class Scarf extends LeanAnswer {
         this.kerf = kerf;
         this.cleaning = cleaning;
         this.ledge = ledge;
+        this.slant = slant;
     }
 
     /**
-     * {@return a scarf, with no saw kerf, no allowance for cleaning the slopes and no nut ledge}
+     * {@return a scarf behind a square nut, with no saw kerf, no allowance for cleaning the slopes and no nut ledge}
      *
      * @param pitch angle between the head's face and the fingerboard's glue face, [1, 45] deg
      * @param shaft thickness of the shaft's wood at the head end, without the fingerboard, more than 0; its unit is the
@@ -76,6 +86,7 @@ public final class Scarf extends LeanAnswer {
                 0,
                 0,
                 0,
+                0,
                 LengthStyle.of(shaft));
     }
 
@@ -85,7 +96,8 @@ public final class Scarf extends LeanAnswer {
      * @param kerf 0 or more, measured square to the cut
      */
     public Scarf kerf(Quantity<Length> kerf) {
-        return new Scarf(pitch, shaft, head, LibraryUnits.mmNotNegative(kerf, "saw kerf"), cleaning, ledge, style());
+        return new Scarf(
+                pitch, shaft, head, LibraryUnits.mmNotNegative(kerf, "saw kerf"), cleaning, ledge, slant, style());
     }
 
     /**
@@ -95,7 +107,14 @@ public final class Scarf extends LeanAnswer {
      */
     public Scarf cleaning(Quantity<Length> perSlope) {
         return new Scarf(
-                pitch, shaft, head, kerf, LibraryUnits.mmNotNegative(perSlope, "planing of a slope"), ledge, style());
+                pitch,
+                shaft,
+                head,
+                kerf,
+                LibraryUnits.mmNotNegative(perSlope, "planing of a slope"),
+                ledge,
+                slant,
+                style());
     }
 
     /**
@@ -104,7 +123,18 @@ public final class Scarf extends LeanAnswer {
      * @param ledge length of that flat along the neck, 0 or more: the break line lies at {@code x = -ledge}
      */
     public Scarf nutLedge(Quantity<Length> ledge) {
-        return new Scarf(pitch, shaft, head, kerf, cleaning, LibraryUnits.mmNotNegative(ledge, "nut ledge"), style());
+        return new Scarf(
+                pitch, shaft, head, kerf, cleaning, LibraryUnits.mmNotNegative(ledge, "nut ledge"), slant, style());
+    }
+
+    /**
+     * {@return a copy behind a slanted nut, as fanned frets have it}
+     *
+     * @param fromSquare of the nut line in plan, under 30 deg either way; positive when its treble end lies nearer the
+     *     body; 0 for a square nut
+     */
+    public Scarf nutSlant(Quantity<Angle> fromSquare) {
+        return new Scarf(pitch, shaft, head, kerf, cleaning, ledge, ScarfKernel.slantRad(fromSquare), style());
     }
 
     /** Its sentences, in a class of their own: who only computes does not load them. */
@@ -120,7 +150,9 @@ public final class Scarf extends LeanAnswer {
                 .fact("kerf", Kind.MM, "width of the saw cut", Scarf::kerfMm)
                 .line("kerf", "saw kerf", "{kerf:brief}")
                 .fact("nutLedge", Kind.MM, "length of the flat the nut is on", Scarf::ledgeMm)
-                .line("nutLedge", "nut ledge", s -> s.ledge > 0, "{nutLedge:brief}");
+                .line("nutLedge", "nut ledge", s -> s.ledge > 0, "{nutLedge:brief}")
+                .fact("nutSlant", Kind.RAD, "from square; positive: treble end nearer the body", Scarf::slantRad)
+                .line("nutSlant", "nut slants", s -> s.slant != 0, "{nutSlant:2}");
     }
 
     @Override
@@ -158,6 +190,15 @@ public final class Scarf extends LeanAnswer {
         return pitch;
     }
 
+    double slantRad() {
+        return slant;
+    }
+
+    /** {@return the nut line's angle from square in plan; positive: treble end nearer the body; 0 for a square nut} */
+    public Amount<Angle> nutSlant() {
+        return Amount.ofLibrary(slant, ShopUnit.DEGREE);
+    }
+
     /** {@return the thickness of the shaft's wood at the head end in mm; more than 0} */
     public double shaftMm() {
         return shaft;
@@ -188,6 +229,6 @@ public final class Scarf extends LeanAnswer {
 
     @Override
     protected Object[] parts() {
-        return new Object[] {pitch, shaft, head, kerf, cleaning, ledge};
+        return new Object[] {pitch, shaft, head, kerf, cleaning, ledge, slant};
     }
 }

@@ -2,6 +2,7 @@ package org.neckgeom.head;
 
 import java.util.Objects;
 import javax.measure.Quantity;
+import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
@@ -13,6 +14,7 @@ import org.neckgeom.neck.ScarfCut;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LibraryUnits;
+import org.neckgeom.units.ShopUnit;
 
 /**
  * A scarf joint in the head or in the shaft, with its lines after planing and gluing. Immutable.
@@ -31,6 +33,11 @@ import org.neckgeom.units.LibraryUnits;
  *                       in the shaft: (t - d + v) / sin a behind the break line
  * glue face             in the head:  (t - d - f) / sin a;  in the shaft: (T - e) / sin a
  * </pre>
+ *
+ * <p>Behind a nut that slants by s every one of these lines slants as the nut line does, and these are the distances on
+ * the centreline, with t, d, f and v multiplied by {@code K = cos m / cos s}; T and e stay. m is the nut line's angle
+ * from square in the head's face, {@code sin m = cos a sin s}. The head then rolls about its centreline by
+ * {@code asin(sin b sin s cos a)}, {@code tan b = tan a / cos s}.
  */
 public final class ScarfJoint extends LeanAnswer {
 
@@ -41,6 +48,7 @@ public final class ScarfJoint extends LeanAnswer {
     private final double offHeadBack;
     private final double veneer;
     private final double backVeneer;
+    private final double kept;
 
     private ScarfJoint(
             Scarf scarf,
@@ -49,7 +57,8 @@ public final class ScarfJoint extends LeanAnswer {
             double offShaftFace,
             double offHeadBack,
             double veneer,
-            double backVeneer) {
+            double backVeneer,
+            double kept) {
         super(scarf.style());
         this.scarf = scarf;
         this.place = place;
@@ -58,6 +67,7 @@ public final class ScarfJoint extends LeanAnswer {
         this.offHeadBack = offHeadBack;
         this.veneer = veneer;
         this.backVeneer = backVeneer;
+        this.kept = kept;
         if (!(headWoodMm() > 0)) {
             throw Refusal.of(
                     "wood planed off the head",
@@ -81,9 +91,11 @@ public final class ScarfJoint extends LeanAnswer {
      *
      * @param head with its scarf
      * @param blank the piece the shaft is made from
+     * @param nutSlant of the nut line in plan, under 30 deg either way; positive when its treble end lies nearer the
+     *     body; 0 for a square nut
      * @throws IllegalArgumentException if the head is in one piece with the shaft
      */
-    public static ScarfJoint of(Head head, Blank blank) {
+    public static ScarfJoint of(Head head, Blank blank, Quantity<Angle> nutSlant) {
         ScarfCut cut = Objects.requireNonNull(head, "head")
                 .scarf()
                 .orElseThrow(() -> Refusal.because(
@@ -95,10 +107,11 @@ public final class ScarfJoint extends LeanAnswer {
                         Objects.requireNonNull(blank, "blank").thickness(),
                         head.style().amount(head.thicknessMm()))
                 .kerf(cut.kerf())
-                .cleaning(cut.cleaning());
-        double reach = head.veneerMm() / StrictMath.sin(head.angleRad());
+                .cleaning(cut.cleaning())
+                .nutSlant(nutSlant);
+        double reach = ScarfKernel.slope(acrossHead(scarf) * head.veneerMm(), head.angleRad());
         double veneer = head.veneerShortOfNutMm() < reach ? head.veneerMm() : 0;
-        return new ScarfJoint(scarf, cut.place(), 0, 0, 0, veneer, head.backVeneerMm());
+        return new ScarfJoint(scarf, cut.place(), 0, 0, 0, veneer, head.backVeneerMm(), 0);
     }
 
     /**
@@ -107,7 +120,7 @@ public final class ScarfJoint extends LeanAnswer {
      * @param scarf as it is laid out
      */
     public static ScarfJoint inTheHead(Scarf scarf) {
-        return new ScarfJoint(Objects.requireNonNull(scarf, "scarf"), JointPlace.IN_THE_HEAD, 0, 0, 0, 0, 0);
+        return new ScarfJoint(Objects.requireNonNull(scarf, "scarf"), JointPlace.IN_THE_HEAD, 0, 0, 0, 0, 0, 0);
     }
 
     /**
@@ -116,12 +129,12 @@ public final class ScarfJoint extends LeanAnswer {
      * @param scarf as it is laid out
      */
     public static ScarfJoint inTheShaft(Scarf scarf) {
-        return new ScarfJoint(Objects.requireNonNull(scarf, "scarf"), JointPlace.IN_THE_SHAFT, 0, 0, 0, 0, 0);
+        return new ScarfJoint(Objects.requireNonNull(scarf, "scarf"), JointPlace.IN_THE_SHAFT, 0, 0, 0, 0, 0, 0);
     }
 
     /**
      * {@return the joint after planing the head's face; the joint; its break line lies {@code depth / sin(pitch)}
-     * nearer the body}
+     * nearer the body behind a square nut}
      *
      * @param depth planed off, 0 or more, on top of what was planed before
      */
@@ -150,7 +163,7 @@ public final class ScarfJoint extends LeanAnswer {
 
     /**
      * {@return the joint with veneer on the head; the joint; veneer on the face moves the visible break line {@code
-     * thickness / sin(pitch)} toward the tip}
+     * thickness / sin(pitch)} toward the tip behind a square nut}
      *
      * @param side the head's face or its back
      * @param thickness 0 or more, on top of veneers glued before
@@ -169,30 +182,53 @@ public final class ScarfJoint extends LeanAnswer {
                 offShaftFace + shaftFace,
                 offHeadBack + headBack,
                 veneer + onFace,
-                backVeneer + onBack);
+                backVeneer + onBack,
+                kept);
     }
 
     /**
-     * {@return the board that one saw cut makes both pieces of, the head piece thinned in the usual way: on its back
-     * for the joint in the head, on its face for the joint in the shaft; the board and its marks}
+     * {@return the joint with the width kept, which the board behind a slanted nut depends on; the joint}
      *
-     * @param shaftEnd x of the shaft's end, from the fingerboard side of the nut, more than 0
-     * @param headLength of the finished head along its face from the break line, longer than the joint's line there
+     * @param width of the widest thing kept from either piece, wings not counted, more than 0; without meaning behind a
+     *     square nut
+     */
+    public ScarfJoint keeping(Quantity<Length> width) {
+        return new ScarfJoint(
+                scarf,
+                place,
+                offHeadFace,
+                offShaftFace,
+                offHeadBack,
+                veneer,
+                backVeneer,
+                LibraryUnits.mmPositive(width, "width kept"));
+    }
+
+    /**
+     * {@return the board of both pieces: for one saw cut behind a square nut, for two behind a slanted one; the board and
+     * its marks}
+     *
+     * @param shaftEnd x of the shaft's end, from the fingerboard side of the nut, more than 0, farther than the joint's
+     *     line there
+     * @param headLength of the finished head from the break line along the centreline in its face, longer than the
+     *     joint's line there; of a swung head its {@link HeadLayout#reach reach}
+     * @throws IllegalArgumentException if the nut slants and no width is {@link #keeping kept}
      */
     public ScarfBoard board(Quantity<Length> shaftEnd, Quantity<Length> headLength) {
-        return board(shaftEnd, headLength, isInTheHead() ? HeadSide.BACK : HeadSide.FACE);
-    }
-
-    /**
-     * {@return the board that one saw cut makes both pieces of; the board and its marks}
-     *
-     * @param shaftEnd x of the shaft's end, from the fingerboard side of the nut, more than 0
-     * @param headLength of the finished head along its face from the break line, longer than the joint's line there
-     * @param thinned the side on which the head piece is brought from the board's thickness to its own before gluing;
-     *     which one it is changes the length wanted by {@code (shaft - head) / tan(pitch)}
-     */
-    public ScarfBoard board(Quantity<Length> shaftEnd, Quantity<Length> headLength, HeadSide thinned) {
-        return new ScarfBoard(scarf, place, breakLineShiftMm(), breakLineAlongHeadMm(), shaftEnd, headLength, thinned);
+        if (isSlanted() && kept == 0) {
+            throw Refusal.because(
+                    "width",
+                    "missing",
+                    "behind a slanted nut the board's length depends on the width kept; give .keeping(width)");
+        }
+        return ScarfBoard.of(new ScarfBoard.Layout(
+                scarf,
+                place,
+                breakLineShiftMm(),
+                breakLineAlongHeadMm(),
+                LibraryUnits.mmPositive(shaftEnd, "shaft end"),
+                LibraryUnits.mmPositive(headLength, "head length"),
+                kept));
     }
 
     /** {@return the joint's place; in the head or in the shaft} */
@@ -212,7 +248,7 @@ public final class ScarfJoint extends LeanAnswer {
 
     /** {@return the same as {@link #glueFace} in mm} */
     public double glueFaceMm() {
-        return ScarfKernel.slope(isInTheHead() ? headWoodMm() : shaftWoodMm(), scarf.pitchRad());
+        return ScarfKernel.slope(isInTheHead() ? acrossHead() * headWoodMm() : shaftWoodMm(), scarf.pitchRad());
     }
 
     /** {@return the run of the glued face along its piece: {@code glue face cos(pitch)}; more than 0} */
@@ -235,9 +271,10 @@ public final class ScarfJoint extends LeanAnswer {
     /** {@return the same as {@link #frontLine} in mm} */
     public double frontLineMm() {
         if (isInTheHead()) {
-            return (shaftWoodMm() - veneer * StrictMath.cos(scarf.pitchRad())) / StrictMath.sin(scarf.pitchRad());
+            return (shaftWoodMm() - acrossHead() * veneer * StrictMath.cos(scarf.pitchRad()))
+                    / StrictMath.sin(scarf.pitchRad());
         }
-        return ScarfKernel.slope(scarf.headMm() - offHeadFace + veneer, scarf.pitchRad());
+        return ScarfKernel.slope(acrossHead() * (scarf.headMm() - offHeadFace + veneer), scarf.pitchRad());
     }
 
     /**
@@ -250,7 +287,7 @@ public final class ScarfJoint extends LeanAnswer {
 
     /** {@return the same as {@link #backLine} in mm} */
     public double backLineMm() {
-        return ScarfKernel.breakLineShift(headWoodMm() + veneer, shaftWoodMm(), scarf.pitchRad());
+        return ScarfKernel.breakLineShift(acrossHead() * (headWoodMm() + veneer), shaftWoodMm(), scarf.pitchRad());
     }
 
     /** {@return how far the break line has moved from where it was laid out, positive toward the body; either sign} */
@@ -260,7 +297,7 @@ public final class ScarfJoint extends LeanAnswer {
 
     /** {@return the same as {@link #breakLineShift} in mm} */
     public double breakLineShiftMm() {
-        return ScarfKernel.breakLineShift(offHeadFace - veneer, offShaftFace, scarf.pitchRad()) + 0.0;
+        return ScarfKernel.breakLineShift(acrossHead() * (offHeadFace - veneer), offShaftFace, scarf.pitchRad()) + 0.0;
     }
 
     /** {@return the head's thickness with its veneers; more than 0} */
@@ -287,8 +324,29 @@ public final class ScarfJoint extends LeanAnswer {
         return backVeneer;
     }
 
-    private boolean isInTheHead() {
+    /** {@return how far the head is rolled about its own centreline behind a slanted nut, positive: treble side low} */
+    public Amount<Angle> roll() {
+        return Amount.ofLibrary(rollRad(), ShopUnit.DEGREE);
+    }
+
+    private double rollRad() {
+        return ScarfKernel.slantRoll(scarf.pitchRad(), scarf.slantRad()) + 0.0;
+    }
+
+    boolean isInTheHead() {
         return place == JointPlace.IN_THE_HEAD;
+    }
+
+    boolean isSlanted() {
+        return scarf.slantRad() != 0;
+    }
+
+    private double acrossHead() {
+        return acrossHead(scarf);
+    }
+
+    private static double acrossHead(Scarf scarf) {
+        return ScarfKernel.acrossHead(scarf.pitchRad(), scarf.slantRad());
     }
 
     double headWoodMm() {
@@ -301,7 +359,7 @@ public final class ScarfJoint extends LeanAnswer {
 
     /** How far the finished break line lies along the head's face from the laid-out one, positive toward the tip. */
     double breakLineAlongHeadMm() {
-        return (offShaftFace - (offHeadFace - veneer) * StrictMath.cos(scarf.pitchRad()))
+        return (offShaftFace - acrossHead() * (offHeadFace - veneer) * StrictMath.cos(scarf.pitchRad()))
                 / StrictMath.sin(scarf.pitchRad());
     }
 
@@ -318,6 +376,8 @@ public final class ScarfJoint extends LeanAnswer {
                 .phrase("front", "behind the break line, under the fingerboard")
                 .phrase("back", j -> j.backLineMm() < 0, "in front of")
                 .phrase("back", "behind")
+                .phrase("low", j -> j.rollRad() > 0, "treble")
+                .phrase("low", "bass")
                 .phrase("shifted", j -> j.breakLineShiftMm() > 0, "toward the body")
                 .phrase("shifted", "toward the tip")
                 .finds("joint", "Scarf joint {place}, {pitch:2}")
@@ -334,6 +394,10 @@ public final class ScarfJoint extends LeanAnswer {
                         "break line moved",
                         j -> j.breakLineShiftMm() != 0,
                         "{breakLineShift:size text} {shifted} from its mark")
+                .fact("nutSlant", Kind.RAD, "positive: treble end nearer the body", j -> j.scarf.slantRad())
+                .line("nutSlant", "nut slants", ScarfJoint::isSlanted, "{nutSlant:2}; lines slant as the nut does")
+                .fact("roll", Kind.RAD, "of the head; positive: treble side low", ScarfJoint::rollRad)
+                .line("roll", "head rolls", ScarfJoint::isSlanted, "{roll:size 2}, {low} side low")
                 .note(
                         "front-under-veneer",
                         j -> j.veneer > 0 && j.isInTheHead(),
@@ -347,7 +411,7 @@ public final class ScarfJoint extends LeanAnswer {
 
     @Override
     protected Object[] parts() {
-        return new Object[] {scarf, place, offHeadFace, offShaftFace, offHeadBack, veneer, backVeneer};
+        return new Object[] {scarf, place, offHeadFace, offShaftFace, offHeadBack, veneer, backVeneer, kept};
     }
 
     @Override

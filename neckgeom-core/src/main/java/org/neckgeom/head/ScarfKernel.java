@@ -10,6 +10,10 @@ import org.neckgeom.units.LibraryUnits;
  * <p>Seen from the side the shaft's face is {@code z = 0}, its back {@code z = -T}. The head's face leaves the origin
  * (the break line) along {@code u = (-cos a, -sin a)}; its outward normal is {@code n = (-sin a, cos a)}, its back lies
  * {@code t} below the face. Every length here is where two of these four planes meet.
+ *
+ * <p>Behind a nut that slants by s the head's face is {@code z = tan a (x - y tan s)}. All lines where these planes meet
+ * are parallel to the nut line, and in the plane y = 0 they lie where those of a square nut lie whose thicknesses square
+ * to the head's face are multiplied by {@link #acrossHead}.
  */
 final class ScarfKernel {
 
@@ -17,6 +21,8 @@ final class ScarfKernel {
     private static final double LEAST_PITCH_DEGREES = 1;
 
     static final double GREATEST_PITCH_DEGREES = 45;
+
+    private static final double GREATEST_SLANT_DEGREES = 30;
 
     private ScarfKernel() {}
 
@@ -27,6 +33,12 @@ final class ScarfKernel {
             throw LibraryUnits.refused("head angle", "range", "from 1 to 45 deg", pitch);
         }
         return rad;
+    }
+
+    /** The nut line's angle from square in plan, checked. */
+    static double slantRad(Quantity<Angle> slant) {
+        // Without + 0.0 a slant of -0 would be another value than 0.
+        return LibraryUnits.radBetween(slant, -GREATEST_SLANT_DEGREES, GREATEST_SLANT_DEGREES, "nut slant") + 0.0;
     }
 
     /** Length of a slope of pitch a through a thickness: {@code thickness / sin a}. */
@@ -73,6 +85,27 @@ final class ScarfKernel {
      */
     static double headMitre(double pitchRad, double slantRad) {
         return StrictMath.asin(StrictMath.cos(pitchRad) * StrictMath.sin(slantRad));
+    }
+
+    /**
+     * Factor on each thickness square to the head's face behind a slanted nut: {@code cos m / cos s}, m the
+     * {@link #headMitre}; 1 for a square nut, else more. As {@code sin d cos s = sin a cos s / cos m} is the share of the
+     * face's normal along x, a plane moved by h along that normal moves by {@code h cos m / (cos s sin a)} along x.
+     */
+    static double acrossHead(double pitchRad, double slantRad) {
+        return StrictMath.cos(headMitre(pitchRad, slantRad)) / StrictMath.cos(slantRad);
+    }
+
+    /**
+     * Angle in the head's face, from the centreline's direction, of an axis that is swung by g in plan, positive to the
+     * treble: {@code atan2(sin g cos m / cos s, cos g / cos a + sin g tan s sin a tan a)}.
+     */
+    static double swingInFace(double pitchRad, double slantRad, double swingRad) {
+        double sin = StrictMath.sin(swingRad);
+        return StrictMath.atan2(
+                sin * acrossHead(pitchRad, slantRad),
+                StrictMath.cos(swingRad) / StrictMath.cos(pitchRad)
+                        + sin * StrictMath.tan(slantRad) * StrictMath.sin(pitchRad) * StrictMath.tan(pitchRad));
     }
 
     /** Roll of the head about its own centreline behind a slanted nut: {@code asin(sin d sin s cos a)}. */

@@ -14,6 +14,7 @@
  *
  * <pre>
  * scarf, pitch a      glue face t / sin a in the head, T / sin a in the shaft; t head, T shaft
+ * slanted nut, s      t cos m / cos s for t, sin m = cos a sin s; lines on the centreline, parallel to the nut
  * head in one piece    L sin a + t cos a of blank below the glue face, L cos a before the nut; L its length
  * break over the nut  atan((h - z) / -x), string's place at the post (x, z), h the slot's height
  * </pre>

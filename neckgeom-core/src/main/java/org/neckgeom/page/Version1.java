@@ -11,6 +11,7 @@ import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.neckgeom.board.FallAway;
+import org.neckgeom.board.FannedFrets;
 import org.neckgeom.board.StringPlaces;
 import org.neckgeom.board.StringSpacing;
 import org.neckgeom.budget.Budget;
@@ -529,7 +530,7 @@ final class Version1 {
     }
 
     private static ScarfJoint joint(Job job) {
-        return ScarfJoint.of(job.neck().head().orElseThrow(), job.blank());
+        return ScarfJoint.of(job.neck().head().orElseThrow(), job.blank(), FannedFrets.nutSlant(job.neck()));
     }
 
     private static void refuseContradictions(Branch given, Job job) {

@@ -11,7 +11,6 @@ import org.neckgeom.fault.Fault;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.head.HeadLayout;
-import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Neck;
@@ -53,10 +52,10 @@ final class JobRules {
         rules.pocketWidth();
         rules.channelWidth();
         rules.blankLength();
-        rules.blankWidth();
+        rules.blankWidth(stages.shape());
         rules.blankThickness();
         rules.back();
-        rules.scarf();
+        rules.scarf(stages.shape());
         rules.neckSet(stages.shape());
         rules.tuners();
         if (rules.strings()) {
@@ -187,9 +186,8 @@ final class JobRules {
         }
     }
 
-    private void blankWidth() {
-        double widest = 2 * Math.max(design.halfWidthAtMm(0), design.halfWidthAtMm(design.bodyJointMm()));
-        double needed = Math.max(widest, design.fingerboard().farWidthMm());
+    private void blankWidth(ShapeStage shape) {
+        double needed = Math.max(shape.shaftWidthMm(), design.fingerboard().farWidthMm());
         if (!(blank.widthMm() >= needed)) {
             outOfIt("blank.width", needed, "the fingerboard at its widest", blank.width());
         }
@@ -248,13 +246,8 @@ final class JobRules {
         }
     }
 
-    private void scarf() {
-        refused(
-                "head",
-                () -> design.head()
-                        .filter(head -> head.scarf().isPresent())
-                        .ifPresent(head -> ScarfJoint.of(head, blank)
-                                .board(style.amount(design.bodyJointMm()), style.amount(head.lengthMm()))));
+    private void scarf(ShapeStage shape) {
+        refused("head", shape::scarfBoard);
     }
 
     /** What is refused where it follows from the design is a fault of the key it follows from. */

@@ -150,7 +150,7 @@ final class MeasuredStage {
         return shape.scarf()
                 .map(joint -> read.scarfAngle()
                         .map(angle ->
-                                ScarfJoint.of(job.neck().head().orElseThrow().angle(angle.value()), job.blank()))
+                                shape.joint(job.neck().head().orElseThrow().angle(angle.value())))
                         .orElse(joint));
     }
 

@@ -21,6 +21,7 @@ import org.neckgeom.channel.SlotPlace;
 import org.neckgeom.channel.SlotStep;
 import org.neckgeom.channel.SlotVerdict;
 import org.neckgeom.channel.StopBlocks;
+import org.neckgeom.head.ScarfBoard;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.BackSet;
 import org.neckgeom.heel.HeelCorners;
@@ -113,6 +114,14 @@ public final class Plan {
     /** {@return the scarf joint as designed, if the head is scarfed on; the joint, or nothing} */
     public Optional<ScarfJoint> scarf() {
         return stages.shape().scarf();
+    }
+
+    /**
+     * {@return the board that shaft and head are sawn from as designed, its marks at the blank's edges, if the head is
+     * scarfed on; the board, or nothing}
+     */
+    public Optional<ScarfBoard> scarfBoard() {
+        return stages.shape().scarfBoard();
     }
 
     /**

@@ -12,13 +12,11 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
 import org.neckgeom.head.ScarfBoard;
 import org.neckgeom.head.ScarfJoint;
-import org.neckgeom.head.SlantedScarf;
 import org.neckgeom.heel.BackSet;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Verdict;
 import org.neckgeom.neck.Dovetail;
-import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.Tenon;
@@ -57,16 +55,11 @@ final class ShapeParts {
     private static PlanPart scarf(Stages plan, ScarfJoint joint) {
         PlanSection.Draft draft =
                 PlanSection.titled(SectionCode.SCARF, plan.style()).row("joint", "joint", joint);
-        Head head = plan.neck().head().orElse(null);
         if (plan.isDone(Operation.CUT_SCARF)) {
             return PlanPart.of(draft.row("done", "done", sawn(plan)));
         }
-        if (head == null) {
-            return PlanPart.of(draft);
-        }
         double shaftEnd = plan.shape().shaftEndMm();
-        ScarfBoard board =
-                joint.board(plan.style().amount(shaftEnd), plan.style().amount(head.lengthMm()));
+        ScarfBoard board = plan.shape().scarfBoard().orElseThrow();
         draft.row("board", "board", board);
         boolean reaches = board.length().libraryValue() <= plan.blank().lengthMm();
         return PlanPart.of(
@@ -79,9 +72,15 @@ final class ShapeParts {
                         plan,
                         board.length().libraryValue(),
                         reaches
-                                ? draft.words("saw-once", "One saw cut does it.")
+                                ? saw(plan)
                                 : draft.words("longer-blank", "Take a longer blank, or the head from another board.")),
                 nutLine(plan, board));
+    }
+
+    private static Statement saw(Stages plan) {
+        return plan.shape().nutSlant().libraryValue() == 0
+                ? plan.words("saw-once", "One saw cut does it.")
+                : plan.words("saw-twice", "Two cuts of opposite hand, each at its own marks.");
     }
 
     private static Statement sawn(Stages plan) {
@@ -148,7 +147,7 @@ final class ShapeParts {
                         draft.words("ask", "Correct one of the two.")));
     }
 
-    /** Where the slanted lines meet the board's edges, and the saws for a scarf behind a slanted nut. */
+    /** Where the slanted lines meet the board's edges. */
     private static PlanPart fanned(Stages plan, FannedFrets fan) {
         Neck design = plan.neck();
         PlanSection.Draft draft =
@@ -164,15 +163,6 @@ final class ShapeParts {
                                     Kind.MM,
                                     fan.onTrebleEdge(fret, design).libraryValue()));
         }
-        double slant = fan.slant(0).libraryValue();
-        design.head()
-                .filter(head -> plan.shape().scarf().isPresent() && slant != 0)
-                .ifPresent(head -> draft.row(
-                        "scarf",
-                        "scarf",
-                        SlantedScarf.of(
-                                Amount.ofLibrary(head.angleRad(), ShopUnit.DEGREE),
-                                Amount.ofLibrary(slant, ShopUnit.DEGREE))));
         return PlanPart.of(draft.note(
                 "along-the-centreline",
                 "All along the centreline from where the nut line crosses it; negative before the nut."));

@@ -2,9 +2,12 @@ package org.neckgeom.plan;
 
 import java.util.Optional;
 import java.util.function.Supplier;
+import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
+import org.neckgeom.board.FannedFrets;
 import org.neckgeom.fault.Fault;
 import org.neckgeom.head.HeadLayout;
+import org.neckgeom.head.ScarfBoard;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.BackSet;
 import org.neckgeom.heel.HeelBlocks;
@@ -29,7 +32,44 @@ final class ShapeStage {
     }
 
     Optional<ScarfJoint> scarf() {
-        return neck().head().filter(head -> head.scarf().isPresent()).map(head -> ScarfJoint.of(head, job.blank()));
+        return scarfed().map(this::joint);
+    }
+
+    private Optional<Head> scarfed() {
+        return neck().head().filter(head -> head.scarf().isPresent());
+    }
+
+    /** The joint of a head that may be angled as it was read. */
+    ScarfJoint joint(Head head) {
+        return ScarfJoint.of(head, job.blank(), nutSlant());
+    }
+
+    Amount<Angle> nutSlant() {
+        return FannedFrets.nutSlant(neck());
+    }
+
+    /** How much farther than on the centreline a line along the slanted nut lies at a distance from it. */
+    double slantedMm(double aside) {
+        return aside * Math.abs(StrictMath.tan(nutSlant().libraryValue()));
+    }
+
+    /** The board of shaft and head with its marks at the blank's edges: what is kept is no wider than the blank. */
+    Optional<ScarfBoard> scarfBoard() {
+        return scarfed().map(head -> {
+            HeadLayout layout = HeadLayout.of(head).nutSlanted(nutSlant());
+            double kept = Math.min(
+                    job.blank().widthMm(),
+                    Math.max(shaftWidthMm(), layout.across().libraryValue()));
+            return joint(head)
+                    .keeping(job.style().amount(kept))
+                    .board(job.style().amount(shaftEndMm()), layout.reach())
+                    .edges(job.blank().width());
+        });
+    }
+
+    /** The shaft at its widest, as wide as the fingerboard up to the body joint. */
+    double shaftWidthMm() {
+        return 2 * Math.max(neck().halfWidthAtMm(0), neck().halfWidthAtMm(neck().bodyJointMm()));
     }
 
     boolean isHeadInOnePiece() {
@@ -54,7 +94,8 @@ final class ShapeStage {
      */
     boolean headComesFirst() {
         return scarf().filter(joint -> joint.place() == JointPlace.IN_THE_SHAFT)
-                .filter(joint -> job.channel().startMm() < joint.frontLineMm())
+                .filter(joint -> job.channel().startMm()
+                        < joint.frontLineMm() + slantedMm(job.channel().widthMm() / 2))
                 .isPresent();
     }
 

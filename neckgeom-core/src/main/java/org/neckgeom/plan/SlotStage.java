@@ -162,10 +162,11 @@ final class SlotStage {
         return shape.headComesFirst() || order.isDone(Operation.GLUE_HEAD) || order.isDone(Operation.SAW_OUT_THE_HEAD);
     }
 
-    /** Where the shaft's sawn slope ends in its back. */
+    /** Where the shaft's sawn slope ends in its back, behind a slanted nut at the edge that reaches farther. */
     private double thinEndMm(ScarfJoint joint) {
         double begins = joint.place() == JointPlace.IN_THE_SHAFT ? joint.frontLineMm() : 0;
-        return begins - joint.scarf().run().libraryValue();
+        double run = joint.scarf().run().libraryValue();
+        return begins - run - shape.slantedMm(job.blank().widthMm() / 2);
     }
 
     /** A head that is on, beside the fence. */

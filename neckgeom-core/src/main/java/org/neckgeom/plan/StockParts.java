@@ -6,6 +6,7 @@ import javax.measure.quantity.Length;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
 import org.neckgeom.head.OnePieceHead;
+import org.neckgeom.head.ScarfBoard;
 import org.neckgeom.heel.HeelBlocks;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.neck.Dovetail;
@@ -81,15 +82,9 @@ final class StockParts {
     private static double lengthMm(Stages plan) {
         Neck design = plan.neck();
         Head head = design.head().orElse(null);
-        if (head != null && plan.shape().scarf().isPresent()) {
-            return plan.shape()
-                    .scarf()
-                    .get()
-                    .board(
-                            plan.style().amount(plan.shape().shaftEndMm()),
-                            plan.style().amount(head.lengthMm()))
-                    .length()
-                    .libraryValue();
+        Optional<ScarfBoard> board = plan.shape().scarfBoard();
+        if (board.isPresent()) {
+            return board.get().length().libraryValue();
         }
         double before = head == null
                 ? plan.blank().nutFromHeadEndMm()
@@ -100,7 +95,7 @@ final class StockParts {
     /** Wings widen the head, so it does not count; the heel's blocks come from the blank where they are thin enough. */
     private static double widthMm(Stages plan) {
         Neck design = plan.neck();
-        double neck = 2 * Math.max(design.halfWidthAtMm(0), design.halfWidthAtMm(design.bodyJointMm()));
+        double neck = plan.shape().shaftWidthMm();
         return blocksFromBlank(plan) > 0
                 ? Math.max(neck, design.heel().orElseThrow().widthMm())
                 : neck;

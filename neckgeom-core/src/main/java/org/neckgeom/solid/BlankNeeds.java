@@ -44,7 +44,7 @@ public final class BlankNeeds extends ValueAnswer {
      * {@return the needs of a neck}
      *
      * @param neck the smallest block that holds the neck: its length from the head's tip to the shaft's end along the
-     *     blank, or that of the {@link org.neckgeom.head.ScarfBoard board for one saw cut}, its widest and its deepest
+     *     blank, or that of the {@link org.neckgeom.head.ScarfBoard board of shaft and head}, its widest and its deepest
      *     part; with its allowances
      */
     public static BlankNeeds of(Blank neck) {

@@ -49,10 +49,10 @@ import org.neckgeom.head.BreakAngle;
 import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.OnePieceHead;
 import org.neckgeom.head.Scarf;
+import org.neckgeom.head.ScarfBoard;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.head.ScarfRoll;
 import org.neckgeom.head.ScarfRun;
-import org.neckgeom.head.SlantedScarf;
 import org.neckgeom.heel.ActionChange;
 import org.neckgeom.heel.BackSet;
 import org.neckgeom.heel.HeelBlocks;
@@ -161,7 +161,8 @@ final class CoreSamples {
                 Workmanship::withDefaults,
                 () -> ScarfRun.of(mm(22.2), mm(63.5)),
                 () -> ScarfRoll.of(deg(13), deg(0.5)),
-                () -> SlantedScarf.of(deg(13), deg(6)),
+                () -> slantedBoard(),
+                () -> slantedBoard().headCut(),
                 this::set,
                 () -> BackSet.of(
                         Scale.of(mm(560)),
@@ -312,6 +313,13 @@ final class CoreSamples {
 
     private TrialCut trial() {
         return TrialCut.walls(mm(29.84), mm(31.26)).repeatability(mm(0.02));
+    }
+
+    private ScarfBoard slantedBoard() {
+        return ScarfJoint.inTheHead(
+                        Scarf.of(deg(13), mm(20), mm(15)).kerf(mm(1.8)).nutSlant(deg(6)))
+                .keeping(mm(60))
+                .board(mm(560), mm(185));
     }
 
     private Blank blank() {

@@ -3,24 +3,178 @@ package org.neckgeom.head;
 import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.mm;
 
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Set;
 import java.util.SplittableRandom;
+import javax.measure.quantity.Angle;
 import org.hipparchus.dfp.Dfp;
+import org.neckgeom.board.FannedFrets;
+import org.neckgeom.board.OuterStrings;
+import org.neckgeom.neck.Scale;
+import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 import org.neckgeom.validation.Check;
 import org.neckgeom.validation.Checks;
 import org.neckgeom.validation.Numerics;
 import org.neckgeom.validation.Numerics.Point;
+import org.neckgeom.validation.Rows;
 import org.neckgeom.validation.Source;
 import org.neckgeom.validation.Status;
 
 /** The scarf and the head against what was published, computed elsewhere, or is said by the trade. */
 public final class HeadChecks {
 
+    private static final String TABLE = "solid-scarf.csv";
+
+    /** What is given, a board that cannot be sawn, and what the script holds its own pieces to. */
+    private static final Set<String> NOT_OURS =
+            Set.of("width kept", "one cut, if it were possible", "worst miss when both pieces are put together");
+
     private HeadChecks() {}
 
     @SuppressWarnings("exports") // a package of the tests
     public static void into(Checks checks) {
         scarf(checks.topic("Scarf and head"));
+        boards(checks);
+        planing(checks);
+    }
+
+    /** One of the table's necks: bass and treble scale, perpendicular fret, spread at nut and saddle, and its scarf. */
+    private record Given(FannedFrets fan, double pitch, double shaft, double head, double length, double past) {
+
+        /** Figures from the head of solid.py. */
+        static Given of(String neck) {
+            return neck.equals("straight")
+                    ? new Given(fan(640, 640, 36, 54, 0), 13, 20, 14, 190, 18)
+                    : new Given(fan(686, 648, 41.5, 63, 9), 11, 21, 15, 210, 16);
+        }
+
+        private static FannedFrets fan(double bass, double treble, double atNut, double atSaddle, double square) {
+            return FannedFrets.of(
+                    Scale.of(mm(bass)), Scale.of(mm(treble)), OuterStrings.of(mm(atNut), mm(atSaddle)), square);
+        }
+
+        ScarfJoint joint(boolean inHead) {
+            Scarf scarf = Scarf.of(deg(pitch), mm(shaft), mm(head))
+                    .kerf(mm(2.4))
+                    .cleaning(mm(0.3))
+                    .nutSlant(fan.slant(0));
+            return inHead ? ScarfJoint.inTheHead(scarf) : ScarfJoint.inTheShaft(scarf);
+        }
+
+        ScarfBoard board(boolean inHead) {
+            double end = fan.onCentreline(14).libraryValue() + past;
+            return joint(inHead).keeping(mm(60)).board(mm(end), mm(length)).thinned(HeadSide.BACK);
+        }
+    }
+
+    private static void boards(Checks checks) {
+        Check marks = checks.check("scarf board, marks and lengths", Source.SCIPY, TABLE, Status.EXACT, "mm")
+                .of("ScarfBoard.length", "ScarfBoard.headFrom", "ScarfBoard.oppositeHands", "ScarfBoard.steeperCut")
+                .of("ScarfBoard.secondKerf", "ScarfBoard.shaftCut", "ScarfBoard.headCut", "ScarfJoint.glueFace")
+                .of("ScarfSaw.faceMark", "ScarfSaw.bassFace", "ScarfSaw.trebleFace", "ScarfSaw.cleaning")
+                .of("ScarfSaw.backMark", "ScarfSaw.bassBack", "ScarfSaw.trebleBack");
+        Check angles = checks.check("scarf board, saw settings", Source.SCIPY, TABLE, Status.EXACT, "deg")
+                .of("ScarfSaw.blade", "ScarfSaw.mitre", "ScarfSaw.mitreOnEdge", "ScarfSaw.bladeOnEdge")
+                .of("ScarfBoard.offcutSwing", "Scarf.nutSlant");
+        for (Map<String, String> row : Rows.of("/solid/solid-scarf.csv")) {
+            if (!row.get("joint").startsWith("in the ")) {
+                continue;
+            }
+            Given given = Given.of(row.get("neck"));
+            boolean inHead = row.get("joint").equals("in the head");
+            double expected = Rows.number(row, "value");
+            Map<String, Double> lengths = lengths(given.joint(inHead), given.board(inHead));
+            Map<String, Amount<Angle>> settings = settings(given.joint(inHead), given.board(inHead));
+            String what = row.get("what");
+            if (lengths.containsKey(what)) {
+                marks.figure(expected, lengths.get(what), 1e-6);
+            } else if (settings.containsKey(what)) {
+                angles.figure(expected, settings.get(what).valueIn(ShopUnit.DEGREE), 1e-7);
+            } else if (!NOT_OURS.contains(what)) {
+                throw new IllegalStateException("no answer for " + what);
+            }
+        }
+    }
+
+    private static Map<String, Double> lengths(ScarfJoint joint, ScarfBoard board) {
+        ScarfSaw shaft = board.shaftCut();
+        ScarfSaw head = board.headCut();
+        double clean = head.cleaning().libraryValue();
+        // One cut behind a square nut: the head piece's clean slope lies kerf and two cleanings past the shaft's mark.
+        double toSlope = board.headFrom().libraryValue() - head.faceMark().libraryValue();
+        Map<String, Double> all = new HashMap<>();
+        all.put(
+                "shaft saw mark, face, centreline, from the shaft end",
+                shaft.faceMark().libraryValue());
+        all.put("shaft saw mark, face, bass edge", shaft.bassFace().libraryValue());
+        all.put("shaft saw mark, face, treble edge", shaft.trebleFace().libraryValue());
+        all.put("shaft saw mark, back, centreline", shaft.backMark().libraryValue());
+        all.put("shaft saw mark, back, bass edge", shaft.bassBack().libraryValue());
+        all.put("shaft saw mark, back, treble edge", shaft.trebleBack().libraryValue());
+        all.put(
+                "head line of the clean slope, face of the board, centreline",
+                board.headFrom().libraryValue());
+        all.put("head line, face, bass edge", head.bassFace().libraryValue() + toSlope);
+        all.put("head line, face, treble edge", head.trebleFace().libraryValue() + toSlope);
+        all.put(
+                "head saw mark, face, centreline, the saw on the shaft side",
+                board.headFrom().libraryValue() - clean);
+        all.put("head line, back, centreline", head.backMark().libraryValue() + toSlope);
+        all.put("head line, back, bass edge", head.bassBack().libraryValue() + toSlope);
+        all.put("head line, back, treble edge", head.trebleBack().libraryValue() + toSlope);
+        all.put(
+                "extra for the opposite hand (w/2)(tan s + tan m)",
+                board.oppositeHands().libraryValue());
+        all.put(
+                "extra for the two runs B(1/tan a - 1/(tan d cos m))",
+                board.steeperCut().libraryValue());
+        all.put("second kerf k / sin a", board.secondKerf().libraryValue());
+        all.put("least board length", board.length().libraryValue());
+        all.put("glue face length where y = 0", joint.glueFaceMm());
+        return all;
+    }
+
+    private static Map<String, Amount<Angle>> settings(ScarfJoint joint, ScarfBoard board) {
+        return Map.of(
+                "pitch along the centreline", joint.scarf().pitch(),
+                "nut slant s", joint.scarf().nutSlant(),
+                "blade from the face, both cuts", board.headCut().blade(),
+                "mitre on the shaft, on its face", board.shaftCut().mitre(),
+                "mitre on the head piece, board face up, the other hand",
+                        board.headCut().mitre(),
+                "board on edge: mitre, shaft", board.shaftCut().mitreOnEdge(),
+                "board on edge: mitre, head piece", board.headCut().mitreOnEdge(),
+                "board on edge: blade from square, shaft", board.shaftCut().bladeOnEdge(),
+                "board on edge: blade from square, head piece", board.headCut().bladeOnEdge(),
+                "head swings in its own face if the turned offcut is used", board.offcutSwing());
+    }
+
+    private static void planing(Checks checks) {
+        Check planing = checks.check(
+                "scarf's lines after planing and veneering, slanted nut too", Source.SCIPY, TABLE, Status.EXACT, "mm");
+        planing.of("ScarfJoint.breakLineShift", "ScarfJoint.backLine", "ScarfJoint.frontLine");
+        for (Map<String, String> row : Rows.of("/solid/solid-scarf.csv")) {
+            String[] words = row.get("joint").split(" ");
+            if (!words[0].equals("head")) {
+                continue;
+            }
+            // head face -0.4 shaft face -0.3 head back -0.5 veneer 1.2
+            ScarfJoint joint = Given.of(row.get("neck"))
+                    .joint(true)
+                    .planingHeadFace(mm(Math.abs(Double.parseDouble(words[2]))))
+                    .planingShaftFace(mm(Math.abs(Double.parseDouble(words[5]))))
+                    .planingHeadBack(mm(Math.abs(Double.parseDouble(words[8]))))
+                    .veneered(HeadSide.FACE, mm(Double.parseDouble(words[10])));
+            double ours = switch (row.get("what")) {
+                case "break line moves, y = 0" -> joint.breakLineShiftMm();
+                case "line on the back from the new break line, y = 0" -> joint.backLineMm();
+                case "in the head: line on the front, along the head" -> joint.frontLineMm();
+                default -> throw new IllegalStateException("no answer for " + row.get("what"));
+            };
+            planing.figure(Rows.number(row, "value"), ours, 1e-6);
+        }
     }
 
     private static void scarf(Checks checks) {
@@ -117,7 +271,7 @@ public final class HeadChecks {
                             .divide(sin.multiply(sin).add(cos.multiply(cos).multiply(fold))));
                     return new Point(exact, ScarfKernel.foldYaw(d, s));
                 })
-                .of("SlantedScarf.swingIfCutAlike");
+                .of("ScarfBoard.swingAtOneMitre");
         Numerics.worst(checks, "string's break over the nut", "pitch 0.5 to 25 deg, post 20 to 200 mm", 1e-9, 10_000)
                 .points(() -> {
                     double a = random.nextDouble(0.5, 25);

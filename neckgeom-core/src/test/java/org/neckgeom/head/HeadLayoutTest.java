@@ -117,6 +117,61 @@ class HeadLayoutTest {
         }
     }
 
+    /** The outline's corners placed in space by an axis whose shadow in plan is swung. */
+    @Test
+    void reach_isTheFarthestCornerOfAHeadSwungInPlan() {
+        long seed = 20261130;
+        SplittableRandom random = new SplittableRandom(seed);
+        for (int i = 0; i < 1000; i++) {
+            double pitch = Math.toRadians(random.nextDouble(0, 20));
+            double slant = Math.toRadians(random.nextDouble(-25, 25));
+            double swing = Math.toRadians(random.nextDouble(-30, 30));
+            double atBreak = random.nextDouble(40, 90);
+            double atTip = random.nextDouble(40, 90);
+            Vec line = new Vec(Math.tan(slant), 1, 0).unit();
+            Vec straight = new Vec(-Math.cos(pitch), 0, -Math.sin(pitch));
+            Vec up = line.cross(straight).unit();
+            up = up.z() < 0 ? up.times(-1) : up;
+            Vec treble = straight.cross(up).unit();
+            treble = treble.y() < 0 ? treble.times(-1) : treble;
+            // The swung axis over its shadow in plan: the height at which it lies in the face.
+            Vec shadow = new Vec(-Math.cos(swing), Math.sin(swing), 0);
+            Vec axis = new Vec(shadow.x(), shadow.y(), -shadow.dot(up) / up.z()).unit();
+            Vec aside = axis.cross(up).unit();
+            aside = aside.dot(treble) < 0 ? aside.times(-1) : aside;
+            double reach = -Double.MAX_VALUE;
+            double across = 0;
+            for (double side : new double[] {-1, 1}) {
+                Vec corner = aside.times(side * atBreak / 2);
+                Vec tip = axis.times(185).plus(aside.times(side * atTip / 2));
+                reach = Math.max(reach, Math.max(corner.dot(straight), tip.dot(straight)));
+                across = Math.max(across, 2 * Math.max(Math.abs(corner.dot(treble)), Math.abs(tip.dot(treble))));
+            }
+
+            HeadLayout head = HeadLayout.of(Head.angled(deg(Math.toDegrees(pitch)))
+                            .length(mm(185))
+                            .tapered(mm(atBreak), mm(atTip))
+                            .swung(deg(Math.toDegrees(swing))))
+                    .nutSlanted(deg(Math.toDegrees(slant)));
+
+            String where = "seed " + seed + ", head " + i;
+            assertThat(head.reach().libraryValue()).as(where).isCloseTo(reach, offset(1e-9));
+            assertThat(head.across().libraryValue()).as(where).isCloseTo(across, offset(1e-9));
+            assertThat(head.nutLine().libraryValue())
+                    .as(where)
+                    .isCloseTo(Math.asin(line.dot(straight.times(-1))), offset(1e-12));
+        }
+    }
+
+    @Test
+    void reach_ofAStraightHeadIsItsLength() {
+        HeadLayout head = HeadLayout.of(HEAD.tapered(mm(60), mm(78.5)));
+
+        assertThat(head.reach()).isEqualTo(mm(185));
+        assertThat(head.across()).isEqualTo(mm(78.5));
+        assertThat(head.nutLine()).isEqualTo(deg(0));
+    }
+
     @Test
     void ears_makeUpHalfTheDifferenceEachSide() {
         assertThat(HeadLayout.of(HEAD).wings(mm(61))).isEqualTo(mm(7.5));

@@ -32,6 +32,47 @@ class ScarfBoardTest {
         assertThat(Math.abs(inHead - inShaft)).isBetween(0.1, 1.0);
     }
 
+    /** The formula of one cut, as it was before a nut could slant: the same bits. */
+    @Test
+    void board_ofASquareNutHasTheBitsOfTheSquareFormula() {
+        SplittableRandom random = new SplittableRandom(SEED);
+        for (int i = 0; i < 2_000; i++) {
+            double shaft = random.nextDouble(12, 30);
+            double head = random.nextDouble(8, 25);
+            double kerf = random.nextDouble(0, 3);
+            double cleaning = random.nextDouble(0, 1);
+            double off = random.nextDouble(0, 1);
+            boolean inHead = random.nextBoolean();
+            Scarf scarf = Scarf.of(deg(random.nextDouble(6, 30)), mm(shaft), mm(head))
+                    .kerf(mm(kerf))
+                    .cleaning(mm(cleaning))
+                    .nutLedge(mm(5));
+            ScarfJoint joint = (inHead ? ScarfJoint.inTheHead(scarf) : ScarfJoint.inTheShaft(scarf))
+                    .planingHeadFace(mm(off))
+                    .planingShaftFace(mm(0.3));
+            double a = scarf.pitch().libraryValue();
+            double sin = StrictMath.sin(a);
+            double shift = (off - 0.3) / sin + 0.3 * StrictMath.tan(a / 2) + 0.0;
+            double along = (0.3 - off * StrictMath.cos(a)) / sin;
+            double slope = inHead ? 560.0 + 5 + shift : 560.0 + 5 + shift - head / sin;
+            double thick = Math.max(shaft, head);
+            double face = inHead ? 300 + along - shaft / sin : 300 + along;
+            double from = slope + (kerf + 2 * cleaning) / sin;
+            double thinning = inHead ? 0 : (thick - head) / StrictMath.tan(a);
+
+            ScarfBoard board = joint.board(mm(560), mm(300));
+
+            String at = "seed " + SEED + " case " + i;
+            double mark = slope + cleaning / sin;
+            assertThat(board.shaftCut().faceMark().libraryValue()).as(at).isEqualTo(mark);
+            assertThat(board.shaftCut().backMark().libraryValue()).as(at).isEqualTo(mark + thick / StrictMath.tan(a));
+            assertThat(board.headFrom().libraryValue()).as(at).isEqualTo(from);
+            assertThat(board.length().libraryValue())
+                    .as(at)
+                    .isEqualTo(from + (face + thick / StrictMath.tan(a) - thinning));
+        }
+    }
+
     @Test
     void board_sawnTurnedOverThinnedAndGluedReachesTheHeadsTip() {
         SplittableRandom random = new SplittableRandom(SEED);
@@ -58,11 +99,11 @@ class ScarfBoardTest {
                     .planingHeadFace(mm(d))
                     .planingShaftFace(mm(e))
                     .veneered(HeadSide.FACE, mm(v));
-            ScarfBoard cut = joint.board(mm(560), mm(190), thinned);
+            ScarfBoard cut = joint.board(mm(560), mm(190)).thinned(thinned);
 
             // The saw: the offcut's short face is the board's back, where the shaft reaches further.
             double board = Math.max(shaft, head);
-            double shaftFace = cut.faceMark().libraryValue() - cleaning / Math.sin(a);
+            double shaftFace = cut.shaftCut().faceMark().libraryValue() - cleaning / Math.sin(a);
             double offcutLong = cut.length().libraryValue() - cut.headFrom().libraryValue();
             double offcutShort = offcutLong - board / Math.tan(a);
             // Turned over, the short face is the head's. Thinning it there moves it into the wedge and lengthens it.
@@ -85,7 +126,8 @@ class ScarfBoardTest {
             assertThat(cut.headFrom().libraryValue() - shaftFace)
                     .as(at)
                     .isCloseTo((kerf + 2 * cleaning) / Math.sin(a), offset(1e-9));
-            assertThat(cut.backMark().libraryValue() - cut.faceMark().libraryValue())
+            assertThat(cut.shaftCut().backMark().libraryValue()
+                            - cut.shaftCut().faceMark().libraryValue())
                     .as(at)
                     .isCloseTo(board / Math.tan(a), offset(1e-9));
         }
@@ -95,8 +137,10 @@ class ScarfBoardTest {
     void board_thinnedOnTheOtherSideDiffersByTheRunOfWhatIsPlanedOff() {
         ScarfJoint joint = ScarfJoint.inTheShaft(Scarf.of(deg(13), mm(20), mm(15)));
 
-        double onFace = joint.board(mm(560), mm(185), HeadSide.FACE).length().libraryValue();
-        double onBack = joint.board(mm(560), mm(185), HeadSide.BACK).length().libraryValue();
+        double onFace =
+                joint.board(mm(560), mm(185)).thinned(HeadSide.FACE).length().libraryValue();
+        double onBack =
+                joint.board(mm(560), mm(185)).thinned(HeadSide.BACK).length().libraryValue();
 
         assertThat(onBack - onFace).isCloseTo(5 / Math.tan(Math.toRadians(13)), offset(1e-9));
     }

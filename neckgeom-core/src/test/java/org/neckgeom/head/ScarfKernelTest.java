@@ -160,6 +160,25 @@ class ScarfKernelTest {
     }
 
     @Test
+    void swingInFace_agreesWithTheReference() {
+        // solid-clearances.csv: 3 deg in plan at a head angle of 14 deg, square nut.
+        assertThat(Math.toDegrees(ScarfKernel.swingInFace(Math.toRadians(14), 0, Math.toRadians(3))))
+                .isCloseTo(2.9110428, offset(1e-7));
+    }
+
+    @Test
+    void acrossHead_isOneForASquareNutBitForBit() {
+        SplittableRandom random = new SplittableRandom(SEED);
+        for (int i = 0; i < CASES; i++) {
+            double pitch = Math.toRadians(random.nextDouble(1, 45));
+
+            assertThat(ScarfKernel.acrossHead(pitch, 0.0)).isEqualTo(1.0);
+            assertThat(ScarfKernel.acrossHead(pitch, Math.toRadians(random.nextDouble(1, 30))))
+                    .isGreaterThan(1);
+        }
+    }
+
+    @Test
     void slope_growsWithoutBoundAsThePitchGoesToNothing() {
         assertThat(ScarfKernel.slope(20, 1e-9)).isCloseTo(20e9, offset(1.0));
         assertThat(ScarfKernel.run(20, Math.PI / 2)).isCloseTo(0, offset(1e-14));

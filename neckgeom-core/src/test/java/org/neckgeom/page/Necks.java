@@ -1,5 +1,6 @@
 package org.neckgeom.page;
 
+import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.inch;
 import static org.neckgeom.units.ShopUnits.mm;
 
@@ -101,7 +102,7 @@ public final class Necks {
                 neck,
                 Settled.nothing(),
                 LengthStyle.MILLIMETRES,
-                Optional.of(ScarfJoint.of(neck.head().orElseThrow(), SampleBench.octaveBlank())),
+                Optional.of(ScarfJoint.of(neck.head().orElseThrow(), SampleBench.octaveBlank(), deg(0))),
                 Optional.of(BackSet.of(neck)),
                 List.of(
                         check(

@@ -62,19 +62,19 @@ class OneDescriptionTest {
                 .veneered(HeadSide.FACE, mm(2))
                 .veneered(HeadSide.BACK, mm(0.8));
 
-        assertThat(ScarfJoint.of(veneered, blank)).isEqualTo(byHand);
+        assertThat(ScarfJoint.of(veneered, blank, deg(0))).isEqualTo(byHand);
         // 2 / sin 13 deg = 8.89 mm before the nut line the veneer's face would meet the glue face: shorter it moves
         // nothing.
-        assertThat(ScarfJoint.of(veneered.veneer(mm(2), mm(8.8)), blank).veneerMm())
+        assertThat(ScarfJoint.of(veneered.veneer(mm(2), mm(8.8)), blank, deg(0)).veneerMm())
                 .isEqualTo(2);
-        assertThat(ScarfJoint.of(veneered.veneer(mm(2), mm(9)), blank).veneerMm())
+        assertThat(ScarfJoint.of(veneered.veneer(mm(2), mm(9)), blank, deg(0)).veneerMm())
                 .isZero();
     }
 
     @Test
     void scarf_ofAHeadInOnePiece_isNone() {
         assertThat(plan(OCTAVE, SampleBench.octaveBlank()).plan().scarf()).isEmpty();
-        assertThatThrownBy(() -> ScarfJoint.of(HEAD, SampleBench.octaveBlank()))
+        assertThatThrownBy(() -> ScarfJoint.of(HEAD, SampleBench.octaveBlank(), deg(0)))
                 .hasMessage("the head is in one piece with the shaft; give its scarf with .scarfed(...)");
     }
 

@@ -2,6 +2,7 @@ package org.neckgeom.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.mm;
 import static org.neckgeom.units.ShopUnits.newton;
@@ -10,6 +11,11 @@ import static org.neckgeom.units.ShopUnits.pitch;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.board.FannedFrets;
+import org.neckgeom.head.HeadLayout;
+import org.neckgeom.head.ScarfBoard;
+import org.neckgeom.head.ScarfJoint;
+import org.neckgeom.measure.Estimate;
 import org.neckgeom.neck.Across;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Channel;
@@ -19,6 +25,7 @@ import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.HeelTransition;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.ScarfCut;
 import org.neckgeom.neck.StringSet;
 import org.neckgeom.neck.Tenon;
 import org.neckgeom.neck.TrussRod;
@@ -210,6 +217,80 @@ class ShapeOfThePlanTest {
                 .flatMap(all -> all)
                 .map(Object::toString)
                 .collect(java.util.stream.Collectors.joining("\n\n"));
+    }
+
+    private static final Head STEEP = HEAD.angle(deg(13)).length(mm(190));
+
+    private static Job fannedScarf(Head head, double length) {
+        return Job.of(
+                across(NECK, 110)
+                        .scale(mm(598.665))
+                        .fannedFrets(Fan.between(mm(610), mm(590)).perpendicularAt(7))
+                        .head(head.scarfed(ScarfCut.inTheHead().kerf(mm(2)).cleaning(mm(0.3)))),
+                Blank.ofLength(mm(length)).section(mm(60), mm(25)).nutAt(mm(210)),
+                Shop.with(Cutter.straight(mm(6))));
+    }
+
+    @Test
+    void scarf_behindASlantedNut_takesTwoCutsAndTheBoardForThem() {
+        Job job = fannedScarf(STEEP, 900);
+        ScarfJoint joint = job.plan().scarf().orElseThrow();
+        double slant = FannedFrets.of(job.neck()).orElseThrow().slant(0).libraryValue();
+        // The head is as wide as the blank or wider: the blank is kept whole, and wings make up the rest.
+        double kept = Math.min(60, STEEP.widthMm());
+        ScarfBoard byHand = joint.keeping(mm(kept)).board(mm(job.neck().bodyJointMm()), mm(STEEP.lengthMm()));
+
+        ScarfBoard board = job.plan().scarfBoard().orElseThrow();
+        double least = board.length().libraryValue();
+
+        assertThat(joint.scarf().nutSlant().libraryValue()).isEqualTo(slant).isNotZero();
+        assertThat(least).isEqualTo(byHand.length().libraryValue());
+        assertThat(board.shaftCut().bassFace().libraryValue()
+                        - board.shaftCut().trebleFace().libraryValue())
+                .as("marks at the edges of a blank 60 wide")
+                .isCloseTo(60 * Math.tan(slant), within(1e-9));
+        assertThat(job.plan().section(SectionCode.SCARF).orElseThrow().toString())
+                .contains("two saw cuts of opposite hand");
+        assertThat(check(job, "blank long enough for shaft and head").toString())
+                .contains("Two cuts of opposite hand, each at its own marks.");
+        assertThat(outcome(fannedScarf(STEEP, least + 0.001), "blank long enough for shaft and head"))
+                .isEqualTo(Outcome.OK);
+        assertThat(outcome(fannedScarf(STEEP, least - 0.001), "blank long enough for shaft and head"))
+                .isEqualTo(Outcome.STOP);
+    }
+
+    @Test
+    void scarf_ofAHeadSwungAside_takesTheBoardThatReachesItsFarCorner() {
+        ScarfBoard straight = fannedScarf(STEEP, 900).plan().scarfBoard().orElseThrow();
+        Head swung = STEEP.swung(deg(6));
+        ScarfBoard board = fannedScarf(swung, 900).plan().scarfBoard().orElseThrow();
+        HeadLayout layout = HeadLayout.of(swung)
+                .nutSlanted(fannedScarf(swung, 900)
+                        .plan()
+                        .scarf()
+                        .orElseThrow()
+                        .scarf()
+                        .nutSlant());
+
+        assertThat(board.length().libraryValue() - straight.length().libraryValue())
+                .isCloseTo(layout.reach().libraryValue() - STEEP.lengthMm(), within(1e-9))
+                .isPositive();
+    }
+
+    @Test
+    void stops_ofAScarfSawnBehindASlantedNut_areSetToTheEdgeThatReachesFarther() {
+        Job sawn =
+                fannedScarf(STEEP, 900).measured(MeasuredNeck.none().scarfAngle(Estimate.of(STEEP.angle(), deg(0.1))));
+        double slant = sawn.plan().scarf().orElseThrow().scarf().nutSlant().libraryValue();
+        // The slope runs out in the back 25 / tan(angle) before the nut, at one edge 30 tan(slant) farther.
+        double thinEnd = -25 / Math.tan(STEEP.angleRad()) - 30 * Math.abs(Math.tan(slant));
+
+        assertThat(sawn.plan().stops().toString())
+                .isEqualTo(fannedScarf(STEEP, 900)
+                        .plan()
+                        .stops()
+                        .headEndAt(mm(thinEnd))
+                        .toString());
     }
 
     @Test

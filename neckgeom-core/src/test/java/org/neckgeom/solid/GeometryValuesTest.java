@@ -26,10 +26,10 @@ import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.HeadSide;
 import org.neckgeom.head.OnePieceHead;
 import org.neckgeom.head.Scarf;
+import org.neckgeom.head.ScarfBoard;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.head.ScarfRoll;
 import org.neckgeom.head.ScarfRun;
-import org.neckgeom.head.SlantedScarf;
 import org.neckgeom.heel.ActionChange;
 import org.neckgeom.heel.BackSet;
 import org.neckgeom.heel.HeelBlocks;
@@ -66,7 +66,12 @@ class GeometryValuesTest {
                 d -> ScarfJoint.inTheHead(scarf(0)).board(mm(560 + d), mm(185)),
                 d -> ScarfRoll.of(deg(13), deg(0.5 + d)),
                 d -> ScarfRun.of(mm(22.2), mm(63.5 + d)),
-                d -> SlantedScarf.of(deg(13), deg(6 + d)),
+                d -> scarf(0).nutSlant(deg(6 + d)),
+                d -> ScarfJoint.inTheShaft(scarf(0).nutSlant(deg(6 + d))),
+                d -> slantedBoard(d),
+                d -> slantedBoard(0).thinned(d == 0 ? HeadSide.BACK : HeadSide.FACE),
+                d -> slantedBoard(0).edges(mm(60 + d)).headCut(),
+                d -> ScarfJoint.inTheHead(scarf(0)).keeping(mm(60 + d)),
                 d -> broken(d),
                 d -> broken(0).sideways(mm(1 + d)),
                 d -> broken(0).speakingSide(deg(1 + d)),
@@ -161,6 +166,12 @@ class GeometryValuesTest {
                 .doesNotContain("NaN");
         assertThat(text.length()).isLessThan(1000);
         assertThat(text).isEqualTo(made.apply(0).toString());
+    }
+
+    private static ScarfBoard slantedBoard(double d) {
+        return ScarfJoint.inTheHead(scarf(0).kerf(mm(1.8)).nutSlant(deg(6)))
+                .keeping(mm(60))
+                .board(mm(560), mm(185 + d));
     }
 
     private static Scarf scarf(double d) {

@@ -55,9 +55,13 @@ class FannedBaritoneTest {
     /** d = atan(tan 14 deg / cos s), head mitre asin(cos 14 deg sin s), blade on edge asin(sin d sin s), s the nut's slant. */
     @Test
     void scarf_isSawnCompound() {
-        assertThat(section(SectionCode.FANNED_FRETS))
-                .contains("blade 14.33 deg from the face, mitre 12.54 deg", "the other hand, mitre 12.16 deg")
-                .contains("mitre 14.00 deg, blade 3.08 deg from square");
+        assertThat(section(SectionCode.SCARF))
+                .contains("Board for two saw cuts of opposite hand, joint in the shaft")
+                .contains(
+                        "Blade 14.33 deg from the face, mitre 12.54 deg", "mitre 14.00 deg, blade 3.08 deg from square")
+                .contains(
+                        "Blade 14.33 deg from the face, mitre 12.16 deg",
+                        "mitre 14.02 deg, blade 2.99 deg from square");
     }
 
     /** Wings (84 - 70)/2; common practice for a 10 mm barrel: its hole's front 0.8 mm behind the shoulder. */
