@@ -7,6 +7,7 @@ import org.neckgeom.head.HeadLayout;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.TunerPost;
+import org.neckgeom.shape.Spot;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 
@@ -31,9 +32,9 @@ public record HeadShape(Head head, HeadLayout layout, double nutLine) {
     }
 
     /** The outline, closed: nut line's bass end, tip, nut line's treble end. */
-    public List<Point> outline(double foreshortening) {
+    public List<Spot> outline(double foreshortening) {
         double l = head.lengthMm();
-        List<Point> points = new ArrayList<>();
+        List<Spot> points = new ArrayList<>();
         points.add(placed(fromNutLine(-1), -halfWidth(fromNutLine(-1)), foreshortening));
         points.add(placed(l, -halfWidth(l), foreshortening));
         points.add(placed(l, halfWidth(l), foreshortening));
@@ -42,8 +43,8 @@ public record HeadShape(Head head, HeadLayout layout, double nutLine) {
     }
 
     /** The slanted line through the nut on the face, between the edges of a neck so wide there. */
-    public List<Point> nutLine(double halfWidth) {
-        return List.of(new Point(-nutLine * halfWidth, -halfWidth), new Point(nutLine * halfWidth, halfWidth));
+    public List<Spot> nutLine(double halfWidth) {
+        return List.of(new Spot(-nutLine * halfWidth, -halfWidth), new Spot(nutLine * halfWidth, halfWidth));
     }
 
     /** Where the head's edge of a side leaves the nut line, along the head's own axis; less than 0 before the break line. */
@@ -69,8 +70,8 @@ public record HeadShape(Head head, HeadLayout layout, double nutLine) {
     }
 
     /** Where each string leaves its post, from bass to treble. */
-    public List<Point> posts(double foreshortening) {
-        List<Point> points = new ArrayList<>();
+    public List<Spot> posts(double foreshortening) {
+        List<Spot> points = new ArrayList<>();
         for (TunerPost post : layout.posts()) {
             points.add(placed(post.along().libraryValue(), post.aside().libraryValue(), foreshortening));
         }
@@ -78,11 +79,11 @@ public record HeadShape(Head head, HeadLayout layout, double nutLine) {
     }
 
     /** The seams of the wings with stock so wide, one a side; none where it is wide enough. */
-    public List<List<Point>> wings(double stock, double foreshortening) {
+    public List<List<Spot>> wings(double stock, double foreshortening) {
         if (!(stock > 0) || !(2 * Math.max(halfWidth(0), halfWidth(head.lengthMm())) > stock)) {
             return List.of();
         }
-        List<List<Point>> seams = new ArrayList<>();
+        List<List<Spot>> seams = new ArrayList<>();
         for (int side : new int[] {-1, 1}) {
             double from = begin(stock / 2, side);
             double to = end(stock / 2);
@@ -106,9 +107,9 @@ public record HeadShape(Head head, HeadLayout layout, double nutLine) {
         return (half - halfWidth(0)) / growth;
     }
 
-    private Point placed(double along, double aside, double foreshortening) {
+    private Spot placed(double along, double aside, double foreshortening) {
         double sin = StrictMath.sin(head.swingRad());
         double cos = StrictMath.cos(head.swingRad());
-        return new Point(-(along * cos - aside * sin) * foreshortening, along * sin + aside * cos);
+        return new Spot(-(along * cos - aside * sin) * foreshortening, along * sin + aside * cos);
     }
 }

@@ -13,6 +13,7 @@ import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.JointPlace;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.shape.Spot;
 import org.neckgeom.solid.BackShape;
 
 /**
@@ -85,18 +86,18 @@ public final class NeckShape {
     }
 
     /** The board's edge of a side, from the nut line to its end; the straight taper needs two points. */
-    public List<Point> edge(int side) {
+    public List<Spot> edge(int side) {
         int end = side < 0 ? 0 : 1;
         return List.of(fretLine(0).get(end), fretLine(design.frets() + 1).get(end));
     }
 
     /** A fret from the board's bass edge to its treble edge: 0 is the nut, one more than there are the board's end. */
-    public List<Point> fretLine(int n) {
+    public List<Spot> fretLine(int n) {
         double x = fret(n);
         double bass = fan().map(fan -> fan.onBassEdge(n, design).libraryValue()).orElse(x);
         double treble =
                 fan().map(fan -> fan.onTrebleEdge(n, design).libraryValue()).orElse(x);
-        return List.of(new Point(bass, -halfWidth(bass)), new Point(treble, halfWidth(treble)));
+        return List.of(new Spot(bass, -halfWidth(bass)), new Spot(treble, halfWidth(treble)));
     }
 
     public Optional<FannedFrets> fan() {
@@ -104,31 +105,31 @@ public final class NeckShape {
     }
 
     /** The middle of each string from the nut line to the board's end, from bass to treble; empty without strings. */
-    public List<List<Point>> strings() {
+    public List<List<Spot>> strings() {
         return StringSpacing.atNut(design)
                 .flatMap(nut -> StringSpacing.atSaddle(design).map(saddle -> strings(nut, saddle)))
                 .orElse(List.of());
     }
 
-    private List<List<Point>> strings(StringPlaces atNut, StringPlaces atSaddle) {
+    private List<List<Spot>> strings(StringPlaces atNut, StringPlaces atSaddle) {
         double nutLine =
                 fan().map(fan -> StrictMath.tan(fan.slant(0).libraryValue())).orElse(0.0);
         double saddleLine = fan().map(fan -> StrictMath.tan(fan.saddleSlant().libraryValue()))
                 .orElse(0.0);
-        List<Point> last = fretLine(design.frets() + 1);
-        double endLine = (last.get(1).u() - last.get(0).u())
-                / (last.get(1).v() - last.get(0).v());
+        List<Spot> last = fretLine(design.frets() + 1);
+        double endLine = (last.get(1).uMm() - last.get(0).uMm())
+                / (last.get(1).vMm() - last.get(0).vMm());
         double[] nut = atNut.centresMm();
         double[] saddle = atSaddle.centresMm();
-        List<List<Point>> strings = new ArrayList<>();
+        List<List<Spot>> strings = new ArrayList<>();
         for (int i = 0; i < nut.length; i++) {
-            Point from = new Point(nutLine * nut[i], nut[i]);
-            Point to = new Point(settled.saddleMm() + saddleLine * saddle[i], saddle[i]);
-            double run = to.u() - from.u();
-            double aside = to.v() - from.v();
-            double share = (last.get(0).u()
-                            - from.u()
-                            + endLine * (from.v() - last.get(0).v()))
+            Spot from = new Spot(nutLine * nut[i], nut[i]);
+            Spot to = new Spot(settled.saddleMm() + saddleLine * saddle[i], saddle[i]);
+            double run = to.uMm() - from.uMm();
+            double aside = to.vMm() - from.vMm();
+            double share = (last.get(0).uMm()
+                            - from.uMm()
+                            + endLine * (from.vMm() - last.get(0).vMm()))
                     / (run - endLine * aside);
             strings.add(List.of(from, from.plus(share * run, share * aside)));
         }
@@ -140,38 +141,37 @@ public final class NeckShape {
     }
 
     /** The back on the centreline from the nut to the wood's end, as deep past the body joint as at it. */
-    public List<Point> backLine() {
+    public List<Spot> backLine() {
         return along(0, woodEnd(), x -> -drawnDepth(Math.min(x, bodyJoint())));
     }
 
     /** The board's top on the centreline. */
-    public List<Point> boardTop() {
+    public List<Spot> boardTop() {
         return List.of(
-                new Point(0, design.boardThicknessAtMm(0)),
-                new Point(boardEnd(), design.boardThicknessAtMm(boardEnd())));
+                new Spot(0, design.boardThicknessAtMm(0)), new Spot(boardEnd(), design.boardThicknessAtMm(boardEnd())));
     }
 
     /** The channel in side view, closed: down its head end, along the floor and the pocket, up its heel end. */
-    public List<Point> channelSide(Channel channel) {
-        List<Point> points = new ArrayList<>();
-        points.add(new Point(channel.startMm(), 0));
+    public List<Spot> channelSide(Channel channel) {
+        List<Spot> points = new ArrayList<>();
+        points.add(new Spot(channel.startMm(), 0));
         double from = channel.startMm();
         double to = channel.endMm();
         if (channel.hasAdjusterPocket()) {
             double start = channel.adjusterPocketStartMm();
             double end = start + channel.adjusterPocketLengthMm();
             points.addAll(floor(channel, from, start));
-            points.add(new Point(start, -channel.adjusterPocketDepthMm()));
-            points.add(new Point(end, -channel.adjusterPocketDepthMm()));
+            points.add(new Spot(start, -channel.adjusterPocketDepthMm()));
+            points.add(new Spot(end, -channel.adjusterPocketDepthMm()));
             points.addAll(floor(channel, end, to));
         } else {
             points.addAll(floor(channel, from, to));
         }
-        points.add(new Point(to, 0));
+        points.add(new Spot(to, 0));
         return points;
     }
 
-    private static List<Point> floor(Channel channel, double from, double to) {
+    private static List<Spot> floor(Channel channel, double from, double to) {
         if (!(to > from)) {
             return List.of();
         }
@@ -179,32 +179,32 @@ public final class NeckShape {
     }
 
     /** The channel in plan, closed. */
-    public List<Point> channelPlan(Channel channel) {
+    public List<Spot> channelPlan(Channel channel) {
         double half = channel.widthMm() / 2;
-        List<Point> treble = new ArrayList<>();
-        treble.add(new Point(channel.startMm(), half));
+        List<Spot> treble = new ArrayList<>();
+        treble.add(new Spot(channel.startMm(), half));
         if (channel.hasAdjusterPocket()) {
             double wide = channel.adjusterPocketWidthMm() / 2;
             double start = channel.adjusterPocketStartMm();
             double end = start + channel.adjusterPocketLengthMm();
-            treble.add(new Point(start, half));
-            treble.add(new Point(start, wide));
-            treble.add(new Point(end, wide));
-            treble.add(new Point(end, half));
+            treble.add(new Spot(start, half));
+            treble.add(new Spot(start, wide));
+            treble.add(new Spot(end, wide));
+            treble.add(new Spot(end, half));
         }
-        treble.add(new Point(channel.endMm(), half));
-        List<Point> all = new ArrayList<>(treble);
+        treble.add(new Spot(channel.endMm(), half));
+        List<Spot> all = new ArrayList<>(treble);
         for (int i = treble.size() - 1; i >= 0; i--) {
-            all.add(new Point(treble.get(i).u(), -treble.get(i).v()));
+            all.add(new Spot(treble.get(i).uMm(), -treble.get(i).vMm()));
         }
         return all;
     }
 
     /** The wood's back across at a station, from the bass edge over the ridge to the treble edge. */
-    public List<Point> section(double x) {
+    public List<Spot> section(double x) {
         double a = halfWidth(x);
         double b = backDepth(x);
-        List<Point> points = new ArrayList<>();
+        List<Spot> points = new ArrayList<>();
         IntStream.rangeClosed(0, SECTION_POINTS)
                 .forEach(i -> points.add(quarter(-a, b, i, design.back().bassPower())));
         IntStream.range(0, SECTION_POINTS)
@@ -214,15 +214,15 @@ public final class NeckShape {
     }
 
     /** Point i of a quarter of a superellipse, from its edge (0) to its ridge. */
-    private static Point quarter(double a, double b, int i, double power) {
+    private static Spot quarter(double a, double b, int i, double power) {
         if (i == 0) {
-            return new Point(a, 0);
+            return new Spot(a, 0);
         }
         if (i == SECTION_POINTS) {
-            return new Point(0, -b);
+            return new Spot(0, -b);
         }
         double t = i * StrictMath.PI / 2 / SECTION_POINTS;
-        return new Point(
+        return new Spot(
                 a * StrictMath.pow(StrictMath.cos(t), 2 / power), -b * StrictMath.pow(StrictMath.sin(t), 2 / power));
     }
 
@@ -234,19 +234,19 @@ public final class NeckShape {
     }
 
     /** The board across at a station, closed, the crown as a fine line. */
-    public List<Point> boardSection(double x) {
+    public List<Spot> boardSection(double x) {
         double a = halfWidth(x);
         double top = design.boardThicknessAtMm(x);
         double radius = design.crownRadiusAtMm(x);
-        List<Point> points = new ArrayList<>();
-        points.add(new Point(-a, 0));
+        List<Spot> points = new ArrayList<>();
+        points.add(new Spot(-a, 0));
         int pieces = Double.isInfinite(radius) ? 1 : 24;
         for (int i = 0; i <= pieces; i++) {
             double y = -a + 2 * a * i / pieces;
             double drop = Double.isInfinite(radius) ? 0 : y * y / (radius + Math.sqrt(radius * radius - y * y));
-            points.add(new Point(y, top - drop));
+            points.add(new Spot(y, top - drop));
         }
-        points.add(new Point(a, 0));
+        points.add(new Spot(a, 0));
         return points;
     }
 
@@ -259,10 +259,10 @@ public final class NeckShape {
     }
 
     /** A point of the head in side view: so far along its face from the break line, so deep under the face. */
-    public static Point headSide(Head head, double along, double deep) {
+    public static Spot headSide(Head head, double along, double deep) {
         double sin = StrictMath.sin(head.angleRad());
         double cos = StrictMath.cos(head.angleRad());
-        return new Point(-along * cos + deep * sin, -along * sin - deep * cos);
+        return new Spot(-along * cos + deep * sin, -along * sin - deep * cos);
     }
 
     /** Where the head's back meets a back so deep under the glue face, measured along the head's face. */
@@ -272,26 +272,26 @@ public final class NeckShape {
     }
 
     /** Points of a line along the neck, one every two millimetres, both ends among them. */
-    private static List<Point> along(double from, double to, DoubleUnaryOperator z) {
+    private static List<Spot> along(double from, double to, DoubleUnaryOperator z) {
         int pieces = Math.max(1, (int) Math.ceil((to - from) / STEP_MM));
-        List<Point> points = new ArrayList<>();
+        List<Spot> points = new ArrayList<>();
         for (int i = 0; i <= pieces; i++) {
             double x = i == pieces ? to : from + (to - from) * i / pieces;
-            points.add(new Point(x, z.applyAsDouble(x)));
+            points.add(new Spot(x, z.applyAsDouble(x)));
         }
         return straightened(points);
     }
 
     /** Drops inner points of straight runs, so that a straight back stays one line. */
-    private static List<Point> straightened(List<Point> points) {
-        List<Point> kept = new ArrayList<>();
+    private static List<Spot> straightened(List<Spot> points) {
+        List<Spot> kept = new ArrayList<>();
         kept.add(points.get(0));
         for (int i = 1; i < points.size() - 1; i++) {
-            Point a = kept.get(kept.size() - 1);
-            Point b = points.get(i);
-            Point c = points.get(i + 1);
-            double across = (b.u() - a.u()) * (c.v() - a.v()) - (b.v() - a.v()) * (c.u() - a.u());
-            if (Math.abs(across) > 1e-9 * a.distanceTo(c)) {
+            Spot a = kept.get(kept.size() - 1);
+            Spot b = points.get(i);
+            Spot c = points.get(i + 1);
+            double across = (b.uMm() - a.uMm()) * (c.vMm() - a.vMm()) - (b.vMm() - a.vMm()) * (c.uMm() - a.uMm());
+            if (Math.abs(across) > 1e-9 * a.distanceMm(c)) {
                 kept.add(b);
             }
         }
@@ -300,12 +300,12 @@ public final class NeckShape {
     }
 
     /** The joint's line in side view: its end on the front, then its end on the back. */
-    public static List<Point> glueLine(ScarfJoint joint, double pitch) {
+    public static List<Spot> glueLine(ScarfJoint joint, double pitch) {
         double depth = joint.shaftThickness().libraryValue();
-        Point back = new Point(joint.backLineMm(), -depth);
+        Spot back = new Spot(joint.backLineMm(), -depth);
         double front = joint.frontLineMm();
         return joint.place() == JointPlace.IN_THE_HEAD
-                ? List.of(new Point(-front * StrictMath.cos(pitch), -front * StrictMath.sin(pitch)), back)
-                : List.of(new Point(front, 0), back);
+                ? List.of(new Spot(-front * StrictMath.cos(pitch), -front * StrictMath.sin(pitch)), back)
+                : List.of(new Spot(front, 0), back);
     }
 }

@@ -5,10 +5,10 @@ import java.util.List;
 import javax.measure.quantity.Length;
 import org.neckgeom.budget.ResultDistribution;
 import org.neckgeom.budget.VarianceShare;
-import org.neckgeom.drawing.Point;
 import org.neckgeom.drawing.Shown;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
+import org.neckgeom.shape.Spot;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.ShopUnits;
 
@@ -86,10 +86,10 @@ final class BudgetDrawings {
                         + deviation,
                 CURVE_TOP + CURVE_HEIGHT + 46);
         double floor = CURVE_TOP + CURVE_HEIGHT;
-        List<Point> curve = density(law, scale, floor);
-        List<Point> area = new ArrayList<>(curve);
-        area.add(new Point(curve.get(curve.size() - 1).u(), floor));
-        area.add(new Point(curve.get(0).u(), floor));
+        List<Spot> curve = density(law, scale, floor);
+        List<Spot> area = new ArrayList<>(curve);
+        area.add(new Spot(curve.get(curve.size() - 1).uMm(), floor));
+        area.add(new Spot(curve.get(0).uMm(), floor));
         drawing.shape("curve", area);
         drawing.line("axis", EDGE, floor, Drawing.WIDTH - EDGE, floor);
         limit(drawing, lower, scale, shown.length(lower), mark, floor);
@@ -106,7 +106,7 @@ final class BudgetDrawings {
         }
     }
 
-    private static List<Point> density(ResultDistribution<Length> law, Scale scale, double floor) {
+    private static List<Spot> density(ResultDistribution<Length> law, Scale scale, double floor) {
         double[] density = new double[POINTS + 1];
         double most = 0;
         for (int i = 0; i <= POINTS; i++) {
@@ -116,11 +116,11 @@ final class BudgetDrawings {
             density[i] = Double.isFinite(d) ? Math.max(0, d) : 0;
             most = Math.max(most, density[i]);
         }
-        List<Point> points = new ArrayList<>();
+        List<Spot> points = new ArrayList<>();
         for (int i = 0; i <= POINTS; i++) {
             double value = scale.low() + (scale.high() - scale.low()) * i / POINTS;
             double share = most > 0 ? density[i] / most : 0;
-            points.add(new Point(scale.at(value), floor - CURVE_HEIGHT * share));
+            points.add(new Spot(scale.at(value), floor - CURVE_HEIGHT * share));
         }
         return points;
     }
@@ -137,8 +137,8 @@ final class BudgetDrawings {
         drawing.label("words", anchor, u + nudge, floor + 37, mark);
     }
 
-    private static List<Point> box(double u, double v, double width, double height) {
+    private static List<Spot> box(double u, double v, double width, double height) {
         return List.of(
-                new Point(u, v), new Point(u + width, v), new Point(u + width, v + height), new Point(u, v + height));
+                new Spot(u, v), new Spot(u + width, v), new Spot(u + width, v + height), new Spot(u, v + height));
     }
 }

@@ -3,7 +3,7 @@ package org.neckgeom.page;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.neckgeom.drawing.Markup;
-import org.neckgeom.drawing.Point;
+import org.neckgeom.shape.Spot;
 import org.neckgeom.text.Numbers;
 
 /**
@@ -37,25 +37,25 @@ final class Drawing {
     }
 
     /** Draws an open line through points. */
-    Drawing through(String look, List<Point> points) {
+    Drawing through(String look, List<Spot> points) {
         body.empty("polyline", "class", look, "points", coordinates(points));
         return this;
     }
 
     /** Draws a closed shape. */
-    Drawing shape(String look, List<Point> points) {
+    Drawing shape(String look, List<Spot> points) {
         body.empty("polygon", "class", look, "points", coordinates(points));
         return this;
     }
 
-    Drawing dot(Point at) {
-        body.empty("circle", "class", "dot", "cx", n(at.u()), "cy", n(at.v()), "r", "2");
+    Drawing dot(Spot at) {
+        body.empty("circle", "class", "dot", "cx", n(at.uMm()), "cy", n(at.vMm()), "r", "2");
         return this;
     }
 
     /** A post, seen from above. */
-    Drawing ring(Point at) {
-        body.empty("circle", "class", "post", "cx", n(at.u()), "cy", n(at.v()), "r", "3");
+    Drawing ring(Spot at) {
+        body.empty("circle", "class", "post", "cx", n(at.uMm()), "cy", n(at.vMm()), "r", "3");
         return this;
     }
 
@@ -82,8 +82,8 @@ final class Drawing {
         return svg.append("\n").append(body.toString()).append("\n").close().toString();
     }
 
-    private static String coordinates(List<Point> points) {
-        return points.stream().map(p -> n(p.u()) + "," + n(p.v())).collect(Collectors.joining(" "));
+    private static String coordinates(List<Spot> points) {
+        return points.stream().map(p -> n(p.uMm()) + "," + n(p.vMm())).collect(Collectors.joining(" "));
     }
 
     private static String n(double value) {

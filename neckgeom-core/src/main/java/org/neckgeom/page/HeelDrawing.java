@@ -1,10 +1,10 @@
 package org.neckgeom.page;
 
 import java.util.List;
-import org.neckgeom.drawing.Point;
 import org.neckgeom.drawing.Shown;
 import org.neckgeom.heel.HeelCorners;
 import org.neckgeom.neck.Heel;
+import org.neckgeom.shape.Spot;
 
 /** The heel's mating face, seen from the body, with what comes off at its corners. */
 final class HeelDrawing {
@@ -36,10 +36,10 @@ final class HeelDrawing {
                         + " Off the top edge: bass " + corners.topBass() + ", treble " + corners.topTreble()
                         + "; off the cap: bass " + corners.capBass() + ", treble " + corners.capTreble() + ".",
                 height);
-        Point topLeft = new Point(middle - w, TOP);
-        Point topRight = new Point(middle + w, TOP);
-        Point capRight = new Point(middle + cap, TOP + h);
-        Point capLeft = new Point(middle - cap, TOP + h);
+        Spot topLeft = new Spot(middle - w, TOP);
+        Spot topRight = new Spot(middle + w, TOP);
+        Spot capRight = new Spot(middle + cap, TOP + h);
+        Spot capLeft = new Spot(middle - cap, TOP + h);
         drawing.shape("wood", List.of(topLeft, topRight, capRight, capLeft));
         double most = Math.max(
                 Math.max(corners.topBass().libraryValue(), corners.topTreble().libraryValue()),
@@ -57,12 +57,12 @@ final class HeelDrawing {
     }
 
     /** A corner's cut: its number outside, and a block as high as its share of the largest cut. */
-    private static void corner(Drawing drawing, Point at, double cut, double most, Shown shown, boolean left) {
+    private static void corner(Drawing drawing, Spot at, double cut, double most, Shown shown, boolean left) {
         double side = left ? -1 : 1;
         double block = most > 0 ? 14 * cut / most : 0;
         if (block > 0) {
             drawing.shape("offcut", List.of(at, at.plus(side * 12, 0), at.plus(side * 12, -block), at.plus(0, -block)));
         }
-        drawing.label("number", left ? "end" : "start", at.u() + side * 18, at.v() + 4, shown.length(cut));
+        drawing.label("number", left ? "end" : "start", at.uMm() + side * 18, at.vMm() + 4, shown.length(cut));
     }
 }

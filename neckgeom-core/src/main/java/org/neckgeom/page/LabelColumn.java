@@ -3,7 +3,7 @@ package org.neckgeom.page;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.neckgeom.drawing.Point;
+import org.neckgeom.shape.Spot;
 
 /**
  * A column of labels in the margin of a drawing, each with a leader to its point. Labels are as near to their points as
@@ -16,7 +16,7 @@ final class LabelColumn {
     private static final double LEADER_FOOT = 6;
 
     /** A number, its label, and the point it belongs to. */
-    private record Entry(Point target, String number, String words) {}
+    private record Entry(Spot target, String number, String words) {}
 
     private final List<Entry> entries = new ArrayList<>();
     private final boolean left;
@@ -37,7 +37,7 @@ final class LabelColumn {
         return new LabelColumn(false, edge);
     }
 
-    LabelColumn add(Point target, String number, String words) {
+    LabelColumn add(Spot target, String number, String words) {
         entries.add(new Entry(target, number, words));
         return this;
     }
@@ -45,10 +45,10 @@ final class LabelColumn {
     /** Draws the labels and their leaders between two heights, or below the lower one if there is no room. */
     void drawOn(Drawing drawing, double top, double bottom) {
         List<Entry> sorted = new ArrayList<>(entries);
-        sorted.sort(Comparator.comparingDouble(entry -> entry.target().v()));
+        sorted.sort(Comparator.comparingDouble(entry -> entry.target().vMm()));
         double[] heights = sorted.stream().mapToDouble(entry -> HEIGHT).toArray();
         double[] wanted =
-                sorted.stream().mapToDouble(entry -> entry.target().v()).toArray();
+                sorted.stream().mapToDouble(entry -> entry.target().vMm()).toArray();
         double[] middles = spread(wanted, heights, top, bottom);
         String anchor = left ? "end" : "start";
         for (int i = 0; i < middles.length; i++) {
@@ -60,8 +60,8 @@ final class LabelColumn {
                     "leader",
                     foot,
                     middles[i],
-                    entry.target().u(),
-                    entry.target().v());
+                    entry.target().uMm(),
+                    entry.target().vMm());
             drawing.dot(entry.target());
             double baseline = middles[i] - 2;
             drawing.label("number", anchor, edge, baseline, entry.number());

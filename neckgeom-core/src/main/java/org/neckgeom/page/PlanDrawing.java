@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import org.neckgeom.drawing.HeadShape;
 import org.neckgeom.drawing.NeckShape;
-import org.neckgeom.drawing.Point;
 import org.neckgeom.drawing.Shown;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.shape.Spot;
 
 /** The neck from the strings' side, head up, bass to the left: taper, frets, strings, channel under the board. */
 final class PlanDrawing {
@@ -33,13 +33,13 @@ final class PlanDrawing {
         double half = 0;
         double tip = -10;
         double end = shape.boardEnd();
-        List<Point> corners = new ArrayList<>(headOutline());
+        List<Spot> corners = new ArrayList<>(headOutline());
         corners.addAll(shape.edge(-1));
         corners.addAll(shape.edge(1));
-        for (Point corner : corners) {
-            half = Math.max(half, Math.abs(corner.v()));
-            tip = Math.min(tip, corner.u());
-            end = Math.max(end, corner.u());
+        for (Spot corner : corners) {
+            half = Math.max(half, Math.abs(corner.vMm()));
+            tip = Math.min(tip, corner.uMm());
+            end = Math.max(end, corner.uMm());
         }
         this.page = Upright.fitting(tip, end, -half, half, 1);
     }
@@ -48,7 +48,7 @@ final class PlanDrawing {
         return new PlanDrawing(shape, shown).drawn();
     }
 
-    private List<Point> headOutline() {
+    private List<Spot> headOutline() {
         return head.map(there -> there.outline(foreshortening(there))).orElse(List.of());
     }
 
@@ -72,26 +72,26 @@ final class PlanDrawing {
         design.channel().ifPresent(channel -> channel(drawing, channel));
         frets(drawing);
         strings(drawing);
-        drawing.line("centre", centre().u(), page.top() - 8, centre().u(), page.bottom() + 8);
+        drawing.line("centre", centre().uMm(), page.top() - 8, centre().uMm(), page.bottom() + 8);
         frets.drawOn(drawing, 2, page.height() - 2);
         widths.drawOn(drawing, 2, page.height() - 2);
         return drawing;
     }
 
-    private Point centre() {
+    private Spot centre() {
         return page.at(0, 0);
     }
 
     private void head(Drawing drawing, HeadShape there) {
-        List<Point> corners = page.all(headOutline());
+        List<Spot> corners = page.all(headOutline());
         drawing.shape(there.hasOutline() ? "wood" : "outline", corners);
-        for (List<Point> seam : there.wings(shape.stockMm(), foreshortening(there))) {
+        for (List<Spot> seam : there.wings(shape.stockMm(), foreshortening(there))) {
             drawing.through("seam", page.all(seam));
         }
         // The corners run from the nut line's bass end to the tip and back to its treble end.
-        Point tip = corners.get(2);
-        Point nut = corners.get(3);
-        Point side = new Point((tip.u() + nut.u()) / 2, (tip.v() + nut.v()) / 2);
+        Spot tip = corners.get(2);
+        Spot nut = corners.get(3);
+        Spot side = new Spot((tip.uMm() + nut.uMm()) / 2, (tip.vMm() + nut.vMm()) / 2);
         widths.add(
                 tip,
                 shown.length(there.widthAtMm(there.head().lengthMm())),
@@ -103,8 +103,8 @@ final class PlanDrawing {
     }
 
     private void board(Drawing drawing) {
-        List<Point> outline = new ArrayList<>(shape.edge(-1));
-        List<Point> treble = new ArrayList<>(shape.edge(1));
+        List<Spot> outline = new ArrayList<>(shape.edge(-1));
+        List<Spot> treble = new ArrayList<>(shape.edge(1));
         Collections.reverse(treble);
         outline.addAll(treble);
         drawing.shape("board", page.all(outline));
@@ -123,21 +123,20 @@ final class PlanDrawing {
 
     private void frets(Drawing drawing) {
         for (int n = 0; n <= design.frets(); n++) {
-            List<Point> line = shape.fretLine(n);
+            List<Spot> line = shape.fretLine(n);
             drawing.through(n == 0 ? "nut" : "fret", page.all(line));
             if (n == 0 || MARKED.contains(n)) {
-                double x = line.get(0).u();
+                double x = line.get(0).uMm();
                 frets.add(page.all(line).get(0), shown.column(x), n == 0 ? "nut" : "fret " + n);
             }
         }
     }
 
     private void strings(Drawing drawing) {
-        List<List<Point>> strings = shape.strings();
+        List<List<Spot>> strings = shape.strings();
         strings.forEach(string -> drawing.through("string", page.all(string)));
-        List<Point> posts =
-                head.map(there -> there.posts(foreshortening(there))).orElse(List.of());
-        posts.forEach(post -> drawing.ring(page.at(post.u(), post.v())));
+        List<Spot> posts = head.map(there -> there.posts(foreshortening(there))).orElse(List.of());
+        posts.forEach(post -> drawing.ring(page.at(post.uMm(), post.vMm())));
         for (int i = 0; i < strings.size() && strings.size() == posts.size(); i++) {
             drawing.through(
                     "string", page.all(List.of(posts.get(i), strings.get(i).get(0))));

@@ -2,11 +2,11 @@ package org.neckgeom.page;
 
 import java.util.List;
 import org.neckgeom.drawing.NeckShape;
-import org.neckgeom.drawing.Point;
 import org.neckgeom.drawing.Shown;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.JointPlace;
+import org.neckgeom.shape.Spot;
 
 /** The scarf joint from its side at its true angle, head to the left, its lines lettered. */
 final class ScarfDrawing {
@@ -25,9 +25,9 @@ final class ScarfDrawing {
         this.joint = joint;
         this.head = head;
         this.shown = shown;
-        List<Point> glue = NeckShape.glueLine(joint, head.angleRad());
-        double first = Math.min(0, Math.min(glue.get(0).u(), glue.get(1).u()));
-        double last = Math.max(0, Math.max(glue.get(0).u(), glue.get(1).u()));
+        List<Spot> glue = NeckShape.glueLine(joint, head.angleRad());
+        double first = Math.min(0, Math.min(glue.get(0).uMm(), glue.get(1).uMm()));
+        double last = Math.max(0, Math.max(glue.get(0).uMm(), glue.get(1).uMm()));
         this.left = first - BEYOND_MM;
         this.right = last + BEYOND_MM;
         this.scale = (Drawing.WIDTH - 2 * EDGE) / (right - left);
@@ -38,22 +38,22 @@ final class ScarfDrawing {
     }
 
     private Figure figure() {
-        List<Point> glue = NeckShape.glueLine(joint, head.angleRad());
+        List<Spot> glue = NeckShape.glueLine(joint, head.angleRad());
         double depth = joint.shaftThickness().libraryValue();
         double thick = joint.headThickness().libraryValue();
         double along = -left / StrictMath.cos(head.angleRad());
-        Point faceEnd = NeckShape.headSide(head, along, 0);
-        Point backEnd = NeckShape.headSide(head, along, thick);
-        double height = -backEnd.v() * scale + 64;
+        Spot faceEnd = NeckShape.headSide(head, along, 0);
+        Spot backEnd = NeckShape.headSide(head, along, thick);
+        double height = -backEnd.vMm() * scale + 64;
         boolean inHead = joint.place() == JointPlace.IN_THE_HEAD;
         Drawing drawing = new Drawing(
                 "Scarf " + joint.place(),
                 "The scarf joint from its side at its true angle of " + Shown.degrees(head.angleRad())
                         + ", head to the left. Letters are explained under the drawing.",
                 height);
-        Point breakLine = new Point(0, 0);
-        Point shaftTop = new Point(right, 0);
-        Point shaftBottom = new Point(right, -depth);
+        Spot breakLine = new Spot(0, 0);
+        Spot shaftTop = new Spot(right, 0);
+        Spot shaftBottom = new Spot(right, -depth);
         if (inHead) {
             drawing.shape("wood", page(List.of(breakLine, glue.get(0), glue.get(1), shaftBottom, shaftTop)));
             drawing.shape("wood other", page(List.of(glue.get(0), faceEnd, backEnd, glue.get(1))));
@@ -65,10 +65,10 @@ final class ScarfDrawing {
         letter(drawing, "A", breakLine, 6, -8);
         letter(drawing, "B", glue.get(0), inHead ? -4 : 6, -8);
         letter(drawing, "C", glue.get(1), 0, 20);
-        Point middle = new Point(
-                (glue.get(0).u() + glue.get(1).u()) / 2,
-                (glue.get(0).v() + glue.get(1).v()) / 2);
-        drawing.label("number halo", "middle", at(middle).u(), at(middle).v() + 5, "D");
+        Spot middle = new Spot(
+                (glue.get(0).uMm() + glue.get(1).uMm()) / 2,
+                (glue.get(0).vMm() + glue.get(1).vMm()) / 2);
+        drawing.label("number halo", "middle", at(middle).uMm(), at(middle).vMm() + 5, "D");
         String shift = joint.breakLineShiftMm() == 0
                 ? ""
                 : ", " + shown.length(Math.abs(joint.breakLineShiftMm())) + " toward the "
@@ -92,16 +92,16 @@ final class ScarfDrawing {
         return shown.length(Math.abs(x)) + (x < 0 ? " toward the tip" : " toward the body");
     }
 
-    private void letter(Drawing drawing, String letter, Point at, double du, double dv) {
-        Point on = at(at);
-        drawing.dot(on).label("number halo", "middle", on.u() + du, on.v() + dv, letter);
+    private void letter(Drawing drawing, String letter, Spot at, double du, double dv) {
+        Spot on = at(at);
+        drawing.dot(on).label("number halo", "middle", on.uMm() + du, on.vMm() + dv, letter);
     }
 
-    private List<Point> page(List<Point> points) {
+    private List<Spot> page(List<Spot> points) {
         return points.stream().map(this::at).toList();
     }
 
-    private Point at(Point p) {
-        return new Point(EDGE + (p.u() - left) * scale, 26 - p.v() * scale);
+    private Spot at(Spot p) {
+        return new Spot(EDGE + (p.uMm() - left) * scale, 26 - p.vMm() * scale);
     }
 }

@@ -4,9 +4,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.neckgeom.drawing.NeckShape;
-import org.neckgeom.drawing.Point;
 import org.neckgeom.drawing.Shown;
 import org.neckgeom.neck.Channel;
+import org.neckgeom.shape.Spot;
 import org.neckgeom.solid.WoodAt;
 
 /** The neck cut across at one station, seen from the body, bass to the left: board, wood, channel, rod, wood left. */
@@ -60,9 +60,9 @@ final class SectionDrawing {
         LabelColumn west = LabelColumn.leftOf(LEFT_EDGE - 8);
         LabelColumn east = LabelColumn.rightOf(RIGHT_EDGE + 8);
         double a = shape.halfWidth(x);
-        west.add(at(new Point(-a * 0.8, board / 2)), shown.length(board), "board thick");
-        east.add(at(new Point(a, 0)), shown.length(2 * a), "wide");
-        east.add(at(new Point(0, -depth)), shown.length(depth), "wood deep");
+        west.add(at(new Spot(-a * 0.8, board / 2)), shown.length(board), "board thick");
+        east.add(at(new Spot(a, 0)), shown.length(2 * a), "wide");
+        east.add(at(new Spot(0, -depth)), shown.length(depth), "wood deep");
         channel.ifPresent(cut -> channel(drawing, west, east, cut));
         left.ifPresent(wood -> woodLeft(drawing, west, wood));
         west.drawOn(drawing, 0, height);
@@ -84,42 +84,41 @@ final class SectionDrawing {
                             top,
                             top + cut.reinforcement().heightMm())));
         }
-        west.add(at(new Point(-half, -floor / 2)), shown.length(2 * half), "channel wide");
-        east.add(at(new Point(half / 2, -floor)), shown.length(floor), "channel deep");
+        west.add(at(new Spot(-half, -floor / 2)), shown.length(2 * half), "channel wide");
+        east.add(at(new Spot(half / 2, -floor)), shown.length(floor), "channel deep");
     }
 
     private void woodLeft(Drawing drawing, LabelColumn west, WoodAt wood) {
         Channel cut = shape.design().channel().orElseThrow();
         double half = cut.widthAtMm(x) / 2;
-        Point corner = new Point(wood.isTowardTreble() ? half : -half, -cut.depthAtMm(x));
-        List<Point> back = shape.section(x);
+        Spot corner = new Spot(wood.isTowardTreble() ? half : -half, -cut.depthAtMm(x));
+        List<Spot> back = shape.section(x);
         // A centred channel is as near on both sides; the bass side has the label.
-        Point bassCorner = new Point(-half, -cut.depthAtMm(x));
-        Point nearBass = nearest(back, bassCorner);
-        Point near = nearest(back, corner);
-        if (nearBass.distanceTo(bassCorner) <= near.distanceTo(corner) + 1e-6) {
+        Spot bassCorner = new Spot(-half, -cut.depthAtMm(x));
+        Spot nearBass = nearest(back, bassCorner);
+        Spot near = nearest(back, corner);
+        if (nearBass.distanceMm(bassCorner) <= near.distanceMm(corner) + 1e-6) {
             near = nearBass;
             corner = bassCorner;
         }
-        drawing.line("least", at(corner).u(), at(corner).v(), at(near).u(), at(near).v());
+        drawing.line("least", at(corner).uMm(), at(corner).vMm(), at(near).uMm(), at(near).vMm());
         west.add(at(near), shown.length(wood.woodMm()), "wood left");
     }
 
-    private static Point nearest(List<Point> curve, Point from) {
-        return curve.stream().min(Comparator.comparingDouble(from::distanceTo)).orElseThrow();
+    private static Spot nearest(List<Spot> curve, Spot from) {
+        return curve.stream().min(Comparator.comparingDouble(from::distanceMm)).orElseThrow();
     }
 
-    private static List<Point> box(double half, double top, double bottom) {
-        return List.of(
-                new Point(-half, -top), new Point(half, -top), new Point(half, -bottom), new Point(-half, -bottom));
+    private static List<Spot> box(double half, double top, double bottom) {
+        return List.of(new Spot(-half, -top), new Spot(half, -top), new Spot(half, -bottom), new Spot(-half, -bottom));
     }
 
-    private List<Point> page(List<Point> points) {
+    private List<Spot> page(List<Spot> points) {
         return points.stream().map(this::at).toList();
     }
 
-    private Point at(Point p) {
+    private Spot at(Spot p) {
         double board = shape.design().boardThicknessAtMm(x);
-        return new Point(Drawing.WIDTH / 2 + p.u() * scale, TOP + (board - p.v()) * scale);
+        return new Spot(Drawing.WIDTH / 2 + p.uMm() * scale, TOP + (board - p.vMm()) * scale);
     }
 }

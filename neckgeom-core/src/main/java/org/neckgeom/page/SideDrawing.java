@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.neckgeom.drawing.NeckShape;
-import org.neckgeom.drawing.Point;
 import org.neckgeom.drawing.Shown;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.neck.Channel;
@@ -12,6 +11,7 @@ import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.JointPlace;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.shape.Spot;
 import org.neckgeom.text.Numbers;
 
 /** The neck from its side, head up, strings to the left: board, back, channel and rod, scarf, heel. */
@@ -38,10 +38,10 @@ final class SideDrawing {
                 deepest,
                 -shape.head()
                         .map(head -> NeckShape.headSide(head, head.lengthMm(), head.thicknessMm())
-                                .v())
+                                .vMm())
                         .orElse(0.0));
         double tip = shape.head()
-                .map(head -> NeckShape.headSide(head, head.lengthMm(), 0).u())
+                .map(head -> NeckShape.headSide(head, head.lengthMm(), 0).uMm())
                 .orElse(-10.0);
         double top = Math.max(design.boardThicknessAtMm(0), design.boardThicknessAtMm(shape.boardEnd()));
         this.page = Upright.fitting(tip, shape.boardEnd(), -top, deepest, 2);
@@ -82,30 +82,30 @@ final class SideDrawing {
     }
 
     private void neck(Drawing drawing) {
-        List<Point> wood = new ArrayList<>();
-        wood.add(new Point(0, 0));
+        List<Spot> wood = new ArrayList<>();
+        wood.add(new Spot(0, 0));
         wood.addAll(shape.backLine());
-        wood.add(new Point(shape.woodEnd(), 0));
+        wood.add(new Spot(shape.woodEnd(), 0));
         drawing.shape("wood", page.turned(wood));
-        List<Point> board = new ArrayList<>(shape.boardTop());
-        board.add(new Point(shape.boardEnd(), 0));
-        board.add(new Point(0, 0));
+        List<Spot> board = new ArrayList<>(shape.boardTop());
+        board.add(new Spot(shape.boardEnd(), 0));
+        board.add(new Spot(0, 0));
         drawing.shape("board", page.turned(board));
     }
 
     private void head(Drawing drawing, Head head) {
         double depth = shape.drawnDepth(0);
         double from = head.angleRad() > 0 ? NeckShape.alongHeadWhereBackMeets(head, depth) : 0;
-        List<Point> wood = new ArrayList<>();
-        wood.add(new Point(0, 0));
+        List<Spot> wood = new ArrayList<>();
+        wood.add(new Spot(0, 0));
         wood.add(NeckShape.headSide(head, head.lengthMm(), 0));
         wood.add(NeckShape.headSide(head, head.lengthMm(), head.thicknessMm()));
-        Point meets = NeckShape.headSide(head, from, head.thicknessMm());
+        Spot meets = NeckShape.headSide(head, from, head.thicknessMm());
         wood.add(meets);
-        wood.add(new Point(0, -depth));
+        wood.add(new Spot(0, -depth));
         drawing.shape("wood", page.turned(wood));
-        if (meets.u() > 0) {
-            drawing.through("seam", page.turned(List.of(new Point(0, -depth), meets)));
+        if (meets.uMm() > 0) {
+            drawing.through("seam", page.turned(List.of(new Spot(0, -depth), meets)));
         }
         depths.add(
                 on(NeckShape.headSide(head, head.lengthMm() * 0.7, head.thicknessMm())),
@@ -126,19 +126,19 @@ final class SideDrawing {
         double joint = shape.bodyJoint();
         double back = shape.drawnDepth(joint);
         double sweep = Math.max(0, heel.heightMm() - back);
-        List<Point> wood = new ArrayList<>();
-        wood.add(new Point(joint, 0));
-        wood.add(new Point(joint, -heel.heightMm()));
+        List<Spot> wood = new ArrayList<>();
+        wood.add(new Spot(joint, 0));
+        wood.add(new Spot(joint, -heel.heightMm()));
         // A hollow quarter ellipse from the cap to the back: the look of a heel, no more; its curve is the carver's.
         double length = Math.min(joint / 3, 1.1 * sweep);
         for (int i = HEEL_PIECES; i >= 0; i--) {
             double t = i * StrictMath.PI / 2 / HEEL_PIECES;
-            wood.add(new Point(
+            wood.add(new Spot(
                     joint - length + 0.75 * length * StrictMath.sin(t), -heel.heightMm() + sweep * StrictMath.cos(t)));
         }
-        wood.add(new Point(joint - length, 0));
+        wood.add(new Spot(joint - length, 0));
         drawing.shape("wood", page.turned(wood));
-        depths.add(on(new Point(joint, -heel.heightMm())), shown.length(heel.heightMm()), "heel high");
+        depths.add(on(new Spot(joint, -heel.heightMm())), shown.length(heel.heightMm()), "heel high");
     }
 
     private void channel(Drawing drawing, Channel channel) {
@@ -150,23 +150,23 @@ final class SideDrawing {
             drawing.shape(
                     "rod",
                     page.turned(List.of(
-                            new Point(channel.startMm(), top),
-                            new Point(rodEnd, top),
-                            new Point(rodEnd, bottom),
-                            new Point(channel.startMm(), bottom))));
+                            new Spot(channel.startMm(), top),
+                            new Spot(rodEnd, top),
+                            new Spot(rodEnd, bottom),
+                            new Spot(channel.startMm(), bottom))));
         }
-        stations.add(on(new Point(channel.startMm(), 0)), shown.length(channel.startMm()), "channel from");
-        stations.add(on(new Point(channel.endMm(), 0)), shown.length(channel.endMm()), "channel to");
+        stations.add(on(new Spot(channel.startMm(), 0)), shown.length(channel.startMm()), "channel from");
+        stations.add(on(new Spot(channel.endMm(), 0)), shown.length(channel.endMm()), "channel to");
         double middle = channel.startMm() + channel.lengthMm() / 2;
         double deepest = channel.floorDepthAtMm(middle);
         depths.add(
-                on(new Point(middle, -deepest)),
+                on(new Spot(middle, -deepest)),
                 shown.length(deepest),
                 channel.archMm() == 0 ? "channel deep" : "deep in middle");
         if (channel.hasAdjusterPocket()) {
             double at = channel.adjusterPocketStartMm() + channel.adjusterPocketLengthMm() / 2;
             depths.add(
-                    on(new Point(at, -channel.adjusterPocketDepthMm())),
+                    on(new Spot(at, -channel.adjusterPocketDepthMm())),
                     shown.length(channel.adjusterPocketDepthMm()),
                     "pocket deep");
         }
@@ -177,7 +177,7 @@ final class SideDrawing {
         if (part.isEmpty()) {
             return;
         }
-        List<Point> line = NeckShape.glueLine(glued, part.get().angleRad());
+        List<Spot> line = NeckShape.glueLine(glued, part.get().angleRad());
         drawing.through("glue", page.turned(line));
         if (glued.place() == JointPlace.IN_THE_SHAFT) {
             stations.add(on(line.get(0)), shown.length(glued.frontLineMm()), "scarf on front");
@@ -186,24 +186,24 @@ final class SideDrawing {
     }
 
     private void label() {
-        stations.add(on(new Point(0, 0)), "nut", "all from here");
+        stations.add(on(new Spot(0, 0)), "nut", "all from here");
         stations.add(
-                on(new Point(shape.bodyJoint(), 0)),
+                on(new Spot(shape.bodyJoint(), 0)),
                 shown.length(shape.bodyJoint()),
                 "body, fret " + design.bodyAtFret());
         double first = shape.fret(1);
-        depths.add(on(new Point(first, -shape.drawnDepth(first))), shown.length(shape.drawnDepth(first)), "fret 1");
+        depths.add(on(new Spot(first, -shape.drawnDepth(first))), shown.length(shape.drawnDepth(first)), "fret 1");
         double twelfth = shape.fret(12);
         if (twelfth < shape.bodyJoint()) {
             double depth = shape.drawnDepth(twelfth);
-            depths.add(on(new Point(twelfth, -depth)), shown.length(depth), "fret 12");
+            depths.add(on(new Spot(twelfth, -depth)), shown.length(depth), "fret 12");
         }
         double at = shape.bodyJoint() / 2;
         double board = design.boardThicknessAtMm(at);
-        stations.add(on(new Point(at, board)), shown.length(board), "board thick");
+        stations.add(on(new Spot(at, board)), shown.length(board), "board thick");
     }
 
-    private Point on(Point inFrame) {
-        return page.at(inFrame.u(), -inFrame.v());
+    private Spot on(Spot inFrame) {
+        return page.at(inFrame.uMm(), -inFrame.vMm());
     }
 }

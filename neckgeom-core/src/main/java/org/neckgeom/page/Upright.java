@@ -1,7 +1,7 @@
 package org.neckgeom.page;
 
 import java.util.List;
-import org.neckgeom.drawing.Point;
+import org.neckgeom.shape.Spot;
 
 /**
  * The frame of an upright neck on the page: head up, the nut at the same height in every upright drawing of one neck,
@@ -57,18 +57,18 @@ final class Upright {
         return stretch;
     }
 
-    Point at(double x, double offset) {
-        return new Point(origin + offset * along * stretch, nut + x * along);
+    Spot at(double x, double offset) {
+        return new Spot(origin + offset * along * stretch, nut + x * along);
     }
 
     /** Points (x, offset) of the neck as they lie on the page. */
-    List<Point> all(List<Point> points) {
-        return points.stream().map(p -> at(p.u(), p.v())).toList();
+    List<Spot> all(List<Spot> points) {
+        return points.stream().map(p -> at(p.uMm(), p.vMm())).toList();
     }
 
     /** Points (x, z) of the neck with z to the left: the strings' side. */
-    List<Point> turned(List<Point> points) {
-        return points.stream().map(p -> at(p.u(), -p.v())).toList();
+    List<Spot> turned(List<Spot> points) {
+        return points.stream().map(p -> at(p.uMm(), -p.vMm())).toList();
     }
 
     double top() {

@@ -34,7 +34,7 @@ public final class Curve {
      *
      * @param xMm where it has the value
      * @param valueMm the value there
-     * @param slope growth per mm
+     * @param slope its growth per mm
      */
     public static Curve straight(double xMm, double valueMm, double slope) {
         return new Curve(new double[0], new CurvePiece[] {
@@ -58,7 +58,7 @@ public final class Curve {
      * {@return a copy with a cosine added, {@code height (1 + cos(pi (x - middle) / reach)) / 2}}
      *
      * @param heightMm at the middle, in mm
-     * @param middleMm where it is highest
+     * @param middleMm where it is highest; the curve must be straight there, as far as the cosine reaches
      * @param reachMm from the middle to where it has run out on each side, more than 0
      */
     public Curve raised(double heightMm, double middleMm, double reachMm) {
@@ -70,6 +70,10 @@ public final class Curve {
         for (int i = 0; i < more.length; i++) {
             double x = split.inside(i);
             if (Math.abs(x - middleMm) < reachMm) {
+                if (!more[i].isStraight()) {
+                    throw Refusal.of(
+                            "cosine of a curve", "straight", "be added where the curve is straight", "is", this);
+                }
                 more[i] = more[i].waved(heightMm, middleMm, reachMm);
             }
         }
@@ -133,6 +137,14 @@ public final class Curve {
      * @param more what is added at each, in mm
      */
     public Curve plus(double[] stations, double[] more) {
+        if (stations.length == 0 || more.length != stations.length || !isAscending(stations)) {
+            throw Refusal.of(
+                    "stations",
+                    "ascending",
+                    "be one or more in ascending order, each with its correction",
+                    "were",
+                    Arrays.toString(stations) + " mm with " + more.length + " corrections");
+        }
         Curve split = split(stations);
         CurvePiece[] parts = split.pieces.clone();
         for (int i = 0; i < parts.length; i++) {
@@ -145,6 +157,15 @@ public final class Curve {
             parts[i] = parts[i].plus(stations[base], more[base], slope);
         }
         return new Curve(split.knots, parts);
+    }
+
+    private static boolean isAscending(double[] stations) {
+        for (int i = 1; i < stations.length; i++) {
+            if (!(stations[i] > stations[i - 1])) {
+                return false;
+            }
+        }
+        return Double.isFinite(stations[0]) && Double.isFinite(stations[stations.length - 1]);
     }
 
     /**

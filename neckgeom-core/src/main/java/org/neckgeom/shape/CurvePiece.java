@@ -25,6 +25,10 @@ record CurvePiece(
         return new CurvePiece(centre, level, 0, 0, 0, 1, side, radius, centre);
     }
 
+    boolean isStraight() {
+        return height == 0 && side == 0;
+    }
+
     CurvePiece waved(double addedHeight, double newMiddle, double newReach) {
         return new CurvePiece(at, value, slope, addedHeight, newMiddle, newReach, side, radius, centre);
     }

@@ -32,7 +32,7 @@ public record Direction(double x, double y, double z) {
 
     /** Makes three shares a unit vector; they must not all be 0. */
     public Direction {
-        double length = Point.length(
+        double length = length(
                 LibraryUnits.finite(x, "x of a direction", ""),
                 LibraryUnits.finite(y, "y of a direction", ""),
                 LibraryUnits.finite(z, "z of a direction", ""));
@@ -59,15 +59,6 @@ public record Direction(double x, double y, double z) {
     }
 
     /**
-     * {@return how far a point lies along this direction from the origin, in mm}
-     *
-     * @param point the point
-     */
-    public double along(Point point) {
-        return x * point.xMm() + y * point.yMm() + z * point.zMm();
-    }
-
-    /**
      * {@return the direction square to this and another, right-handed}
      *
      * @param other not parallel to this
@@ -82,13 +73,17 @@ public record Direction(double x, double y, double z) {
      * @param other the other direction
      */
     public Amount<Angle> angleTo(Direction other) {
-        double cross = Point.length(y * other.z - z * other.y, z * other.x - x * other.z, x * other.y - y * other.x);
+        double cross = length(y * other.z - z * other.y, z * other.x - x * other.z, x * other.y - y * other.x);
         return Amount.ofLibrary(StrictMath.atan2(cross, dot(other)), ShopUnit.DEGREE);
     }
 
     /** {@return the opposite direction} */
     public Direction opposite() {
         return new Direction(-x, -y, -z);
+    }
+
+    static double length(double x, double y, double z) {
+        return Math.sqrt(x * x + y * y + z * z);
     }
 
     /** {@return the three shares; a fresh array of three} */

@@ -10,6 +10,9 @@ import java.util.Objects;
  */
 public record Line(Point from, Point to) {
 
+    /** Square of the sine of an angle at which an end is as near as the nearest points, to 1e-12 of the lines' length. */
+    private static final double PARALLEL = 1e-24;
+
     /** Checks that both ends are there. */
     public Line {
         Objects.requireNonNull(from, "from");
@@ -63,21 +66,21 @@ public record Line(Point from, Point to) {
                 Math.min(other.distanceMm(from), other.distanceMm(to)));
         double[] d = vector(from, to);
         double[] e = vector(other.from, other.to);
-        double[] r = vector(other.from, from);
-        double a = dot(d, d);
-        double b = dot(d, e);
-        double c = dot(e, e);
-        double det = a * c - b * b;
-        if (!(det > 1e-14 * a * c)) {
+        double[] n = cross(d, e);
+        double square = dot(n, n);
+        if (!(square > PARALLEL * dot(d, d) * dot(e, e))) {
             return least; // parallel: an end is among the nearest points
         }
-        double s = (b * dot(e, r) - c * dot(d, r)) / det;
-        double t = (a * dot(e, r) - b * dot(d, r)) / det;
-        return s >= 0 && s <= 1 && t >= 0 && t <= 1 ? Math.min(least, at(s).distanceMm(other.at(t))) : least;
+        double share = dot(cross(vector(from, other.from), e), n) / square;
+        return share >= 0 && share <= 1 ? Math.min(least, other.distanceMm(at(share))) : least;
     }
 
     private static double[] vector(Point from, Point to) {
         return new double[] {to.xMm() - from.xMm(), to.yMm() - from.yMm(), to.zMm() - from.zMm()};
+    }
+
+    private static double[] cross(double[] a, double[] b) {
+        return new double[] {a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]};
     }
 
     private static double dot(double[] a, double[] b) {

@@ -154,7 +154,7 @@ public final class Mesh {
         double nx = uy * vz - uz * vy;
         double ny = uz * vx - ux * vz;
         double nz = ux * vy - uy * vx;
-        double size = Point.length(nx, ny, nz);
+        double size = Direction.length(nx, ny, nz);
         return size > 0 ? new double[] {nx / size, ny / size, nz / size} : new double[3];
     }
 

@@ -32,7 +32,7 @@ public record Plane(Direction normal, double offsetMm) {
      * @param normal pointing out of the wood
      */
     public static Plane through(Point point, Direction normal) {
-        return new Plane(normal, normal.along(point));
+        return new Plane(normal, point.alongMm(normal));
     }
 
     /**
@@ -41,7 +41,7 @@ public record Plane(Direction normal, double offsetMm) {
      * @param point the point
      */
     public double heightOfMm(Point point) {
-        return normal.along(point) - offsetMm;
+        return point.alongMm(normal) - offsetMm;
     }
 
     /**

@@ -54,7 +54,7 @@ public record Point(double xMm, double yMm, double zMm) {
      * @param other the other point
      */
     public double distanceMm(Point other) {
-        return length(xMm - other.xMm, yMm - other.yMm, zMm - other.zMm);
+        return Direction.length(xMm - other.xMm, yMm - other.yMm, zMm - other.zMm);
     }
 
     /**
@@ -67,13 +67,18 @@ public record Point(double xMm, double yMm, double zMm) {
         return new Point(xMm + mm * direction.x(), yMm + mm * direction.y(), zMm + mm * direction.z());
     }
 
+    /**
+     * {@return how far it lies along a direction from the origin, in mm}
+     *
+     * @param direction the direction
+     */
+    public double alongMm(Direction direction) {
+        return direction.x() * xMm + direction.y() * yMm + direction.z() * zMm;
+    }
+
     /** {@return x, y and z in mm; a fresh array of three} */
     public double[] toMm() {
         return new double[] {xMm, yMm, zMm};
-    }
-
-    static double length(double x, double y, double z) {
-        return Math.sqrt(x * x + y * y + z * z);
     }
 
     /** {@return such as {@code (120, 0, -15) mm}, to 1e-4 mm} */

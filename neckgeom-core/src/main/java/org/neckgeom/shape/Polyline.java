@@ -2,7 +2,9 @@ package org.neckgeom.shape;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.units.LibraryUnits;
 
@@ -15,6 +17,12 @@ import org.neckgeom.units.LibraryUnits;
  */
 public final class Polyline {
 
+    /** Arcs of a greater bulge are all but whole circles, of a smaller one straight: a chord of 1 m rises 5e-10 mm. */
+    private static final double MOST_BULGE = 1e6;
+
+    private static final double LEAST_BULGE = 1e-12;
+    private static final double LEAST_TOLERANCE_MM = 1e-6;
+
     private final List<Spot> spots;
     private final double[] bulges;
     private final boolean closed;
@@ -23,11 +31,12 @@ public final class Polyline {
         this.spots = List.copyOf(spots);
         this.bulges = bulges;
         this.closed = closed;
-        if (this.spots.size() < (closed ? 3 : 2) && !(closed && this.spots.size() == 2 && bulges[0] != 0)) {
+        boolean curved = Arrays.stream(bulges).anyMatch(bulge -> bulge != 0);
+        if (this.spots.size() < (closed && !curved ? 3 : 2)) {
             throw Refusal.of(
                     "spots of a polyline",
                     "at-least",
-                    closed ? "be 3 or more of a closed one" : "be 2 or more",
+                    closed ? "be 3 or more of a closed one, or 2 with an arc" : "be 2 or more",
                     "were",
                     this.spots.size());
         }
@@ -52,6 +61,16 @@ public final class Polyline {
     }
 
     /**
+     * {@return straight lines and arcs from spot to spot and back to the first}
+     *
+     * @param spots two or more, the first not repeated at the end
+     * @param bulges as {@link #bulged} takes them
+     */
+    public static Polyline closed(List<Spot> spots, double... bulges) {
+        return new Polyline(spots, checked(bulges, spots.size()), true);
+    }
+
+    /**
      * {@return a circle, counter-clockwise, as two arcs}
      *
      * @param centre its centre
@@ -61,23 +80,32 @@ public final class Polyline {
         if (!(LibraryUnits.finite(radiusMm, "radius", "mm") > 0)) {
             throw Refusal.of("radius", "more-than", "be more than 0 mm", radiusMm + " mm");
         }
-        return new Polyline(List.of(centre.plus(-radiusMm, 0), centre.plus(radiusMm, 0)), new double[] {1, 1}, true);
+        return closed(List.of(centre.plus(-radiusMm, 0), centre.plus(radiusMm, 0)), 1, 1);
     }
 
     /**
      * {@return a copy with other bulges}
      *
-     * @param bulges one to a spot, each of the line after it, -1e6 to 1e6; the last one is that of the closing line
+     * @param bulges one to a spot, each of the line after it, -1e6 to 1e6; under 1e-12 either way the line is straight.
+     *     The last one is that of the closing line
      */
     public Polyline bulged(double... bulges) {
-        if (bulges.length != spots.size()) {
-            throw Refusal.of("bulges", "as-many", "be " + spots.size() + ", one to a spot", "were", bulges.length);
+        return new Polyline(spots, checked(bulges, spots.size()), closed);
+    }
+
+    private static double[] checked(double[] bulges, int spots) {
+        if (bulges.length != spots) {
+            throw Refusal.of("bulges", "as-many", "be " + spots + ", one to a spot", "were", bulges.length);
         }
         double[] copy = new double[bulges.length];
         for (int i = 0; i < copy.length; i++) {
-            copy[i] = LibraryUnits.finite(bulges[i], "bulge", "");
+            double bulge = LibraryUnits.finite(bulges[i], "bulge", "");
+            if (Math.abs(bulge) > MOST_BULGE) {
+                throw Refusal.of("bulge", "range", "be -1e6 to 1e6", bulge);
+            }
+            copy[i] = Math.abs(bulge) < LEAST_BULGE ? 0 : bulge;
         }
-        return new Polyline(spots, copy, closed);
+        return copy;
     }
 
     /** {@return the spots; two or more} */
@@ -104,8 +132,7 @@ public final class Polyline {
     public double lengthMm() {
         double sum = 0;
         for (int i = 0; i < edges(); i++) {
-            double chord = spots.get(i).distanceMm(after(i));
-            sum += bulges[i] == 0 ? chord : radius(i) * Math.abs(angle(i));
+            sum += edge(i).lengthMm();
         }
         return sum;
     }
@@ -113,17 +140,21 @@ public final class Polyline {
     /**
      * {@return the area of a closed one in mm2, positive when it runs counter-clockwise: shoelace, and
      * {@code r^2 (A - sin A) / 2} for each arc}
+     *
+     * @throws IllegalArgumentException if it is open
      */
     public double areaMm2() {
+        if (!closed) {
+            throw Refusal.of("polyline", "closed", "be closed to have an area", "was", "open");
+        }
+        Spot o = spots.get(0);
         double twice = 0;
         for (int i = 0; i < edges(); i++) {
-            Spot a = spots.get(i);
-            Spot b = after(i);
-            twice += a.uMm() * b.vMm() - b.uMm() * a.vMm();
-            if (bulges[i] != 0) {
-                double r = radius(i);
-                twice += r * r * (angle(i) - StrictMath.sin(angle(i)));
-            }
+            Edge edge = edge(i);
+            Spot a = edge.from();
+            Spot b = edge.to();
+            twice += (a.uMm() - o.uMm()) * (b.vMm() - o.vMm()) - (b.uMm() - o.uMm()) * (a.vMm() - o.vMm());
+            twice += edge.twiceSegment();
         }
         return twice / 2;
     }
@@ -135,43 +166,21 @@ public final class Polyline {
         double[] box = {
             Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY
         };
-        spots.forEach(s -> widen(box, s));
         for (int i = 0; i < edges(); i++) {
-            if (bulges[i] != 0) {
-                Spot c = centre(i);
-                double r = radius(i);
-                for (Spot s : List.of(c.plus(r, 0), c.plus(0, r), c.plus(-r, 0), c.plus(0, -r))) {
-                    if (isOnArc(i, s)) {
-                        widen(box, s);
-                    }
-                }
-            }
+            edge(i).widen(box);
         }
         return box;
     }
 
-    private static void widen(double[] box, Spot s) {
-        box[0] = Math.min(box[0], s.uMm());
-        box[1] = Math.min(box[1], s.vMm());
-        box[2] = Math.max(box[2], s.uMm());
-        box[3] = Math.max(box[3], s.vMm());
-    }
-
     /**
-     * {@return whether a spot lies inside a closed one}
+     * {@return whether a spot lies inside a closed one; false of an open one}
      *
      * @param spot in the same plane
      */
     public boolean contains(Spot spot) {
         boolean inside = false;
         for (int i = 0; i < edges(); i++) {
-            Spot a = spots.get(i);
-            Spot b = after(i);
-            if (a.vMm() > spot.vMm() != b.vMm() > spot.vMm()) {
-                double u = a.uMm() + (spot.vMm() - a.vMm()) * (b.uMm() - a.uMm()) / (b.vMm() - a.vMm());
-                inside ^= spot.uMm() < u;
-            }
-            inside ^= bulges[i] != 0 && isBetweenChordAndArc(i, spot);
+            inside ^= edge(i).isCrossed(spot);
         }
         return closed && inside;
     }
@@ -184,7 +193,7 @@ public final class Polyline {
     public double distanceMm(Spot spot) {
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < edges(); i++) {
-            least = Math.min(least, bulges[i] == 0 ? toChord(i, spot) : toArc(i, spot));
+            least = Math.min(least, edge(i).distanceMm(spot));
         }
         return least;
     }
@@ -201,39 +210,21 @@ public final class Polyline {
     /**
      * {@return straight lines instead of the arcs: {@code ceil(A / (2 acos(1 - tolerance / r)))} chords each}
      *
-     * @param toleranceMm the greatest distance of a chord from its arc, in mm, more than 0
+     * @param toleranceMm the greatest distance of a chord from its arc, in mm, 1e-6 or more
      */
     public Polyline straightened(double toleranceMm) {
-        if (!(toleranceMm > 0)) {
-            throw Refusal.of("tolerance", "more-than", "be more than 0 mm", toleranceMm + " mm");
+        if (!(toleranceMm >= LEAST_TOLERANCE_MM)) {
+            throw Refusal.of("tolerance", "at-least", "be 1e-6 mm or more", toleranceMm + " mm");
         }
         List<Spot> all = new ArrayList<>();
         for (int i = 0; i < edges(); i++) {
             all.add(spots.get(i));
-            if (bulges[i] != 0) {
-                all.addAll(chords(i, toleranceMm));
-            }
+            all.addAll(edge(i).between(toleranceMm));
         }
         if (!closed) {
             all.add(spots.get(spots.size() - 1));
         }
         return new Polyline(all, new double[all.size()], closed);
-    }
-
-    private List<Spot> chords(int i, double tolerance) {
-        double r = radius(i);
-        double whole = angle(i);
-        double most = tolerance >= r ? StrictMath.PI : 2 * StrictMath.acos(1 - tolerance / r);
-        int n = (int) Math.ceil(Math.abs(whole) / most);
-        Spot c = centre(i);
-        double start =
-                StrictMath.atan2(spots.get(i).vMm() - c.vMm(), spots.get(i).uMm() - c.uMm());
-        List<Spot> inner = new ArrayList<>();
-        for (int k = 1; k < n; k++) {
-            double at = start + whole * k / n;
-            inner.add(c.plus(r * StrictMath.cos(at), r * StrictMath.sin(at)));
-        }
-        return inner;
     }
 
     /**
@@ -246,69 +237,44 @@ public final class Polyline {
         return new Polyline(spots.stream().map(s -> s.plus(du, dv)).toList(), bulges, closed);
     }
 
+    /**
+     * {@return the same run made larger or smaller about the origin}
+     *
+     * @param factor more than 0
+     */
+    public Polyline scaled(double factor) {
+        if (!(LibraryUnits.finite(factor, "factor", "") > 0)) {
+            throw Refusal.of("factor", "more-than", "be more than 0", factor);
+        }
+        return new Polyline(
+                spots.stream()
+                        .map(s -> new Spot(factor * s.uMm(), factor * s.vMm()))
+                        .toList(),
+                bulges,
+                closed);
+    }
+
+    /** {@return the same run the other way round: a hole of an outline} */
+    public Polyline reversed() {
+        List<Spot> back = new ArrayList<>(spots);
+        Collections.reverse(back);
+        int last = edges() - 1;
+        double[] turned = IntStream.range(0, spots.size())
+                .mapToDouble(i -> {
+                    // The line before the closing one is, turned round, the first.
+                    int edge = closed ? (i == last ? last : last - 1 - i) : last - i;
+                    return edge < 0 ? 0 : 0.0 - bulges[edge];
+                })
+                .toArray();
+        return new Polyline(back, turned, closed);
+    }
+
     private int edges() {
         return closed ? spots.size() : spots.size() - 1;
     }
 
-    private Spot after(int i) {
-        return spots.get(i + 1 == spots.size() ? 0 : i + 1);
-    }
-
-    /** Included angle of an arc in rad, positive counter-clockwise. */
-    private double angle(int i) {
-        return 4 * StrictMath.atan(bulges[i]);
-    }
-
-    private double radius(int i) {
-        double b = Math.abs(bulges[i]);
-        return spots.get(i).distanceMm(after(i)) * (1 + b * b) / (4 * b);
-    }
-
-    private Spot centre(int i) {
-        Spot a = spots.get(i);
-        Spot b = after(i);
-        double t = bulges[i];
-        double off = (1 - t * t) / (4 * t);
-        return new Spot(
-                (a.uMm() + b.uMm()) / 2 - off * (b.vMm() - a.vMm()),
-                (a.vMm() + b.vMm()) / 2 + off * (b.uMm() - a.uMm()));
-    }
-
-    /** Whether a spot in the direction of the arc from its centre lies on the arc's side of the chord. */
-    private boolean isOnArc(int i, Spot spot) {
-        Spot a = spots.get(i);
-        Spot b = after(i);
-        double side = (b.uMm() - a.uMm()) * (spot.vMm() - a.vMm()) - (b.vMm() - a.vMm()) * (spot.uMm() - a.uMm());
-        // An arc of positive bulge lies to the right of its chord.
-        return side * bulges[i] <= 0;
-    }
-
-    private boolean isBetweenChordAndArc(int i, Spot spot) {
-        return centre(i).distanceMm(spot) < radius(i) && isOnArc(i, spot);
-    }
-
-    private double toChord(int i, Spot spot) {
-        Spot a = spots.get(i);
-        Spot b = after(i);
-        double du = b.uMm() - a.uMm();
-        double dv = b.vMm() - a.vMm();
-        double square = du * du + dv * dv;
-        double share = square > 0 ? ((spot.uMm() - a.uMm()) * du + (spot.vMm() - a.vMm()) * dv) / square : 0;
-        double at = Math.min(1, Math.max(0, share));
-        return a.plus(at * du, at * dv).distanceMm(spot);
-    }
-
-    private double toArc(int i, Spot spot) {
-        Spot c = centre(i);
-        double r = radius(i);
-        double from = c.distanceMm(spot);
-        double ends = Math.min(spots.get(i).distanceMm(spot), after(i).distanceMm(spot));
-        if (!(from > 0)) {
-            return r;
-        }
-        double out = r / from;
-        Spot foot = c.plus((spot.uMm() - c.uMm()) * out, (spot.vMm() - c.vMm()) * out);
-        return isOnArc(i, foot) ? Math.abs(r - from) : ends;
+    private Edge edge(int i) {
+        return new Edge(spots.get(i), spots.get(i + 1 == spots.size() ? 0 : i + 1), bulges[i]);
     }
 
     @Override

@@ -47,7 +47,9 @@ public record Spot(double uMm, double vMm) {
      * @param other in the same plane
      */
     public double distanceMm(Spot other) {
-        return Point.length(uMm - other.uMm, vMm - other.vMm, 0);
+        double du = uMm - other.uMm;
+        double dv = vMm - other.vMm;
+        return Math.sqrt(du * du + dv * dv);
     }
 
     /**

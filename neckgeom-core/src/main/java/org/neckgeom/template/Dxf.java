@@ -1,7 +1,7 @@
 package org.neckgeom.template;
 
 import java.util.List;
-import org.neckgeom.drawing.Point;
+import org.neckgeom.shape.Spot;
 import org.neckgeom.template.Mark.Arc;
 import org.neckgeom.template.Mark.Run;
 import org.neckgeom.template.Mark.Words;
@@ -90,14 +90,14 @@ final class Dxf {
         }
     }
 
-    private void line(Layer layer, Point from, Point to) {
+    private void line(Layer layer, Spot from, Spot to) {
         group(0, "LINE").group(8, layer.name());
         point(10, from);
         point(11, to);
     }
 
-    private Dxf point(int code, Point p) {
-        return number(code, p.u()).number(code + 10, p.v()).number(code + 20, 0);
+    private Dxf point(int code, Spot p) {
+        return number(code, p.uMm()).number(code + 10, p.vMm()).number(code + 20, 0);
     }
 
     private Dxf number(int code, double value) {

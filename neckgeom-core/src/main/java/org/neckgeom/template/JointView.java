@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Length;
 import org.neckgeom.drawing.NeckShape;
-import org.neckgeom.drawing.Point;
 import org.neckgeom.drawing.Shown;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.neck.Dovetail;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.Tenon;
+import org.neckgeom.shape.Spot;
 import org.neckgeom.template.Mark.Arc;
 import org.neckgeom.template.Mark.Run;
 import org.neckgeom.template.Mark.Words;
@@ -106,27 +106,27 @@ final class JointView {
         marks.add(Run.through(Layer.OUTLINE, 0, 0, length, 0, length, -height, 0, -height));
         double across = tenon.centreFromShoulder().libraryValue();
         for (Amount<?> depth : tenon.depths()) {
-            hole(new Point(across, -depth.libraryValue()), tenon.holeDiameter().libraryValue() / 2);
+            hole(new Spot(across, -depth.libraryValue()), tenon.holeDiameter().libraryValue() / 2);
             marks.add(new Words(
-                    new Point(length + 3, -depth.libraryValue() - SMALL / 2),
+                    new Spot(length + 3, -depth.libraryValue() - SMALL / 2),
                     SMALL,
                     false,
                     shown.length(depth.libraryValue()) + " below the glue face"));
         }
         marks.add(new Words(
-                new Point(0, low - SMALL - 3),
+                new Spot(0, low - SMALL - 3),
                 SMALL,
                 false,
                 "tenon " + shown.length(length) + " long, shoulder on the left"));
     }
 
-    private void hole(Point centre, double radius) {
+    private void hole(Spot centre, double radius) {
         for (int i = 0; i < ARCS_IN_CIRCLE; i++) {
             double from = i * 2 * StrictMath.PI / ARCS_IN_CIRCLE;
             marks.add(new Arc(Layer.OUTLINE, centre, radius, from, from + 2 * StrictMath.PI / ARCS_IN_CIRCLE));
         }
-        line(Layer.CENTRE, centre.u() - radius - CROSS, centre.v(), centre.u() + radius + CROSS, centre.v());
-        line(Layer.CENTRE, centre.u(), centre.v() - radius - CROSS, centre.u(), centre.v() + radius + CROSS);
+        line(Layer.CENTRE, centre.uMm() - radius - CROSS, centre.vMm(), centre.uMm() + radius + CROSS, centre.vMm());
+        line(Layer.CENTRE, centre.uMm(), centre.vMm() - radius - CROSS, centre.uMm(), centre.vMm() + radius + CROSS);
     }
 
     private void line(Layer layer, double u1, double v1, double u2, double v2) {
@@ -134,6 +134,6 @@ final class JointView {
     }
 
     private void words(double u, double v, String text) {
-        marks.add(new Words(new Point(u, v), SMALL, true, text));
+        marks.add(new Words(new Spot(u, v), SMALL, true, text));
     }
 }

@@ -2,7 +2,7 @@ package org.neckgeom.template;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import org.neckgeom.drawing.Point;
+import org.neckgeom.shape.Spot;
 
 /** One mark of a template: a run of straight lines, an arc, or words; in mm, v upwards. */
 sealed interface Mark {
@@ -13,7 +13,7 @@ sealed interface Mark {
     Mark moved(double du, double dv);
 
     /** Points that bound it. */
-    List<Point> reach();
+    List<Spot> reach();
 
     /** Least u and v and most u and v of marks. */
     static double[] box(List<Mark> marks) {
@@ -21,18 +21,18 @@ sealed interface Mark {
             Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY
         };
         for (Mark mark : marks) {
-            for (Point p : mark.reach()) {
-                box[0] = Math.min(box[0], p.u());
-                box[1] = Math.min(box[1], p.v());
-                box[2] = Math.max(box[2], p.u());
-                box[3] = Math.max(box[3], p.v());
+            for (Spot p : mark.reach()) {
+                box[0] = Math.min(box[0], p.uMm());
+                box[1] = Math.min(box[1], p.vMm());
+                box[2] = Math.max(box[2], p.uMm());
+                box[3] = Math.max(box[3], p.vMm());
             }
         }
         return box;
     }
 
     /** Straight lines through points. */
-    record Run(Layer layer, List<Point> points) implements Mark {
+    record Run(Layer layer, List<Spot> points) implements Mark {
 
         public Run {
             points = List.copyOf(points);
@@ -43,7 +43,7 @@ sealed interface Mark {
             return new Run(
                     layer,
                     IntStream.range(0, uv.length / 2)
-                            .mapToObj(i -> new Point(uv[2 * i], uv[2 * i + 1]))
+                            .mapToObj(i -> new Spot(uv[2 * i], uv[2 * i + 1]))
                             .toList());
         }
 
@@ -53,23 +53,23 @@ sealed interface Mark {
         }
 
         @Override
-        public List<Point> reach() {
+        public List<Spot> reach() {
             return points;
         }
     }
 
     /** An arc of less than half a circle, counter-clockwise from one angle to the other, in rad. */
-    record Arc(Layer layer, Point centre, double radius, double from, double to) implements Mark {
+    record Arc(Layer layer, Spot centre, double radius, double from, double to) implements Mark {
 
-        Point start() {
+        Spot start() {
             return on(from);
         }
 
-        Point end() {
+        Spot end() {
             return on(to);
         }
 
-        private Point on(double angle) {
+        private Spot on(double angle) {
             return centre.plus(radius * StrictMath.cos(angle), radius * StrictMath.sin(angle));
         }
 
@@ -79,13 +79,13 @@ sealed interface Mark {
         }
 
         @Override
-        public List<Point> reach() {
+        public List<Spot> reach() {
             return List.of(start(), on((from + to) / 2), end());
         }
     }
 
     /** Words on one line, starting or centred at a point, so high. */
-    record Words(Point at, double size, boolean centred, String text) implements Mark {
+    record Words(Spot at, double size, boolean centred, String text) implements Mark {
 
         /** Width of a letter in heights, on the wide side. */
         private static final double LETTER = 0.7;
@@ -101,9 +101,9 @@ sealed interface Mark {
         }
 
         @Override
-        public List<Point> reach() {
+        public List<Spot> reach() {
             double wide = LETTER * size * text.length();
-            Point start = centred ? at.plus(-wide / 2, 0) : at;
+            Spot start = centred ? at.plus(-wide / 2, 0) : at;
             return List.of(start.plus(0, -0.3 * size), start.plus(wide, size));
         }
     }

@@ -3,7 +3,7 @@ package org.neckgeom.template;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.neckgeom.drawing.Point;
+import org.neckgeom.shape.Spot;
 import org.neckgeom.template.Mark.Arc;
 import org.neckgeom.template.Mark.Run;
 import org.neckgeom.template.Mark.Words;
@@ -40,7 +40,7 @@ final class PageMap {
         double v = TemplatePage.windowDown(paper);
         for (String line : HOW) {
             v -= LINE;
-            marks.add(new Words(new Point(0, v), WORDS, false, line));
+            marks.add(new Words(new Spot(0, v), WORDS, false, line));
         }
         double room = v - BARS;
         int rows = (grids.size() + 1) / 2;
@@ -65,7 +65,7 @@ final class PageMap {
         int pages = grid.list().size();
         double v = cell.top() - LINE;
         marks.add(new Words(
-                new Point(cell.u(), v), WORDS, false, part + ", " + pages + (pages == 1 ? " page" : " pages")));
+                new Spot(cell.u(), v), WORDS, false, part + ", " + pages + (pages == 1 ? " page" : " pages")));
         double wide = grid.list().stream()
                 .mapToDouble(tile -> tile.u() + TemplatePage.windowAcross(paper))
                 .max()
@@ -80,9 +80,9 @@ final class PageMap {
         for (PageGrid.Tile tile : grid.list()) {
             Run frame = grid.frame(tile);
             small(frame, cell.u(), base, scale);
-            Point corner = frame.points().get(0);
+            Spot corner = frame.points().get(0);
             marks.add(new Words(
-                    new Point(cell.u() + corner.u() * scale + 1.5, base + corner.v() * scale - WORDS - 1.5),
+                    new Spot(cell.u() + corner.uMm() * scale + 1.5, base + corner.vMm() * scale - WORDS - 1.5),
                     WORDS,
                     false,
                     tile.name()));
@@ -97,12 +97,12 @@ final class PageMap {
             marks.add(new Run(
                     run.layer() == Layer.CENTRE ? Layer.CHECK : run.layer(),
                     run.points().stream()
-                            .map(p -> new Point(u + p.u() * scale, v + p.v() * scale))
+                            .map(p -> new Spot(u + p.uMm() * scale, v + p.vMm() * scale))
                             .toList()));
         } else if (mark instanceof Arc arc) {
             marks.add(new Arc(
                     arc.layer(),
-                    new Point(u + arc.centre().u() * scale, v + arc.centre().v() * scale),
+                    new Spot(u + arc.centre().uMm() * scale, v + arc.centre().vMm() * scale),
                     arc.radius() * scale,
                     arc.from(),
                     arc.to()));

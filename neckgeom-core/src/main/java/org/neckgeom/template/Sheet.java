@@ -1,9 +1,9 @@
 package org.neckgeom.template;
 
 import java.util.List;
-import org.neckgeom.drawing.Point;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.shape.Spot;
 import org.neckgeom.template.Mark.Run;
 import org.neckgeom.template.Mark.Words;
 import org.neckgeom.units.LengthStyle;
@@ -30,6 +30,6 @@ record Sheet(List<Mark> marks, double width, double height) {
         marks.add(Run.through(Layer.CHECK, u, v, u + length, v));
         marks.add(Run.through(Layer.CHECK, u, v - 2, u, v + 2));
         marks.add(Run.through(Layer.CHECK, u + length, v - 2, u + length, v + 2));
-        marks.add(new Words(new Point(u + length / 2, v + 1.2), 3, true, words));
+        marks.add(new Words(new Spot(u + length / 2, v + 1.2), 3, true, words));
     }
 }

@@ -9,7 +9,6 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.drawing.NeckShape;
 import org.neckgeom.drawing.PaperSet;
-import org.neckgeom.drawing.Point;
 import org.neckgeom.drawing.Settled;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Answer;
@@ -19,6 +18,7 @@ import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.page.Document;
 import org.neckgeom.plan.Job;
+import org.neckgeom.shape.Spot;
 import org.neckgeom.template.Mark.Run;
 import org.neckgeom.template.Mark.Words;
 import org.neckgeom.units.LengthStyle;
@@ -198,10 +198,10 @@ public final class Template implements Answer {
         double left = MARGIN + UPRIGHT_BAR_COLUMN;
         double top = -MARGIN - TITLE_SIZE;
         double right = left + Sheet.INCH_BAR_MM;
-        below.add(new Words(new Point(left, top), TITLE_SIZE, false, design.name()));
+        below.add(new Words(new Spot(left, top), TITLE_SIZE, false, design.name()));
         top -= 2.2 * TITLE_SIZE;
         below.add(new Words(
-                new Point(left, top),
+                new Spot(left, top),
                 3,
                 false,
                 "Full size. Print at 100 %, measure the bars both ways, then use it."
@@ -212,7 +212,7 @@ public final class Template implements Answer {
                     TemplateViews.of(part, new NeckShape(design, settled), Optional.ofNullable(joint), heelFace);
             double[] box = Mark.box(view);
             top -= BETWEEN;
-            below.add(new Words(new Point(left, top), 4, false, part.toString()));
+            below.add(new Words(new Spot(left, top), 4, false, part.toString()));
             top -= 6;
             double du = left - box[0];
             double dv = top - box[3];
@@ -232,7 +232,7 @@ public final class Template implements Answer {
         marks.add(Run.through(Layer.CHECK, u, v, u, v - Sheet.METRIC_BAR_MM));
         marks.add(Run.through(Layer.CHECK, u - 2, v, u + 2, v));
         marks.add(Run.through(Layer.CHECK, u - 2, v - Sheet.METRIC_BAR_MM, u + 2, v - Sheet.METRIC_BAR_MM));
-        marks.add(new Words(new Point(u + 1.5, v - Sheet.METRIC_BAR_MM / 2), 3, false, "100 mm"));
+        marks.add(new Words(new Spot(u + 1.5, v - Sheet.METRIC_BAR_MM / 2), 3, false, "100 mm"));
     }
 
     @Override

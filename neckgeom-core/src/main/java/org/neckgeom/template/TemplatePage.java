@@ -99,14 +99,14 @@ public final class TemplatePage {
         if (mark instanceof Run run) {
             double[] uv = new double[2 * run.points().size()];
             for (int i = 0; i < run.points().size(); i++) {
-                uv[2 * i] = run.points().get(i).u();
-                uv[2 * i + 1] = run.points().get(i).v();
+                uv[2 * i] = run.points().get(i).uMm();
+                uv[2 * i + 1] = run.points().get(i).vMm();
             }
             canvas.through(uv);
         } else if (mark instanceof Arc arc) {
             canvas.through(chords(arc));
         } else if (mark instanceof Words words) {
-            canvas.words(words.at().u(), words.at().v(), words.size(), words.centred(), words.text());
+            canvas.words(words.at().uMm(), words.at().vMm(), words.size(), words.centred(), words.text());
         }
     }
 
@@ -117,8 +117,8 @@ public final class TemplatePage {
         double[] uv = new double[2 * (pieces + 1)];
         for (int i = 0; i <= pieces; i++) {
             double at = arc.from() + angle * i / pieces;
-            uv[2 * i] = arc.centre().u() + arc.radius() * StrictMath.cos(at);
-            uv[2 * i + 1] = arc.centre().v() + arc.radius() * StrictMath.sin(at);
+            uv[2 * i] = arc.centre().uMm() + arc.radius() * StrictMath.cos(at);
+            uv[2 * i + 1] = arc.centre().vMm() + arc.radius() * StrictMath.sin(at);
         }
         return uv;
     }

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.neckgeom.drawing.Markup;
-import org.neckgeom.drawing.Point;
+import org.neckgeom.shape.Spot;
 import org.neckgeom.template.Mark.Arc;
 import org.neckgeom.template.Mark.Run;
 import org.neckgeom.template.Mark.Words;
@@ -76,15 +76,15 @@ final class TemplateSvg {
 
     private static void draw(Markup svg, Mark mark, double height) {
         if (mark instanceof Run run && run.points().size() == 2) {
-            Point a = run.points().get(0);
-            Point b = run.points().get(1);
-            svg.empty("line", "x1", n(a.u()), "y1", n(height - a.v()), "x2", n(b.u()), "y2", n(height - b.v()));
+            Spot a = run.points().get(0);
+            Spot b = run.points().get(1);
+            svg.empty("line", "x1", n(a.uMm()), "y1", n(height - a.vMm()), "x2", n(b.uMm()), "y2", n(height - b.vMm()));
         } else if (mark instanceof Run run) {
             svg.empty(
                     "polyline",
                     "points",
                     run.points().stream()
-                            .map(p -> n(p.u()) + "," + n(height - p.v()))
+                            .map(p -> n(p.uMm()) + "," + n(height - p.vMm()))
                             .collect(Collectors.joining(" ")));
         } else if (mark instanceof Arc arc) {
             // Counter-clockwise with v up is the sweep 0 once v runs down; always less than half a circle.
@@ -92,16 +92,16 @@ final class TemplateSvg {
             svg.empty(
                     "path",
                     "d",
-                    "M " + n(arc.start().u()) + " " + n(height - arc.start().v()) + " A " + r + " " + r + " 0 0 0 "
-                            + n(arc.end().u()) + " " + n(height - arc.end().v()));
+                    "M " + n(arc.start().uMm()) + " " + n(height - arc.start().vMm()) + " A " + r + " " + r + " 0 0 0 "
+                            + n(arc.end().uMm()) + " " + n(height - arc.end().vMm()));
         } else if (mark instanceof Words words) {
             svg.element(
                     "text",
                     words.text(),
                     "x",
-                    n(words.at().u()),
+                    n(words.at().uMm()),
                     "y",
-                    n(height - words.at().v()),
+                    n(height - words.at().vMm()),
                     "font-size",
                     n(words.size() * 1.3),
                     "text-anchor",

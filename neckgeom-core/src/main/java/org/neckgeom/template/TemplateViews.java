@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.neckgeom.drawing.HeadShape;
 import org.neckgeom.drawing.NeckShape;
-import org.neckgeom.drawing.Point;
 import org.neckgeom.drawing.Shown;
 import org.neckgeom.drawing.Stations;
 import org.neckgeom.fault.Refusal;
@@ -15,6 +14,7 @@ import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.JointPlace;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.shape.Spot;
 import org.neckgeom.template.Mark.Arc;
 import org.neckgeom.template.Mark.Run;
 import org.neckgeom.template.Mark.Words;
@@ -73,13 +73,13 @@ final class TemplateViews {
         line(Layer.CENTRE, joint, -shape.halfWidth(joint) - BEYOND, joint, shape.halfWidth(joint));
         words(joint, -shape.halfWidth(joint) - BEYOND - SMALL - 1, true, "Body joint, " + shown.length(joint));
         for (int n = 1; n <= design.frets(); n++) {
-            List<Point> fret = shape.fretLine(n);
+            List<Spot> fret = shape.fretLine(n);
             run(Layer.FRETS, fret);
-            words(fret.get(1).u(), fret.get(1).v() + 1.5, true, String.valueOf(n));
+            words(fret.get(1).uMm(), fret.get(1).vMm() + 1.5, true, String.valueOf(n));
         }
         design.channel().ifPresent(channel -> closed(Layer.CHANNEL, shape.channelPlan(channel)));
-        Point nut = shape.fretLine(0).get(0);
-        words(nut.u() - BEYOND - 1, nut.v() - SMALL - 3, false, "nut, " + shown.length(2 * shape.halfWidth(0)));
+        Spot nut = shape.fretLine(0).get(0);
+        words(nut.uMm() - BEYOND - 1, nut.vMm() - SMALL - 3, false, "nut, " + shown.length(2 * shape.halfWidth(0)));
     }
 
     private void side() {
@@ -89,11 +89,11 @@ final class TemplateViews {
         run(Layer.OUTLINE, shape.backLine());
         line(Layer.CENTRE, 0, -shape.drawnDepth(0) - BEYOND, 0, design.boardThicknessAtMm(0) + BEYOND);
         words(1, design.boardThicknessAtMm(0) + BEYOND - SMALL, false, "nut");
-        List<Point> board = new ArrayList<>();
-        board.add(new Point(0, 0));
+        List<Spot> board = new ArrayList<>();
+        board.add(new Spot(0, 0));
         board.addAll(shape.boardTop());
-        board.add(new Point(shape.boardEnd(), 0));
-        board.add(new Point(end, 0));
+        board.add(new Spot(shape.boardEnd(), 0));
+        board.add(new Spot(end, 0));
         run(Layer.OUTLINE, board);
         design.channel().ifPresent(this::channelSide);
         shape.head().ifPresent(this::headSide);
@@ -123,11 +123,11 @@ final class TemplateViews {
         run(
                 Layer.OUTLINE,
                 List.of(
-                        new Point(0, 0),
+                        new Spot(0, 0),
                         NeckShape.headSide(head, head.lengthMm(), 0),
                         NeckShape.headSide(head, head.lengthMm(), head.thicknessMm()),
                         NeckShape.headSide(head, from, head.thicknessMm()),
-                        new Point(0, -depth)));
+                        new Spot(0, -depth)));
         joint.ifPresent(glued -> run(Layer.SCARF, NeckShape.glueLine(glued, pitch)));
     }
 
@@ -169,7 +169,7 @@ final class TemplateViews {
         double centre = -(channel.depthMm() + s) + Math.copySign(radius, s);
         double left = angle(from - middle, -channel.floorDepthAtMm(from) - centre);
         double right = angle(to - middle, -channel.floorDepthAtMm(to) - centre);
-        Point at = new Point(middle, centre);
+        Spot at = new Spot(middle, centre);
         marks.add(
                 s > 0
                         ? new Arc(Layer.CHANNEL, at, radius, left, right)
@@ -199,15 +199,15 @@ final class TemplateViews {
         double row = deepest + highest + BETWEEN_ROWS;
         for (int i = 0; i < cuts.size(); i++) {
             Stations.Station cut = cuts.get(i);
-            Point middle = new Point(i % 2 * (widest + BETWEEN_SECTIONS), -(i / 2) * row);
+            Spot middle = new Spot(i % 2 * (widest + BETWEEN_SECTIONS), -(i / 2) * row);
             section(cut.x(), middle);
-            double low = middle.v() - shape.backDepth(cut.x()) - 3 * SMALL;
-            words(middle.u(), low, true, cut.name());
-            words(middle.u(), low - 1.5 * SMALL, true, shown.length(cut.x()) + " from the nut");
+            double low = middle.vMm() - shape.backDepth(cut.x()) - 3 * SMALL;
+            words(middle.uMm(), low, true, cut.name());
+            words(middle.uMm(), low - 1.5 * SMALL, true, shown.length(cut.x()) + " from the nut");
         }
     }
 
-    private void section(double x, Point middle) {
+    private void section(double x, Spot middle) {
         double a = shape.halfWidth(x);
         double top = design.boardThicknessAtMm(x);
         List<Mark> here = new ArrayList<>();
@@ -223,7 +223,7 @@ final class TemplateViews {
             double open = StrictMath.asin(a / radius);
             here.add(new Arc(
                     Layer.OUTLINE,
-                    new Point(0, top - radius),
+                    new Spot(0, top - radius),
                     radius,
                     StrictMath.PI / 2 - open,
                     StrictMath.PI / 2 + open));
@@ -234,10 +234,10 @@ final class TemplateViews {
             double depth = channel.depthAtMm(x);
             here.add(Run.through(Layer.CHANNEL, -half, 0, -half, -depth, half, -depth, half, 0));
         });
-        here.forEach(mark -> marks.add(mark.moved(middle.u(), middle.v())));
+        here.forEach(mark -> marks.add(mark.moved(middle.uMm(), middle.vMm())));
     }
 
-    private static List<Point> moved(List<Point> points, double du) {
+    private static List<Spot> moved(List<Spot> points, double du) {
         return points.stream().map(p -> p.plus(du, 0)).toList();
     }
 
@@ -250,15 +250,15 @@ final class TemplateViews {
         closed(there.hasOutline() ? Layer.OUTLINE : Layer.ENVELOPE, there.outline(1));
         there.wings(shape.stockMm(), 1).forEach(seam -> wing(seam));
         strings(there);
-        List<Point> nut = there.nutLine(half);
+        List<Spot> nut = there.nutLine(half);
         run(Layer.OUTLINE, nut);
         for (int side : new int[] {-1, 1}) {
-            line(Layer.OUTLINE, nut.get(side < 0 ? 0 : 1).u(), side * half, 30, side * shape.halfWidth(30));
+            line(Layer.OUTLINE, nut.get(side < 0 ? 0 : 1).uMm(), side * half, 30, side * shape.halfWidth(30));
         }
         line(Layer.CENTRE, 0, 0, 30 + BEYOND, 0);
         double along = head.lengthMm() + BEYOND;
         line(Layer.CENTRE, 0, 0, -along * StrictMath.cos(head.swingRad()), along * StrictMath.sin(head.swingRad()));
-        double corner = Math.max(0, there.outline(1).get(3).u());
+        double corner = Math.max(0, there.outline(1).get(3).uMm());
         words(corner + 2, half + 2, false, "nut, " + shown.length(2 * half));
         joint.filter(glued -> glued.place() == JointPlace.IN_THE_HEAD).ifPresent(glued -> {
             double wide = there.widthAtMm(glued.frontLineMm()) / 2;
@@ -271,21 +271,21 @@ final class TemplateViews {
         }
     }
 
-    private void wing(List<Point> seam) {
+    private void wing(List<Spot> seam) {
         run(Layer.ENVELOPE, seam);
-        Point end = seam.get(1);
-        boolean treble = end.v() > 0;
-        words(end.u() + 3, end.v() + (treble ? 1.5 : -SMALL - 1.5), false, "wing");
+        Spot end = seam.get(1);
+        boolean treble = end.vMm() > 0;
+        words(end.uMm() + 3, end.vMm() + (treble ? 1.5 : -SMALL - 1.5), false, "wing");
     }
 
     /** Crosses where the strings leave their posts, and the strings down to the nut. */
     private void strings(HeadShape there) {
-        List<Point> posts = there.posts(1);
-        List<List<Point>> strings = shape.strings();
+        List<Spot> posts = there.posts(1);
+        List<List<Spot>> strings = shape.strings();
         for (int i = 0; i < posts.size(); i++) {
-            Point post = posts.get(i);
-            line(Layer.CENTRE, post.u() - CROSS, post.v(), post.u() + CROSS, post.v());
-            line(Layer.CENTRE, post.u(), post.v() - CROSS, post.u(), post.v() + CROSS);
+            Spot post = posts.get(i);
+            line(Layer.CENTRE, post.uMm() - CROSS, post.vMm(), post.uMm() + CROSS, post.vMm());
+            line(Layer.CENTRE, post.uMm(), post.vMm() - CROSS, post.uMm(), post.vMm() + CROSS);
             if (strings.size() == posts.size()) {
                 run(Layer.STRINGS, List.of(post, strings.get(i).get(0)));
             }
@@ -296,17 +296,17 @@ final class TemplateViews {
         marks.add(Run.through(layer, u1, v1, u2, v2));
     }
 
-    private void run(Layer layer, List<Point> points) {
+    private void run(Layer layer, List<Spot> points) {
         marks.add(new Run(layer, points));
     }
 
-    private void closed(Layer layer, List<Point> points) {
-        List<Point> round = new ArrayList<>(points);
+    private void closed(Layer layer, List<Spot> points) {
+        List<Spot> round = new ArrayList<>(points);
         round.add(points.get(0));
         run(layer, round);
     }
 
     private void words(double u, double v, boolean centred, String text) {
-        marks.add(new Words(new Point(u, v), SMALL, centred, text));
+        marks.add(new Words(new Spot(u, v), SMALL, centred, text));
     }
 }

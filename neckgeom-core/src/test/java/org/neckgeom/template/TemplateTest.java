@@ -15,7 +15,6 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.drawing.NeckShape;
-import org.neckgeom.drawing.Point;
 import org.neckgeom.drawing.RandomPlans;
 import org.neckgeom.drawing.Settled;
 import org.neckgeom.drawing.Xml;
@@ -26,6 +25,7 @@ import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.Tenon;
 import org.neckgeom.page.Necks;
 import org.neckgeom.plan.Job;
+import org.neckgeom.shape.Spot;
 import org.neckgeom.testing.Approved;
 import org.neckgeom.text.Numbers;
 import org.w3c.dom.Document;
@@ -283,11 +283,11 @@ class TemplateTest {
             NeckShape shape = new NeckShape(neck, Settled.nothing());
             double a = shape.halfWidth(100);
             double b = neck.backDepthAtMm(100);
-            List<Point> points = shape.section(100);
+            List<Spot> points = shape.section(100);
             double worst = 0;
             for (int i = 1; i < points.size(); i++) {
-                double y = Math.abs(points.get(i).u() + points.get(i - 1).u()) / 2 / a;
-                double z = Math.abs(points.get(i).v() + points.get(i - 1).v()) / 2 / b;
+                double y = Math.abs(points.get(i).uMm() + points.get(i - 1).uMm()) / 2 / a;
+                double z = Math.abs(points.get(i).vMm() + points.get(i - 1).vMm()) / 2 / b;
                 double f = Math.pow(y, power) + Math.pow(z, power) - 1;
                 double slope = Math.hypot(power * Math.pow(y, power - 1) / a, power * Math.pow(z, power - 1) / b);
                 worst = Math.max(worst, Math.abs(f) / slope);
@@ -530,9 +530,9 @@ class TemplateTest {
     /** By hand: the window's corner lies 10 mm into the paper; an arc of 10 mm and a quarter turn is 1 part in 5,000 off. */
     @Test
     void drawOn_movesMarksOntoThePaperAndKeepsToArcs() {
-        Mark.Run run = new Mark.Run(Layer.CHECK, List.of(new Point(100, 50), new Point(120, 55)));
-        Mark.Arc arc = new Mark.Arc(Layer.CHECK, new Point(110, 60), 10, 0, Math.PI / 2);
-        Mark.Words words = new Mark.Words(new Point(101, 51), 3, true, "mark");
+        Mark.Run run = new Mark.Run(Layer.CHECK, List.of(new Spot(100, 50), new Spot(120, 55)));
+        Mark.Arc arc = new Mark.Arc(Layer.CHECK, new Spot(110, 60), 10, 0, Math.PI / 2);
+        Mark.Words words = new Mark.Words(new Spot(101, 51), 3, true, "mark");
         TemplatePage page = new TemplatePage(Paper.A4, "sheet", List.of(run, arc, words), 100, 50);
 
         String drawn = drawn(page);

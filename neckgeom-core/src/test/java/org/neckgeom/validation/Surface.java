@@ -25,6 +25,7 @@ final class Surface {
             "numeric",
             "stock",
             "neck",
+            "shape",
             "channel",
             "board",
             "head",

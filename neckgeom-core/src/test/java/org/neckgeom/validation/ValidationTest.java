@@ -14,6 +14,7 @@ import org.neckgeom.channel.SetupChecks;
 import org.neckgeom.head.HeadChecks;
 import org.neckgeom.heel.HeelChecks;
 import org.neckgeom.order.PlanChecks;
+import org.neckgeom.shape.ShapeChecks;
 import org.neckgeom.solid.SolidChecks;
 import org.neckgeom.strength.StrengthChecks;
 
@@ -28,6 +29,7 @@ class ValidationTest {
     static void compute() throws Exception {
         checks = new Checks();
         BenchChecks.into(checks);
+        ShapeChecks.into(checks);
         SetupChecks.into(checks);
         BoardChecks.into(checks);
         HeadChecks.into(checks);
