@@ -21,13 +21,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.neckgeom.board.StringSpacing;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.DatumTree;
 import org.neckgeom.budget.Propagation;
 import org.neckgeom.channel.FlippedPass;
 import org.neckgeom.fault.Fault;
-import org.neckgeom.head.HeadLayout;
 import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
@@ -43,7 +41,6 @@ import org.neckgeom.neck.NeckSet;
 import org.neckgeom.neck.Scale;
 import org.neckgeom.neck.StringSet;
 import org.neckgeom.neck.TrussRod;
-import org.neckgeom.neck.TunerPost;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.page.Document;
 import org.neckgeom.plan.Job;
@@ -113,17 +110,6 @@ class BadInputTest {
                         (design, depth) -> design.back(BackProfile.between(depth, depth)));
         return List.of(
                 neck,
-                HeadLayout.of(neck.head()
-                                .orElseThrow()
-                                .posts(
-                                        TunerPost.at(mm(60)).aside(mm(-20)),
-                                        TunerPost.at(mm(60)).aside(mm(20))))
-                        .nutForces(
-                                StringSpacing.diameters(mm(0.7), mm(0.4))
-                                        .across(mm(29))
-                                        .equalGaps(),
-                                mm(7),
-                                newton(95)),
                 depths,
                 depths.result(1, design -> design.back().toString()),
                 Sweep.of(bare).result(0, Neck::back),

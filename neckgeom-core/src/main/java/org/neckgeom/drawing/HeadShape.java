@@ -2,114 +2,98 @@ package org.neckgeom.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.neckgeom.board.FannedFrets;
 import org.neckgeom.head.HeadLayout;
 import org.neckgeom.neck.Head;
-import org.neckgeom.neck.Neck;
-import org.neckgeom.neck.TunerPost;
+import org.neckgeom.shape.Point;
+import org.neckgeom.shape.Polyline;
 import org.neckgeom.shape.Spot;
+import org.neckgeom.solid.HeadSolid;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * A head in plan: its outline from the nut line to the tip, its posts and wings, in mm, x toward the body. Turned flat, or
- * seen square to the neck and so foreshortened by its pitch. A swung head turns about the nut line's middle.
+ * The {@linkplain HeadSolid head in space} as it is drawn, in mm, u toward the body: on its own face with the neck's axis
+ * level, or in plan as it is seen square to the neck.
  *
- * @param nutLine slope of the nut line on the head's face
+ * @param inPlan whether seen in plan; else on its face
  */
-public record HeadShape(Head head, HeadLayout layout, double nutLine) {
+public record HeadShape(HeadSolid solid, boolean inPlan) {
 
-    public static HeadShape of(Neck design, Head head) {
-        HeadLayout layout = HeadLayout.of(head);
-        double onFace =
-                layout.nutSlanted(FannedFrets.nutSlant(design)).nutLine().libraryValue();
-        return new HeadShape(head, layout, StrictMath.tan(onFace));
+    public Head head() {
+        return solid.head();
+    }
+
+    /** The same head seen square to the neck. */
+    public HeadShape seenInPlan() {
+        return new HeadShape(solid, true);
     }
 
     /** Whether the outline is the head's own; otherwise only the room for it. */
     public boolean hasOutline() {
-        return layout.hasOutline();
+        return HeadLayout.of(head()).hasOutline();
     }
 
-    /** The outline, closed: nut line's bass end, tip, nut line's treble end. */
-    public List<Spot> outline(double foreshortening) {
-        double l = head.lengthMm();
-        List<Spot> points = new ArrayList<>();
-        points.add(placed(fromNutLine(-1), -halfWidth(fromNutLine(-1)), foreshortening));
-        points.add(placed(l, -halfWidth(l), foreshortening));
-        points.add(placed(l, halfWidth(l), foreshortening));
-        points.add(placed(fromNutLine(1), halfWidth(fromNutLine(1)), foreshortening));
-        return points;
+    /** The outline, closed: from the nut line's treble end by the tip to its bass end. */
+    public List<Spot> outline() {
+        return solid.outline().spots().stream().map(this::placed).toList();
     }
 
-    /** The slanted line through the nut on the face, between the edges of a neck so wide there. */
+    /** The slanted line through the nut, between the edges of a neck so wide there. */
     public List<Spot> nutLine(double halfWidth) {
-        return List.of(new Spot(-nutLine * halfWidth, -halfWidth), new Spot(nutLine * halfWidth, halfWidth));
+        double slope = solid.frame().toHere(new Point(solid.nutSlope(), 1, 0)).xMm();
+        double across = solid.frame().toHere(new Point(solid.nutSlope(), 1, 0)).yMm();
+        return List.of(
+                placed(new Spot(-halfWidth * slope, -halfWidth * across)),
+                placed(new Spot(halfWidth * slope, halfWidth * across)));
     }
 
-    /** Where the head's edge of a side leaves the nut line, along the head's own axis; less than 0 before the break line. */
-    private double fromNutLine(int side) {
-        // The line x = k y in the turned head's own axes, k the tangent of its angle to them, on the edge y = side (a +
-        // b l).
-        double swing = StrictMath.tan(StrictMath.atan(nutLine) - head.swingRad());
-        double atBreak = halfWidth(0);
-        double growth = (halfWidth(head.lengthMm()) - atBreak) / head.lengthMm();
-        return -swing * side * atBreak / (1 + swing * side * growth);
+    /** A line along the nut line, so far before it along the neck's axis in the face, as far as the outline. */
+    public List<Spot> across(double before) {
+        return acrossOnAxis(before
+                * (solid.neckAxis().uMm() + solid.nutLine() * solid.neckAxis().vMm()));
     }
 
-    /** Width of the outline so far along the head's face. */
-    public double widthAtMm(double along) {
-        return 2 * halfWidth(along);
+    /** The same, so far before the nut line on the head's own axis. */
+    public List<Spot> acrossOnAxis(double before) {
+        Polyline part =
+                solid.outlineFrom(Amount.ofLibrary(before, ShopUnit.MILLIMETRE)).orElse(solid.outline());
+        // The cut begins the part's treble edge and ends its bass edge.
+        List<Spot> spots = part.spots();
+        return List.of(placed(spots.get(spots.size() - 1)), placed(spots.get(0)));
     }
 
-    private double halfWidth(double along) {
-        double atBreak = layout.width(Amount.ofLibrary(0, ShopUnit.MILLIMETRE)).libraryValue();
-        double atTip = layout.width(Amount.ofLibrary(head.lengthMm(), ShopUnit.MILLIMETRE))
-                .libraryValue();
-        return (atBreak + (atTip - atBreak) * along / head.lengthMm()) / 2;
-    }
-
-    /** Where each string leaves its post, from bass to treble. */
-    public List<Spot> posts(double foreshortening) {
-        List<Spot> points = new ArrayList<>();
-        for (TunerPost post : layout.posts()) {
-            points.add(placed(post.along().libraryValue(), post.aside().libraryValue(), foreshortening));
-        }
-        return points;
+    /** Where each string leaves its post, or the posts' middles where their diameter is known, from bass to treble. */
+    public List<Spot> posts() {
+        return solid.posts().stream().map(this::placed).toList();
     }
 
     /** The seams of the wings with stock so wide, one a side; none where it is wide enough. */
-    public List<List<Spot>> wings(double stock, double foreshortening) {
-        if (!(stock > 0) || !(2 * Math.max(halfWidth(0), halfWidth(head.lengthMm())) > stock)) {
-            return List.of();
-        }
+    public List<List<Spot>> wings(double stock) {
         List<List<Spot>> seams = new ArrayList<>();
-        for (int side : new int[] {-1, 1}) {
-            double from = begin(stock / 2, side);
-            double to = end(stock / 2);
-            seams.add(List.of(
-                    placed(from, side * stock / 2, foreshortening), placed(to, side * stock / 2, foreshortening)));
+        if (!(stock > 0)) {
+            return seams;
+        }
+        for (Polyline wing : solid.wings(Amount.ofLibrary(stock, ShopUnit.MILLIMETRE))) {
+            List<Spot> seam = wing.spots().stream()
+                    .filter(s -> Math.abs(Math.abs(solid.at(s, 0).yMm()) - stock / 2) < 1e-9)
+                    .map(this::placed)
+                    .sorted((a, b) -> Double.compare(b.uMm(), a.uMm()))
+                    .toList();
+            if (seam.size() > 1) {
+                seams.add(List.of(seam.get(0), seam.get(seam.size() - 1)));
+            }
         }
         return seams;
     }
 
-    /** Where the outline has grown wider than the stock, or the nut line where it is so from the start. */
-    private double begin(double half, int side) {
-        return halfWidth(0) >= half ? fromNutLine(side) : Math.min(crossing(half), head.lengthMm());
-    }
-
-    private double end(double half) {
-        return halfWidth(head.lengthMm()) >= half ? head.lengthMm() : crossing(half);
-    }
-
-    private double crossing(double half) {
-        double growth = (halfWidth(head.lengthMm()) - halfWidth(0)) / head.lengthMm();
-        return (half - halfWidth(0)) / growth;
-    }
-
-    private Spot placed(double along, double aside, double foreshortening) {
-        double sin = StrictMath.sin(head.swingRad());
-        double cos = StrictMath.cos(head.swingRad());
-        return new Spot(-(along * cos - aside * sin) * foreshortening, along * sin + aside * cos);
+    private Spot placed(Spot spot) {
+        Point at = solid.at(spot, 0);
+        if (inPlan) {
+            return new Spot(at.xMm(), at.yMm());
+        }
+        Spot axis = solid.neckAxis();
+        double along = -spot.uMm() * axis.uMm() + spot.vMm() * axis.vMm();
+        double aside = spot.vMm() * axis.uMm() + spot.uMm() * axis.vMm();
+        return new Spot(-along, aside);
     }
 }

@@ -15,6 +15,7 @@ import org.neckgeom.neck.JointPlace;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.shape.Spot;
 import org.neckgeom.solid.BackShape;
+import org.neckgeom.solid.NeckSolid;
 
 /**
  * The outlines of a designed neck in its own frame, in mm: the one source of the page's drawings and of the templates.
@@ -255,7 +256,7 @@ public final class NeckShape {
     }
 
     public Optional<HeadShape> headShape() {
-        return design.head().map(head -> HeadShape.of(design, head));
+        return NeckSolid.of(design).head().map(head -> new HeadShape(head, false));
     }
 
     /** A point of the head in side view: so far along its face from the break line, so deep under the face. */

@@ -96,18 +96,6 @@ final class ScarfKernel {
         return StrictMath.cos(headMitre(pitchRad, slantRad)) / StrictMath.cos(slantRad);
     }
 
-    /**
-     * Angle in the head's face, from the centreline's direction, of an axis that is swung by g in plan, positive to the
-     * treble: {@code atan2(sin g cos m / cos s, cos g / cos a + sin g tan s sin a tan a)}.
-     */
-    static double swingInFace(double pitchRad, double slantRad, double swingRad) {
-        double sin = StrictMath.sin(swingRad);
-        return StrictMath.atan2(
-                sin * acrossHead(pitchRad, slantRad),
-                StrictMath.cos(swingRad) / StrictMath.cos(pitchRad)
-                        + sin * StrictMath.tan(slantRad) * StrictMath.sin(pitchRad) * StrictMath.tan(pitchRad));
-    }
-
     /** Roll of the head about its own centreline behind a slanted nut: {@code asin(sin d sin s cos a)}. */
     static double slantRoll(double pitchRad, double slantRad) {
         return StrictMath.asin(

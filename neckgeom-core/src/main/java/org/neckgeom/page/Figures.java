@@ -46,7 +46,7 @@ final class Figures {
     private static String planWords(Contents contents, NeckShape shape) {
         boolean room = shape.headShape().map(head -> !head.hasOutline()).orElse(false);
         boolean wings = shape.headShape()
-                .map(head -> !head.wings(shape.stockMm(), 1).isEmpty())
+                .map(head -> !head.wings(shape.stockMm()).isEmpty())
                 .orElse(false);
         return "Bass side to the left. Frets from the nut, in "
                 + contents.shown().unitInWords()

@@ -29,7 +29,7 @@ final class PlanDrawing {
         this.shape = shape;
         this.design = shape.design();
         this.shown = shown;
-        this.head = shape.headShape();
+        this.head = shape.headShape().map(HeadShape::seenInPlan);
         double half = 0;
         double tip = -10;
         double end = shape.boardEnd();
@@ -49,11 +49,7 @@ final class PlanDrawing {
     }
 
     private List<Spot> headOutline() {
-        return head.map(there -> there.outline(foreshortening(there))).orElse(List.of());
-    }
-
-    private static double foreshortening(HeadShape there) {
-        return StrictMath.cos(there.head().angleRad());
+        return head.map(HeadShape::outline).orElse(List.of());
     }
 
     private Drawing drawn() {
@@ -85,20 +81,20 @@ final class PlanDrawing {
     private void head(Drawing drawing, HeadShape there) {
         List<Spot> corners = page.all(headOutline());
         drawing.shape(there.hasOutline() ? "wood" : "outline", corners);
-        for (List<Spot> seam : there.wings(shape.stockMm(), foreshortening(there))) {
+        for (List<Spot> seam : there.wings(shape.stockMm())) {
             drawing.through("seam", page.all(seam));
         }
-        // The corners run from the nut line's bass end to the tip and back to its treble end.
-        Spot tip = corners.get(2);
-        Spot nut = corners.get(3);
+        // The corners run from the nut line's treble end to the tip and back to its bass end.
+        Spot tip = corners.get(corners.size() / 2 - 1);
+        Spot nut = corners.get(0);
         Spot side = new Spot((tip.uMm() + nut.uMm()) / 2, (tip.vMm() + nut.vMm()) / 2);
         widths.add(
                 tip,
-                shown.length(there.widthAtMm(there.head().lengthMm())),
+                shown.length(there.head().widthAtTipMm()),
                 there.hasOutline() ? "head wide at tip" : "head room wide");
         widths.add(side, shown.length(there.head().lengthMm()), "long, on its face");
         if (there.hasOutline()) {
-            widths.add(nut, shown.length(there.widthAtMm(0)), "at break line");
+            widths.add(nut, shown.length(there.head().widthAtBreakLineMm()), "at break line");
         }
     }
 
@@ -135,7 +131,7 @@ final class PlanDrawing {
     private void strings(Drawing drawing) {
         List<List<Spot>> strings = shape.strings();
         strings.forEach(string -> drawing.through("string", page.all(string)));
-        List<Spot> posts = head.map(there -> there.posts(foreshortening(there))).orElse(List.of());
+        List<Spot> posts = head.map(HeadShape::posts).orElse(List.of());
         posts.forEach(post -> drawing.ring(page.at(post.uMm(), post.vMm())));
         for (int i = 0; i < strings.size() && strings.size() == posts.size(); i++) {
             drawing.through(

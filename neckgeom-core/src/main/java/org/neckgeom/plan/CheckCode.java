@@ -34,12 +34,22 @@ public enum CheckCode {
     HEAD_FITS_THE_TUNERS("head fits the tuners"),
     /** Every string bends enough over the nut. */
     STRINGS_PRESS_ON_THE_NUT("strings press on the nut"),
+    /** Every post's washer lies on the head's wood. */
+    POSTS_ON_THE_WOOD("posts on the wood"),
+    /** The posts' washers do not meet. */
+    POSTS_APART("posts apart"),
+    /** No string touches another string's post. */
+    STRINGS_CLEAR_OF_POSTS("strings clear of posts"),
+    /** No two strings cross over the head. */
+    STRINGS_DO_NOT_CROSS("strings do not cross"),
     /** The frets reach the body joint. */
     FRETS_REACH_THE_BODY("frets reach the body"),
     /** The outer strings stay over the fingerboard. */
     OUTER_STRINGS_OVER_THE_BOARD("outer strings over the board"),
     /** Enough wood is left between channel and back. */
     WOOD_LEFT("wood under the channel"),
+    /** The back's turn comes down to the heel's cap by the body joint. */
+    BACK_REACHES_THE_HEEL("back reaches the heel"),
     /** The dovetail is smaller than the heel. */
     DOVETAIL_INSIDE_THE_HEEL("dovetail inside the heel"),
     /** Wood is left around every bolt's hole. */

@@ -7,7 +7,6 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
-import org.neckgeom.board.FannedFrets;
 import org.neckgeom.board.StringSpacing;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
@@ -18,6 +17,9 @@ import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Verdict;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.solid.HeadClearances;
+import org.neckgeom.solid.NeckSolid;
+import org.neckgeom.solid.StringLine;
 import org.neckgeom.strength.StringLoad;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnits;
@@ -32,10 +34,7 @@ final class HeadParts {
     }
 
     private static PlanPart head(Stages plan, Head head) {
-        HeadLayout drawn = HeadLayout.of(head);
-        HeadLayout layout = FannedFrets.of(plan.neck())
-                .map(fan -> drawn.nutSlanted(fan.slant(0)))
-                .orElse(drawn);
+        HeadLayout layout = HeadLayout.of(head);
         PlanSection.Draft draft =
                 PlanSection.titled(SectionCode.HEAD, plan.style()).row("layout", "layout", layout);
         double wings = layout.wings(plan.blank().width()).libraryValue();
@@ -49,8 +48,9 @@ final class HeadParts {
         List<PlanCheck> checks = new ArrayList<>();
         head.tuners().ifPresent(tuners -> checks.add(tuners(plan, draft, layout, tuners)));
         if (StringSpacing.atNut(plan.neck()).isPresent() && layout.hasPosts()) {
-            checks.add(breaks(plan, draft, layout));
+            checks.add(breaks(plan, draft));
         }
+        plan.shape().solid().clearances().ifPresent(free -> checks.addAll(clearances(plan, draft, free)));
         return new PlanPart(draft.done(), checks);
     }
 
@@ -80,26 +80,22 @@ final class HeadParts {
     }
 
     /** Common practice: under 5 deg a string may buzz in its slot or jump from it. */
-    private static PlanCheck breaks(Stages plan, PlanSection.Draft draft, HeadLayout layout) {
-        Amount<Length> slot = plan.shape().slotHeight();
-        List<BreakAngle> breaks = layout.breaks(StringSpacing.atNut(plan.neck()).orElseThrow(), slot);
+    private static PlanCheck breaks(Stages plan, PlanSection.Draft draft) {
+        NeckSolid solid = plan.shape().solid();
         double least = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < breaks.size(); i++) {
-            double down = Math.toDegrees(breaks.get(i).angle().libraryValue());
-            double aside = Math.toDegrees(breaks.get(i).side().libraryValue());
-            least = Math.min(least, down);
+        for (StringLine string : solid.strings()) {
+            double down = string.breakAngle().map(Amount::libraryValue).orElse(0.0);
+            double aside = string.sideAngle().map(Amount::libraryValue).orElse(0.0);
+            least = Math.min(least, Math.toDegrees(down));
             draft.row(
-                    "string" + (i + 1),
-                    draft.words("string", "string {string}").with("string", Kind.WHOLE, i + 1),
+                    "string" + string.number(),
+                    draft.words("string", "string {string}").with("string", Kind.WHOLE, string.number()),
                     draft.words("break", "{down:2} down" + side(aside))
-                            .with("down", Kind.RAD, breaks.get(i).angle().libraryValue())
-                            .with("aside", Kind.RAD, breaks.get(i).side().libraryValue()));
+                            .with("down", Kind.RAD, down)
+                            .with("aside", Kind.RAD, aside));
         }
         if (plan.neck().isReadyForLoad()) {
-            draft.row(
-                    "onTheNut",
-                    "on the nut",
-                    layout.nutForces(StringSpacing.atNut(plan.neck()).orElseThrow(), slot, pulls(plan.neck())));
+            solid.nutForces(pulls(plan.neck())).ifPresent(forces -> draft.row("onTheNut", "on the nut", forces));
         }
         boolean enough = least >= BreakAngle.FEW_DEGREES;
         return new PlanCheck(
@@ -112,6 +108,72 @@ final class HeadParts {
                 enough
                         ? draft.words("drill-for-the-posts", "Drill for the posts.")
                         : draft.words("more-break", "A retainer, a post nearer the nut, or a steeper head."));
+    }
+
+    /** Posts and their washers on the wood and apart, strings past other posts and past each other. */
+    private static List<PlanCheck> clearances(Stages plan, PlanSection.Draft draft, HeadClearances free) {
+        draft.row("clearances", "clearances", free);
+        List<PlanCheck> checks = new ArrayList<>();
+        free.edge()
+                .ifPresent(edge -> checks.add(clear(
+                        plan,
+                        CheckCode.POSTS_ON_THE_WOOD,
+                        edge,
+                        plan.words("past-a-washer", "{clear:text} past the washer of post {post}")
+                                .with("clear", Kind.MM, edge.libraryValue())
+                                .with("post", Kind.WHOLE, free.postNearestTheEdge()),
+                        Outcome.STOP,
+                        plan.words("drill", "Drill for the posts."),
+                        plan.words("move-the-post", "Move the post in, or widen the head there."))));
+        free.washers()
+                .ifPresent(apart -> checks.add(clear(
+                        plan,
+                        CheckCode.POSTS_APART,
+                        apart,
+                        plan.words("between", "{clear:text} between two washers")
+                                .with("clear", Kind.MM, apart.libraryValue()),
+                        Outcome.STOP,
+                        plan.words("drill", "Drill for the posts."),
+                        plan.words("posts-apart", "Move the posts apart, or take smaller washers."))));
+        free.stringPastPost()
+                .ifPresent(past -> checks.add(clear(
+                        plan,
+                        CheckCode.STRINGS_CLEAR_OF_POSTS,
+                        past,
+                        plan.words("past-a-post", "{clear:text} past another string's post")
+                                .with("clear", Kind.MM, past.libraryValue()),
+                        Outcome.OPEN,
+                        plan.words("as-drawn", "Leave the posts as drawn."),
+                        plan.words("straighter", "Move the posts so that each string passes the others."))));
+        if (free.strings().isPresent()) {
+            checks.add(new PlanCheck(
+                    CheckCode.STRINGS_DO_NOT_CROSS,
+                    new Finding.Conflicting(free.crossings(), true),
+                    plan.words("crossing", "{pairs:of pair/pairs} of strings cross over the head")
+                            .with("pairs", Kind.WHOLE, free.crossings()),
+                    plan.words("none", "none"),
+                    free.crossings() == 0
+                            ? plan.words("as-drawn", "Leave the posts as drawn.")
+                            : plan.words("order-of-posts", "Change the order of the posts.")));
+        }
+        return checks;
+    }
+
+    private static PlanCheck clear(
+            Stages plan,
+            CheckCode code,
+            Amount<Length> free,
+            Statement found,
+            Outcome otherwise,
+            Statement next,
+            Statement remedy) {
+        Finding finding = new Finding.Computed(free, Limits.atLeast(plan.style().amount(0)), otherwise);
+        return new PlanCheck(
+                code,
+                finding,
+                found,
+                plan.words("clear", "more than 0"),
+                finding.outcome() == Outcome.OK ? next : remedy);
     }
 
     private static String side(double aside) {

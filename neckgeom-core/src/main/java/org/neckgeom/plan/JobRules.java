@@ -12,7 +12,6 @@ import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.head.HeadLayout;
 import org.neckgeom.neck.Channel;
-import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;
@@ -51,10 +50,13 @@ final class JobRules {
         rules.channelEnd();
         rules.pocketWidth();
         rules.channelWidth();
-        rules.blankLength();
         rules.blankWidth(stages.shape());
-        rules.blankThickness();
         rules.back();
+        rules.heel();
+        if (rules.hasShape(stages.shape())) {
+            rules.blankLength(stages.shape());
+            rules.blankThickness(stages.shape());
+        }
         rules.scarf(stages.shape());
         rules.neckSet(stages.shape());
         rules.tuners();
@@ -169,15 +171,15 @@ final class JobRules {
     }
 
     /** A head that is scarfed on may come from another board; one that is not comes from this blank. */
-    private void blankLength() {
+    private void blankLength(ShapeStage shape) {
         double joint = design.bodyJointMm();
-        double beforeNut = blank.nutFromHeadEndMm();
-        Optional<Head> whole = design.head().filter(head -> head.scarf().isEmpty());
-        if (whole.isPresent()) {
-            beforeNut = Math.max(
-                    beforeNut,
-                    whole.get().lengthMm() * StrictMath.cos(whole.get().angleRad()));
-        }
+        double beforeNut = Math.max(
+                blank.nutFromHeadEndMm(),
+                shape.solid()
+                        .head()
+                        .filter(head -> head.head().scarf().isEmpty())
+                        .map(head -> head.farthest().libraryValue())
+                        .orElse(0.0));
         double needed = beforeNut + joint;
         if (!(blank.lengthMm() >= needed)) {
             String shaft = "the shaft from the nut to the body joint at " + text(joint);
@@ -193,16 +195,45 @@ final class JobRules {
         }
     }
 
-    private void blankThickness() {
-        double joint = design.bodyJointMm();
-        double back = Math.max(design.backDepthAtMm(0), design.backDepthAtMm(joint));
+    private void blankThickness(ShapeStage shape) {
+        double station = shape.leastThickness().station().libraryValue();
+        double back = shape.solid().depth().valueAt(station);
         double floor = Math.max(channel.depthMm(), channel.floorDepthAtMm(channel.startMm() + channel.lengthMm() / 2));
         double cut = Math.max(floor, channel.hasAdjusterPocket() ? channel.adjusterPocketDepthMm() : 0);
         if (!(blank.thicknessMm() >= back)) {
-            outOfIt("blank.thickness", back, "the back at its deepest before the body joint", blank.thickness());
+            outOfIt(
+                    "blank.thickness",
+                    back,
+                    "the back at its deepest before the heel, " + brief(station) + " from the nut,",
+                    blank.thickness());
         } else if (!(blank.thicknessMm() > cut)) {
             outOfIt("blank.thickness", cut, "the channel alone, and then some wood behind it", blank.thickness());
         }
+    }
+
+    /** Whether the back can be drawn from the nut to the heel. */
+    private boolean hasShape(ShapeStage shape) {
+        int before = faults.size();
+        try {
+            shape.solid();
+        } catch (Refusal refusal) {
+            faults.addAll(refusal.faults());
+        }
+        return faults.size() == before;
+    }
+
+    /** The heel is no shallower than the back it grows from. */
+    private void heel() {
+        double joint = design.bodyJointMm();
+        double plain = design.backDepthAtMm(joint);
+        design.heel()
+                .filter(heel -> !(heel.heightMm() >= plain))
+                .ifPresent(heel -> fault(
+                        "heel.height",
+                        "at-least",
+                        "be " + text(plain) + " or more, the depth of the back at the body joint, " + brief(joint)
+                                + " from the nut",
+                        text(heel.heightMm())));
     }
 
     private void outOfIt(String path, double needed, String what, Object given) {

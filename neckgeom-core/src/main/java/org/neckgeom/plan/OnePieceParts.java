@@ -6,10 +6,10 @@ import java.util.Optional;
 import javax.measure.quantity.Length;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
-import org.neckgeom.head.OnePieceHead;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.order.Operation;
-import org.neckgeom.solid.BackShape;
+import org.neckgeom.solid.NeckSolid;
+import org.neckgeom.solid.OnePieceHead;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
@@ -22,7 +22,7 @@ final class OnePieceParts {
         if (!plan.shape().isHeadInOnePiece()) {
             return Optional.empty();
         }
-        return plan.made().design().head().map(head -> part(plan, OnePieceHead.of(head)));
+        return NeckSolid.of(plan.made().design()).head().map(head -> part(plan, OnePieceHead.of(head)));
     }
 
     private static PlanPart part(Stages plan, OnePieceHead head) {
@@ -32,7 +32,8 @@ final class OnePieceParts {
             return PlanPart.of(draft.row("done", "done", draft.words("sawn", "sawn")));
         }
         if (plan.shape().isHeadSawnFromTheBlank()) {
-            Amount<Length> shaft = plan.style().amount(BackShape.of(plan.neck()).depthAtMm(0));
+            Amount<Length> shaft =
+                    plan.style().amount(plan.shape().solid().depth().valueAt(0));
             double meets = head.backMeets(shaft).libraryValue();
             draft.row(
                     "backMeets",

@@ -34,6 +34,8 @@ final class ShapeParts {
 
     private static final double PROJECTION_THOU = 20;
 
+    private static final double HAIR = 1e-9;
+
     private ShapeParts() {}
 
     static List<PlanPart> of(Stages plan) {
@@ -214,8 +216,28 @@ final class ShapeParts {
             seat.widthAtEnd().ifPresent(width -> checks.add(dovetail(plan, heel, seat, width)));
         });
         heel.tenon().ifPresent(tenon -> checks.add(tenon(heel, draft.row("tenon", "tenon", tenon), tenon)));
+        plan.neck().back().heelTransition().ifPresent(turn -> checks.add(reachesTheHeel(plan, heel)));
         checks.addAll(atBridge(plan, draft));
         return new PlanPart(draft.done(), checks);
+    }
+
+    /** Where a turn begins too late, or is too flat, the back is still above the heel's cap at the body joint. */
+    private static PlanCheck reachesTheHeel(Stages plan, Heel heel) {
+        double deep = plan.shape().solid().depth().valueAt(plan.neck().bodyJointMm());
+        Finding finding = new Finding.Computed(
+                plan.style().amount(deep),
+                Limits.atLeast(plan.style().amount(heel.heightMm() * (1 - HAIR))),
+                Outcome.OPEN);
+        return new PlanCheck(
+                CheckCode.BACK_REACHES_THE_HEEL,
+                finding,
+                plan.words("back-at-joint", "back {deep:brief} deep at the body joint")
+                        .with("deep", Kind.MM, deep),
+                plan.words("heel-height", "{height:brief}, the heel's height").with("height", Kind.MM, heel.heightMm()),
+                finding.outcome() == Outcome.OK
+                        ? plan.words("carve-the-turn", "Carve the turn down to the cap.")
+                        : plan.words(
+                                "earlier-turn", "Begin the turn nearer the nut, or make it steeper; or a lower heel."));
     }
 
     private static PlanCheck dovetail(Stages plan, Heel heel, Dovetail seat, Amount<Length> width) {

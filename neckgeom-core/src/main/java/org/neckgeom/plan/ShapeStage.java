@@ -12,8 +12,12 @@ import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.BackSet;
 import org.neckgeom.heel.HeelBlocks;
 import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.JointPlace;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.solid.HeadSolid;
+import org.neckgeom.solid.LeastThickness;
+import org.neckgeom.solid.NeckSolid;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
@@ -23,12 +27,19 @@ final class ShapeStage {
     private final Inputs job;
     private final Supplier<Attempt<BackSet>> neckSet = new Once<>(() -> Attempt.at(this::setToTheBody));
 
+    private final Supplier<NeckSolid> solid = new Once<>(() -> NeckSolid.of(neck()));
+
     ShapeStage(Inputs job) {
         this.job = job;
     }
 
     private Neck neck() {
         return job.neck();
+    }
+
+    /** The one shape of the neck as designed. */
+    NeckSolid solid() {
+        return solid.get();
     }
 
     Optional<ScarfJoint> scarf() {
@@ -56,13 +67,13 @@ final class ShapeStage {
     /** The board of shaft and head with its marks at the blank's edges: what is kept is no wider than the blank. */
     Optional<ScarfBoard> scarfBoard() {
         return scarfed().map(head -> {
-            HeadLayout layout = HeadLayout.of(head).nutSlanted(nutSlant());
+            HeadSolid there = solid().head().orElseThrow();
             double kept = Math.min(
                     job.blank().widthMm(),
-                    Math.max(shaftWidthMm(), layout.across().libraryValue()));
+                    Math.max(shaftWidthMm(), there.across().libraryValue()));
             return joint(head)
                     .keeping(job.style().amount(kept))
-                    .board(job.style().amount(shaftEndMm()), layout.reach())
+                    .board(job.style().amount(shaftEndMm()), there.reach())
                     .edges(job.blank().width());
         });
     }
@@ -70,6 +81,23 @@ final class ShapeStage {
     /** The shaft at its widest, as wide as the fingerboard up to the body joint. */
     double shaftWidthMm() {
         return 2 * Math.max(neck().halfWidthAtMm(0), neck().halfWidthAtMm(neck().bodyJointMm()));
+    }
+
+    /**
+     * Where the heel's blocks begin to carry the depth on: their length before the body joint; without it where the back turns into
+     * the heel, or at the body joint.
+     */
+    double blocksFromMm() {
+        double joint = neck().bodyJointMm();
+        return neck().heel()
+                .flatMap(Heel::blockLength)
+                .map(length -> Math.max(0, joint - length.libraryValue()))
+                .orElseGet(() -> Math.min(joint, solid().back().heelStartMm().orElse(joint)));
+    }
+
+    /** The least thickness of the finished wood: the back before the heel's blocks, and a head in one piece with it. */
+    LeastThickness leastThickness() {
+        return solid().leastThickness(job.style().amount(blocksFromMm()));
     }
 
     boolean isHeadInOnePiece() {

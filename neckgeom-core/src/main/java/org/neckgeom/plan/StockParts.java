@@ -5,7 +5,6 @@ import java.util.Optional;
 import javax.measure.quantity.Length;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
-import org.neckgeom.head.OnePieceHead;
 import org.neckgeom.head.ScarfBoard;
 import org.neckgeom.heel.HeelBlocks;
 import org.neckgeom.measure.Limits;
@@ -13,7 +12,6 @@ import org.neckgeom.neck.Dovetail;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.Neck;
-import org.neckgeom.solid.BackShape;
 import org.neckgeom.solid.BlankNeeds;
 import org.neckgeom.solid.CuttingList;
 import org.neckgeom.stock.Blank;
@@ -24,7 +22,6 @@ import org.neckgeom.units.LengthStyle;
 final class StockParts {
 
     private static final double HAIR = 1e-9;
-    private static final int STATIONS = 64;
 
     private StockParts() {}
 
@@ -88,7 +85,7 @@ final class StockParts {
         }
         double before = head == null
                 ? plan.blank().nutFromHeadEndMm()
-                : OnePieceHead.of(head).lengthMm();
+                : plan.shape().solid().head().orElseThrow().farthest().libraryValue();
         return before + plan.shape().shaftEndMm();
     }
 
@@ -101,38 +98,11 @@ final class StockParts {
                 : neck;
     }
 
-    /** The deepest of the back up to the body joint, without its turn into the heel, and of the head. */
+    /** The deepest of the back before the heel's blocks, and of the head; a scarfed head's own thickness. */
     private static double thicknessMm(Stages plan) {
-        Neck design = plan.neck();
-        double deepest = deepestBackMm(plan);
-        Head head = design.head().orElse(null);
-        if (head == null) {
-            return deepest;
-        }
-        return Math.max(
-                deepest,
-                plan.shape().scarf().isPresent()
-                        ? head.thicknessMm()
-                        : OnePieceHead.of(head).thicknessMm());
-    }
-
-    private static double deepestBackMm(Stages plan) {
-        Neck design = plan.neck();
-        BackShape back = BackShape.of(design);
-        double end = heelStartMm(plan);
-        double deepest = 0;
-        for (int i = 0; i <= STATIONS; i++) {
-            deepest = Math.max(
-                    deepest,
-                    back.at(plan.style().amount(end * i / STATIONS)).depth().libraryValue());
-        }
-        return deepest;
-    }
-
-    /** The heel transition is carved from its blocks; before it the back comes from the blank alone. */
-    private static double heelStartMm(Stages plan) {
-        double second = plan.neck().scale().fretMm(plan.neck().back().secondFret());
-        return Math.min(second, plan.neck().bodyJointMm());
+        double least = plan.shape().leastThickness().thickness().libraryValue();
+        Head head = plan.neck().head().orElse(null);
+        return head != null && plan.shape().scarf().isPresent() ? Math.max(least, head.thicknessMm()) : least;
     }
 
     /** How many heel blocks come from the blank: none where they are thicker than it, or their length is not given. */

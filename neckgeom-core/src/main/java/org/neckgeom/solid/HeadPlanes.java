@@ -8,6 +8,7 @@ import org.neckgeom.shape.Direction;
 import org.neckgeom.shape.Frame;
 import org.neckgeom.shape.Plane;
 import org.neckgeom.shape.Point;
+import org.neckgeom.shape.Spot;
 
 /**
  * Where the head lies. Its face holds the nut line {@code x = y tan s} and falls by the head angle a along the centreline:
@@ -21,10 +22,9 @@ import org.neckgeom.shape.Point;
  * @param slant s in rad, positive when the nut's treble end lies nearer the body
  * @param face the wood's face, without veneer
  * @param frame axes along the head toward the body, across toward the treble side and out of the face
- * @param swingInFace psi in rad
  * @param thickness of the wood in mm
  */
-record HeadPlanes(double pitch, double slant, Plane face, Frame frame, double swingInFace, double thickness) {
+record HeadPlanes(double pitch, double slant, Plane face, Frame frame, double thickness) {
 
     static HeadPlanes of(Neck neck, Head head) {
         double slant =
@@ -41,11 +41,18 @@ record HeadPlanes(double pitch, double slant, Plane face, Frame frame, double sw
         Direction axis = new Direction(-cosG, sinG, -StrictMath.tan(a) * (cosG + sinG * StrictMath.tan(s)));
         Direction back = axis.opposite();
         Frame frame = new Frame(Point.ORIGIN, back, normal.cross(back), normal);
-        double m = StrictMath.asin(StrictMath.cos(a) * StrictMath.sin(s));
-        double psi = StrictMath.atan2(
-                sinG * StrictMath.cos(m) / StrictMath.cos(s),
-                cosG / StrictMath.cos(a) + sinG * StrictMath.tan(s) * StrictMath.sin(a) * StrictMath.tan(a));
-        return new HeadPlanes(a, s, new Plane(normal, 0), frame, psi, thickness);
+        return new HeadPlanes(a, s, new Plane(normal, 0), frame, thickness);
+    }
+
+    /** The neck's own axis in the face, {@code (-cos a, 0, -sin a)}, in the head's coordinates: along the head and across it. */
+    Spot neckAxis() {
+        Point on = frame.toHere(new Point(-StrictMath.cos(pitch), 0, -StrictMath.sin(pitch)));
+        return new Spot(-on.xMm(), on.yMm());
+    }
+
+    /** Angle in the face from the neck's axis to the head's, positive toward the treble side, in rad. */
+    double swingInFace() {
+        return StrictMath.atan2(-neckAxis().vMm(), neckAxis().uMm()) + 0.0;
     }
 
     /** The head's back, its wood above it. */

@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
+import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
@@ -23,6 +25,7 @@ import org.neckgeom.shape.Polyline;
 import org.neckgeom.shape.Spot;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LibraryUnits;
+import org.neckgeom.units.ShopUnit;
 
 /**
  * The head (headstock) in space: its planes, its outline, its posts, its deepest and its farthest corner. Immutable.
@@ -63,6 +66,28 @@ public final class HeadSolid extends ValueAnswer {
     }
 
     /**
+     * {@return a head behind a square nut}
+     *
+     * @param head the head
+     */
+    public static HeadSolid of(Head head) {
+        return of(head, Amount.ofLibrary(0, ShopUnit.DEGREE));
+    }
+
+    /**
+     * {@return a head behind a slanted nut, as fanned frets have it: it turns back about the slanted line, its head angle that
+     * along the centreline}
+     *
+     * @param head the head
+     * @param nutSlant from square, 60 deg or less either way; positive when the nut's treble end lies nearer the body
+     */
+    public static HeadSolid of(Head head, Quantity<Angle> nutSlant) {
+        double slant = LibraryUnits.radBetween(nutSlant, -60, 60, "nut slant");
+        Objects.requireNonNull(head, "head");
+        return new HeadSolid(head, HeadPlanes.of(head.angleRad(), slant, head.swingRad(), head.thicknessMm()));
+    }
+
+    /**
      * One edge in (along, across): the treble edge from the nut line to the tip, or the bass edge back. The first stretch is
      * carried on to the nut line, or cut by it.
      */
@@ -95,6 +120,24 @@ public final class HeadSolid extends ValueAnswer {
     /** {@return the head it is made from} */
     public Head head() {
         return head;
+    }
+
+    /** {@return what the nut line's u grows by per v in this frame; 0 behind a square nut without swing} */
+    public double nutLine() {
+        return planes.nutLine();
+    }
+
+    /** {@return what the nut line's x grows by per y in plan; positive when its treble end lies nearer the body} */
+    public double nutSlope() {
+        return StrictMath.tan(planes.slant());
+    }
+
+    /**
+     * {@return the neck's own axis in the face, toward the tip, in the head's coordinates: u along the head's axis toward the
+     * tip, v across toward the treble side; (1, 0) without swing}
+     */
+    public Spot neckAxis() {
+        return planes.neckAxis();
     }
 
     /** {@return where it lies: the first axis along the head toward the body, the third out of its face} */
@@ -155,6 +198,28 @@ public final class HeadSolid extends ValueAnswer {
     public Point sideCorner(boolean onTreble) {
         Comparator<Point> across = Comparator.comparingDouble(Point::yMm);
         return (onTreble ? corners().max(across) : corners().min(across)).orElseThrow();
+    }
+
+    /**
+     * {@return how far the outline reaches from the nut line along the neck's own axis in the head's face; the head's length,
+     * and a little more at a corner of a swung head}
+     */
+    public Amount<Length> reach() {
+        Spot axis = planes.neckAxis();
+        return style().amount(outline.spots().stream()
+                .mapToDouble(s -> -s.uMm() * axis.uMm() + s.vMm() * axis.vMm())
+                .max()
+                .orElseThrow());
+    }
+
+    /** {@return twice the distance of the outline's farthest corner from the neck's own axis in the head's face} */
+    public Amount<Length> across() {
+        Spot axis = planes.neckAxis();
+        return style().amount(2
+                * outline.spots().stream()
+                        .mapToDouble(s -> Math.abs(s.vMm() * axis.uMm() + s.uMm() * axis.vMm()))
+                        .max()
+                        .orElseThrow());
     }
 
     private double reachMm(int side) {

@@ -7,12 +7,14 @@ import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import javax.measure.Quantity;
+import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.board.FallAway;
 import org.neckgeom.board.FannedFrets;
 import org.neckgeom.board.StringPlaces;
 import org.neckgeom.board.StringSpacing;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
@@ -204,20 +206,20 @@ public final class NeckSolid extends ValueAnswer {
     }
 
     /**
-     * {@return the strings in space, from bass to treble; empty where their places across, the fret height or the neck set
-     * were not given}
+     * {@return the strings in space, from bass to treble; empty where their places across were not given} A fret height or a
+     * neck set that was not given counts as 0.
      */
     public List<StringLine> strings() {
         Optional<StringPlaces> atNut = StringSpacing.atNut(neck);
         Optional<StringPlaces> atSaddle = StringSpacing.atSaddle(neck);
-        Optional<Amount<Length>> frets = neck.fingerboard().fretHeight();
-        if (atNut.isEmpty()
-                || atSaddle.isEmpty()
-                || frets.isEmpty()
-                || neck.neckSet().isEmpty()) {
+        if (atNut.isEmpty() || atSaddle.isEmpty()) {
             return List.of();
         }
-        NeckSet set = neck.neckSet().get();
+        Heights heights = new Heights(
+                mm(neck.fingerboard().fretHeight()),
+                mm(neck.neckSet().map(NeckSet::atNut)),
+                mm(neck.neckSet().map(NeckSet::action)),
+                mm(neck.neckSet().map(NeckSet::compensation)));
         double[] nut = atNut.get().centresMm();
         double[] saddle = atSaddle.get().centresMm();
         List<Amount<Length>> gauges = atNut.get().diameters();
@@ -227,14 +229,14 @@ public final class NeckSolid extends ValueAnswer {
                     i,
                     nutSpot(nut[i]),
                     saddleSpot(saddle[i]),
-                    new Heights(
-                            frets.get().libraryValue(),
-                            set.atNut().libraryValue(),
-                            set.action().libraryValue(),
-                            set.compensation().libraryValue()),
+                    heights,
                     gauges.get(i).libraryValue()));
         }
         return List.copyOf(all);
+    }
+
+    private static double mm(Optional<Amount<Length>> given) {
+        return given.map(Amount::libraryValue).orElse(0.0);
     }
 
     /** Where the nut line lies so far from the centreline, in plan. */
@@ -271,6 +273,33 @@ public final class NeckSolid extends ValueAnswer {
                 new Point(from.uMm(), from.vMm(), zNut),
                 new Point(from.uMm() + du * all, from.vMm() + dv * all, zNut + (zTwelfth - zNut) * all / (scale / 2)));
         return new StringLine(index + 1, underside, scale, gauge, overHead(index, underside.from(), gauge), style());
+    }
+
+    /**
+     * {@return what the strings press on the nut with, square to the glue face; nothing without posts} Estimate: no friction in
+     * the slots.
+     *
+     * @param tensions of each single string, one for all or one to a string from bass to treble, each 0 or more
+     */
+    @SafeVarargs
+    @SuppressWarnings("varargs") // only read
+    public final Optional<NutForces> nutForces(Quantity<Force>... tensions) {
+        List<StringLine> over =
+                strings().stream().filter(s -> s.overHead().isPresent()).toList();
+        if (Objects.requireNonNull(tensions, "tensions").length != 1 && tensions.length != over.size()) {
+            throw Refusal.of(
+                    "tensions",
+                    "as-many",
+                    "be one value or one per string (" + over.size() + ")",
+                    "were",
+                    Integer.toString(tensions.length));
+        }
+        double[] forces = new double[over.size()];
+        for (int i = 0; i < forces.length; i++) {
+            forces[i] =
+                    over.get(i).nutForce(tensions[tensions.length == 1 ? 0 : i]).libraryValue();
+        }
+        return over.isEmpty() ? Optional.empty() : Optional.of(NutForces.ofNewton(forces));
     }
 
     /** {@return what is free on the head round its posts and between its strings; nothing without posts} */

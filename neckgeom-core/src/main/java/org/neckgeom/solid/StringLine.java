@@ -1,7 +1,9 @@
 package org.neckgeom.solid;
 
 import java.util.Optional;
+import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
+import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.form.Form;
@@ -13,6 +15,7 @@ import org.neckgeom.shape.Line;
 import org.neckgeom.shape.Point;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -142,6 +145,19 @@ public final class StringLine extends ValueAnswer {
     /** {@return the whole bend between both sides of the nut, in space; nothing without posts} */
     public Optional<Amount<Angle>> turn() {
         return angle(turnRad());
+    }
+
+    /**
+     * {@return the force that presses it down on the nut, square to the glue face: {@code tension (sin(break) - sin(rise))}, the
+     * rise that of its speaking side; negative when it lifts off} Estimate: no friction in the slot. 0 without posts.
+     *
+     * @param tension of the string, 0 or more
+     */
+    public Amount<Force> nutForce(Quantity<Force> tension) {
+        double pull = LibraryUnits.notNegative(tension, ShopUnit.NEWTON, "string tension");
+        double down = overHead().map(way -> way.direction().z()).orElse(0.0);
+        return Amount.ofLibrary(
+                overHead().isPresent() ? pull * (-down - underside.direction().z()) : 0, ShopUnit.NEWTON);
     }
 
     private static Optional<Amount<Angle>> angle(Optional<Double> rad) {

@@ -237,18 +237,14 @@ final class TemplateViews {
         here.forEach(mark -> marks.add(mark.moved(middle.uMm(), middle.vMm())));
     }
 
-    private static List<Spot> moved(List<Spot> points, double du) {
-        return points.stream().map(p -> p.plus(du, 0)).toList();
-    }
-
     private void head() {
         Head head = design.head()
                 .orElseThrow(() -> Refusal.of(
                         "\"" + design.name() + "\"", "missing", "have a head for this", "has", "none: add .head(...)"));
         double half = shape.halfWidth(0);
         HeadShape there = shape.headShape().orElseThrow();
-        closed(there.hasOutline() ? Layer.OUTLINE : Layer.ENVELOPE, there.outline(1));
-        there.wings(shape.stockMm(), 1).forEach(seam -> wing(seam));
+        closed(there.hasOutline() ? Layer.OUTLINE : Layer.ENVELOPE, there.outline());
+        there.wings(shape.stockMm()).forEach(seam -> wing(seam));
         strings(there);
         List<Spot> nut = there.nutLine(half);
         run(Layer.OUTLINE, nut);
@@ -257,17 +253,19 @@ final class TemplateViews {
         }
         line(Layer.CENTRE, 0, 0, 30 + BEYOND, 0);
         double along = head.lengthMm() + BEYOND;
-        line(Layer.CENTRE, 0, 0, -along * StrictMath.cos(head.swingRad()), along * StrictMath.sin(head.swingRad()));
-        double corner = Math.max(0, there.outline(1).get(3).uMm());
+        Spot axis = there.solid().neckAxis();
+        line(Layer.CENTRE, 0, 0, -along * axis.uMm(), -along * axis.vMm());
+        double corner = Math.max(0, there.outline().get(0).uMm());
         words(corner + 2, half + 2, false, "nut, " + shown.length(2 * half));
         joint.filter(glued -> glued.place() == JointPlace.IN_THE_HEAD).ifPresent(glued -> {
-            double wide = there.widthAtMm(glued.frontLineMm()) / 2;
-            run(Layer.SCARF, moved(there.nutLine(wide), -glued.frontLineMm()));
-            words(-glued.frontLineMm() + 1, 1.5, false, "scarf " + shown.length(glued.frontLineMm()));
+            // On the wood's own face, under the veneer, the shaft's back meets the head's face so far from the nut
+            // line.
+            double onWood = glued.shaftThickness().libraryValue() / StrictMath.sin(head.angleRad());
+            run(Layer.SCARF, there.across(onWood));
+            words(-onWood + 1, 1.5, false, "scarf " + shown.length(onWood));
         });
         if (head.veneerMm() > 0 && head.veneerShortOfNutMm() > 0) {
-            double wide = there.widthAtMm(head.veneerShortOfNutMm()) / 2;
-            run(Layer.ENVELOPE, moved(there.nutLine(wide), -head.veneerShortOfNutMm()));
+            run(Layer.ENVELOPE, there.acrossOnAxis(head.veneerShortOfNutMm()));
         }
     }
 
@@ -280,7 +278,7 @@ final class TemplateViews {
 
     /** Crosses where the strings leave their posts, and the strings down to the nut. */
     private void strings(HeadShape there) {
-        List<Spot> posts = there.posts(1);
+        List<Spot> posts = there.posts();
         List<List<Spot>> strings = shape.strings();
         for (int i = 0; i < posts.size(); i++) {
             Spot post = posts.get(i);

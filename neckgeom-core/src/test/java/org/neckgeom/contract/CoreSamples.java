@@ -47,7 +47,6 @@ import org.neckgeom.channel.SlotOffset;
 import org.neckgeom.fault.Fault;
 import org.neckgeom.head.BreakAngle;
 import org.neckgeom.head.HeadLayout;
-import org.neckgeom.head.OnePieceHead;
 import org.neckgeom.head.Scarf;
 import org.neckgeom.head.ScarfBoard;
 import org.neckgeom.head.ScarfJoint;
@@ -101,6 +100,8 @@ import org.neckgeom.solid.BackShape;
 import org.neckgeom.solid.BlankNeeds;
 import org.neckgeom.solid.CuttingList;
 import org.neckgeom.solid.FloorThickness;
+import org.neckgeom.solid.HeadSolid;
+import org.neckgeom.solid.OnePieceHead;
 import org.neckgeom.solid.WoodAt;
 import org.neckgeom.solid.WoodSpreads;
 import org.neckgeom.stock.Blank;
@@ -185,14 +186,12 @@ final class CoreSamples {
                 () -> StringOverhang.of(neck(), spacing().equalGaps(), spacing().equalCentres()),
                 () -> HeadLayout.of(
                         head().posts(TunerPost.at(mm(60)).aside(mm(5)).above(mm(8)))),
-                () -> HeadLayout.of(head().posts(posts())).breaks(spacing().equalGaps(), mm(7)),
-                () -> HeadLayout.of(head().posts(posts())).nutForces(spacing().equalGaps(), mm(7), newton(95)),
                 () -> BreakAngle.over(deg(13), mm(7.5)).post(mm(60), mm(8)).sideways(mm(2)),
                 () -> BackCurve.of(mm(40), mm(15)).powers(2, 2.5),
                 () -> BackShape.of(neck().back(neck().back()
                         .volute(Volute.of(mm(2), mm(30)))
                         .heelTransition(HeelTransition.from(mm(290), mm(30))))),
-                () -> OnePieceHead.of(head()),
+                () -> OnePieceHead.of(HeadSolid.of(head())),
                 () -> BlankNeeds.of(Blank.ofLength(mm(600))
                         .section(mm(70), mm(20))
                         .endAllowance(mm(10))

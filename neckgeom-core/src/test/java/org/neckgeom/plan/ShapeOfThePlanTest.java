@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.board.FannedFrets;
-import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.ScarfBoard;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.measure.Estimate;
@@ -33,6 +32,8 @@ import org.neckgeom.neck.TunerPost;
 import org.neckgeom.neck.Volute;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Shop;
+import org.neckgeom.solid.HeadSolid;
+import org.neckgeom.solid.NeckSolid;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.testing.Approved;
@@ -264,16 +265,10 @@ class ShapeOfThePlanTest {
         ScarfBoard straight = fannedScarf(STEEP, 900).plan().scarfBoard().orElseThrow();
         Head swung = STEEP.swung(deg(6));
         ScarfBoard board = fannedScarf(swung, 900).plan().scarfBoard().orElseThrow();
-        HeadLayout layout = HeadLayout.of(swung)
-                .nutSlanted(fannedScarf(swung, 900)
-                        .plan()
-                        .scarf()
-                        .orElseThrow()
-                        .scarf()
-                        .nutSlant());
+        HeadSolid there = NeckSolid.of(fannedScarf(swung, 900).neck()).head().orElseThrow();
 
         assertThat(board.length().libraryValue() - straight.length().libraryValue())
-                .isCloseTo(layout.reach().libraryValue() - STEEP.lengthMm(), within(1e-9))
+                .isCloseTo(there.reach().libraryValue() - STEEP.lengthMm(), within(1e-9))
                 .isPositive();
     }
 

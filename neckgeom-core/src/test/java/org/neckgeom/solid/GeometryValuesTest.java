@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.inch;
 import static org.neckgeom.units.ShopUnits.mm;
-import static org.neckgeom.units.ShopUnits.newton;
 
 import java.util.List;
 import java.util.Map;
@@ -24,7 +23,6 @@ import org.neckgeom.board.StringSpacing;
 import org.neckgeom.head.BreakAngle;
 import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.HeadSide;
-import org.neckgeom.head.OnePieceHead;
 import org.neckgeom.head.Scarf;
 import org.neckgeom.head.ScarfBoard;
 import org.neckgeom.head.ScarfJoint;
@@ -113,7 +111,6 @@ class GeometryValuesTest {
                 d -> TunerPost.at(mm(60)).aside(mm(5 + d)).above(mm(8)),
                 d -> layout(d),
                 d -> HeadLayout.of(layout(0).head().tapered(mm(60 + d), mm(70))),
-                d -> layout(0).nutForces(pair(), mm(7), newton(95 + d)),
                 d -> BackShape.of(neck(d)),
                 d -> BackShape.of(neck(0).back(neck(0).back().volute(Volute.of(mm(2 + d), mm(30))))),
                 d -> BackShape.of(neck(d)).at(mm(100)),
@@ -130,7 +127,11 @@ class GeometryValuesTest {
                 d -> WoodSpreads.ofDepth(ErrorDistribution.normal(mm(0.1 + d))).offset(ErrorDistribution.bias(mm(0.1))),
                 d -> CuttingList.from(Blank.ofLength(mm(900)).section(mm(70), mm(20)))
                         .piece("shaft", mm(500 + d)),
-                d -> OnePieceHead.of(Head.angled(deg(13)).length(mm(185 + d))),
+                d -> OnePieceHead.of(HeadSolid.of(Head.angled(deg(13)).length(mm(185 + d)))),
+                d -> HeadSolid.of(Head.angled(deg(13)).length(mm(185 + d))),
+                d -> NeckSolid.of(neck(d)),
+                d -> NeckSolid.of(neck(d)).fret(5),
+                d -> NeckSolid.of(neck(d)).leastThickness(mm(200)),
                 d -> BlankNeeds.of(Blank.ofLength(mm(600))
                         .section(mm(60), mm(60))
                         .endAllowance(mm(25))

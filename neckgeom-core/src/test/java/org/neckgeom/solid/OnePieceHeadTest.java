@@ -1,4 +1,4 @@
-package org.neckgeom.head;
+package org.neckgeom.solid;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -20,7 +20,7 @@ class OnePieceHeadTest {
     /** By hand: 185 sin 13 deg = 41.6159, 15 cos 13 deg = 14.6156; 185 cos 13 deg = 180.2585. */
     @Test
     void thickness_holdsTheTiltedHead() {
-        OnePieceHead head = OnePieceHead.of(mandolin());
+        OnePieceHead head = OnePieceHead.of(HeadSolid.of(mandolin()));
 
         assertThat(head.thicknessMm()).isCloseTo(56.2315, offset(1e-4));
         assertThat(head.lengthMm()).isCloseTo(180.2585, offset(1e-4));
@@ -38,8 +38,8 @@ class OnePieceHeadTest {
             double pitch = random.nextDouble(0.1, 44);
             double length = random.nextDouble(50, 300);
             double thick = random.nextDouble(8, 25);
-            OnePieceHead head =
-                    OnePieceHead.of(Head.angled(deg(pitch)).length(mm(length)).thickness(mm(thick)));
+            OnePieceHead head = OnePieceHead.of(
+                    HeadSolid.of(Head.angled(deg(pitch)).length(mm(length)).thickness(mm(thick))));
             // x runs toward the body and z up, so a turn about +y by a negative angle takes the tip down.
             List<Vec> corners = List.of(
                             new Vec(0, 0, 0),
@@ -67,7 +67,8 @@ class OnePieceHeadTest {
 
     @Test
     void flat_needsItsOwnThicknessAndLength() {
-        OnePieceHead head = OnePieceHead.of(Head.flat().length(mm(190)).thickness(mm(14)));
+        OnePieceHead head =
+                OnePieceHead.of(HeadSolid.of(Head.flat().length(mm(190)).thickness(mm(14))));
 
         assertThat(head.thicknessMm()).isEqualTo(14);
         assertThat(head.lengthMm()).isEqualTo(190);
@@ -81,12 +82,12 @@ class OnePieceHeadTest {
 
     @Test
     void toString_marksBothCornersOfTheTip() {
-        assertThat(OnePieceHead.of(mandolin())).hasToString("""
+        assertThat(OnePieceHead.of(HeadSolid.of(mandolin()))).hasToString("""
                 One-piece head, angled 13 deg: blank 56.231 mm thick or more
                   face at the tip  41.616 mm deep, 180.258 mm before the nut line
                   back at the tip  56.231 mm deep, 176.884 mm before the nut line
                   marked on the blank's side, depths from the glue face; the face line starts at the nut line""");
-        assertThat(OnePieceHead.of(mandolin()).text(LengthStyle.DECIMAL_INCHES))
+        assertThat(OnePieceHead.of(HeadSolid.of(mandolin())).text(LengthStyle.DECIMAL_INCHES))
                 .startsWith("One-piece head, angled 13 deg: blank 2.2138 in thick or more");
     }
 

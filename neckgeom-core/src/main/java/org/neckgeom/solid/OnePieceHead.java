@@ -1,4 +1,4 @@
-package org.neckgeom.head;
+package org.neckgeom.solid;
 
 import java.util.Objects;
 import javax.measure.Quantity;
@@ -7,7 +7,6 @@ import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
-import org.neckgeom.neck.Head;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LibraryUnits;
@@ -16,21 +15,21 @@ import org.neckgeom.units.LibraryUnits;
  * A head in one piece with the shaft, sawn out of a blank thick enough to hold it, such as one angled 13 deg that needs
  * 56.2 mm. Immutable.
  *
- * <p>The head's face falls away from the glue face at the nut line. With a the pitch, L the head along its face and t its
- * wood's thickness, turning the head back about the nut line brings its tip to
+ * <p>Its deepest corner gives the thickness the blank must have, its farthest corner the length before the nut line; both are
+ * those of the {@linkplain HeadSolid head in space}, swing and slanted nut counted. Behind a square nut, without swing, with a
+ * the head angle, L the head along its face and t its wood's thickness:
  *
  * <pre>
  * face at the tip   L cos a before the nut line,             L sin a deep
  * back at the tip   L cos a - t sin a before the nut line,   L sin a + t cos a deep
  * </pre>
  *
- * <p>The lower of the two is the thickness the blank must have; the farther is its length before the nut line. Exact.
- * Depths are below the glue face. Saw cut, planing and a swing in plan are not counted; veneers come on later.
+ * <p>Exact. Depths are below the glue face. Saw cut and planing are not counted; veneers come on later.
  */
 public final class OnePieceHead extends ValueAnswer {
 
     private static final Form<OnePieceHead> FORM = Form.<OnePieceHead>of("one-piece-head")
-            .fact("pitch", Kind.RAD, "of the head; 0: flat", p -> p.head.angleRad())
+            .fact("pitch", Kind.RAD, "of the head; 0: flat", p -> p.head.head().angleRad())
             .fact(
                     "thickness",
                     Kind.MM,
@@ -59,9 +58,9 @@ public final class OnePieceHead extends ValueAnswer {
                     p -> !p.isFlat(),
                     "marked on the blank's side, depths from the glue face; the face line starts at the nut line");
 
-    private final Head head;
+    private final HeadSolid head;
 
-    private OnePieceHead(Head head) {
+    private OnePieceHead(HeadSolid head) {
         super(FORM, head.style());
         this.head = head;
     }
@@ -69,48 +68,46 @@ public final class OnePieceHead extends ValueAnswer {
     /**
      * {@return a head to be sawn from the blank}
      *
-     * @param head angled or flat
+     * @param head in space, angled or flat
      */
-    public static OnePieceHead of(Head head) {
+    public static OnePieceHead of(HeadSolid head) {
         return new OnePieceHead(Objects.requireNonNull(head, "head"));
     }
 
-    /**
-     * {@return how thick the blank must be for the head, in mm: {@code L sin a + t cos a}; the depth of the back at the
-     * tip; a flat head's own thickness}
-     */
+    /** {@return how thick the blank must be for the head, in mm: the depth of its deepest corner} */
     public double thicknessMm() {
-        return faceDropMm() + head.thicknessMm() * StrictMath.cos(head.angleRad());
+        return head.deepest().libraryValue();
     }
 
-    /**
-     * {@return how far before the nut line the head reaches along the blank, in mm: {@code L cos a}; a flat head's own
-     * length}
-     */
+    /** {@return how far before the nut line the head reaches along the blank, in mm: that of its farthest corner} */
     public double lengthMm() {
-        return head.lengthMm() * StrictMath.cos(head.angleRad());
+        return head.farthest().libraryValue();
     }
 
-    /** {@return how deep the head's face lies at its tip: {@code L sin a}; 0 for a flat head} */
+    /** {@return how deep the head's face lies at its deepest: at the tip; 0 for a flat head} */
     public Amount<Length> faceDrop() {
         return style().amount(faceDropMm());
     }
 
     private double faceDropMm() {
-        return head.lengthMm() * StrictMath.sin(head.angleRad());
+        return -head.outline().spots().stream()
+                        .mapToDouble(s -> head.at(s, 0).zMm())
+                        .min()
+                        .orElseThrow()
+                + 0.0;
     }
 
     private double backLengthMm() {
-        return lengthMm() - head.thicknessMm() * StrictMath.sin(head.angleRad());
+        return -head.deepestCorner().xMm() + 0.0;
     }
 
     private boolean isFlat() {
-        return head.angleRad() == 0;
+        return head.head().angleRad() == 0;
     }
 
     /**
-     * {@return where the head's back, carried on straight, is as deep as the shaft: {@code (t / cos a - d) / tan a};
-     * station from the nut line, negative in the head}
+     * {@return where the head's back, carried on straight along the centreline, is as deep as the shaft; station from the nut
+     * line, negative in the head}
      *
      * @param shaft depth d of the shaft's back at the nut, more than 0
      * @throws ArithmeticException for a flat head, whose back runs level with the shaft's
@@ -123,8 +120,10 @@ public final class OnePieceHead extends ValueAnswer {
                     "level",
                     "a flat head's back does not meet the shaft's: one runs level with the other");
         }
-        double pitch = head.angleRad();
-        return style().amount((head.thicknessMm() / StrictMath.cos(pitch) - deep) / StrictMath.tan(pitch));
+        // On the back's plane with y = 0: n_x x + n_z z = offset, z = -d.
+        double x = (head.back().offsetMm() + head.back().normal().z() * deep)
+                / head.back().normal().x();
+        return style().amount(x);
     }
 
     /**

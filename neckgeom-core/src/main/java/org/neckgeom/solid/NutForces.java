@@ -1,4 +1,4 @@
-package org.neckgeom.head;
+package org.neckgeom.solid;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -14,7 +14,7 @@ import org.neckgeom.units.ShopUnit;
 /**
  * The force of each string on the nut, square to the glue face, such as 19.9 N, 20.4 N: 80.7 N together. Immutable.
  *
- * <p>Estimate: no friction in the slots and the speaking side level. Negative where a string would lift off.
+ * <p>Estimate: no friction in the slots. Negative where a string would lift off.
  */
 public final class NutForces extends ValueAnswer {
 
