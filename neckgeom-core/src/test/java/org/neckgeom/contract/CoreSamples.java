@@ -1,5 +1,7 @@
 package org.neckgeom.contract;
 
+import org.neckgeom.neck.Across;
+import org.neckgeom.solid.NeckSolid;
 import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.mmPerMinute;
 import static org.neckgeom.units.ShopUnits.newton;
@@ -192,6 +194,10 @@ final class CoreSamples {
                         .volute(Volute.of(mm(2), mm(30)))
                         .heelTransition(HeelTransition.from(mm(290), mm(30))))),
                 () -> OnePieceHead.of(HeadSolid.of(head())),
+                () -> solid(),
+                () -> solid().nutForces(newton(95)),
+                () -> solid().leastThickness(mm(250)),
+                () -> solid().meshes(mm(2)).get(0),
                 () -> BlankNeeds.of(Blank.ofLength(mm(600))
                         .section(mm(70), mm(20))
                         .endAllowance(mm(10))
@@ -434,5 +440,15 @@ final class CoreSamples {
         return Budget.named("string line")
                 .with("fence", ErrorDistribution.normal(mm(0.05)))
                 .with("joint", 1.7, ErrorDistribution.rectangular(mm(0.08)));
+    }
+
+    /** A neck with head, posts and strings across: everything a shape can have. */
+    private static NeckSolid solid() {
+        return NeckSolid.of(neck().strings(StringSet.of(pitch("G2"), pitch("D3"))
+                        .diameters(mm(1), mm(0.7))
+                        .across(Across.of(mm(3), mm(50))))
+                .head(head().posts(
+                        TunerPost.at(mm(60)).aside(mm(-15)).above(mm(8)),
+                        TunerPost.at(mm(60)).aside(mm(15)).above(mm(8)))));
     }
 }

@@ -124,12 +124,13 @@ class ShapeOfThePlanTest {
         Job near = plain(strung.head(posts(40)));
         Job far = plain(strung.head(posts(140)));
 
-        // atan((8 + 40 sin 4 - 7 cos 4)/(40 cos 4 + 7 sin 4)) = atan(3.807/40.39) = 5.38 deg
+        // To the middle of a string 1 thick: atan((8.5 + 40 sin 4 - 7 cos 4)/(40 cos 4 + 7 sin 4)) = atan(4.307/40.39)
+        // = 6.09 deg
         assertThat(check(near, "strings press on the nut").outcome()).isEqualTo(Outcome.OK);
-        assertThat(check(near, "strings press on the nut").found()).contains("5.38 deg");
-        // atan((8 + 140 sin 4 - 7 cos 4)/(140 cos 4 + 7 sin 4)) = atan(10.78/140.15) = 4.40 deg
+        assertThat(check(near, "strings press on the nut").found()).contains("6.09 deg");
+        // atan((8.5 + 140 sin 4 - 7 cos 4)/(140 cos 4 + 7 sin 4)) = atan(11.28/140.15) = 4.60 deg
         assertThat(check(far, "strings press on the nut").outcome()).isEqualTo(Outcome.OPEN);
-        assertThat(check(far, "strings press on the nut").found()).contains("4.40 deg");
+        assertThat(check(far, "strings press on the nut").found()).contains("4.60 deg");
     }
 
     @Test

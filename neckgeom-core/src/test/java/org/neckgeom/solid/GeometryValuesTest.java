@@ -130,8 +130,8 @@ class GeometryValuesTest {
                 d -> OnePieceHead.of(HeadSolid.of(Head.angled(deg(13)).length(mm(185 + d)))),
                 d -> HeadSolid.of(Head.angled(deg(13)).length(mm(185 + d))),
                 d -> NeckSolid.of(neck(d)),
-                d -> NeckSolid.of(neck(d)).fret(5),
-                d -> NeckSolid.of(neck(d)).leastThickness(mm(200)),
+                d -> NeckSolid.of(neck(0).scale(mm(560 + d))).fret(5),
+                d -> NeckSolid.of(neck(0)).leastThickness(mm(200 + d)),
                 d -> BlankNeeds.of(Blank.ofLength(mm(600))
                         .section(mm(60), mm(60))
                         .endAllowance(mm(25))
