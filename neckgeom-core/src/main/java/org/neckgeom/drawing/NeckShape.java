@@ -13,6 +13,7 @@ import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.JointPlace;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.shape.Polyline;
 import org.neckgeom.shape.Spot;
 import org.neckgeom.solid.BackShape;
 
@@ -151,31 +152,41 @@ public final class NeckShape {
                 new Spot(0, design.boardThicknessAtMm(0)), new Spot(boardEnd(), design.boardThicknessAtMm(boardEnd())));
     }
 
-    /** The channel in side view, closed: down its head end, along the floor and the pocket, up its heel end. */
-    public List<Spot> channelSide(Channel channel) {
-        List<Spot> points = new ArrayList<>();
-        points.add(new Spot(channel.startMm(), 0));
+    /** The channel in side view: down its head end, along the floor and the pocket, up its heel end; an arched floor is arcs. */
+    public Polyline channelSide(Channel channel) {
+        List<Spot> points = new ArrayList<>(List.of(new Spot(channel.startMm(), 0)));
+        List<Double> bulges = new ArrayList<>(List.of(0.0));
         double from = channel.startMm();
         double to = channel.endMm();
         if (channel.hasAdjusterPocket()) {
             double start = channel.adjusterPocketStartMm();
             double end = start + channel.adjusterPocketLengthMm();
-            points.addAll(floor(channel, from, start));
+            floor(channel, from, start, points, bulges);
             points.add(new Spot(start, -channel.adjusterPocketDepthMm()));
             points.add(new Spot(end, -channel.adjusterPocketDepthMm()));
-            points.addAll(floor(channel, end, to));
+            bulges.addAll(List.of(0.0, 0.0));
+            floor(channel, end, to, points, bulges);
         } else {
-            points.addAll(floor(channel, from, to));
+            floor(channel, from, to, points, bulges);
         }
         points.add(new Spot(to, 0));
-        return points;
+        bulges.add(0.0);
+        return Polyline.closed(
+                points, bulges.stream().mapToDouble(bulge -> bulge).toArray());
     }
 
-    private static List<Spot> floor(Channel channel, double from, double to) {
+    /** The floor between two stations: straight, or one arc of the circle of radius {@code (L^2/4 + s^2) / (2 s)}. */
+    private static void floor(Channel channel, double from, double to, List<Spot> points, List<Double> bulges) {
         if (!(to > from)) {
-            return List.of();
+            return;
         }
-        return along(from, to, x -> -channel.floorDepthAtMm(Math.min(x, channel.endMm())));
+        Spot first = new Spot(from, -channel.floorDepthAtMm(from));
+        Spot last = new Spot(to, -channel.floorDepthAtMm(to));
+        double s = channel.archMm();
+        double half = channel.lengthMm() / 2;
+        double halfAngle = StrictMath.asin(first.distanceMm(last) * s / (half * half + s * s));
+        points.addAll(List.of(first, last));
+        bulges.addAll(List.of(StrictMath.tan(halfAngle / 2), 0.0));
     }
 
     /** The channel in plan, closed. */

@@ -19,6 +19,9 @@ final class SideDrawing {
 
     private static final int HEEL_PIECES = 16;
 
+    /** How far the chords of an arc may leave it. */
+    private static final double ARC_MM = 0.02;
+
     private final NeckShape shape;
     private final Neck design;
     private final Shown shown;
@@ -142,7 +145,9 @@ final class SideDrawing {
     }
 
     private void channel(Drawing drawing, Channel channel) {
-        drawing.shape("hollow", page.turned(shape.channelSide(channel)));
+        drawing.shape(
+                "hollow",
+                page.turned(shape.channelSide(channel).straightened(ARC_MM).spots()));
         double rodEnd = channel.startMm() + channel.reinforcement().lengthMm();
         double top = -channel.filletMm();
         double bottom = top - channel.reinforcement().heightMm();
