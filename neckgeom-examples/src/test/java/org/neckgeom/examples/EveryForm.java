@@ -17,8 +17,8 @@ import org.neckgeom.template.Paper;
 public final class EveryForm {
 
     private static final int COLUMNS = 80;
-    /** Templates have four decimals of a millimetre. */
-    private static final double DRAWN_MM = 1.1e-4;
+    /** Templates for CAD have nine decimals of a millimetre. */
+    private static final double DRAWN_MM = 3e-9;
 
     private static final Pattern NO_NUMBER = Pattern.compile("\\b(NaN|[Ii]nfinity)\\b");
     /** An end of a fret in a drawing exchange file, bass end first. */
