@@ -44,6 +44,7 @@ import org.neckgeom.neck.TrussRod;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.page.Document;
 import org.neckgeom.plan.Job;
+import org.neckgeom.shape.Frame;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
@@ -149,6 +150,7 @@ class BadInputTest {
                 Document.DESIGN,
                 ShopUnit.MILLIMETRE,
                 ShopUnit.DEGREE,
+                Frame.NECK,
                 Budget.named("slot")
                         .with("fence", ErrorDistribution.rectangular(mm(0.05)))
                         .with("reading", ErrorDistribution.normal(mm(0.02))),

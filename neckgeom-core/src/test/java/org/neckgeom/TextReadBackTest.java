@@ -37,8 +37,7 @@ class TextReadBackTest {
             Map.entry("page/Sheet", 1), // escapes quotes in a cell
             Map.entry("page/Version1", 1), // writes a code of an old document in words
             Map.entry("page/Style", 1), // puts colours into the style sheet
-            Map.entry("plan/NeckFeature", 1), // makes a key of a constant's name
-            Map.entry("template/Layer", 1)); // reads its own lengths of dashes
+            Map.entry("plan/NeckFeature", 1)); // makes a key of a constant's name
 
     @Test
     void code_looksIntoTextOnlyWhereListed() throws IOException {

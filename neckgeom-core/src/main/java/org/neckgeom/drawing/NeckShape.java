@@ -3,19 +3,24 @@ package org.neckgeom.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.DoubleUnaryOperator;
-import java.util.stream.IntStream;
+import javax.measure.quantity.Length;
 import org.neckgeom.board.FannedFrets;
-import org.neckgeom.board.StringPlaces;
-import org.neckgeom.board.StringSpacing;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Head;
-import org.neckgeom.neck.JointPlace;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.shape.Line;
+import org.neckgeom.shape.Point;
+import org.neckgeom.shape.Polyline;
 import org.neckgeom.shape.Spot;
 import org.neckgeom.solid.BackShape;
+import org.neckgeom.solid.FloorThickness;
+import org.neckgeom.solid.FretLine;
+import org.neckgeom.solid.HeadSolid;
 import org.neckgeom.solid.NeckSolid;
+import org.neckgeom.solid.StringLine;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.ShopUnits;
 
 /**
  * The outlines of a designed neck in its own frame, in mm: the one source of the page's drawings and of the templates.
@@ -23,22 +28,23 @@ import org.neckgeom.solid.NeckSolid;
  */
 public final class NeckShape {
 
-    /** Stations between points of a curve along the neck. */
-    private static final double STEP_MM = 2;
+    /** How far the chords of a curve along the neck may leave it. */
+    private static final double CHORD_MM = 0.02;
 
-    /** Points of a section's curve on each side of the ridge: the chords leave the curve by under 0.005 mm. */
-    private static final int SECTION_POINTS = 160;
+    private static final Amount<Length> SECTION_TOLERANCE = ShopUnits.mm(0.005);
 
     private final Neck design;
     private final Settled settled;
     private final Optional<FannedFrets> fan;
+    private final NeckSolid solid;
     private final BackShape back;
 
     public NeckShape(Neck design, Settled settled) {
         this.design = design;
         this.settled = settled;
         this.fan = FannedFrets.of(design);
-        this.back = BackShape.of(design);
+        this.solid = NeckSolid.of(design);
+        this.back = settled.woodLeft().map(FloorThickness::back).orElse(solid.back());
     }
 
     public Neck design() {
@@ -56,7 +62,7 @@ public final class NeckShape {
 
     /** Depth of the wood on the centreline at a station as drawn, with volute and turn into the heel. */
     public double drawnDepth(double x) {
-        return back.depthAtMm(x);
+        return solid.depth().valueAt(x);
     }
 
     public double bodyJoint() {
@@ -94,11 +100,8 @@ public final class NeckShape {
 
     /** A fret from the board's bass edge to its treble edge: 0 is the nut, one more than there are the board's end. */
     public List<Spot> fretLine(int n) {
-        double x = fret(n);
-        double bass = fan().map(fan -> fan.onBassEdge(n, design).libraryValue()).orElse(x);
-        double treble =
-                fan().map(fan -> fan.onTrebleEdge(n, design).libraryValue()).orElse(x);
-        return List.of(new Spot(bass, -halfWidth(bass)), new Spot(treble, halfWidth(treble)));
+        FretLine line = solid.fret(n);
+        return List.of(line.bass(), line.treble());
     }
 
     public Optional<FannedFrets> fan() {
@@ -107,31 +110,20 @@ public final class NeckShape {
 
     /** The middle of each string from the nut line to the board's end, from bass to treble; empty without strings. */
     public List<List<Spot>> strings() {
-        return StringSpacing.atNut(design)
-                .flatMap(nut -> StringSpacing.atSaddle(design).map(saddle -> strings(nut, saddle)))
-                .orElse(List.of());
-    }
-
-    private List<List<Spot>> strings(StringPlaces atNut, StringPlaces atSaddle) {
-        double nutLine =
-                fan().map(fan -> StrictMath.tan(fan.slant(0).libraryValue())).orElse(0.0);
-        double saddleLine = fan().map(fan -> StrictMath.tan(fan.saddleSlant().libraryValue()))
-                .orElse(0.0);
         List<Spot> last = fretLine(design.frets() + 1);
         double endLine = (last.get(1).uMm() - last.get(0).uMm())
                 / (last.get(1).vMm() - last.get(0).vMm());
-        double[] nut = atNut.centresMm();
-        double[] saddle = atSaddle.centresMm();
         List<List<Spot>> strings = new ArrayList<>();
-        for (int i = 0; i < nut.length; i++) {
-            Spot from = new Spot(nutLine * nut[i], nut[i]);
-            Spot to = new Spot(settled.saddleMm() + saddleLine * saddle[i], saddle[i]);
-            double run = to.uMm() - from.uMm();
-            double aside = to.vMm() - from.vMm();
+        for (StringLine string : solid.strings()) {
+            Point nut = string.underside().from();
+            Point saddle = string.underside().to();
+            double run = saddle.xMm() - nut.xMm();
+            double aside = saddle.yMm() - nut.yMm();
             double share = (last.get(0).uMm()
-                            - from.uMm()
-                            + endLine * (from.vMm() - last.get(0).vMm()))
+                            - nut.xMm()
+                            + endLine * (nut.yMm() - last.get(0).vMm()))
                     / (run - endLine * aside);
+            Spot from = new Spot(nut.xMm(), nut.yMm());
             strings.add(List.of(from, from.plus(share * run, share * aside)));
         }
         return strings;
@@ -141,42 +133,71 @@ public final class NeckShape {
         return settled.stockMm();
     }
 
-    /** The back on the centreline from the nut to the wood's end, as deep past the body joint as at it. */
+    /** The back on the centreline from the crease or the nut to the wood's end, as deep past the body joint as at it. */
     public List<Spot> backLine() {
-        return along(0, woodEnd(), x -> -drawnDepth(Math.min(x, bodyJoint())));
+        double from = Math.min(0, crease());
+        double joint = bodyJoint();
+        List<Spot> points = new ArrayList<>(solid.back().carriedOn().chords(from, joint, CHORD_MM).stream()
+                .map(spot -> new Spot(spot.uMm(), -spot.vMm()))
+                .toList());
+        if (woodEnd() > joint) {
+            points.add(new Spot(woodEnd(), -drawnDepth(joint)));
+        }
+        return points;
     }
 
-    /** The board's top on the centreline. */
+    /** Where the head's back meets the shaft's; at the nut where there is none. */
+    public double crease() {
+        return solid.creaseMm().orElse(0);
+    }
+
+    /** The board's top on the centreline, its fall-away counted. */
     public List<Spot> boardTop() {
-        return List.of(
-                new Spot(0, design.boardThicknessAtMm(0)), new Spot(boardEnd(), design.boardThicknessAtMm(boardEnd())));
+        double end = boardEnd();
+        List<Double> stations = new ArrayList<>(List.of(0.0));
+        boolean falls = design.fingerboard().fallAway().isPresent() && bodyJoint() < end;
+        if (falls) {
+            stations.add(bodyJoint());
+        }
+        stations.add(end);
+        return stations.stream().map(x -> new Spot(x, solid.boardTopMm(x, 0))).toList();
     }
 
-    /** The channel in side view, closed: down its head end, along the floor and the pocket, up its heel end. */
-    public List<Spot> channelSide(Channel channel) {
-        List<Spot> points = new ArrayList<>();
-        points.add(new Spot(channel.startMm(), 0));
+    /** The channel in side view: down its head end, along the floor and the pocket, up its heel end; an arched floor is arcs. */
+    public Polyline channelSide(Channel channel) {
+        List<Spot> points = new ArrayList<>(List.of(new Spot(channel.startMm(), 0)));
+        List<Double> bulges = new ArrayList<>(List.of(0.0));
         double from = channel.startMm();
         double to = channel.endMm();
         if (channel.hasAdjusterPocket()) {
             double start = channel.adjusterPocketStartMm();
             double end = start + channel.adjusterPocketLengthMm();
-            points.addAll(floor(channel, from, start));
+            floor(channel, from, start, points, bulges);
             points.add(new Spot(start, -channel.adjusterPocketDepthMm()));
             points.add(new Spot(end, -channel.adjusterPocketDepthMm()));
-            points.addAll(floor(channel, end, to));
+            bulges.addAll(List.of(0.0, 0.0));
+            floor(channel, end, to, points, bulges);
         } else {
-            points.addAll(floor(channel, from, to));
+            floor(channel, from, to, points, bulges);
         }
         points.add(new Spot(to, 0));
-        return points;
+        bulges.add(0.0);
+        return Polyline.closed(
+                points, bulges.stream().mapToDouble(bulge -> bulge).toArray());
     }
 
-    private static List<Spot> floor(Channel channel, double from, double to) {
+    /** The floor between two stations: straight, or one arc of the circle of radius {@code (L^2/4 + s^2) / (2 s)}. */
+    private static void floor(Channel channel, double from, double to, List<Spot> points, List<Double> bulges) {
         if (!(to > from)) {
-            return List.of();
+            return;
         }
-        return along(from, to, x -> -channel.floorDepthAtMm(Math.min(x, channel.endMm())));
+        Spot first = new Spot(from, -channel.floorDepthAtMm(from));
+        Spot last = new Spot(to, -channel.floorDepthAtMm(to));
+        double s = channel.archMm();
+        double half = channel.lengthMm() / 2;
+        double halfAngle = StrictMath.asin(first.distanceMm(last) * s / (half * half + s * s));
+        points.addAll(List.of(first, last));
+        bulges.addAll(List.of(StrictMath.tan(halfAngle / 2), 0.0));
     }
 
     /** The channel in plan, closed. */
@@ -203,28 +224,7 @@ public final class NeckShape {
 
     /** The wood's back across at a station, from the bass edge over the ridge to the treble edge. */
     public List<Spot> section(double x) {
-        double a = halfWidth(x);
-        double b = backDepth(x);
-        List<Spot> points = new ArrayList<>();
-        IntStream.rangeClosed(0, SECTION_POINTS)
-                .forEach(i -> points.add(quarter(-a, b, i, design.back().bassPower())));
-        IntStream.range(0, SECTION_POINTS)
-                .map(i -> SECTION_POINTS - 1 - i)
-                .forEach(i -> points.add(quarter(a, b, i, design.back().treblePower())));
-        return points;
-    }
-
-    /** Point i of a quarter of a superellipse, from its edge (0) to its ridge. */
-    private static Spot quarter(double a, double b, int i, double power) {
-        if (i == 0) {
-            return new Spot(a, 0);
-        }
-        if (i == SECTION_POINTS) {
-            return new Spot(0, -b);
-        }
-        double t = i * StrictMath.PI / 2 / SECTION_POINTS;
-        return new Spot(
-                a * StrictMath.pow(StrictMath.cos(t), 2 / power), -b * StrictMath.pow(StrictMath.sin(t), 2 / power));
+        return back.at(ShopUnits.mm(x)).outline(SECTION_TOLERANCE).spots();
     }
 
     /** Height of the board's crown under its middle at half the width: {@code R - sqrt(R^2 - a^2)}; 0 when flat. */
@@ -256,57 +256,67 @@ public final class NeckShape {
     }
 
     public Optional<HeadShape> headShape() {
-        return NeckSolid.of(design).head().map(head -> new HeadShape(head, false));
+        return solid.head().map(head -> new HeadShape(head, false));
     }
 
-    /** A point of the head in side view: so far along its face from the break line, so deep under the face. */
-    public static Spot headSide(Head head, double along, double deep) {
-        double sin = StrictMath.sin(head.angleRad());
-        double cos = StrictMath.cos(head.angleRad());
-        return new Spot(-along * cos + deep * sin, -along * sin - deep * cos);
+    /** A point of the head on the centreline in side view: so far along its face from the nut line, so deep under the face. */
+    public Spot headSide(double along, double deep) {
+        HeadSolid there = solid.head().orElseThrow();
+        double pitch = there.head().angleRad();
+        // Behind a slanted nut a thickness square to the face is longer in the plane of the centreline.
+        double here = deep * StrictMath.cos(pitch) / there.face().normal().z();
+        double sin = StrictMath.sin(pitch);
+        double cos = StrictMath.cos(pitch);
+        return new Spot(-along * cos + here * sin, -along * sin - here * cos);
     }
 
-    /** Where the head's back meets a back so deep under the glue face, measured along the head's face. */
-    public static double alongHeadWhereBackMeets(Head head, double depth) {
-        double sin = StrictMath.sin(head.angleRad());
-        return (depth - head.thicknessMm() * StrictMath.cos(head.angleRad())) / sin;
-    }
-
-    /** Points of a line along the neck, one every two millimetres, both ends among them. */
-    private static List<Spot> along(double from, double to, DoubleUnaryOperator z) {
-        int pieces = Math.max(1, (int) Math.ceil((to - from) / STEP_MM));
-        List<Spot> points = new ArrayList<>();
-        for (int i = 0; i <= pieces; i++) {
-            double x = i == pieces ? to : from + (to - from) * i / pieces;
-            points.add(new Spot(x, z.applyAsDouble(x)));
+    /** The head's wood in side view: nut line, tip, back at the tip, crease, and up the shaft's back to the nut. */
+    public List<Spot> headSide() {
+        Head head = solid.head().orElseThrow().head();
+        List<Spot> points = new ArrayList<>(
+                List.of(new Spot(0, 0), headSide(head.lengthMm(), 0), headSide(head.lengthMm(), head.thicknessMm())));
+        if (head.angleRad() == 0) {
+            points.add(new Spot(0, -head.thicknessMm()));
+            return points;
         }
-        return straightened(points);
+        double meets = crease();
+        points.add(new Spot(meets, -solid.back().carriedOn().valueAt(meets)));
+        points.add(new Spot(0, -drawnDepth(0)));
+        return points;
     }
 
-    /** Drops inner points of straight runs, so that a straight back stays one line. */
-    private static List<Spot> straightened(List<Spot> points) {
-        List<Spot> kept = new ArrayList<>();
-        kept.add(points.get(0));
-        for (int i = 1; i < points.size() - 1; i++) {
-            Spot a = kept.get(kept.size() - 1);
-            Spot b = points.get(i);
-            Spot c = points.get(i + 1);
-            double across = (b.uMm() - a.uMm()) * (c.vMm() - a.vMm()) - (b.vMm() - a.vMm()) * (c.uMm() - a.uMm());
-            if (Math.abs(across) > 1e-9 * a.distanceMm(c)) {
-                kept.add(b);
-            }
+    /** The head's veneers in side view, each a closed run; none without. */
+    public List<List<Spot>> veneersSide() {
+        return veneersSide(solid.head().orElseThrow().head().lengthMm());
+    }
+
+    /** The same so far along the head. */
+    public List<List<Spot>> veneersSide(double l) {
+        Head head = solid.head().orElseThrow().head();
+        double t = head.thicknessMm();
+        List<List<Spot>> all = new ArrayList<>();
+        if (head.veneerMm() > 0) {
+            double from = head.veneerShortOfNutMm();
+            all.add(List.of(
+                    headSide(from, 0),
+                    headSide(l, 0),
+                    headSide(l, -head.veneerMm()),
+                    headSide(from, -head.veneerMm())));
         }
-        kept.add(points.get(points.size() - 1));
-        return kept;
+        if (head.backVeneerMm() > 0) {
+            double from = -crease() / StrictMath.cos(head.angleRad());
+            double low = t + head.backVeneerMm();
+            double start = Math.max(0, from) + t * StrictMath.tan(head.angleRad());
+            all.add(List.of(headSide(start, t), headSide(l, t), headSide(l, low), headSide(start, low)));
+        }
+        return all;
     }
 
     /** The joint's line in side view: its end on the front, then its end on the back. */
-    public static List<Spot> glueLine(ScarfJoint joint, double pitch) {
-        double depth = joint.shaftThickness().libraryValue();
-        Spot back = new Spot(joint.backLineMm(), -depth);
-        double front = joint.frontLineMm();
-        return joint.place() == JointPlace.IN_THE_HEAD
-                ? List.of(new Spot(-front * StrictMath.cos(pitch), -front * StrictMath.sin(pitch)), back)
-                : List.of(new Spot(front, 0), back);
+    public List<Spot> glueLine(ScarfJoint joint) {
+        Line line = solid.glueLine(joint);
+        return List.of(
+                new Spot(line.from().xMm(), line.from().zMm()),
+                new Spot(line.to().xMm(), line.to().zMm()));
     }
 }

@@ -24,7 +24,7 @@ final class Figures {
         figures.add(new Figure("plan", PlanDrawing.of(shape, shown), planWords(contents, shape)));
         figures.add(side(contents, shape, shown));
         contents.scarf()
-                .flatMap(joint -> shape.head().map(head -> ScarfDrawing.of(joint, head, shown)))
+                .flatMap(joint -> shape.head().map(head -> ScarfDrawing.of(shape, joint, head, shown)))
                 .ifPresent(figures::add);
         contents.neckSet()
                 .flatMap(set -> contents.design()

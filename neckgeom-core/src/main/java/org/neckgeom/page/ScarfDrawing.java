@@ -14,6 +14,7 @@ final class ScarfDrawing {
     private static final double BEYOND_MM = 28;
     private static final double EDGE = 26;
 
+    private final NeckShape shape;
     private final ScarfJoint joint;
     private final Head head;
     private final Shown shown;
@@ -21,11 +22,12 @@ final class ScarfDrawing {
     private final double left;
     private final double right;
 
-    private ScarfDrawing(ScarfJoint joint, Head head, Shown shown) {
+    private ScarfDrawing(NeckShape shape, ScarfJoint joint, Head head, Shown shown) {
+        this.shape = shape;
         this.joint = joint;
         this.head = head;
         this.shown = shown;
-        List<Spot> glue = NeckShape.glueLine(joint, head.angleRad());
+        List<Spot> glue = shape.glueLine(joint);
         double first = Math.min(0, Math.min(glue.get(0).uMm(), glue.get(1).uMm()));
         double last = Math.max(0, Math.max(glue.get(0).uMm(), glue.get(1).uMm()));
         this.left = first - BEYOND_MM;
@@ -33,17 +35,17 @@ final class ScarfDrawing {
         this.scale = (Drawing.WIDTH - 2 * EDGE) / (right - left);
     }
 
-    static Figure of(ScarfJoint joint, Head head, Shown shown) {
-        return new ScarfDrawing(joint, head, shown).figure();
+    static Figure of(NeckShape shape, ScarfJoint joint, Head head, Shown shown) {
+        return new ScarfDrawing(shape, joint, head, shown).figure();
     }
 
     private Figure figure() {
-        List<Spot> glue = NeckShape.glueLine(joint, head.angleRad());
+        List<Spot> glue = shape.glueLine(joint);
         double depth = joint.shaftThickness().libraryValue();
         double thick = joint.headThickness().libraryValue();
         double along = -left / StrictMath.cos(head.angleRad());
-        Spot faceEnd = NeckShape.headSide(head, along, 0);
-        Spot backEnd = NeckShape.headSide(head, along, thick);
+        Spot faceEnd = shape.headSide(along, 0);
+        Spot backEnd = shape.headSide(along, head.thicknessMm());
         double height = -backEnd.vMm() * scale + 64;
         boolean inHead = joint.place() == JointPlace.IN_THE_HEAD;
         Drawing drawing = new Drawing(
@@ -51,16 +53,18 @@ final class ScarfDrawing {
                 "The scarf joint from its side at its true angle of " + Shown.degrees(head.angleRad())
                         + ", head to the left. Letters are explained under the drawing.",
                 height);
-        Spot breakLine = new Spot(0, 0);
+        Spot nutLine = new Spot(0, 0);
+        Spot breakLine = new Spot(joint.breakLineShiftMm(), 0);
         Spot shaftTop = new Spot(right, 0);
         Spot shaftBottom = new Spot(right, -depth);
         if (inHead) {
-            drawing.shape("wood", page(List.of(breakLine, glue.get(0), glue.get(1), shaftBottom, shaftTop)));
+            drawing.shape("wood", page(List.of(nutLine, glue.get(0), glue.get(1), shaftBottom, shaftTop)));
             drawing.shape("wood other", page(List.of(glue.get(0), faceEnd, backEnd, glue.get(1))));
         } else {
             drawing.shape("wood", page(List.of(glue.get(0), glue.get(1), shaftBottom, shaftTop)));
-            drawing.shape("wood other", page(List.of(breakLine, glue.get(0), glue.get(1), backEnd, faceEnd)));
+            drawing.shape("wood other", page(List.of(nutLine, glue.get(0), glue.get(1), backEnd, faceEnd)));
         }
+        shape.veneersSide(along).forEach(veneer -> drawing.shape("board", page(veneer)));
         drawing.through("glue", page(glue));
         letter(drawing, "A", breakLine, 6, -8);
         letter(drawing, "B", glue.get(0), inHead ? -4 : 6, -8);

@@ -5,10 +5,14 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 import org.neckgeom.board.Fret;
 import org.neckgeom.board.FretTable;
+import org.neckgeom.drawing.NeckShape;
+import org.neckgeom.drawing.Settled;
 import org.neckgeom.drawing.Stations;
 import org.neckgeom.plan.Job;
+import org.neckgeom.shape.Spot;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
+import org.neckgeom.units.ShopUnit;
 
 /**
  * A {@index "cut sheet"} ({@index printout}): the whole plan of a neck as plain text for a terminal or as one HTML page with
@@ -61,17 +65,37 @@ public final class Sheet {
 
     /**
      * {@return the frets as comma-separated values (RFC 4180): a head with units, then a line a fret from the nut on;
-     * lines parted by line feeds} Figures to twelve digits, decimal point.
+     * lines parted by line feeds} Each has where it crosses the centreline, how far that lies from the fret before, its
+     * length from edge to edge of the board, its slant in deg, positive when the treble end lies nearer the body, and
+     * both ends: x from the nut, y across, positive toward the treble side. Figures to twelve digits, decimal point.
      */
     public String fretCsv() {
-        String unit = job.style().unit().symbol();
-        StringBuilder csv = new StringBuilder(line("fret", "from nut " + unit, "from last " + unit, "width " + unit));
+        String unit = " " + job.style().unit().symbol();
+        StringBuilder csv = new StringBuilder(line(
+                "fret",
+                "from nut" + unit,
+                "from last" + unit,
+                "length" + unit,
+                "slant deg",
+                "bass x" + unit,
+                "bass y" + unit,
+                "treble x" + unit,
+                "treble y" + unit));
+        NeckShape shape = new NeckShape(job.neck(), Settled.nothing());
         for (Fret fret : FretTable.of(job.neck()).frets()) {
+            Spot bass = shape.fretLine(fret.number()).get(0);
+            Spot treble = shape.fretLine(fret.number()).get(1);
+            double slant = StrictMath.atan2(treble.uMm() - bass.uMm(), treble.vMm() - bass.vMm());
             csv.append(line(
                     String.valueOf(fret.number()),
                     figure(fret.fromNutMm()),
                     figure(fret.fromLast().libraryValue()),
-                    figure(2 * job.neck().halfWidthAtMm(fret.fromNutMm()))));
+                    figure(bass.distanceMm(treble)),
+                    Numbers.plain(ShopUnit.DEGREE.fromLibrary(slant)),
+                    figure(bass.uMm()),
+                    figure(bass.vMm()),
+                    figure(treble.uMm()),
+                    figure(treble.vMm())));
         }
         return csv.toString();
     }

@@ -19,6 +19,9 @@ final class SideDrawing {
 
     private static final int HEEL_PIECES = 16;
 
+    /** How far the chords of an arc may leave it. */
+    private static final double ARC_MM = 0.02;
+
     private final NeckShape shape;
     private final Neck design;
     private final Shown shown;
@@ -37,11 +40,11 @@ final class SideDrawing {
         deepest = Math.max(
                 deepest,
                 -shape.head()
-                        .map(head -> NeckShape.headSide(head, head.lengthMm(), head.thicknessMm())
+                        .map(head -> shape.headSide(head.lengthMm(), head.thicknessMm())
                                 .vMm())
                         .orElse(0.0));
         double tip = shape.head()
-                .map(head -> NeckShape.headSide(head, head.lengthMm(), 0).uMm())
+                .map(head -> shape.headSide(head.lengthMm(), 0).uMm())
                 .orElse(-10.0);
         double top = Math.max(design.boardThicknessAtMm(0), design.boardThicknessAtMm(shape.boardEnd()));
         this.page = Upright.fitting(tip, shape.boardEnd(), -top, deepest, 2);
@@ -94,27 +97,14 @@ final class SideDrawing {
     }
 
     private void head(Drawing drawing, Head head) {
-        double depth = shape.drawnDepth(0);
-        double from = head.angleRad() > 0 ? NeckShape.alongHeadWhereBackMeets(head, depth) : 0;
-        List<Spot> wood = new ArrayList<>();
-        wood.add(new Spot(0, 0));
-        wood.add(NeckShape.headSide(head, head.lengthMm(), 0));
-        wood.add(NeckShape.headSide(head, head.lengthMm(), head.thicknessMm()));
-        Spot meets = NeckShape.headSide(head, from, head.thicknessMm());
-        wood.add(meets);
-        wood.add(new Spot(0, -depth));
-        drawing.shape("wood", page.turned(wood));
-        if (meets.uMm() > 0) {
-            drawing.through("seam", page.turned(List.of(new Spot(0, -depth), meets)));
-        }
+        drawing.shape("wood", page.turned(shape.headSide()));
+        shape.veneersSide().forEach(veneer -> drawing.shape("board", page.turned(veneer)));
         depths.add(
-                on(NeckShape.headSide(head, head.lengthMm() * 0.7, head.thicknessMm())),
+                on(shape.headSide(head.lengthMm() * 0.7, head.thicknessMm())),
                 shown.length(head.thicknessMm()),
                 "head thick");
-        stations.add(
-                on(NeckShape.headSide(head, head.lengthMm(), 0)), shown.length(head.lengthMm()), "head along face");
-        stations.add(
-                on(NeckShape.headSide(head, head.lengthMm() * 0.45, 0)), Shown.degrees(head.angleRad()), "head angle");
+        stations.add(on(shape.headSide(head.lengthMm(), 0)), shown.length(head.lengthMm()), "head along face");
+        stations.add(on(shape.headSide(head.lengthMm() * 0.45, 0)), Shown.degrees(head.angleRad()), "head angle");
     }
 
     private void heel(Drawing drawing) {
@@ -142,7 +132,9 @@ final class SideDrawing {
     }
 
     private void channel(Drawing drawing, Channel channel) {
-        drawing.shape("hollow", page.turned(shape.channelSide(channel)));
+        drawing.shape(
+                "hollow",
+                page.turned(shape.channelSide(channel).straightened(ARC_MM).spots()));
         double rodEnd = channel.startMm() + channel.reinforcement().lengthMm();
         double top = -channel.filletMm();
         double bottom = top - channel.reinforcement().heightMm();
@@ -177,7 +169,7 @@ final class SideDrawing {
         if (part.isEmpty()) {
             return;
         }
-        List<Spot> line = NeckShape.glueLine(glued, part.get().angleRad());
+        List<Spot> line = shape.glueLine(glued);
         drawing.through("glue", page.turned(line));
         if (glued.place() == JointPlace.IN_THE_SHAFT) {
             stations.add(on(line.get(0)), shown.length(glued.frontLineMm()), "scarf on front");

@@ -8,6 +8,7 @@ import org.neckgeom.board.FretTable;
 import org.neckgeom.drawing.Shown;
 import org.neckgeom.drawing.Stations;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.shape.Spot;
 
 /** The tables of a sheet: heads and rows of text, lengths in the unit the heads name. */
 final class Tables {
@@ -22,28 +23,27 @@ final class Tables {
     }
 
     static Table frets(Contents contents) {
-        return FannedFrets.of(contents.design())
-                .map(fan -> fanned(contents, fan))
-                .orElseGet(() -> square(contents));
+        return FannedFrets.of(contents.design()).map(fan -> fanned(contents)).orElseGet(() -> square(contents));
     }
 
     /** Both ends of every slot, as they are marked along the edges of a tapered board. */
-    private static Table fanned(Contents contents, FannedFrets fan) {
+    private static Table fanned(Contents contents) {
         Shown shown = contents.shown();
         Neck design = contents.design();
         List<List<String>> rows = new ArrayList<>();
         for (int n = 0; n <= design.frets(); n++) {
-            double x = design.scale().fretMm(n);
+            Spot bass = contents.shape().fretLine(n).get(0);
+            Spot treble = contents.shape().fretLine(n).get(1);
             rows.add(List.of(
                     n == 0 ? "nut" : String.valueOf(n),
-                    shown.column(fan.onBassEdge(n, design).libraryValue()),
-                    shown.column(x),
-                    shown.column(fan.onTrebleEdge(n, design).libraryValue()),
-                    shown.column(2 * design.halfWidthAtMm(x))));
+                    shown.column(bass.uMm()),
+                    shown.column(design.scale().fretMm(n)),
+                    shown.column(treble.uMm()),
+                    shown.column(bass.distanceMm(treble))));
         }
         return new Table(
                 "Fanned frets, from the nut's middle, in " + shown.unitInWords(),
-                List.of("Fret", "bass edge", "middle", "treble edge", "board wide"),
+                List.of("Fret", "bass edge", "middle", "treble edge", "fret long"),
                 rows);
     }
 

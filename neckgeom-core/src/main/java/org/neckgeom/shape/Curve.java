@@ -3,6 +3,7 @@ package org.neckgeom.shape;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.TreeSet;
 import java.util.stream.DoubleStream;
 import org.neckgeom.fault.NoAnswer;
@@ -38,10 +39,7 @@ public final class Curve {
      */
     public static Curve straight(double xMm, double valueMm, double slope) {
         return new Curve(new double[0], new CurvePiece[] {
-            CurvePiece.straight(
-                    LibraryUnits.finite(xMm, "x", "mm"),
-                    LibraryUnits.finite(valueMm, "value", "mm"),
-                    LibraryUnits.finite(slope, "slope", ""))
+            CurvePiece.straight(Spot.mm(xMm, "x"), Spot.mm(valueMm, "value"), Spot.mm(slope, "slope"))
         });
     }
 
@@ -62,7 +60,9 @@ public final class Curve {
      * @param reachMm from the middle to where it has run out on each side, more than 0
      */
     public Curve raised(double heightMm, double middleMm, double reachMm) {
-        if (!(reachMm > 0)) {
+        Spot.mm(heightMm, "height of a cosine");
+        Spot.mm(middleMm, "middle of a cosine");
+        if (!(Spot.mm(reachMm, "reach of a curve") > 0)) {
             throw Refusal.of("reach of a curve", "more-than", "be more than 0 mm", reachMm + " mm");
         }
         Curve split = split(middleMm - reachMm, middleMm + reachMm);
@@ -90,7 +90,7 @@ public final class Curve {
      */
     public Curve turned(double fromMm, double radiusMm, double steepRad) {
         double first = StrictMath.atan(slopeAt(fromMm));
-        if (!(radiusMm > 0) || !(steepRad > first) || !(steepRad < StrictMath.PI / 2)) {
+        if (!(Spot.mm(radiusMm, "radius") > 0) || !(steepRad > first) || !(steepRad < StrictMath.PI / 2)) {
             throw Refusal.of(
                     "turn of a curve",
                     "range",
@@ -122,7 +122,7 @@ public final class Curve {
      * @param fromMm the station
      */
     public Curve levelFrom(double fromMm) {
-        Curve split = split(fromMm);
+        Curve split = split(Spot.mm(fromMm, "station"));
         int kept = (int) DoubleStream.of(split.knots).filter(x -> x <= fromMm).count();
         CurvePiece[] parts = Arrays.copyOf(split.pieces, kept + 1);
         parts[kept] = CurvePiece.straight(fromMm, valueAt(fromMm), 0);
@@ -137,13 +137,18 @@ public final class Curve {
      * @param more what is added at each, in mm
      */
     public Curve plus(double[] stations, double[] more) {
-        if (stations.length == 0 || more.length != stations.length || !isAscending(stations)) {
+        if (Objects.requireNonNull(stations, "stations").length == 0
+                || Objects.requireNonNull(more, "more").length != stations.length
+                || !isAscending(stations)) {
             throw Refusal.of(
                     "stations",
                     "ascending",
                     "be one or more in ascending order, each with its correction",
                     "were",
-                    Arrays.toString(stations) + " mm with " + more.length + " corrections");
+                    stations.length + " with " + more.length + " corrections");
+        }
+        for (double correction : more) {
+            Spot.mm(correction, "correction");
         }
         Curve split = split(stations);
         CurvePiece[] parts = split.pieces.clone();
@@ -165,7 +170,7 @@ public final class Curve {
                 return false;
             }
         }
-        return Double.isFinite(stations[0]) && Double.isFinite(stations[stations.length - 1]);
+        return stations[0] >= -LibraryUnits.MOST && stations[stations.length - 1] <= LibraryUnits.MOST;
     }
 
     /**
@@ -176,7 +181,10 @@ public final class Curve {
      * @param toMm up to where it counts, in mm; outside, this curve goes on
      */
     public Curve least(Curve other, double fromMm, double toMm) {
-        Curve both = split(other.knots).split(fromMm, toMm);
+        if (!(Spot.mm(toMm, "station") >= Spot.mm(fromMm, "station"))) {
+            throw notAscending(fromMm, toMm);
+        }
+        Curve both = split(Objects.requireNonNull(other, "other").knots).split(fromMm, toMm);
         Curve there = other.split(both.knots);
         TreeSet<Double> crossings = new TreeSet<>();
         for (int i = 0; i + 1 < both.knots.length; i++) {
@@ -242,7 +250,7 @@ public final class Curve {
      * @param xMm the station
      */
     public double valueAt(double xMm) {
-        return pieces[piece(xMm)].valueAt(xMm);
+        return pieces[piece(Spot.mm(xMm, "station"))].valueAt(xMm);
     }
 
     /**
@@ -251,7 +259,7 @@ public final class Curve {
      * @param xMm the station
      */
     public double slopeAt(double xMm) {
-        return pieces[piece(xMm)].slopeAt(xMm);
+        return pieces[piece(Spot.mm(xMm, "station"))].slopeAt(xMm);
     }
 
     /**
@@ -300,9 +308,13 @@ public final class Curve {
         return best(fromMm, toMm, -1);
     }
 
+    private static Refusal notAscending(double from, double to) {
+        return Refusal.of("stations", "ascending", "be in ascending order", "were", from + " mm, " + to + " mm");
+    }
+
     private double best(double from, double to, int sign) {
-        if (!(to >= from)) {
-            throw Refusal.of("stations", "ascending", "be in ascending order", "were", from + " mm, " + to + " mm");
+        if (!(Spot.mm(to, "station") >= Spot.mm(from, "station"))) {
+            throw notAscending(from, to);
         }
         double best = from;
         double value = sign * valueAt(from);
@@ -333,6 +345,7 @@ public final class Curve {
      * @throws org.neckgeom.fault.NoAnswer if it has not risen so far at the second station
      */
     public double risesTo(double valueMm, double fromMm, double toMm) {
+        Spot.mm(valueMm, "value");
         if (!(valueAt(fromMm) <= valueMm && valueAt(toMm) >= valueMm)) {
             throw NoAnswer.because(
                     "curve", "not-reached", "the curve does not reach " + Spot.text(valueMm) + " mm there");
@@ -357,6 +370,9 @@ public final class Curve {
      * @param toMm the second station
      */
     public double[] boundsIn(double fromMm, double toMm) {
+        if (!(Spot.mm(toMm, "station") >= Spot.mm(fromMm, "station"))) {
+            throw notAscending(fromMm, toMm);
+        }
         double slope = 0;
         double bend = 0;
         int last = piece(toMm);
@@ -367,6 +383,41 @@ public final class Curve {
             bend = Math.max(bend, pieces[i].mostBent(lo, hi));
         }
         return new double[] {slope, bend};
+    }
+
+    /**
+     * {@return spots of the curve between two stations, so near each other that no chord leaves it by more than a tolerance; u is x,
+     * v the value}
+     *
+     * @param fromMm the first station
+     * @param toMm the second station, more than the first
+     * @param toleranceMm more than 0, in mm
+     */
+    public List<Spot> chords(double fromMm, double toMm, double toleranceMm) {
+        if (!(toMm > fromMm) || !(toleranceMm > 0)) {
+            throw Refusal.of(
+                    "chords of a curve",
+                    "range",
+                    "run from one station to a greater one within a tolerance of more than 0 mm",
+                    "run",
+                    fromMm + " mm to " + toMm + " mm within " + toleranceMm + " mm");
+        }
+        double[] ends = DoubleStream.concat(DoubleStream.of(fromMm, toMm), DoubleStream.of(knotsIn(fromMm, toMm)))
+                .sorted()
+                .toArray();
+        List<Spot> spots = new ArrayList<>(List.of(new Spot(fromMm, valueAt(fromMm))));
+        for (int i = 0; i + 1 < ends.length; i++) {
+            double run = ends[i + 1] - ends[i];
+            CurvePiece piece = pieces[piece((ends[i] + ends[i + 1]) / 2)];
+            // A chord over a run h leaves a curve of second derivative b by b h^2 / 8 at most.
+            int n = (int) Math.max(
+                    1, Math.ceil(run * Math.sqrt(piece.mostBent(ends[i], ends[i + 1]) / (8 * toleranceMm))));
+            for (int k = 1; k <= n; k++) {
+                double x = k == n ? ends[i + 1] : ends[i] + run * k / n;
+                spots.add(new Spot(x, piece.valueAt(x)));
+            }
+        }
+        return List.copyOf(spots);
     }
 
     private int piece(double x) {

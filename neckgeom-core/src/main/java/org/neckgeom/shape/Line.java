@@ -49,6 +49,7 @@ public record Line(Point from, Point to) {
      * @param point the point
      */
     public double distanceMm(Point point) {
+        Objects.requireNonNull(point, "point");
         double[] d = vector(from, to);
         double square = dot(d, d);
         double share = square > 0 ? dot(d, vector(from, point)) / square : 0;
@@ -61,6 +62,7 @@ public record Line(Point from, Point to) {
      * @param other the other line
      */
     public double distanceMm(Line other) {
+        Objects.requireNonNull(other, "other");
         double least = Math.min(
                 Math.min(distanceMm(other.from), distanceMm(other.to)),
                 Math.min(other.distanceMm(from), other.distanceMm(to)));

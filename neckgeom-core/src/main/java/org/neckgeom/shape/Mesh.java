@@ -40,14 +40,21 @@ public final class Mesh {
      */
     public static Mesh of(String name, double[] xyzMm, int[] corners) {
         Words.name(name, "a mesh's name");
-        if (xyzMm.length % 3 != 0 || corners.length % 3 != 0) {
+        if (Objects.requireNonNull(xyzMm, "xyzMm").length % 3 != 0
+                || Objects.requireNonNull(corners, "corners").length % 3 != 0) {
             throw Refusal.of(
                     "points and corners", "threes", "come in threes", "were", xyzMm.length + ", " + corners.length);
         }
         for (int corner : corners) {
-            Objects.checkIndex(corner, xyzMm.length / 3);
+            if (corner < 0 || corner >= xyzMm.length / 3) {
+                throw Refusal.of("corner", "range", "be the index of one of " + xyzMm.length / 3 + " points", corner);
+            }
         }
-        return new Mesh(name, xyzMm.clone(), corners.clone());
+        double[] points = new double[xyzMm.length];
+        for (int i = 0; i < points.length; i++) {
+            points[i] = Spot.mm(xyzMm[i], "a point of a mesh");
+        }
+        return new Mesh(name, points, corners.clone());
     }
 
     /** {@return the piece's name} */

@@ -1,8 +1,8 @@
 package org.neckgeom.shape;
 
+import java.util.Objects;
 import javax.measure.quantity.Length;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -19,9 +19,9 @@ public record Point(double xMm, double yMm, double zMm) {
 
     /** Checks the three numbers; a negative zero becomes zero. */
     public Point {
-        xMm = LibraryUnits.finite(xMm, "x", "mm") + 0.0;
-        yMm = LibraryUnits.finite(yMm, "y", "mm") + 0.0;
-        zMm = LibraryUnits.finite(zMm, "z", "mm") + 0.0;
+        xMm = Spot.mm(xMm, "x");
+        yMm = Spot.mm(yMm, "y");
+        zMm = Spot.mm(zMm, "z");
     }
 
     /** {@return x as a length} */
@@ -54,6 +54,7 @@ public record Point(double xMm, double yMm, double zMm) {
      * @param other the other point
      */
     public double distanceMm(Point other) {
+        Objects.requireNonNull(other, "other");
         return Direction.length(xMm - other.xMm, yMm - other.yMm, zMm - other.zMm);
     }
 
@@ -64,6 +65,7 @@ public record Point(double xMm, double yMm, double zMm) {
      * @param mm how far in mm, negative the other way
      */
     public Point plus(Direction direction, double mm) {
+        Objects.requireNonNull(direction, "direction");
         return new Point(xMm + mm * direction.x(), yMm + mm * direction.y(), zMm + mm * direction.z());
     }
 
@@ -73,6 +75,7 @@ public record Point(double xMm, double yMm, double zMm) {
      * @param direction the direction
      */
     public double alongMm(Direction direction) {
+        Objects.requireNonNull(direction, "direction");
         return direction.x() * xMm + direction.y() * yMm + direction.z() * zMm;
     }
 

@@ -1,6 +1,8 @@
 package org.neckgeom.shape;
 
+import java.util.Objects;
 import javax.measure.quantity.Length;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LibraryUnits;
@@ -18,8 +20,8 @@ public record Spot(double uMm, double vMm) {
 
     /** Checks the two numbers; a negative zero becomes zero. */
     public Spot {
-        uMm = LibraryUnits.finite(uMm, "u", "mm") + 0.0;
-        vMm = LibraryUnits.finite(vMm, "v", "mm") + 0.0;
+        uMm = mm(uMm, "u");
+        vMm = mm(vMm, "v");
     }
 
     /** {@return the first coordinate as a length} */
@@ -47,7 +49,7 @@ public record Spot(double uMm, double vMm) {
      * @param other in the same plane
      */
     public double distanceMm(Spot other) {
-        double du = uMm - other.uMm;
+        double du = uMm - Objects.requireNonNull(other, "other").uMm;
         double dv = vMm - other.vMm;
         return Math.sqrt(du * du + dv * dv);
     }
@@ -65,6 +67,14 @@ public record Spot(double uMm, double vMm) {
     /** {@return u and v in mm; a fresh array of two} */
     public double[] toMm() {
         return new double[] {uMm, vMm};
+    }
+
+    /** A number of mm that may be anything on a neck: finite, up to 1e9 either way. */
+    static double mm(double value, String name) {
+        if (Math.abs(LibraryUnits.finite(value, name, "mm")) > LibraryUnits.MOST) {
+            throw Refusal.of(name, "range", "be from -1e9 to 1e9 mm", Numbers.plain(value) + " mm");
+        }
+        return value + 0.0;
     }
 
     static String text(double mm) {

@@ -213,6 +213,11 @@ public final class BackShape extends LeanAnswer {
         return new double[] {speed, bend};
     }
 
+    /** {@return the depth of the shaft's back as drawn over x, carried on before the nut without regard to the head; in mm} */
+    public Curve carriedOn() {
+        return drawn.shaft();
+    }
+
     /** {@return the depth on the centreline over x, with its knots; in mm} */
     public Curve depth() {
         return depth;

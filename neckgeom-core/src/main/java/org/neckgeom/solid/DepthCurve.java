@@ -14,10 +14,11 @@ import org.neckgeom.shape.Curve;
  * heel's arc and slope and cap; before the nut the head's back where that is shallower.
  *
  * @param curve the depth over x, in mm
+ * @param shaft the same without the head: the shaft's back carried on before the nut
  * @param heelStart where the turn into the heel begins, infinite where there is none
  * @param capStart where the cap begins, infinite where there is none
  */
-record DepthCurve(Curve curve, double heelStart, double capStart) {
+record DepthCurve(Curve curve, Curve shaft, double heelStart, double capStart) {
 
     private static final String TRANSITION = "back.heel transition";
     private static final int HALVINGS = 200;
@@ -50,10 +51,8 @@ record DepthCurve(Curve curve, double heelStart, double capStart) {
         if (volute.isPresent()) {
             curve = curve.raised(volute.get().extraDepthMm(), 0, volute.get().lengthMm());
         }
-        if (headBack.isPresent()) {
-            curve = curve.least(headBack.get(), -BEFORE_MM, 0);
-        }
-        return new DepthCurve(curve, start, cap);
+        Curve cut = headBack.isPresent() ? curve.least(headBack.get(), -BEFORE_MM, 0) : curve;
+        return new DepthCurve(cut, curve, start, cap);
     }
 
     private static double start(HeelTransition turn, Curve plain, Optional<Heel> heel, double joint) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import javax.measure.Quantity;
@@ -18,10 +19,12 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.BackSet;
 import org.neckgeom.kernel.NeckSetKernel;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Heel;
+import org.neckgeom.neck.JointPlace;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.NeckSet;
 import org.neckgeom.shape.Curve;
@@ -65,6 +68,7 @@ public final class NeckSolid extends ValueAnswer {
 
     private static final double FINEST_MM = 1e-3;
     private static final double COARSEST_MM = 10;
+    private static final int HALVINGS = 200;
     private static final int PANELS = 8;
     private static final double[] GAUSS_X = {
         0.1488743389816312, 0.4333953941292472, 0.6794095682990244, 0.8650633666889845, 0.9739065285171717
@@ -333,6 +337,49 @@ public final class NeckSolid extends ValueAnswer {
         // The face runs down along (-cos, 0, -sin) of the wood's angle; its normal points to the body.
         return Plane.through(
                 new Point(bodyJointMm(), 0, 0), new Direction(StrictMath.sin(wood), 0, -StrictMath.cos(wood)));
+    }
+
+    /**
+     * {@return where the shaft's back, carried on, meets the head's back on the centreline, in mm: the crease behind the nut;
+     * negative in the head; nothing without a head, or where they do not meet}
+     */
+    public OptionalDouble creaseMm() {
+        if (head == null || !(head.head().angleRad() > 0)) {
+            return OptionalDouble.empty();
+        }
+        Curve shaft = back.carriedOn();
+        Curve itsBack = HeadPlanes.of(neck, head.head()).backDepth();
+        double lo = -head.head().lengthMm();
+        double hi = bodyJointMm();
+        if (!(itsBack.valueAt(lo) > shaft.valueAt(lo)) || !(itsBack.valueAt(hi) < shaft.valueAt(hi))) {
+            return OptionalDouble.empty();
+        }
+        for (int i = 0; i < HALVINGS && hi - lo > Math.ulp(lo); i++) {
+            double middle = (lo + hi) / 2;
+            if (itsBack.valueAt(middle) > shaft.valueAt(middle)) {
+                lo = middle;
+            } else {
+                hi = middle;
+            }
+        }
+        return OptionalDouble.of((lo + hi) / 2);
+    }
+
+    /**
+     * {@return the line of a scarf's glued face on the centreline: its end on the front, then its end on the back}
+     *
+     * @param joint of this neck's head
+     */
+    public Line glueLine(ScarfJoint joint) {
+        HeadSolid there = head().orElseThrow(() -> Refusal.because(
+                "head", "missing", "\"" + neck.name() + "\" has no head to be scarfed on: add .head(...)"));
+        double shaft = joint.shaftThickness().libraryValue();
+        double fall = StrictMath.tan(there.head().angleRad());
+        double thick = there.back().offsetMm() / there.face().normal().z();
+        Point atBack = new Point((thick - shaft) / fall, 0, -shaft);
+        return joint.place() == JointPlace.IN_THE_HEAD
+                ? new Line(new Point(-shaft / fall, 0, -shaft), atBack)
+                : new Line(new Point(thick / fall, 0, 0), atBack);
     }
 
     /**

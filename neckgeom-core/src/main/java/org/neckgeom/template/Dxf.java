@@ -1,29 +1,33 @@
 package org.neckgeom.template;
 
 import java.util.List;
+import java.util.Locale;
+import org.neckgeom.shape.Polyline;
 import org.neckgeom.shape.Spot;
-import org.neckgeom.template.Mark.Arc;
-import org.neckgeom.template.Mark.Run;
+import org.neckgeom.template.Mark.Stroke;
 import org.neckgeom.template.Mark.Words;
 import org.neckgeom.text.Numbers;
 
 /**
- * Marks as a drawing exchange file of release 12, in ASCII: header, line types, layers, then LINE, ARC and TEXT, closed by
- * EOF. One drawing unit is a millimetre.
+ * Marks as a drawing exchange file of release 12, in ASCII, lines parted by CR LF: header, tables of line types, layers
+ * and text styles, then POLYLINE with bulges and TEXT, closed by EOF. One drawing unit is a millimetre; release 12 has no
+ * variable for that, so the bars on the layer SCALE show it.
  */
 final class Dxf {
 
-    private static final int DECIMALS = 6;
-    private static final int ANGLE_DECIMALS = 9;
+    /** So that an area of some 0.1 m2 comes back to 1e-6 mm2. */
+    private static final int DECIMALS = 9;
+
+    private static final int BULGE_DECIMALS = 15;
 
     private final StringBuilder out = new StringBuilder();
 
     private Dxf() {}
 
-    static String of(List<Mark> marks, double width, double height) {
+    static String of(List<Mark> marks) {
         Dxf dxf = new Dxf();
         dxf.group(999, "full size, one unit is one millimetre");
-        dxf.header(width, height);
+        dxf.header(Mark.box(marks));
         dxf.tables();
         dxf.group(0, "SECTION").group(2, "ENTITIES");
         marks.forEach(dxf::mark);
@@ -31,13 +35,13 @@ final class Dxf {
         return dxf.out.toString();
     }
 
-    private void header(double width, double height) {
+    private void header(double[] box) {
         group(0, "SECTION").group(2, "HEADER");
         group(9, "$ACADVER").group(1, "AC1009");
-        group(9, "$EXTMIN").number(10, 0).number(20, 0).number(30, 0);
-        group(9, "$EXTMAX").number(10, width).number(20, height).number(30, 0);
-        group(9, "$LIMMIN").number(10, 0).number(20, 0);
-        group(9, "$LIMMAX").number(10, width).number(20, height);
+        group(9, "$EXTMIN").number(10, box[0]).number(20, box[1]).number(30, 0);
+        group(9, "$EXTMAX").number(10, box[2]).number(20, box[3]).number(30, 0);
+        group(9, "$LIMMIN").number(10, box[0]).number(20, box[1]);
+        group(9, "$LIMMAX").number(10, box[2]).number(20, box[3]);
         // Decimal lengths and degrees, angles from the positive first axis, counter-clockwise.
         group(9, "$LUNITS").group(70, "2");
         group(9, "$AUNITS").group(70, "0");
@@ -48,38 +52,44 @@ final class Dxf {
 
     private void tables() {
         group(0, "SECTION").group(2, "TABLES");
-        group(0, "TABLE").group(2, "LTYPE").group(70, "1");
-        group(0, "LTYPE").group(2, "CONTINUOUS").group(70, "0").group(3, "Solid line");
-        group(72, "65").group(73, "0").number(40, 0);
+        LineType[] types = LineType.values();
+        group(0, "TABLE").group(2, "LTYPE").group(70, String.valueOf(types.length));
+        for (LineType type : types) {
+            lineType(type);
+        }
         group(0, "ENDTAB");
         Layer[] layers = Layer.values();
         group(0, "TABLE").group(2, "LAYER").group(70, String.valueOf(layers.length));
         for (Layer layer : layers) {
             group(0, "LAYER").group(2, layer.name()).group(70, "0");
-            group(62, String.valueOf(layer.colour())).group(6, "CONTINUOUS");
+            group(62, String.valueOf(layer.colour())).group(6, layer.lineType().name());
         }
         group(0, "ENDTAB");
         group(0, "TABLE").group(2, "STYLE").group(70, "1");
-        group(0, "STYLE")
-                .group(2, "STANDARD")
-                .group(70, "0")
-                .number(40, 0)
-                .number(41, 1)
-                .number(50, 0);
+        group(0, "STYLE").group(2, "STANDARD").group(70, "0");
+        number(40, 0).number(41, 1).number(50, 0);
         group(71, "0").number(42, 3).group(3, "txt").group(4, "");
         group(0, "ENDTAB");
         group(0, "ENDSEC");
     }
 
+    /** Dashes are lengths, gaps lengths less than nothing; with their count and whole length. */
+    private void lineType(LineType type) {
+        double[] dashes = type.dashesMm();
+        double whole = 0;
+        for (double dash : dashes) {
+            whole += dash;
+        }
+        group(0, "LTYPE").group(2, type.name()).group(70, "0").group(3, type.words());
+        group(72, "65").group(73, String.valueOf(dashes.length)).number(40, whole);
+        for (int i = 0; i < dashes.length; i++) {
+            number(49, i % 2 == 0 ? dashes[i] : -dashes[i]);
+        }
+    }
+
     private void mark(Mark mark) {
-        if (mark instanceof Run run) {
-            for (int i = 1; i < run.points().size(); i++) {
-                line(run.layer(), run.points().get(i - 1), run.points().get(i));
-            }
-        } else if (mark instanceof Arc arc) {
-            group(0, "ARC").group(8, arc.layer().name());
-            point(10, arc.centre()).number(40, arc.radius());
-            angle(50, arc.from()).angle(51, arc.to());
+        if (mark instanceof Stroke stroke) {
+            polyline(stroke.layer().name(), stroke.line());
         } else if (mark instanceof Words words) {
             group(0, "TEXT").group(8, words.layer().name());
             point(10, words.at()).number(40, words.size()).group(1, ascii(words.text()));
@@ -90,32 +100,36 @@ final class Dxf {
         }
     }
 
-    private void line(Layer layer, Spot from, Spot to) {
-        group(0, "LINE").group(8, layer.name());
-        point(10, from);
-        point(11, to);
+    private void polyline(String layer, Polyline line) {
+        group(0, "POLYLINE").group(8, layer).group(66, "1");
+        number(10, 0).number(20, 0).number(30, 0);
+        group(70, line.isClosed() ? "1" : "0");
+        double[] bulges = line.bulges();
+        for (int i = 0; i < bulges.length; i++) {
+            group(0, "VERTEX").group(8, layer);
+            point(10, line.spots().get(i));
+            if (bulges[i] != 0) {
+                group(42, Numbers.fixed(bulges[i], BULGE_DECIMALS));
+            }
+        }
+        group(0, "SEQEND").group(8, layer);
     }
 
     private Dxf point(int code, Spot p) {
         return number(code, p.uMm()).number(code + 10, p.vMm()).number(code + 20, 0);
     }
 
+    /** With a decimal point and without useless zeros. */
     private Dxf number(int code, double value) {
-        return group(code, Numbers.fixed(value, DECIMALS));
-    }
-
-    /** An angle in degrees, fine enough for the flattest arch: 1e-9 deg at 100 m is 2e-6 mm. */
-    private Dxf angle(int code, double rad) {
-        return group(code, Numbers.fixed(Math.toDegrees(rad), ANGLE_DECIMALS));
+        boolean whole = Numbers.isNothing(value - Math.rint(value), DECIMALS);
+        return group(code, whole ? Numbers.fixed(value, 1) : Numbers.trimmed(value, DECIMALS));
     }
 
     private Dxf group(int code, String value) {
-        String number = String.valueOf(code);
-        out.append(" ".repeat(3 - number.length()))
-                .append(number)
-                .append('\n')
+        out.append(String.format(Locale.ROOT, "%3d", code))
+                .append("\r\n")
                 .append(value)
-                .append('\n');
+                .append("\r\n");
         return this;
     }
 

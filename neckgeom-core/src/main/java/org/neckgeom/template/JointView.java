@@ -11,9 +11,9 @@ import org.neckgeom.neck.Dovetail;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.Tenon;
+import org.neckgeom.shape.Polyline;
 import org.neckgeom.shape.Spot;
-import org.neckgeom.template.Mark.Arc;
-import org.neckgeom.template.Mark.Run;
+import org.neckgeom.template.Mark.Stroke;
 import org.neckgeom.template.Mark.Words;
 import org.neckgeom.units.Amount;
 
@@ -24,7 +24,6 @@ final class JointView {
     private static final double BETWEEN = 24;
     private static final double BEYOND = 6;
     private static final double CROSS = 3;
-    private static final int ARCS_IN_CIRCLE = 3;
 
     private final Shown shown;
     private final List<Mark> marks = new ArrayList<>();
@@ -63,16 +62,16 @@ final class JointView {
         double in = mm(seat.closesIn());
         // Half the heel's width at its top, and never less than the joint's own.
         double cheek = Math.max(end, heel.widthMm() / 2);
-        line(Layer.OUTLINE, 0, -cheek, 0, cheek);
-        fromAbove(Layer.OUTLINE, length, end, shoulder);
-        fromAbove(Layer.ENVELOPE, length, end - in, shoulder - in);
+        line(Layer.OUTLINE, 0, -cheek, 0, -shoulder, length, -end, length, end, 0, shoulder, 0, cheek);
+        line(Layer.ENVELOPE, 0, in - shoulder, length, in - end, length, end - in, 0, shoulder - in);
         line(Layer.CENTRE, -BEYOND, 0, length + BEYOND, 0);
         words(length / 2, cheek + 2, "on the glue face; dashed at the lower end");
         words(length / 2, -cheek - SMALL - 2, "dovetail " + shown.length(length) + " long");
 
         double middle = length + BETWEEN + 2 * cheek;
         double low = -height + cheek;
-        line(Layer.OUTLINE, middle - cheek, cheek, middle + cheek, cheek);
+        line(Layer.OUTLINE, middle - cheek, cheek, middle - end, cheek);
+        line(Layer.OUTLINE, middle + end, cheek, middle + cheek, cheek);
         fromTheEnd(Layer.OUTLINE, middle, end, end - in, low, cheek);
         fromTheEnd(Layer.ENVELOPE, middle, shoulder, shoulder - in, low, cheek);
         line(Layer.CENTRE, middle, cheek + BEYOND, middle, low - BEYOND);
@@ -84,13 +83,9 @@ final class JointView {
                         + shown.length(height) + " below it");
     }
 
-    private void fromAbove(Layer layer, double length, double end, double shoulder) {
-        marks.add(Run.through(layer, 0, shoulder, length, end, length, -end, 0, -shoulder));
-    }
-
     private void fromTheEnd(Layer layer, double middle, double top, double bottom, double low, double high) {
-        marks.add(
-                Run.through(layer, middle - top, high, middle - bottom, low, middle + bottom, low, middle + top, high));
+        marks.add(Stroke.round(
+                layer, middle - top, high, middle - bottom, low, middle + bottom, low, middle + top, high));
     }
 
     private static double mm(Optional<Amount<Length>> part) {
@@ -102,8 +97,10 @@ final class JointView {
         double length = tenon.length().libraryValue();
         double height = tenon.height().libraryValue();
         double low = -heel.heightMm();
-        line(Layer.OUTLINE, 0, 0, 0, low);
-        marks.add(Run.through(Layer.OUTLINE, 0, 0, length, 0, length, -height, 0, -height));
+        marks.add(Stroke.round(Layer.OUTLINE, 0, 0, length, 0, length, -height, 0, -height));
+        if (low < -height) {
+            line(Layer.OUTLINE, 0, -height, 0, low);
+        }
         double across = tenon.centreFromShoulder().libraryValue();
         for (Amount<?> depth : tenon.depths()) {
             hole(new Spot(across, -depth.libraryValue()), tenon.holeDiameter().libraryValue() / 2);
@@ -121,16 +118,13 @@ final class JointView {
     }
 
     private void hole(Spot centre, double radius) {
-        for (int i = 0; i < ARCS_IN_CIRCLE; i++) {
-            double from = i * 2 * StrictMath.PI / ARCS_IN_CIRCLE;
-            marks.add(new Arc(Layer.OUTLINE, centre, radius, from, from + 2 * StrictMath.PI / ARCS_IN_CIRCLE));
-        }
+        marks.add(new Stroke(Layer.OUTLINE, Polyline.circle(centre, radius).reversed()));
         line(Layer.CENTRE, centre.uMm() - radius - CROSS, centre.vMm(), centre.uMm() + radius + CROSS, centre.vMm());
         line(Layer.CENTRE, centre.uMm(), centre.vMm() - radius - CROSS, centre.uMm(), centre.vMm() + radius + CROSS);
     }
 
-    private void line(Layer layer, double u1, double v1, double u2, double v2) {
-        marks.add(Run.through(layer, u1, v1, u2, v2));
+    private void line(Layer layer, double... uv) {
+        marks.add(Stroke.through(layer, uv));
     }
 
     private void words(double u, double v, String text) {

@@ -1,41 +1,47 @@
 package org.neckgeom.template;
 
-import java.util.Arrays;
-
-/** The kind of a line of a template; a layer in CAD, a group in SVG. */
+/** The meaning of a line of a template; a layer in CAD, a group in SVG. */
 enum Layer {
-    /** Edges to cut or carve to. */
-    OUTLINE(7, "0.25", ""),
-    /** Centrelines and stations to line up on. */
-    CENTRE(8, "0.15", "6 1.5 1 1.5"),
+    /** Edges to cut to. */
+    OUTLINE(7, "0.25", LineType.CONTINUOUS),
+    /** The neck's back, to carve to. */
+    BACK(30, "0.25", LineType.CONTINUOUS),
     /** Fret lines, from edge to edge. */
-    FRETS(5, "0.15", ""),
+    FRETS(5, "0.15", LineType.CONTINUOUS),
     /** The middles of the strings. */
-    STRINGS(4, "0.1", ""),
+    STRINGS(4, "0.1", LineType.CONTINUOUS),
+    /** Where the strings leave their posts. */
+    POSTS(40, "0.15", LineType.CONTINUOUS),
     /** The rod's channel and pocket. */
-    CHANNEL(1, "0.2", ""),
-    /** The scarf's lines. */
-    SCARF(6, "0.2", "2 1"),
-    /** Room for an outline that is the maker's own. */
-    ENVELOPE(3, "0.2", "4 2"),
-    /** Bars to measure the print by. */
-    CHECK(2, "0.25", ""),
+    CHANNEL(1, "0.2", LineType.CONTINUOUS),
+    /** Centrelines and stations to line up on. */
+    CENTRE(8, "0.15", LineType.CENTER),
+    /** Lines to saw or trim to: the scarf, the end of a veneer. */
+    CUT(6, "0.2", LineType.HIDDEN),
+    /** Room for an outline that is the maker's own, seams of wings, hidden edges. */
+    ENVELOPE(3, "0.2", LineType.DASHED),
     /** Words. */
-    WORDS(7, "0", "");
+    TEXT(7, "0", LineType.CONTINUOUS),
+    /** Bars to measure the print by, and their lengths. */
+    SCALE(2, "0.25", LineType.CONTINUOUS);
 
     private final int colour;
     private final String width;
-    private final String dashes;
+    private final LineType lineType;
 
-    Layer(int colour, String width, String dashes) {
+    Layer(int colour, String width, LineType lineType) {
         this.colour = colour;
         this.width = width;
-        this.dashes = dashes;
+        this.lineType = lineType;
     }
 
     /** Colour number of the CAD layer. */
     int colour() {
         return colour;
+    }
+
+    LineType lineType() {
+        return lineType;
     }
 
     /** Width of its lines on paper in mm. */
@@ -45,19 +51,5 @@ enum Layer {
 
     double widthMm() {
         return Double.parseDouble(width);
-    }
-
-    /** The same lengths as numbers; none for an unbroken line. */
-    double[] dashesMm() {
-        return dashes.isEmpty()
-                ? new double[0]
-                : Arrays.stream(dashes.split(" "))
-                        .mapToDouble(Double::parseDouble)
-                        .toArray();
-    }
-
-    /** Lengths of dashes and gaps in mm, empty for an unbroken line. */
-    String dashes() {
-        return dashes;
     }
 }

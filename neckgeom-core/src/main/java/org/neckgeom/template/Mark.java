@@ -2,9 +2,10 @@ package org.neckgeom.template;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import org.neckgeom.shape.Polyline;
 import org.neckgeom.shape.Spot;
 
-/** One mark of a template: a run of straight lines, an arc, or words; in mm, v upwards. */
+/** One mark of a template: a line with or without arcs, or words; in mm, v upwards. */
 sealed interface Mark {
 
     Layer layer();
@@ -12,99 +13,82 @@ sealed interface Mark {
     /** The same mark elsewhere. */
     Mark moved(double du, double dv);
 
-    /** Points that bound it. */
-    List<Spot> reach();
+    /** Least u and v, then greatest, of all of it: the bellies of arcs and the letters too. */
+    double[] box();
 
     /** Least u and v and most u and v of marks. */
     static double[] box(List<Mark> marks) {
-        double[] box = {
+        double[] all = {
             Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY
         };
         for (Mark mark : marks) {
-            for (Spot p : mark.reach()) {
-                box[0] = Math.min(box[0], p.uMm());
-                box[1] = Math.min(box[1], p.vMm());
-                box[2] = Math.max(box[2], p.uMm());
-                box[3] = Math.max(box[3], p.vMm());
-            }
+            double[] box = mark.box();
+            all[0] = Math.min(all[0], box[0]);
+            all[1] = Math.min(all[1], box[1]);
+            all[2] = Math.max(all[2], box[2]);
+            all[3] = Math.max(all[3], box[3]);
         }
-        return box;
+        return all;
     }
 
-    /** Straight lines through points. */
-    record Run(Layer layer, List<Spot> points) implements Mark {
+    /** Straight lines and arcs, open or closed. */
+    record Stroke(Layer layer, Polyline line) implements Mark {
 
-        public Run {
-            points = List.copyOf(points);
+        /** Straight lines through points, u and v of each in turn. */
+        static Stroke through(Layer layer, double... uv) {
+            return new Stroke(layer, Polyline.open(spots(uv)));
         }
 
-        /** Through points, u and v of each in turn. */
-        static Run through(Layer layer, double... uv) {
-            return new Run(
-                    layer,
-                    IntStream.range(0, uv.length / 2)
-                            .mapToObj(i -> new Spot(uv[2 * i], uv[2 * i + 1]))
-                            .toList());
+        /** An outline through points, u and v of each in turn, counter-clockwise whichever way they run. */
+        static Stroke round(Layer layer, double... uv) {
+            return round(layer, spots(uv));
         }
 
-        @Override
-        public Run moved(double du, double dv) {
-            return new Run(layer, points.stream().map(p -> p.plus(du, dv)).toList());
+        static Stroke round(Layer layer, List<Spot> spots) {
+            Polyline line = Polyline.closed(spots);
+            return new Stroke(layer, line.areaMm2() < 0 ? line.reversed() : line);
         }
 
-        @Override
-        public List<Spot> reach() {
-            return points;
-        }
-    }
-
-    /** An arc of less than half a circle, counter-clockwise from one angle to the other, in rad. */
-    record Arc(Layer layer, Spot centre, double radius, double from, double to) implements Mark {
-
-        Spot start() {
-            return on(from);
-        }
-
-        Spot end() {
-            return on(to);
-        }
-
-        private Spot on(double angle) {
-            return centre.plus(radius * StrictMath.cos(angle), radius * StrictMath.sin(angle));
+        private static List<Spot> spots(double... uv) {
+            return IntStream.range(0, uv.length / 2)
+                    .mapToObj(i -> new Spot(uv[2 * i], uv[2 * i + 1]))
+                    .toList();
         }
 
         @Override
-        public Arc moved(double du, double dv) {
-            return new Arc(layer, centre.plus(du, dv), radius, from, to);
+        public Stroke moved(double du, double dv) {
+            return new Stroke(layer, line.plus(du, dv));
         }
 
         @Override
-        public List<Spot> reach() {
-            return List.of(start(), on((from + to) / 2), end());
+        public double[] box() {
+            return line.extentsMm();
         }
     }
 
     /** Words on one line, starting or centred at a point, so high. */
-    record Words(Spot at, double size, boolean centred, String text) implements Mark {
+    record Words(Layer layer, Spot at, double size, boolean centred, String text) implements Mark {
 
         /** Width of a letter in heights, on the wide side. */
         private static final double LETTER = 0.7;
 
-        @Override
-        public Layer layer() {
-            return Layer.WORDS;
+        /** How far letters reach below their line, in heights. */
+        private static final double BELOW = 0.3;
+
+        Words(Spot at, double size, boolean centred, String text) {
+            this(Layer.TEXT, at, size, centred, text);
         }
 
         @Override
         public Words moved(double du, double dv) {
-            return new Words(at.plus(du, dv), size, centred, text);
+            return new Words(layer, at.plus(du, dv), size, centred, text);
         }
 
         @Override
-        public List<Spot> reach() {
+        public double[] box() {
             double wide = LETTER * size * text.length();
-            Spot start = centred ? at.plus(-wide / 2, 0) : at;
-            return List.of(start.plus(0, -0.3 * size), start.plus(wide, size));
+            double left = centred ? at.uMm() - wide / 2 : at.uMm();
+            return new double[] {left, at.vMm() - BELOW * size, left + wide, at.vMm() + size};
         }
     }
 }

@@ -2,7 +2,7 @@ package org.neckgeom.template;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.neckgeom.template.Mark.Run;
+import org.neckgeom.template.Mark.Stroke;
 
 /**
  * A part's sheet cut into windows of paper that overlap, rows lettered downwards, columns numbered across. Windows with
@@ -51,12 +51,12 @@ final class PageGrid {
     }
 
     /** The edge of a page's window on the sheet. */
-    Run frame(Tile tile) {
+    Stroke frame(Tile tile) {
         double left = tile.u();
         double right = left + across;
         double top = sheet.height() - tile.v();
         double low = top - down;
-        return Run.through(Layer.CENTRE, left, top, right, top, right, low, left, low, left, top);
+        return Stroke.round(Layer.CENTRE, left, low, right, low, right, top, left, top);
     }
 
     /** The lower edge of a page's window on the sheet, v upwards. */
@@ -93,16 +93,16 @@ final class PageGrid {
             for (int column = 0; column <= columns(); column++) {
                 double u = TRIM + column * (across - OVERLAP) + OVERLAP / 2;
                 double v = sheet.height() - (TRIM + row * (down - OVERLAP) + OVERLAP / 2);
-                crosses.add(Run.through(Layer.CHECK, u - CROSS, v, u + CROSS, v));
-                crosses.add(Run.through(Layer.CHECK, u, v - CROSS, u, v + CROSS));
+                crosses.add(Stroke.through(Layer.SCALE, u - CROSS, v, u + CROSS, v));
+                crosses.add(Stroke.through(Layer.SCALE, u, v - CROSS, u, v + CROSS));
             }
         }
         return crosses;
     }
 
-    /** Whether a mark's box meets a page's window; an arc's box is that of its ends and middle. */
+    /** Whether a mark's box meets a page's window. */
     private boolean isOn(Mark mark, Tile tile) {
-        double[] box = Mark.box(List.of(mark));
+        double[] box = mark.box();
         double top = sheet.height() - box[3];
         double bottom = sheet.height() - box[1];
         return box[2] >= tile.u() && box[0] <= tile.u() + across && bottom >= tile.v() && top <= tile.v() + down;

@@ -4,8 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.neckgeom.shape.Spot;
-import org.neckgeom.template.Mark.Arc;
-import org.neckgeom.template.Mark.Run;
+import org.neckgeom.template.Mark.Stroke;
 import org.neckgeom.template.Mark.Words;
 
 /**
@@ -78,11 +77,11 @@ final class PageMap {
         double base = v - 2 - grid.sheet().height() * scale;
         grid.sheet().marks().forEach(mark -> small(mark, cell.u(), base, scale));
         for (PageGrid.Tile tile : grid.list()) {
-            Run frame = grid.frame(tile);
+            Stroke frame = grid.frame(tile);
             small(frame, cell.u(), base, scale);
-            Spot corner = frame.points().get(0);
+            double[] box = frame.box();
             marks.add(new Words(
-                    new Spot(cell.u() + corner.uMm() * scale + 1.5, base + corner.vMm() * scale - WORDS - 1.5),
+                    new Spot(cell.u() + box[0] * scale + 1.5, base + box[3] * scale - WORDS - 1.5),
                     WORDS,
                     false,
                     tile.name()));
@@ -90,22 +89,10 @@ final class PageMap {
     }
 
     private void small(Mark mark, double u, double v, double scale) {
-        if (mark.layer() == Layer.CHECK) {
-            return;
-        }
-        if (mark instanceof Run run) {
-            marks.add(new Run(
-                    run.layer() == Layer.CENTRE ? Layer.CHECK : run.layer(),
-                    run.points().stream()
-                            .map(p -> new Spot(u + p.uMm() * scale, v + p.vMm() * scale))
-                            .toList()));
-        } else if (mark instanceof Arc arc) {
-            marks.add(new Arc(
-                    arc.layer(),
-                    new Spot(u + arc.centre().uMm() * scale, v + arc.centre().vMm() * scale),
-                    arc.radius() * scale,
-                    arc.from(),
-                    arc.to()));
+        if (mark instanceof Stroke stroke && stroke.layer() != Layer.SCALE) {
+            // Dashes of a centreline would be as long as the small drawing's own lines.
+            Layer layer = stroke.layer() == Layer.CENTRE ? Layer.SCALE : stroke.layer();
+            marks.add(new Stroke(layer, stroke.line().scaled(scale).plus(u, v)));
         }
     }
 }

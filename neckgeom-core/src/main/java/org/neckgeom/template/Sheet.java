@@ -4,7 +4,7 @@ import java.util.List;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.shape.Spot;
-import org.neckgeom.template.Mark.Run;
+import org.neckgeom.template.Mark.Stroke;
 import org.neckgeom.template.Mark.Words;
 import org.neckgeom.units.LengthStyle;
 
@@ -27,9 +27,9 @@ record Sheet(List<Mark> marks, double width, double height) {
     }
 
     private static void bar(List<Mark> marks, double u, double v, double length, String words) {
-        marks.add(Run.through(Layer.CHECK, u, v, u + length, v));
-        marks.add(Run.through(Layer.CHECK, u, v - 2, u, v + 2));
-        marks.add(Run.through(Layer.CHECK, u + length, v - 2, u + length, v + 2));
-        marks.add(new Words(new Spot(u + length / 2, v + 1.2), 3, true, words));
+        marks.add(Stroke.through(Layer.SCALE, u, v, u + length, v));
+        marks.add(Stroke.through(Layer.SCALE, u, v - 2, u, v + 2));
+        marks.add(Stroke.through(Layer.SCALE, u + length, v - 2, u + length, v + 2));
+        marks.add(new Words(Layer.SCALE, new Spot(u + length / 2, v + 1.2), 3, true, words));
     }
 }

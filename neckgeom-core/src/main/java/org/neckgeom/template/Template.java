@@ -19,7 +19,7 @@ import org.neckgeom.neck.Neck;
 import org.neckgeom.page.Document;
 import org.neckgeom.plan.Job;
 import org.neckgeom.shape.Spot;
-import org.neckgeom.template.Mark.Run;
+import org.neckgeom.template.Mark.Stroke;
 import org.neckgeom.template.Mark.Words;
 import org.neckgeom.units.LengthStyle;
 
@@ -153,12 +153,11 @@ public final class Template implements Answer {
     }
 
     /**
-     * {@return the templates for CAD: a drawing exchange file of release 12 in ASCII, LINE, ARC and TEXT on named
-     * layers, one unit a millimetre; lines parted by line feeds}
+     * {@return the templates for CAD: a drawing exchange file of release 12 in ASCII, POLYLINE with bulges and TEXT on
+     * layers named for their meaning, one unit a millimetre; lines parted by CR LF}
      */
     public String toDxf() {
-        Sheet sheet = sheet();
-        return Dxf.of(sheet.marks(), sheet.width(), sheet.height());
+        return Dxf.of(sheet().marks());
     }
 
     /**
@@ -229,10 +228,10 @@ public final class Template implements Answer {
 
     private static void uprightBar(List<Mark> marks, double v) {
         double u = MARGIN;
-        marks.add(Run.through(Layer.CHECK, u, v, u, v - Sheet.METRIC_BAR_MM));
-        marks.add(Run.through(Layer.CHECK, u - 2, v, u + 2, v));
-        marks.add(Run.through(Layer.CHECK, u - 2, v - Sheet.METRIC_BAR_MM, u + 2, v - Sheet.METRIC_BAR_MM));
-        marks.add(new Words(new Spot(u + 1.5, v - Sheet.METRIC_BAR_MM / 2), 3, false, "100 mm"));
+        marks.add(Stroke.through(Layer.SCALE, u, v, u, v - Sheet.METRIC_BAR_MM));
+        marks.add(Stroke.through(Layer.SCALE, u - 2, v, u + 2, v));
+        marks.add(Stroke.through(Layer.SCALE, u - 2, v - Sheet.METRIC_BAR_MM, u + 2, v - Sheet.METRIC_BAR_MM));
+        marks.add(new Words(Layer.SCALE, new Spot(u + 1.5, v - Sheet.METRIC_BAR_MM / 2), 3, false, "100 mm"));
     }
 
     @Override

@@ -1,9 +1,9 @@
 package org.neckgeom.template;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
-import org.neckgeom.template.Mark.Arc;
-import org.neckgeom.template.Mark.Run;
+import org.neckgeom.template.Mark.Stroke;
 import org.neckgeom.template.Mark.Words;
 
 /**
@@ -86,8 +86,8 @@ public final class TemplatePage {
         for (Layer layer : Layer.values()) {
             List<Mark> own =
                     marks.stream().filter(mark -> mark.layer() == layer).toList();
-            if (!own.isEmpty() && layer != Layer.WORDS) {
-                canvas.pen(layer.widthMm(), layer.dashesMm());
+            if (own.stream().anyMatch(Stroke.class::isInstance)) {
+                canvas.pen(layer.widthMm(), layer.lineType().dashesMm());
             }
             own.forEach(mark -> draw(canvas, mark.moved(MARGIN - left, MARGIN - bottom)));
         }
@@ -96,31 +96,17 @@ public final class TemplatePage {
     }
 
     private static void draw(TemplateCanvas canvas, Mark mark) {
-        if (mark instanceof Run run) {
-            double[] uv = new double[2 * run.points().size()];
-            for (int i = 0; i < run.points().size(); i++) {
-                uv[2 * i] = run.points().get(i).uMm();
-                uv[2 * i + 1] = run.points().get(i).vMm();
+        if (mark instanceof Stroke stroke) {
+            double[] uv = stroke.line().straightened(SAGITTA).toMm();
+            if (stroke.line().isClosed()) {
+                uv = Arrays.copyOf(uv, uv.length + 2);
+                uv[uv.length - 2] = uv[0];
+                uv[uv.length - 1] = uv[1];
             }
             canvas.through(uv);
-        } else if (mark instanceof Arc arc) {
-            canvas.through(chords(arc));
         } else if (mark instanceof Words words) {
             canvas.words(words.at().uMm(), words.at().vMm(), words.size(), words.centred(), words.text());
         }
-    }
-
-    /** A chord over an angle t leaves the arc by {@code r (1 - cos(t/2))}, less than {@code r t^2 / 8}. */
-    private static double[] chords(Arc arc) {
-        double angle = arc.to() - arc.from();
-        int pieces = (int) Math.max(1, Math.ceil(angle / Math.sqrt(8 * SAGITTA / arc.radius())));
-        double[] uv = new double[2 * (pieces + 1)];
-        for (int i = 0; i <= pieces; i++) {
-            double at = arc.from() + angle * i / pieces;
-            uv[2 * i] = arc.centre().uMm() + arc.radius() * StrictMath.cos(at);
-            uv[2 * i + 1] = arc.centre().vMm() + arc.radius() * StrictMath.sin(at);
-        }
-        return uv;
     }
 
     /** True for the same drawing in the same window of the same paper. */

@@ -1,12 +1,14 @@
 package org.neckgeom.template;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.neckgeom.drawing.Markup;
+import org.neckgeom.shape.Polyline;
 import org.neckgeom.shape.Spot;
-import org.neckgeom.template.Mark.Arc;
-import org.neckgeom.template.Mark.Run;
+import org.neckgeom.template.Mark.Stroke;
 import org.neckgeom.template.Mark.Words;
 import org.neckgeom.text.Numbers;
 
@@ -47,53 +49,25 @@ final class TemplateSvg {
             if (own.isEmpty()) {
                 continue;
             }
-            if (layer == Layer.WORDS) {
-                svg.open("g", "class", "words", "fill", "#000000", "font-family", "sans-serif");
-            } else if (layer.dashes().isEmpty()) {
-                svg.open("g", "class", name(layer), "fill", "none", "stroke", "#000000", "stroke-width", layer.width());
-            } else {
-                svg.open(
-                        "g",
-                        "class",
-                        name(layer),
-                        "fill",
-                        "none",
-                        "stroke",
-                        "#000000",
-                        "stroke-width",
-                        layer.width(),
-                        "stroke-dasharray",
-                        layer.dashes());
-            }
+            svg.open("g", attributes(layer));
             own.forEach(mark -> draw(svg, mark, height));
             svg.close();
         }
     }
 
-    private static String name(Layer layer) {
-        return layer.name().toLowerCase(Locale.ROOT);
+    private static String[] attributes(Layer layer) {
+        List<String> all = new ArrayList<>(List.of("class", layer.name().toLowerCase(Locale.ROOT)));
+        all.addAll(List.of("fill", "none", "stroke", "#000000", "stroke-width", layer.width()));
+        String dashes = layer.lineType().dashes();
+        if (!dashes.isEmpty()) {
+            all.addAll(List.of("stroke-dasharray", dashes));
+        }
+        return all.toArray(String[]::new);
     }
 
     private static void draw(Markup svg, Mark mark, double height) {
-        if (mark instanceof Run run && run.points().size() == 2) {
-            Spot a = run.points().get(0);
-            Spot b = run.points().get(1);
-            svg.empty("line", "x1", n(a.uMm()), "y1", n(height - a.vMm()), "x2", n(b.uMm()), "y2", n(height - b.vMm()));
-        } else if (mark instanceof Run run) {
-            svg.empty(
-                    "polyline",
-                    "points",
-                    run.points().stream()
-                            .map(p -> n(p.uMm()) + "," + n(height - p.vMm()))
-                            .collect(Collectors.joining(" ")));
-        } else if (mark instanceof Arc arc) {
-            // Counter-clockwise with v up is the sweep 0 once v runs down; always less than half a circle.
-            String r = n(arc.radius());
-            svg.empty(
-                    "path",
-                    "d",
-                    "M " + n(arc.start().uMm()) + " " + n(height - arc.start().vMm()) + " A " + r + " " + r + " 0 0 0 "
-                            + n(arc.end().uMm()) + " " + n(height - arc.end().vMm()));
+        if (mark instanceof Stroke stroke) {
+            draw(svg, stroke.line(), height);
         } else if (mark instanceof Words words) {
             svg.element(
                     "text",
@@ -104,9 +78,60 @@ final class TemplateSvg {
                     n(height - words.at().vMm()),
                     "font-size",
                     n(words.size() * 1.3),
+                    "font-family",
+                    "sans-serif",
+                    "fill",
+                    "#000000",
+                    "stroke",
+                    "none",
                     "text-anchor",
                     words.centred() ? "middle" : "start");
         }
+    }
+
+    private static void draw(Markup svg, Polyline line, double height) {
+        List<Spot> spots = line.spots();
+        boolean curved = Arrays.stream(line.bulges()).anyMatch(bulge -> bulge != 0);
+        if (curved) {
+            svg.empty("path", "d", path(line, height));
+        } else if (spots.size() == 2) {
+            Spot a = spots.get(0);
+            Spot b = spots.get(1);
+            svg.empty("line", "x1", n(a.uMm()), "y1", n(height - a.vMm()), "x2", n(b.uMm()), "y2", n(height - b.vMm()));
+        } else {
+            svg.empty(
+                    line.isClosed() ? "polygon" : "polyline",
+                    "points",
+                    spots.stream()
+                            .map(p -> n(p.uMm()) + "," + n(height - p.vMm()))
+                            .collect(Collectors.joining(" ")));
+        }
+    }
+
+    /** Lines and arcs; counter-clockwise with v up is the sweep 0 once v runs down. */
+    private static String path(Polyline line, double height) {
+        List<Spot> spots = line.spots();
+        double[] bulges = line.bulges();
+        StringBuilder d = new StringBuilder("M ").append(place(spots.get(0), height));
+        int edges = line.isClosed() ? bulges.length : bulges.length - 1;
+        for (int i = 0; i < edges; i++) {
+            Spot to = spots.get((i + 1) % bulges.length);
+            double bulge = bulges[i];
+            if (bulge == 0) {
+                d.append(" L ");
+            } else {
+                double square = bulge * bulge;
+                double radius = spots.get(i).distanceMm(to) * (1 + square) / (4 * Math.abs(bulge));
+                d.append(" A ").append(n(radius)).append(' ').append(n(radius)).append(" 0 ");
+                d.append(square > 1 ? 1 : 0).append(bulge > 0 ? " 0 " : " 1 ");
+            }
+            d.append(place(to, height));
+        }
+        return line.isClosed() ? d.append(" Z").toString() : d.toString();
+    }
+
+    private static String place(Spot spot, double height) {
+        return n(spot.uMm()) + " " + n(height - spot.vMm());
     }
 
     private static String n(double value) {

@@ -9,14 +9,13 @@ import org.neckgeom.drawing.Shown;
 import org.neckgeom.drawing.Stations;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.head.ScarfJoint;
-import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.JointPlace;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.shape.Polyline;
 import org.neckgeom.shape.Spot;
-import org.neckgeom.template.Mark.Arc;
-import org.neckgeom.template.Mark.Run;
+import org.neckgeom.template.Mark.Stroke;
 import org.neckgeom.template.Mark.Words;
 
 /** The views of a template at full size, each in its own plane with the nut, or the section's middle, at 0. */
@@ -27,6 +26,9 @@ final class TemplateViews {
     private static final double BETWEEN_SECTIONS = 24;
     private static final double BETWEEN_ROWS = 26;
     private static final double CROSS = 3;
+
+    /** The fret beside which a plan names its sides. */
+    private static final int SIDES_NAMED_AT = 5;
 
     private final NeckShape shape;
     private final Neck design;
@@ -62,11 +64,10 @@ final class TemplateViews {
 
     private void plan() {
         double end = shape.boardEnd();
-        for (int side : new int[] {-1, 1}) {
-            run(Layer.OUTLINE, shape.edge(side));
-        }
-        run(Layer.OUTLINE, shape.fretLine(0));
-        run(Layer.ENVELOPE, shape.fretLine(design.frets() + 1));
+        List<Spot> board = new ArrayList<>(shape.edge(-1));
+        board.add(shape.edge(1).get(1));
+        board.add(shape.edge(1).get(0));
+        round(Layer.OUTLINE, board);
         shape.strings().forEach(string -> run(Layer.STRINGS, string));
         line(Layer.CENTRE, -BEYOND, 0, end + BEYOND, 0);
         double joint = shape.bodyJoint();
@@ -77,7 +78,10 @@ final class TemplateViews {
             run(Layer.FRETS, fret);
             words(fret.get(1).uMm(), fret.get(1).vMm() + 1.5, true, String.valueOf(n));
         }
-        design.channel().ifPresent(channel -> closed(Layer.CHANNEL, shape.channelPlan(channel)));
+        design.channel().ifPresent(channel -> round(Layer.CHANNEL, shape.channelPlan(channel)));
+        double fifth = shape.fret(SIDES_NAMED_AT);
+        words(fifth, -shape.halfWidth(fifth) - SMALL - 2, true, "BASS");
+        words(fifth, shape.halfWidth(fifth) + 2 * SMALL, true, "TREBLE");
         Spot nut = shape.fretLine(0).get(0);
         words(nut.uMm() - BEYOND - 1, nut.vMm() - SMALL - 3, false, "nut, " + shown.length(2 * shape.halfWidth(0)));
     }
@@ -86,17 +90,16 @@ final class TemplateViews {
         double x = shape.bodyJoint();
         double end = shape.woodEnd();
         line(Layer.OUTLINE, 0, 0, end, 0);
-        run(Layer.OUTLINE, shape.backLine());
+        run(Layer.BACK, shape.backLine());
         line(Layer.CENTRE, 0, -shape.drawnDepth(0) - BEYOND, 0, design.boardThicknessAtMm(0) + BEYOND);
         words(1, design.boardThicknessAtMm(0) + BEYOND - SMALL, false, "nut");
         List<Spot> board = new ArrayList<>();
         board.add(new Spot(0, 0));
         board.addAll(shape.boardTop());
         board.add(new Spot(shape.boardEnd(), 0));
-        board.add(new Spot(end, 0));
-        run(Layer.OUTLINE, board);
-        design.channel().ifPresent(this::channelSide);
-        shape.head().ifPresent(this::headSide);
+        round(Layer.OUTLINE, board);
+        design.channel().ifPresent(channel -> marks.add(new Stroke(Layer.CHANNEL, shape.channelSide(channel))));
+        shape.head().ifPresent(head -> headSide());
         if (end > x) {
             line(Layer.OUTLINE, end, 0, end, -shape.drawnDepth(x));
             line(Layer.CENTRE, x, 0, x, -shape.drawnDepth(x) - BEYOND);
@@ -116,70 +119,10 @@ final class TemplateViews {
         }
     }
 
-    private void headSide(Head head) {
-        double depth = shape.drawnDepth(0);
-        double pitch = head.angleRad();
-        double from = pitch > 0 ? NeckShape.alongHeadWhereBackMeets(head, depth) : 0;
-        run(
-                Layer.OUTLINE,
-                List.of(
-                        new Spot(0, 0),
-                        NeckShape.headSide(head, head.lengthMm(), 0),
-                        NeckShape.headSide(head, head.lengthMm(), head.thicknessMm()),
-                        NeckShape.headSide(head, from, head.thicknessMm()),
-                        new Spot(0, -depth)));
-        joint.ifPresent(glued -> run(Layer.SCARF, NeckShape.glueLine(glued, pitch)));
-    }
-
-    private void channelSide(Channel channel) {
-        if (channel.archMm() == 0) {
-            closed(Layer.CHANNEL, shape.channelSide(channel));
-            return;
-        }
-        double from = channel.startMm();
-        double to = channel.endMm();
-        line(Layer.CHANNEL, from, 0, to, 0);
-        line(Layer.CHANNEL, from, 0, from, -channel.depthAtMm(from));
-        line(Layer.CHANNEL, to, 0, to, -channel.depthAtMm(to));
-        if (!channel.hasAdjusterPocket()) {
-            arch(channel, from, to);
-            return;
-        }
-        double start = channel.adjusterPocketStartMm();
-        double end = start + channel.adjusterPocketLengthMm();
-        arch(channel, from, start);
-        arch(channel, end, to);
-        line(Layer.CHANNEL, start, -channel.adjusterPocketDepthMm(), end, -channel.adjusterPocketDepthMm());
-        for (double x : new double[] {start, end}) {
-            if (x > from && x < to) {
-                line(Layer.CHANNEL, x, -channel.floorDepthAtMm(x), x, -channel.adjusterPocketDepthMm());
-            }
-        }
-    }
-
-    /** The floor between two stations, a true arc: {@code R = (L^2/4 + s^2) / (2 s)}. */
-    private void arch(Channel channel, double from, double to) {
-        if (!(to - from > 1e-9)) {
-            return;
-        }
-        double s = channel.archMm();
-        double half = channel.lengthMm() / 2;
-        double middle = channel.startMm() + half;
-        double radius = (half * half + s * s) / (2 * Math.abs(s));
-        double centre = -(channel.depthMm() + s) + Math.copySign(radius, s);
-        double left = angle(from - middle, -channel.floorDepthAtMm(from) - centre);
-        double right = angle(to - middle, -channel.floorDepthAtMm(to) - centre);
-        Spot at = new Spot(middle, centre);
-        marks.add(
-                s > 0
-                        ? new Arc(Layer.CHANNEL, at, radius, left, right)
-                        : new Arc(Layer.CHANNEL, at, radius, right, left));
-    }
-
-    /** Angle of a direction in [0, 2 pi). */
-    private static double angle(double du, double dv) {
-        double angle = StrictMath.atan2(dv, du);
-        return angle < 0 ? angle + 2 * StrictMath.PI : angle;
+    private void headSide() {
+        run(Layer.OUTLINE, shape.headSide().subList(0, shape.headSide().size() - 1));
+        shape.veneersSide().forEach(veneer -> round(Layer.OUTLINE, veneer));
+        joint.ifPresent(glued -> run(Layer.CUT, shape.glueLine(glued)));
     }
 
     /** Two in a row, so that they come together on one page. */
@@ -203,7 +146,7 @@ final class TemplateViews {
             section(cut.x(), middle);
             double low = middle.vMm() - shape.backDepth(cut.x()) - 3 * SMALL;
             words(middle.uMm(), low, true, cut.name());
-            words(middle.uMm(), low - 1.5 * SMALL, true, shown.length(cut.x()) + " from the nut");
+            words(middle.uMm(), low - 1.5 * SMALL, true, "x " + shown.length(cut.x()) + " from the nut");
         }
     }
 
@@ -211,28 +154,25 @@ final class TemplateViews {
         double a = shape.halfWidth(x);
         double top = design.boardThicknessAtMm(x);
         List<Mark> here = new ArrayList<>();
-        here.add(new Run(Layer.OUTLINE, shape.section(x)));
-        here.add(Run.through(Layer.OUTLINE, -a, 0, a, 0));
+        here.add(Stroke.round(Layer.BACK, shape.section(x)));
         double edge = top - shape.crownDrop(x);
-        here.add(Run.through(Layer.OUTLINE, -a, 0, -a, edge));
-        here.add(Run.through(Layer.OUTLINE, a, 0, a, edge));
-        double radius = design.crownRadiusAtMm(x);
-        if (Double.isInfinite(radius)) {
-            here.add(Run.through(Layer.OUTLINE, -a, top, a, top));
-        } else {
-            double open = StrictMath.asin(a / radius);
-            here.add(new Arc(
-                    Layer.OUTLINE,
-                    new Spot(0, top - radius),
-                    radius,
-                    StrictMath.PI / 2 - open,
-                    StrictMath.PI / 2 + open));
-        }
-        here.add(Run.through(Layer.CENTRE, 0, -shape.backDepth(x) - 3, 0, top + 3));
+        // From edge to edge over the crown: half its angle is asin(a / R); a flat board has none.
+        double crown = StrictMath.tan(StrictMath.asin(a / design.crownRadiusAtMm(x)) / 2);
+        here.add(new Stroke(
+                Layer.OUTLINE,
+                Polyline.closed(
+                        List.of(new Spot(-a, 0), new Spot(a, 0), new Spot(a, edge), new Spot(-a, edge)),
+                        0,
+                        0,
+                        crown,
+                        0)));
+        here.add(Stroke.through(Layer.CENTRE, 0, -shape.backDepth(x) - 3, 0, top + 3));
+        here.add(new Words(new Spot(-a, top + 1.5), SMALL, false, "BASS"));
+        here.add(new Words(new Spot(a - 2 * SMALL, top + 1.5), SMALL, true, "TREBLE"));
         design.channel().filter(channel -> channel.depthAtMm(x) > 0).ifPresent(channel -> {
             double half = channel.widthAtMm(x) / 2;
             double depth = channel.depthAtMm(x);
-            here.add(Run.through(Layer.CHANNEL, -half, 0, -half, -depth, half, -depth, half, 0));
+            here.add(Stroke.round(Layer.CHANNEL, -half, 0, -half, -depth, half, -depth, half, 0));
         });
         here.forEach(mark -> marks.add(mark.moved(middle.uMm(), middle.vMm())));
     }
@@ -243,7 +183,11 @@ final class TemplateViews {
                         "\"" + design.name() + "\"", "missing", "have a head for this", "has", "none: add .head(...)"));
         double half = shape.halfWidth(0);
         HeadShape there = shape.headShape().orElseThrow();
-        closed(there.hasOutline() ? Layer.OUTLINE : Layer.ENVELOPE, there.outline());
+        round(there.hasOutline() ? Layer.OUTLINE : Layer.ENVELOPE, there.outline());
+        double treble = there.outline().stream().mapToDouble(Spot::vMm).max().orElse(0);
+        double bass = there.outline().stream().mapToDouble(Spot::vMm).min().orElse(0);
+        words(-head.lengthMm() / 2, treble + 3, true, "FACE, treble side");
+        words(-head.lengthMm() / 2, bass - SMALL - 3, true, "FACE, bass side");
         there.wings(shape.stockMm()).forEach(seam -> wing(seam));
         strings(there);
         List<Spot> nut = there.nutLine(half);
@@ -261,11 +205,11 @@ final class TemplateViews {
             // On the wood's own face, under the veneer, the shaft's back meets the head's face so far from the nut
             // line.
             double onWood = glued.shaftThickness().libraryValue() / StrictMath.sin(head.angleRad());
-            run(Layer.SCARF, there.across(onWood));
+            run(Layer.CUT, there.across(onWood));
             words(-onWood + 1, 1.5, false, "scarf " + shown.length(onWood));
         });
         if (head.veneerMm() > 0 && head.veneerShortOfNutMm() > 0) {
-            run(Layer.ENVELOPE, there.acrossOnAxis(head.veneerShortOfNutMm()));
+            run(Layer.CUT, there.acrossOnAxis(head.veneerShortOfNutMm()));
         }
     }
 
@@ -282,26 +226,24 @@ final class TemplateViews {
         List<List<Spot>> strings = shape.strings();
         for (int i = 0; i < posts.size(); i++) {
             Spot post = posts.get(i);
-            line(Layer.CENTRE, post.uMm() - CROSS, post.vMm(), post.uMm() + CROSS, post.vMm());
-            line(Layer.CENTRE, post.uMm(), post.vMm() - CROSS, post.uMm(), post.vMm() + CROSS);
+            line(Layer.POSTS, post.uMm() - CROSS, post.vMm(), post.uMm() + CROSS, post.vMm());
+            line(Layer.POSTS, post.uMm(), post.vMm() - CROSS, post.uMm(), post.vMm() + CROSS);
             if (strings.size() == posts.size()) {
                 run(Layer.STRINGS, List.of(post, strings.get(i).get(0)));
             }
         }
     }
 
-    private void line(Layer layer, double u1, double v1, double u2, double v2) {
-        marks.add(Run.through(layer, u1, v1, u2, v2));
+    private void line(Layer layer, double... uv) {
+        marks.add(Stroke.through(layer, uv));
     }
 
     private void run(Layer layer, List<Spot> points) {
-        marks.add(new Run(layer, points));
+        marks.add(new Stroke(layer, Polyline.open(points)));
     }
 
-    private void closed(Layer layer, List<Spot> points) {
-        List<Spot> round = new ArrayList<>(points);
-        round.add(points.get(0));
-        run(layer, round);
+    private void round(Layer layer, List<Spot> points) {
+        marks.add(Stroke.round(layer, points));
     }
 
     private void words(double u, double v, boolean centred, String text) {

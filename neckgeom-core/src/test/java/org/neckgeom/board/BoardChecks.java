@@ -28,6 +28,7 @@ public final class BoardChecks {
     @SuppressWarnings("exports") // a package of the tests
     public static void into(Checks checks) {
         frets(checks.topic("Frets"));
+        fan(checks.topic("Frets"));
         board(checks.topic("Fingerboard and strings"));
     }
 
@@ -70,6 +71,38 @@ public final class BoardChecks {
                             FretKernel.cents(sounding, off));
                 })
                 .of("Fret.centsFrom");
+    }
+
+    /** The reference's fan: 686 mm and 648 mm, fret 9 perpendicular, 41.5 mm and 63 mm apart, 49 mm at the nut, 62 mm at fret 12. */
+    private static void fan(Checks checks) {
+        Check ends = checks.check(
+                "ends of fanned frets on the board's edges", Source.SCIPY, "solid-frets.csv", Status.EXACT, "mm");
+        Check crossing =
+                checks.check("fanned frets on the centreline", Source.SCIPY, "solid-frets.csv", Status.EXACT, "mm");
+        Check slant = checks.check("slant of fanned frets", Source.SCIPY, "solid-frets.csv", Status.EXACT, "deg");
+        ends.of("FannedFrets.onBassEdge", "FannedFrets.onTrebleEdge");
+        crossing.of("FannedFrets.onCentreline");
+        slant.of("FannedFrets.slant");
+        FannedFrets fan = FannedFrets.of(Scale.of(mm(686)), Scale.of(mm(648)), OuterStrings.of(mm(41.5), mm(63)), 9);
+        Neck neck = Neck.named("fan")
+                .scale(fan.centrelineScale())
+                .fingerboard(Fingerboard.tapered(mm(49), mm(62)).farWidthAtFret(12))
+                .back(BackProfile.between(mm(15.5), mm(17.5)))
+                .frets(22);
+        for (Map<String, String> row : Rows.of("/solid/solid-frets.csv")) {
+            if (row.get("neck").equals("fanned")) {
+                double n = Rows.number(row, "fret");
+                ends.figure(Rows.number(row, "bass_x"), fan.onBassEdge(n, neck).libraryValue(), 1e-6);
+                ends.figure(
+                        Rows.number(row, "treble_x"), fan.onTrebleEdge(n, neck).libraryValue(), 1e-6);
+                crossing.figure(
+                        Rows.number(row, "x_centre"), fan.onCentreline(n).libraryValue(), 1e-6);
+                slant.figure(
+                        Rows.number(row, "slant_deg"),
+                        Math.toDegrees(fan.slant(n).libraryValue()),
+                        1e-6);
+            }
+        }
     }
 
     private static void board(Checks checks) {

@@ -1,7 +1,5 @@
 package org.neckgeom.contract;
 
-import org.neckgeom.neck.Across;
-import org.neckgeom.solid.NeckSolid;
 import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.mmPerMinute;
 import static org.neckgeom.units.ShopUnits.newton;
@@ -61,6 +59,7 @@ import org.neckgeom.heel.HeelFace;
 import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
+import org.neckgeom.neck.Across;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Bar;
 import org.neckgeom.neck.Channel;
@@ -103,6 +102,7 @@ import org.neckgeom.solid.BlankNeeds;
 import org.neckgeom.solid.CuttingList;
 import org.neckgeom.solid.FloorThickness;
 import org.neckgeom.solid.HeadSolid;
+import org.neckgeom.solid.NeckSolid;
 import org.neckgeom.solid.OnePieceHead;
 import org.neckgeom.solid.WoodAt;
 import org.neckgeom.solid.WoodSpreads;
@@ -443,12 +443,12 @@ final class CoreSamples {
     }
 
     /** A neck with head, posts and strings across: everything a shape can have. */
-    private static NeckSolid solid() {
+    private NeckSolid solid() {
         return NeckSolid.of(neck().strings(StringSet.of(pitch("G2"), pitch("D3"))
                         .diameters(mm(1), mm(0.7))
                         .across(Across.of(mm(3), mm(50))))
                 .head(head().posts(
-                        TunerPost.at(mm(60)).aside(mm(-15)).above(mm(8)),
-                        TunerPost.at(mm(60)).aside(mm(15)).above(mm(8)))));
+                                TunerPost.at(mm(60)).aside(mm(-15)).above(mm(8)),
+                                TunerPost.at(mm(60)).aside(mm(15)).above(mm(8)))));
     }
 }

@@ -7,6 +7,7 @@ import static org.neckgeom.units.ShopUnits.gramPerMetre;
 import static org.neckgeom.units.ShopUnits.inch;
 import static org.neckgeom.units.ShopUnits.kgPerM3;
 import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.newton;
 import static org.neckgeom.units.ShopUnits.percent;
 import static org.neckgeom.units.ShopUnits.pitch;
 
@@ -14,10 +15,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.board.FannedFrets;
+import org.neckgeom.board.OuterStrings;
 import org.neckgeom.form.Json;
+import org.neckgeom.neck.Across;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Bar;
 import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Fan;
 import org.neckgeom.neck.Fingerboard;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Heel;
@@ -31,6 +36,7 @@ import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
+import org.neckgeom.validation.Rows;
 
 class PlanDataTest {
 
@@ -78,6 +84,17 @@ class PlanDataTest {
                 .strings(StringSet.of(pitch("E2"), pitch("A2"), pitch("D3"))
                         .linearDensities(gramPerMetre(6.79), gramPerMetre(3.86), gramPerMetre(2.1)));
     }
+
+    /** Strings of 1 mm that spread 41.5 mm at the nut of 49 mm and 63 mm at the saddle, as the reference has them. */
+    private static final Neck REFERENCE_FAN = plain(640, 49, 62)
+            .scale(FannedFrets.of(Scale.of(mm(686)), Scale.of(mm(648)), OuterStrings.of(mm(41.5), mm(63)), 9)
+                    .centrelineScale())
+            .strings(StringSet.of(
+                            pitch("B1"), pitch("E2"), pitch("A2"), pitch("D3"), pitch("G3"), pitch("B3"), pitch("E4"))
+                    .tensions(newton(80))
+                    .diameters(mm(1))
+                    .across(Across.of(mm(3.25), mm(64))))
+            .fannedFrets(Fan.between(mm(686), mm(648)).perpendicularAt(9));
 
     @Test
     void designFrom_givesTheDesignBack() {
@@ -156,15 +173,61 @@ class PlanDataTest {
     }
 
     @Test
-    void fretCsv_isATableOfFourColumns_inThePlansUnit() {
+    void fretCsv_isATableInThePlansUnit() {
         String[] lines = Sheet.of(BASS).fretCsv().split("\n");
 
-        assertEquals("fret,from nut in,from last in,width in", lines[0]);
+        assertEquals(
+                "fret,from nut in,from last in,length in,slant deg,bass x in,bass y in,treble x in,treble y in",
+                lines[0]);
         assertEquals(26, lines.length);
         String[] octave = lines[13].split(",");
         assertEquals("12", octave[0]);
         assertEquals(17, Double.parseDouble(octave[1]), 1e-9, "half of 34 in");
-        assertEquals("0,0,0,1.5", lines[1]);
+        assertEquals("0,0,0,1.5,0,0,-0.75,0,0.75", lines[1]);
+    }
+
+    /**
+     * Three invented necks by a script of its own (solid.py): crossings, slants, both ends, lengths. It measures scales
+     * along the outer strings, which move 9 and 7.5 mm outward to the saddle.
+     */
+    @Test
+    void fretCsv_hasTheEndsOfTheReference() {
+        Map<String, Neck> necks = Map.of(
+                "straight",
+                plain(Math.sqrt(640 * 640 - 9 * 9), 44, 55),
+                "fanned",
+                REFERENCE_FAN,
+                "one-piece",
+                plain(Math.sqrt(655 * 655 - 7.5 * 7.5), 52, 62));
+        int rows = 0;
+        for (Map<String, String> row : Rows.of("/solid/solid-frets.csv")) {
+            Neck neck = necks.get(row.get("neck"));
+            String[] ours = Sheet.of(Job.of(neck, Blank.ofLength(mm(900)).section(mm(80), mm(24)), OCTAVE.shop()))
+                    .fretCsv()
+                    .split("\n")[1 + Integer.parseInt(row.get("fret"))]
+                    .split(",");
+            String[] columns = {
+                "fret", "x_centre", "", "length", "slant_deg", "bass_x", "bass_y", "treble_x", "treble_y"
+            };
+            for (int i = 0; i < columns.length; i++) {
+                if (!columns[i].isEmpty()) {
+                    assertEquals(
+                            Rows.number(row, columns[i]), Double.parseDouble(ours[i]), 1e-6, row + " " + columns[i]);
+                }
+            }
+            rows++;
+        }
+        assertEquals(10, rows);
+    }
+
+    private static Neck plain(double scale, double atNut, double atTwelve) {
+        return Neck.named("reference")
+                .scale(mm(scale))
+                .fingerboard(Fingerboard.tapered(mm(atNut), mm(atTwelve)).farWidthAtFret(12))
+                .back(BackProfile.between(mm(15.5), mm(17.5)))
+                .frets(22)
+                .channel(Necks.octavePlan().neck().channel().orElseThrow())
+                .wood(Wood.BLACK_WALNUT);
     }
 
     @Test

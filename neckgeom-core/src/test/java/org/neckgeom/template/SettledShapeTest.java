@@ -84,13 +84,13 @@ class SettledShapeTest {
     @Test
     void plan_stringsRunFromTheirPlacesAtTheNutTowardThoseAtTheSaddle() {
         DxfFile dxf = new DxfFile(Template.of(PLAN).only(TemplatePart.PLAN).toDxf());
-        List<DxfFile.Entity> strings = upwards(dxf.all("LINE", Layer.STRINGS));
+        List<DxfFile.Edge> strings = upwards(dxf.lines(Layer.STRINGS));
         Coordinate nut = middle(nut(dxf));
         double boardEnd = 560 * (1 - Math.pow(2, -21 / 12.0));
 
         assertEquals(4, strings.size());
         for (int i = 0; i < 4; i++) {
-            DxfFile.Entity string = strings.get(i);
+            DxfFile.Edge string = strings.get(i);
             double slope = (AT_SADDLE[i] - NUT[i]) / SADDLE;
             assertEquals(0, string.number(10) - nut.x, READ);
             assertEquals(NUT[i], string.number(20) - nut.y, READ, "string " + i + " at the nut");
@@ -103,8 +103,8 @@ class SettledShapeTest {
     @Test
     void plan_fannedFretsCutTheOuterStringsWhereTheRootOfTwoPutsThem() {
         DxfFile dxf = new DxfFile(Template.of(fanned()).only(TemplatePart.PLAN).toDxf());
-        List<DxfFile.Entity> strings = upwards(dxf.all("LINE", Layer.STRINGS));
-        List<DxfFile.Entity> frets = dxf.all("LINE", Layer.FRETS).stream()
+        List<DxfFile.Edge> strings = upwards(dxf.lines(Layer.STRINGS));
+        List<DxfFile.Edge> frets = dxf.lines(Layer.FRETS).stream()
                 .sorted(Comparator.comparingDouble(e -> e.number(10) + e.number(11)))
                 .toList();
 
@@ -132,10 +132,10 @@ class SettledShapeTest {
         DxfFile dxf = new DxfFile(Template.of(plan).only(TemplatePart.PLAN).toDxf());
         double joint = plan.neck().scale().lengthMm() * (1 - Math.pow(2, -14 / 12.0));
         LineSegment nut = segment(nut(dxf));
-        Coordinate zero = nut.lineIntersection(
-                segment(upwards(dxf.all("LINE", Layer.STRINGS)).get(1)));
+        Coordinate zero =
+                nut.lineIntersection(segment(upwards(dxf.lines(Layer.STRINGS)).get(1)));
 
-        for (DxfFile.Entity fret : dxf.all("LINE", Layer.FRETS)) {
+        for (DxfFile.Edge fret : dxf.lines(Layer.FRETS)) {
             for (int end : new int[] {10, 11}) {
                 double x = fret.number(end) - zero.x;
                 double y = fret.number(end + 10) - zero.y;
@@ -147,9 +147,8 @@ class SettledShapeTest {
     @Test
     void head_isSawnToItsOutlineWhereItIsTold() {
         DxfFile dxf = new DxfFile(Template.of(PLAN).only(TemplatePart.HEAD).toDxf());
-        List<Double> lengths = dxf.all("LINE", Layer.OUTLINE).stream()
-                .map(DxfFile.Entity::length)
-                .toList();
+        List<Double> lengths =
+                dxf.lines(Layer.OUTLINE).stream().map(DxfFile.Edge::length).toList();
 
         assertTrue(has(lengths, 76), "tip " + lengths);
         assertTrue(has(lengths, 60), "break line " + lengths);
@@ -162,7 +161,7 @@ class SettledShapeTest {
                 Template.of(Necks.octavePlan()).only(TemplatePart.HEAD).toDxf());
         Coordinate nut = middle(nut(room));
         List<Double> edges = envelope(room).stream()
-                .filter(DxfFile.Entity::isHorizontal)
+                .filter(DxfFile.Edge::isHorizontal)
                 .map(e -> Math.abs(e.number(20) - nut.y))
                 .sorted()
                 .toList();
@@ -178,7 +177,7 @@ class SettledShapeTest {
         DxfFile dxf = new DxfFile(Template.of(PLAN).only(TemplatePart.HEAD).toDxf());
         Coordinate nut = middle(nut(dxf));
         double[][] posts = {{40, -22}, {75, -20}, {75, 20}, {40, 22}};
-        List<DxfFile.Entity> strings = dxf.all("LINE", Layer.STRINGS);
+        List<DxfFile.Edge> strings = dxf.lines(Layer.STRINGS);
 
         assertEquals(4, strings.size());
         for (int i = 0; i < 4; i++) {
@@ -194,11 +193,11 @@ class SettledShapeTest {
     void head_earsBeginWhereTheOutlineIsWiderThanTheBlank() {
         DxfFile dxf = new DxfFile(Template.of(PLAN).only(TemplatePart.HEAD).toDxf());
         Coordinate nut = middle(nut(dxf));
-        List<DxfFile.Entity> seams =
-                envelope(dxf).stream().filter(DxfFile.Entity::isHorizontal).toList();
+        List<DxfFile.Edge> seams =
+                envelope(dxf).stream().filter(DxfFile.Edge::isHorizontal).toList();
 
         assertEquals(2, seams.size());
-        for (DxfFile.Entity seam : seams) {
+        for (DxfFile.Edge seam : seams) {
             assertEquals(30.5, Math.abs(seam.number(20) - nut.y), READ);
             assertEquals(-11.5625, seam.number(10) - nut.x, READ);
             assertEquals(-185, seam.number(11) - nut.x, READ);
@@ -257,11 +256,11 @@ class SettledShapeTest {
     /** How far the back's outline lies below the glue face at the nut. */
     private static double deepestAtNut(Neck design) {
         DxfFile dxf = new DxfFile(Template.of(design).only(TemplatePart.SIDE).toDxf());
-        List<DxfFile.Entity> centre = dxf.all("LINE", Layer.CENTRE).stream()
+        List<DxfFile.Edge> centre = dxf.lines(Layer.CENTRE).stream()
                 .filter(line -> Math.abs(line.number(10) - line.number(11)) < READ)
                 .sorted(Comparator.comparingDouble(line -> line.number(10)))
                 .toList();
-        DxfFile.Entity nut = centre.get(0);
+        DxfFile.Edge nut = centre.get(0);
         double span = Math.abs(nut.number(20) - nut.number(21));
         return span - design.boardThicknessAtMm(0) - 2 * 6; // the line runs 6 mm on
     }
@@ -274,29 +273,30 @@ class SettledShapeTest {
         return Math.abs(length - wanted) < READ;
     }
 
-    private static List<DxfFile.Entity> envelope(DxfFile dxf) {
-        return dxf.all("LINE", Layer.ENVELOPE);
+    private static List<DxfFile.Edge> envelope(DxfFile dxf) {
+        return dxf.lines(Layer.ENVELOPE);
     }
 
-    /** The nut: of the outline's lines across the neck the one 34 mm long, or a little more where it is slanted. */
-    private static DxfFile.Entity nut(DxfFile dxf) {
-        return dxf.all("LINE", Layer.OUTLINE).stream()
+    /** The nut, bass end first: of the outline's lines across the neck the one 34 mm long, or a little more where it is slanted. */
+    private static DxfFile.Edge nut(DxfFile dxf) {
+        return dxf.lines(Layer.OUTLINE).stream()
                 .filter(line -> Math.abs(line.number(21) - line.number(20)) > 30
                         && Math.abs(line.number(21) - line.number(20)) < 36)
+                .map(line -> line.number(20) < line.number(21) ? line : new DxfFile.Edge(line.to(), line.from(), 0))
                 .findFirst()
                 .orElseThrow();
     }
 
-    private static Coordinate middle(DxfFile.Entity line) {
+    private static Coordinate middle(DxfFile.Edge line) {
         return segment(line).midPoint();
     }
 
-    private static LineSegment segment(DxfFile.Entity line) {
+    private static LineSegment segment(DxfFile.Edge line) {
         return new LineSegment(line.number(10), line.number(20), line.number(11), line.number(21));
     }
 
     /** From bass to treble: the templates have the bass side below. */
-    private static List<DxfFile.Entity> upwards(List<DxfFile.Entity> lines) {
+    private static List<DxfFile.Edge> upwards(List<DxfFile.Edge> lines) {
         return lines.stream()
                 .sorted(Comparator.comparingDouble(line -> line.number(20)))
                 .toList();

@@ -25,6 +25,7 @@ import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.Tenon;
 import org.neckgeom.page.Necks;
 import org.neckgeom.plan.Job;
+import org.neckgeom.shape.Polyline;
 import org.neckgeom.shape.Spot;
 import org.neckgeom.testing.Approved;
 import org.neckgeom.text.Numbers;
@@ -75,7 +76,7 @@ class TemplateTest {
         for (Template template : List.of(OCTAVE, BASS)) {
             List<Double> level = new ArrayList<>();
             List<Double> upright = new ArrayList<>();
-            for (Element line : lines(Xml.parsed(template.toSvg()), "check")) {
+            for (Element line : lines(Xml.parsed(template.toSvg()), "scale")) {
                 double du = Xml.number(line, "x2") - Xml.number(line, "x1");
                 double dv = Xml.number(line, "y2") - Xml.number(line, "y1");
                 if (dv == 0) {
@@ -100,9 +101,9 @@ class TemplateTest {
     @Test
     void toDxf_hasBarsOfHundredMillimetresAndFourInches() {
         DxfFile dxf = new DxfFile(OCTAVE.toDxf());
-        List<Double> level = dxf.all("LINE", Layer.CHECK).stream()
-                .filter(DxfFile.Entity::isHorizontal)
-                .map(DxfFile.Entity::length)
+        List<Double> level = dxf.lines(Layer.SCALE).stream()
+                .filter(DxfFile.Edge::isHorizontal)
+                .map(DxfFile.Edge::length)
                 .toList();
 
         assertEquals(4, level.stream().filter(l -> Math.abs(l - 100) < 1e-6).count());
@@ -117,11 +118,12 @@ class TemplateTest {
         Job plan = joined(seat);
         assertEquals(List.of(TemplatePart.values()), Template.of(plan).parts());
 
-        List<DxfFile.Entity> lines =
-                new DxfFile(Template.of(plan).only(TemplatePart.JOINT).toDxf()).all("LINE", Layer.OUTLINE);
+        List<DxfFile.Edge> lines =
+                new DxfFile(Template.of(plan).only(TemplatePart.JOINT).toDxf()).lines(Layer.OUTLINE);
 
         // The end face from above, and the sides as they are sawn on the glue face: 4 mm of flare over 15 mm.
-        assertEquals(1, lines.stream().filter(l -> near(l.length(), 36)).count());
+        // From above, and its upper edge from the end.
+        assertEquals(2, lines.stream().filter(l -> near(l.length(), 36)).count());
         assertEquals(
                 2,
                 lines.stream().filter(l -> near(l.length(), Math.hypot(15, 4))).count());
@@ -141,12 +143,16 @@ class TemplateTest {
 
         DxfFile dxf = new DxfFile(Template.of(plan).only(TemplatePart.JOINT).toDxf());
 
-        List<DxfFile.Entity> arcs = dxf.all("ARC", Layer.OUTLINE);
-        assertEquals(6, arcs.size(), "two circles of three arcs");
-        double top = arcs.stream().mapToDouble(a -> a.number(20)).max().orElseThrow();
-        double low = arcs.stream().mapToDouble(a -> a.number(20)).min().orElseThrow();
+        List<Polyline> holes = dxf.closed(Layer.OUTLINE).stream()
+                .filter(outline -> outline.areaMm2() < 0)
+                .toList();
+        assertEquals(2, holes.size(), "two circles, clockwise as holes run");
+        List<DxfFile.Edge> arcs = dxf.arcs(Layer.OUTLINE);
+        assertEquals(4, arcs.size(), "two halves each");
+        double top = arcs.stream().mapToDouble(a -> a.centre().vMm()).max().orElseThrow();
+        double low = arcs.stream().mapToDouble(a -> a.centre().vMm()).min().orElseThrow();
         assertEquals(29, top - low, READ, "57.5 - 28.5");
-        assertTrue(arcs.stream().allMatch(a -> near(a.number(40), 5)), "radius");
+        assertTrue(arcs.stream().allMatch(a -> near(a.radius(), 5)), "radius");
     }
 
     @Test
@@ -171,40 +177,18 @@ class TemplateTest {
         return Math.abs(a - b) < READ;
     }
 
-    @Test
-    void toDxf_isOfReleaseTwelve() {
-        DxfFile dxf = new DxfFile(OCTAVE.toDxf());
-
-        assertTrue(dxf.groups.contains(new DxfFile.Group(1, "AC1009")), "version of release 12");
-        assertEquals(new DxfFile.Group(0, "EOF"), dxf.last());
-        assertEquals(Arrays.stream(Layer.values()).map(Layer::name).toList(), dxf.layers);
-        for (DxfFile.Entity entity : dxf.entities) {
-            assertTrue(List.of("LINE", "ARC", "TEXT").contains(entity.kind()), entity.kind());
-            assertTrue(dxf.layers.contains(entity.layer()), entity.layer());
-        }
-        assertEquals(3, count(dxf, "SECTION"), "header, tables, entities");
-        assertEquals(count(dxf, "SECTION"), count(dxf, "ENDSEC"));
-        assertEquals(count(dxf, "TABLE"), count(dxf, "ENDTAB"));
-    }
-
-    private static long count(DxfFile dxf, String value) {
-        return dxf.groups.stream()
-                .filter(g -> g.code() == 0 && g.value().equals(value))
-                .count();
-    }
-
     /** Equal temperament (Mersenne, Harmonie universelle, 1636): each fret leaves a twelfth root of 2 of the string. */
     @Test
     void toDxf_fretsLieWhereTheRootOfTwoPutsThem() {
         DxfFile dxf = new DxfFile(OCTAVE.only(TemplatePart.PLAN).toDxf());
         double nut = nutOf(dxf);
-        List<DxfFile.Entity> frets = sortedByX(dxf.all("LINE", Layer.FRETS));
+        List<DxfFile.Edge> frets = sortedByX(dxf.lines(Layer.FRETS));
 
         assertEquals(20, frets.size());
         double sounding = 560;
         for (int n = 1; n <= 20; n++) {
             sounding /= Math.pow(2, 1 / 12.0);
-            DxfFile.Entity fret = frets.get(n - 1);
+            DxfFile.Edge fret = frets.get(n - 1);
             assertEquals(560 - sounding, fret.number(10) - nut, READ, "fret " + n);
             // 34 mm at the nut, 46 mm at the 14th fret, straight between and beyond.
             double joint = 560 * (1 - Math.pow(2, -14 / 12.0));
@@ -243,7 +227,7 @@ class TemplateTest {
         double b = 14.5 + 2 * (fret5 - fret1) / (fret12 - fret1);
         DxfFile dxf = new DxfFile(OCTAVE.only(TemplatePart.SECTIONS).toDxf());
         // The second section of the upper row is that of fret 5; its middle is the upper right upright centreline.
-        List<DxfFile.Entity> middles = sortedByX(dxf.all("LINE", Layer.CENTRE).stream()
+        List<DxfFile.Edge> middles = sortedByX(dxf.lines(Layer.CENTRE).stream()
                 .sorted(Comparator.comparingDouble(e -> -e.number(20)))
                 .limit(2)
                 .toList());
@@ -251,7 +235,7 @@ class TemplateTest {
         double face = middles.get(1).number(20) + b + 3;
         double worst = 0;
         int points = 0;
-        for (DxfFile.Entity line : dxf.all("LINE", Layer.OUTLINE)) {
+        for (DxfFile.Edge line : dxf.lines(Layer.BACK)) {
             double y1 = line.number(10) - middle;
             double z1 = line.number(20) - face;
             double y2 = line.number(11) - middle;
@@ -299,14 +283,13 @@ class TemplateTest {
     @Test
     void toDxf_crownsAreArcsOfTheBoardsRadius() {
         DxfFile dxf = new DxfFile(OCTAVE.only(TemplatePart.SECTIONS).toDxf());
-        List<DxfFile.Entity> arcs = dxf.all("ARC", Layer.OUTLINE);
+        List<DxfFile.Edge> arcs = dxf.arcs(Layer.OUTLINE);
 
         assertEquals(4, arcs.size());
-        for (DxfFile.Entity arc : arcs) {
-            assertEquals(400, arc.number(40), 1e-6);
-            double open = Math.toRadians(arc.number(51) - arc.number(50));
-            double chord = 2 * 400 * Math.sin(open / 2);
-            assertTrue(chord > 34 && chord < 46, "as wide as the board: " + chord);
+        for (DxfFile.Edge arc : arcs) {
+            assertEquals(400, arc.radius(), 1e-6);
+            assertTrue(arc.length() > 34 && arc.length() < 46, "as wide as the board: " + arc.length());
+            assertTrue(arc.bulge() > 0 && arc.from().uMm() > arc.to().uMm(), "over the strings' side");
         }
     }
 
@@ -314,47 +297,36 @@ class TemplateTest {
     @Test
     void toDxf_archedChannelIsATrueArc() {
         DxfFile dxf = new DxfFile(BASS.only(TemplatePart.SIDE).toDxf());
-        List<DxfFile.Entity> arcs = dxf.all("ARC", Layer.CHANNEL);
+        List<DxfFile.Edge> arcs = dxf.arcs(Layer.CHANNEL);
 
         assertEquals(1, arcs.size(), "up to the pocket at the heel end");
-        assertEquals(1800.02 * 25.4, arcs.get(0).number(40), 1e-3);
-        double length = Math.toRadians(arcs.get(0).number(51) - arcs.get(0).number(50)) * 1800.02;
-        assertEquals(23, length, 1e-3, "24 in less the pocket's 1 in");
-        // Both ends of the arc meet lines of the channel.
-        for (int code : new int[] {50, 51}) {
-            double angle = Math.toRadians(arcs.get(0).number(code));
-            double u = arcs.get(0).number(10) + arcs.get(0).number(40) * Math.cos(angle);
-            double v = arcs.get(0).number(20) + arcs.get(0).number(40) * Math.sin(angle);
-            assertTrue(
-                    dxf.all("LINE", Layer.CHANNEL).stream()
-                            .anyMatch(line -> Math.hypot(line.number(11) - u, line.number(21) - v) < READ
-                                    || Math.hypot(line.number(10) - u, line.number(20) - v) < READ),
-                    "open at " + u + ", " + v);
-        }
+        assertEquals(1800.02 * 25.4, arcs.get(0).radius(), 1e-3);
+        assertEquals(23, arcs.get(0).angle() * 1800.02, 1e-3, "24 in less the pocket's 1 in");
+        assertEquals(1, dxf.closed(Layer.CHANNEL).size(), "one outline, floor and pocket in it");
     }
 
     /** Scarf in the head, 13 deg: glue face 15/sin 13 deg = 66.681 mm, its front end 20/sin 13 deg from the nut. */
     @Test
     void toDxf_scarfLineIsAsLongAsTheGlueFace() {
         DxfFile side = new DxfFile(OCTAVE.only(TemplatePart.SIDE).toDxf());
-        List<DxfFile.Entity> glue = side.all("LINE", Layer.SCARF);
+        List<DxfFile.Edge> glue = side.lines(Layer.CUT);
 
         assertEquals(1, glue.size());
         assertEquals(15 / Math.sin(Math.toRadians(13)), glue.get(0).length(), READ);
         DxfFile head = new DxfFile(OCTAVE.only(TemplatePart.HEAD).toDxf());
-        double nut = head.all("LINE", Layer.OUTLINE).stream()
+        double nut = head.lines(Layer.OUTLINE).stream()
                 .filter(l -> l.number(10) == l.number(11) && Math.abs(l.length() - 34) < READ)
                 .findFirst()
                 .orElseThrow()
                 .number(10);
-        double line = head.all("LINE", Layer.SCARF).get(0).number(10);
+        double line = head.lines(Layer.CUT).get(0).number(10);
         assertEquals(20 / Math.sin(Math.toRadians(13)), nut - line, READ);
     }
 
     @Test
     void toDxf_headIsPitchedAsAsked() {
         DxfFile side = new DxfFile(OCTAVE.only(TemplatePart.SIDE).toDxf());
-        DxfFile.Entity face = side.all("LINE", Layer.OUTLINE).stream()
+        DxfFile.Edge face = side.lines(Layer.OUTLINE).stream()
                 .filter(l -> Math.abs(l.length() - 185) < READ)
                 .findFirst()
                 .orElseThrow();
@@ -436,7 +408,7 @@ class TemplateTest {
         assertTrue(Xml.all(svg, "text").stream()
                 .anyMatch(text -> text.getTextContent().equals("Bass <four> & \"flat\" head")));
         assertTrue(
-                new DxfFile(Template.of(SampleNecks.octaveMandolin().frets(12)).toDxf()).entities.size() > 100);
+                new DxfFile(Template.of(SampleNecks.octaveMandolin().frets(12)).toDxf()).outlines.size() > 40);
     }
 
     @Test
@@ -450,15 +422,16 @@ class TemplateTest {
         assertTrue(OCTAVE.toString().contains("plan, side, sections, head"), OCTAVE.toString());
     }
 
+    /** The board's end nearest the head. */
     private static double nutOf(DxfFile dxf) {
-        return dxf.all("LINE", Layer.OUTLINE).stream()
+        return dxf.lines(Layer.OUTLINE).stream()
                 .filter(line -> line.number(10) == line.number(11))
-                .findFirst()
-                .orElseThrow()
-                .number(10);
+                .mapToDouble(line -> line.number(10))
+                .min()
+                .orElseThrow();
     }
 
-    private static List<DxfFile.Entity> sortedByX(List<DxfFile.Entity> lines) {
+    private static List<DxfFile.Edge> sortedByX(List<DxfFile.Edge> lines) {
         return lines.stream()
                 .sorted(Comparator.comparingDouble(e -> e.number(10)))
                 .toList();
@@ -530,8 +503,10 @@ class TemplateTest {
     /** By hand: the window's corner lies 10 mm into the paper; an arc of 10 mm and a quarter turn is 1 part in 5,000 off. */
     @Test
     void drawOn_movesMarksOntoThePaperAndKeepsToArcs() {
-        Mark.Run run = new Mark.Run(Layer.CHECK, List.of(new Spot(100, 50), new Spot(120, 55)));
-        Mark.Arc arc = new Mark.Arc(Layer.CHECK, new Spot(110, 60), 10, 0, Math.PI / 2);
+        Mark.Stroke run = Mark.Stroke.through(Layer.SCALE, 100, 50, 120, 55);
+        Mark.Stroke arc = new Mark.Stroke(
+                Layer.SCALE,
+                Polyline.open(List.of(new Spot(120, 60), new Spot(110, 70))).bulged(Math.tan(Math.PI / 8), 0));
         Mark.Words words = new Mark.Words(new Spot(101, 51), 3, true, "mark");
         TemplatePage page = new TemplatePage(Paper.A4, "sheet", List.of(run, arc, words), 100, 50);
 

@@ -4,8 +4,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.neckgeom.page.Document;
 import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.CheckCode;
@@ -17,11 +17,13 @@ import org.neckgeom.template.Paper;
 public final class EveryForm {
 
     private static final int COLUMNS = 80;
-    /** Templates have four decimals of a millimetre. */
-    private static final double DRAWN_MM = 1.1e-4;
+    /** Templates for CAD have nine decimals of a millimetre. */
+    private static final double DRAWN_MM = 3e-9;
 
     private static final Pattern NO_NUMBER = Pattern.compile("\\b(NaN|[Ii]nfinity)\\b");
-    private static final Pattern DXF_LINE = Pattern.compile("  0\nLINE\n(?:(?!  0\n)[^\n]*\n[^\n]*\n)*");
+    /** An end of a fret in a drawing exchange file, bass end first. */
+    private static final Pattern DXF_FRET_END =
+            Pattern.compile("  0\r\nVERTEX\r\n  8\r\nFRETS\r\n 10\r\n(.*)\r\n 20\r\n(.*)\r\n");
 
     private final Job plan;
 
@@ -103,11 +105,13 @@ public final class EveryForm {
                 .map(line -> line.split(","))
                 .map(cells -> new double[] {Double.parseDouble(cells[1]) * unit, Double.parseDouble(cells[3]) * unit})
                 .toList();
-        List<double[]> drawn = DXF_LINE.matcher(dxf)
+        List<double[]> ends = DXF_FRET_END
+                .matcher(dxf)
                 .results()
-                .map(MatchResult::group)
-                .filter(line -> line.contains("\nFRETS\n"))
-                .map(line -> new double[] {at(line, 10), Math.abs(at(line, 21) - at(line, 20))})
+                .map(end -> new double[] {Double.parseDouble(end.group(1)), Double.parseDouble(end.group(2))})
+                .toList();
+        List<double[]> drawn = IntStream.range(0, ends.size() / 2)
+                .mapToObj(i -> new double[] {ends.get(2 * i)[0], ends.get(2 * i + 1)[1] - ends.get(2 * i)[1]})
                 .sorted((a, b) -> Double.compare(a[0], b[0]))
                 .toList();
         if (drawn.size() != listed.size()) {
@@ -123,15 +127,5 @@ public final class EveryForm {
                 return;
             }
         }
-    }
-
-    private static double at(String entity, int code) {
-        String[] lines = entity.split("\n");
-        for (int i = 0; i + 1 < lines.length; i += 2) {
-            if (Integer.parseInt(lines[i].strip()) == code) {
-                return Double.parseDouble(lines[i + 1].strip());
-            }
-        }
-        throw new IllegalArgumentException("an entity must have group " + code + ", but has none: " + entity);
     }
 }

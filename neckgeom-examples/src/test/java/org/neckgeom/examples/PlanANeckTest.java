@@ -94,7 +94,7 @@ class PlanANeckTest {
         assertThat(run("--units", "fractions", "--frets", frets.toString(), "--html", page.toString())
                         .status())
                 .isZero();
-        assertThat(Files.readString(frets)).startsWith("fret,from nut in,from last in,width in\n");
+        assertThat(Files.readString(frets)).startsWith("fret,from nut in,from last in,length in,slant deg,bass x in,");
         assertThat(Files.readString(page)).contains("22 3/64 in + 0.4 thou");
         assertThat(run("--units", "ells").err())
                 .isEqualTo("--units must be followed by mm, inch or fractions, but was followed by ells\n");
@@ -168,7 +168,7 @@ class PlanANeckTest {
         assertThat(ended.status()).isZero();
         assertThat(ended.out()).contains("templates at full size: " + svg, "templates for CAD: " + dxf);
         assertThat(Files.readString(svg)).contains("<svg").endsWith("</svg>\n");
-        assertThat(Files.readString(dxf)).contains("SECTION", "LINE").endsWith("EOF\n");
+        assertThat(Files.readString(dxf)).contains("SECTION", "POLYLINE").endsWith("EOF\r\n");
         assertThat(Files.readString(pages)).contains("A4").contains("</html>");
     }
 
@@ -184,7 +184,10 @@ class PlanANeckTest {
         assertThat(ended.out()).contains("the plan as data: " + json, "table of frets: " + frets);
         assertThat(org.neckgeom.page.Document.PLAN.read(Files.readString(json)).neckAsGiven())
                 .isEqualTo(NeckFile.read("octave-mandolin.yaml").neck());
-        assertThat(Files.readAllLines(frets)).hasSize(22).startsWith("fret,from nut mm,from last mm,width mm");
+        assertThat(Files.readAllLines(frets))
+                .hasSize(22)
+                .startsWith(
+                        "fret,from nut mm,from last mm,length mm,slant deg,bass x mm,bass y mm,treble x mm,treble y mm");
         assertThat(Files.readString(stations))
                 .startsWith("station,from nut mm,")
                 .contains("thinnest");
