@@ -14,6 +14,7 @@ import org.neckgeom.heel.HeelBlocks;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.JointPlace;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.solid.NeckSolid;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
@@ -21,6 +22,7 @@ import org.neckgeom.units.LengthStyle;
 final class ShapeStage {
 
     private final Inputs job;
+    private final Supplier<NeckSolid> solid = new Once<>(() -> NeckSolid.of(neck()));
     private final Supplier<Attempt<BackSet>> neckSet = new Once<>(() -> Attempt.at(this::setToTheBody));
 
     ShapeStage(Inputs job) {
@@ -29,6 +31,10 @@ final class ShapeStage {
 
     private Neck neck() {
         return job.neck();
+    }
+
+    NeckSolid solid() {
+        return solid.get();
     }
 
     Optional<ScarfJoint> scarf() {

@@ -60,6 +60,7 @@ import org.neckgeom.heel.HeelFace;
 import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
+import org.neckgeom.neck.Across;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Bar;
 import org.neckgeom.neck.Channel;
@@ -101,6 +102,8 @@ import org.neckgeom.solid.BackShape;
 import org.neckgeom.solid.BlankNeeds;
 import org.neckgeom.solid.CuttingList;
 import org.neckgeom.solid.FloorThickness;
+import org.neckgeom.solid.NeckSolid;
+import org.neckgeom.solid.ToolPath;
 import org.neckgeom.solid.WoodAt;
 import org.neckgeom.solid.WoodSpreads;
 import org.neckgeom.stock.Blank;
@@ -203,6 +206,8 @@ final class CoreSamples {
                         .piece("shaft", mm(400))
                         .piece("head", mm(200)),
                 () -> FloorThickness.under(neck()),
+                () -> NeckSolid.of(strung()),
+                () -> ToolPath.of(channel(), mm(6), Passes.noDeeperThan(mm(3))),
                 () -> WoodAt.of(mm(38), mm(-0.2)),
                 () -> WoodSpreads.ofDepth(ErrorDistribution.normal(mm(0.1)))
                         .carving(ErrorDistribution.rectangular(mm(0.3))),
@@ -413,6 +418,16 @@ final class CoreSamples {
                 .head(head())
                 .heel(Heel.of(mm(78), mm(54)))
                 .strings(StringSet.of(pitch("G2"), pitch("D3"), pitch("A3")).tensions(newton(95)));
+    }
+
+    private Neck strung() {
+        return neck().fingerboard(neck().fingerboard().fretHeight(mm(1)))
+                .head(head().posts(posts()))
+                .neckSet(NeckSet.saddle(mm(15.2)).atNut(mm(0.4)).action(mm(2.0)).fretPlane(mm(7.1)))
+                .strings(StringSet.of(pitch("G2"), pitch("D3"), pitch("A3"))
+                        .tensions(newton(95))
+                        .diameters(mm(1), mm(0.7), mm(0.4))
+                        .across(Across.of(mm(3), mm(44))));
     }
 
     private Job plan() {
