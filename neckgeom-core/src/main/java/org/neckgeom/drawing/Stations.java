@@ -8,14 +8,13 @@ import org.neckgeom.neck.Neck;
 import org.neckgeom.plan.Plan;
 import org.neckgeom.solid.BackShape;
 import org.neckgeom.solid.FloorThickness;
+import org.neckgeom.solid.NeckSolid;
+import org.neckgeom.solid.NeckStation;
 import org.neckgeom.solid.WoodAt;
 import org.neckgeom.units.ShopUnits;
 
 /** The stations of a neck that tables list and sections are drawn at, with the result of the plan's own check. */
 public record Stations(Neck design, Optional<FloorThickness> wood) {
-
-    /** Where a jump at the nut is looked at a hair before it, what is printed is the nut. */
-    private static final double HAIR_MM = 1e-5;
 
     /** Of a neck with its wood left as settled, and as designed where nothing is. */
     public static Stations of(Neck design, Optional<FloorThickness> settled) {
@@ -26,27 +25,8 @@ public record Stations(Neck design, Optional<FloorThickness> wood) {
         return of(plan.designed(), Optional.of(plan.floorThickness()));
     }
 
-    /** A station and its name. Ahead of the nut the back's depth and the wood left are at least the values given. */
-    public record Station(String name, double x) {
-
-        private static Station of(String name, double x) {
-            return new Station(x < -HAIR_MM ? name + ", in the head" : name, x);
-        }
-
-        /** Its place, rounded to what a rule can show. */
-        public double fromNut() {
-            return Math.abs(x) < HAIR_MM ? 0 : x;
-        }
-
-        public boolean isLowerBound() {
-            return x < -HAIR_MM;
-        }
-    }
-
-    /** Depth of the channel at a station, if it reaches there. */
-    public Optional<Double> channelDepth(double x) {
-        return wood.map(under -> under.channel().depthAtMm(x)).filter(depth -> depth > 0);
-    }
+    /** A station to draw the section of, and its name. */
+    public record Station(String name, double x) {}
 
     /** Depth of the neck's wood on the centreline, with volute and turn into the heel. */
     public double backDepth(double x) {
@@ -64,21 +44,10 @@ public record Stations(Neck design, Optional<FloorThickness> wood) {
         return wood.map(FloorThickness::least);
     }
 
-    /** Nut, every other fret up to the body, both ends of the channel, the thinnest place, the body joint. */
-    public List<Station> listed() {
-        List<Station> stations = new ArrayList<>();
-        stations.add(new Station("nut", 0));
-        for (int n = 1; n < design.bodyAtFret(); n += 2) {
-            stations.add(new Station("fret " + n, design.scale().fretMm(n)));
-        }
-        wood.map(FloorThickness::channel).ifPresent(channel -> {
-            stations.add(Station.of("channel from", channel.startMm()));
-            stations.add(Station.of("channel to", channel.endMm()));
-        });
-        thinnest().ifPresent(thin -> stations.add(Station.of("thinnest", thin.stationMm())));
-        stations.add(new Station("body, fret " + design.bodyAtFret(), design.bodyJointMm()));
-        stations.sort((a, b) -> Double.compare(a.x(), b.x()));
-        return stations;
+    /** The rows that tables list. */
+    public List<NeckStation> listed() {
+        NeckSolid solid = NeckSolid.of(design);
+        return wood.map(solid::asMade).orElse(solid).stations().rows();
     }
 
     /** Four stations to draw: fret 1, the thinnest place or a third of the way, two thirds, and short of the body. */

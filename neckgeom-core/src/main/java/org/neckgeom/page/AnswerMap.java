@@ -15,6 +15,7 @@ import org.neckgeom.order.Operation;
 import org.neckgeom.order.OrderPlan;
 import org.neckgeom.plan.Job;
 import org.neckgeom.plan.Plan;
+import org.neckgeom.solid.NeckStation;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnits;
@@ -36,11 +37,10 @@ final class AnswerMap {
         map.put(
                 "fretTable",
                 plan.frets().frets().stream().map(fret -> fret(plan, fret)).toList());
-        Stations stations = Stations.of(plan);
         map.put(
                 "stations",
-                stations.listed().stream()
-                        .map(station -> station(plan, stations, station))
+                Stations.of(plan).listed().stream()
+                        .map(station -> station(plan, station))
                         .toList());
         return map;
     }
@@ -91,15 +91,14 @@ final class AnswerMap {
         return map;
     }
 
-    private static Map<String, Object> station(Plan plan, Stations stations, Stations.Station station) {
-        double x = station.x();
+    private static Map<String, Object> station(Plan plan, NeckStation station) {
         Map<String, Object> map = new LinkedHashMap<>();
-        map.put("name", station.name());
-        map.put("fromNut", length(plan, station.fromNut()));
-        map.put("width", length(plan, 2 * plan.designed().halfWidthAtMm(x)));
-        map.put("woodDepth", length(plan, stations.backDepth(x)));
-        stations.channelDepth(x).ifPresent(depth -> map.put("channelDepth", length(plan, depth)));
-        stations.woodAt(x).ifPresent(wood -> map.put("woodLeft", length(plan, wood.woodMm())));
+        map.put("name", station.name().orElse(""));
+        map.put("fromNut", length(plan, station.fromNutMm()));
+        map.put("width", length(plan, station.width().libraryValue()));
+        map.put("woodDepth", length(plan, station.depth().libraryValue()));
+        station.channelDepth().ifPresent(depth -> map.put("channelDepth", length(plan, depth.libraryValue())));
+        station.wood().ifPresent(wood -> map.put("woodLeft", length(plan, wood.woodMm())));
         return map;
     }
 

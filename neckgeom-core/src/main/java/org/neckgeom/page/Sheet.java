@@ -7,9 +7,10 @@ import org.neckgeom.board.Fret;
 import org.neckgeom.board.FretTable;
 import org.neckgeom.drawing.NeckShape;
 import org.neckgeom.drawing.Settled;
-import org.neckgeom.drawing.Stations;
 import org.neckgeom.plan.Job;
+import org.neckgeom.plan.Plan;
 import org.neckgeom.shape.Spot;
+import org.neckgeom.solid.NeckStations;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.ShopUnit;
@@ -101,31 +102,12 @@ public final class Sheet {
     }
 
     /**
-     * {@return the stations as comma-separated values (RFC 4180): a head with units, then a line a station from the nut
-     * on; channel depth and wood left are empty where the channel does not reach; at a station in the head the wood is
-     * that deep or deeper; lines parted by line feeds}
+     * {@return the stations of the neck as it is now, as {@link NeckStations#csv} writes them; at a station in the head the
+     * wood is that deep or deeper}
      */
     public String stationCsv() {
-        String unit = " " + job.style().unit().symbol();
-        StringBuilder csv = new StringBuilder(line(
-                "station",
-                "from nut" + unit,
-                "width" + unit,
-                "wood depth" + unit,
-                "channel depth" + unit,
-                "wood left" + unit));
-        Stations stations = Stations.of(job.plan());
-        for (Stations.Station station : stations.listed()) {
-            double x = station.x();
-            csv.append(line(
-                    station.name(),
-                    figure(station.fromNut()),
-                    figure(2 * job.neck().halfWidthAtMm(x)),
-                    figure(stations.backDepth(x)),
-                    stations.channelDepth(x).map(this::figure).orElse(""),
-                    stations.woodAt(x).map(wood -> figure(wood.woodMm())).orElse("")));
-        }
-        return csv.toString();
+        Plan plan = job.plan();
+        return plan.solid().asMade(plan.floorThickness()).stations().csv(job.style());
     }
 
     private String figure(double mm) {

@@ -6,9 +6,9 @@ import org.neckgeom.board.FannedFrets;
 import org.neckgeom.board.Fret;
 import org.neckgeom.board.FretTable;
 import org.neckgeom.drawing.Shown;
-import org.neckgeom.drawing.Stations;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.shape.Spot;
+import org.neckgeom.solid.NeckStation;
 
 /** The tables of a sheet: heads and rows of text, lengths in the unit the heads name. */
 final class Tables {
@@ -67,19 +67,19 @@ final class Tables {
     static Table stations(Contents contents) {
         Shown shown = contents.shown();
         List<List<String>> rows = new ArrayList<>();
-        Stations stations = contents.stations();
-        for (Stations.Station station : stations.listed()) {
-            double x = station.x();
-            String least = station.isLowerBound() ? "at least " : "";
+        for (NeckStation station : contents.stations().listed()) {
+            String least = station.isInHead() ? "at least " : "";
             rows.add(List.of(
-                    station.name(),
-                    shown.column(station.fromNut()),
-                    stations.woodAt(x)
+                    station.name().orElse(""),
+                    shown.column(station.fromNutMm()),
+                    station.wood()
                             .map(wood -> least + shown.column(wood.woodMm()))
                             .orElse(""),
-                    stations.channelDepth(x).map(shown::column).orElse(""),
-                    least + shown.column(stations.backDepth(x)),
-                    shown.column(2 * contents.design().halfWidthAtMm(x))));
+                    station.channelDepth()
+                            .map(depth -> shown.column(depth.libraryValue()))
+                            .orElse(""),
+                    least + shown.column(station.depth().libraryValue()),
+                    shown.column(station.width().libraryValue())));
         }
         return new Table(
                 "Stations, in " + shown.unitInWords(),

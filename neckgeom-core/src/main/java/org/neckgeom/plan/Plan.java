@@ -29,6 +29,7 @@ import org.neckgeom.neck.Neck;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.order.OrderPlan;
 import org.neckgeom.solid.FloorThickness;
+import org.neckgeom.solid.NeckSolid;
 import org.neckgeom.strength.Relief;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.LengthStyle;
@@ -104,6 +105,11 @@ public final class Plan {
     /** {@return where the stops are clamped for the channel, at the ends that are there when it is cut} */
     public StopBlocks stops() {
         return stages.slot().stops();
+    }
+
+    /** {@return the one shape of the neck as designed, that tables, drawings, checks, blanks and meshes ask} */
+    public NeckSolid solid() {
+        return stages.shape().solid();
     }
 
     /** {@return the frets; every fret from the nut} */

@@ -25,9 +25,8 @@ import org.neckgeom.units.LengthStyle;
 final class ShapeStage {
 
     private final Inputs job;
-    private final Supplier<Attempt<BackSet>> neckSet = new Once<>(() -> Attempt.at(this::setToTheBody));
-
     private final Supplier<NeckSolid> solid = new Once<>(() -> NeckSolid.of(neck()));
+    private final Supplier<Attempt<BackSet>> neckSet = new Once<>(() -> Attempt.at(this::setToTheBody));
 
     ShapeStage(Inputs job) {
         this.job = job;

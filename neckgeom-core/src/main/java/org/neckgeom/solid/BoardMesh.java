@@ -2,6 +2,7 @@ package org.neckgeom.solid;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleBinaryOperator;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.shape.Mesh;
 import org.neckgeom.shape.Spot;
@@ -14,10 +15,12 @@ final class BoardMesh {
 
     private BoardMesh() {}
 
-    static Mesh of(NeckSolid solid, double tolerance) {
-        Neck neck = solid.neck();
-        FretLine nut = solid.fret(0);
-        FretLine end = solid.fret(neck.frets() + 1);
+    /**
+     * The board between two lines across it.
+     *
+     * @param top its height over the glue face by x and y
+     */
+    static Mesh of(Neck neck, FretLine nut, FretLine end, DoubleBinaryOperator top, double tolerance) {
         int across = across(neck, end, tolerance);
         List<double[][]> rings = new ArrayList<>();
         for (int i = 0; i <= ALONG; i++) {
@@ -27,7 +30,7 @@ final class BoardMesh {
             double[][] ring = new double[across + 3][];
             for (int j = 0; j <= across; j++) {
                 Spot on = between(bass, treble, (double) j / across);
-                ring[j] = new double[] {on.uMm(), on.vMm(), solid.boardTopMm(on.uMm(), on.vMm())};
+                ring[j] = new double[] {on.uMm(), on.vMm(), top.applyAsDouble(on.uMm(), on.vMm())};
             }
             ring[across + 1] = new double[] {treble.uMm(), treble.vMm(), 0};
             ring[across + 2] = new double[] {bass.uMm(), bass.vMm(), 0};

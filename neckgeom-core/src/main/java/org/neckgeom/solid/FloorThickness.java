@@ -413,7 +413,7 @@ public final class FloorThickness extends ValueAnswer {
         return s == 0 ? Double.POSITIVE_INFINITY : (half * half + s * s) / (2 * s);
     }
 
-    private WoodAt atMm(double x) {
+    WoodAt atMm(double x) {
         BackSection section = back.sectionMm(x);
         double middle = middle(x);
         double width = channel.widthAtMm(x);

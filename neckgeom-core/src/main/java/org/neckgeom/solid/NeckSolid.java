@@ -1,6 +1,7 @@
 package org.neckgeom.solid;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -70,6 +71,7 @@ public final class NeckSolid extends ValueAnswer {
     private static final double COARSEST_MM = 10;
     private static final int HALVINGS = 200;
     private static final int PANELS = 8;
+    private static final int MOST_STATIONS = 100_000;
     private static final double[] GAUSS_X = {
         0.1488743389816312, 0.4333953941292472, 0.6794095682990244, 0.8650633666889845, 0.9739065285171717
     };
@@ -81,13 +83,20 @@ public final class NeckSolid extends ValueAnswer {
     private final BackShape back;
     private final @Nullable HeadSolid head;
     private final Optional<FannedFrets> fan;
+    private final Optional<FloorThickness> wood;
 
-    private NeckSolid(Neck neck, BackShape back, @Nullable HeadSolid head, Optional<FannedFrets> fan) {
+    private NeckSolid(
+            Neck neck,
+            BackShape back,
+            @Nullable HeadSolid head,
+            Optional<FannedFrets> fan,
+            Optional<FloorThickness> wood) {
         super(FORM, neck.style());
         this.neck = neck;
         this.back = back;
         this.head = head;
         this.fan = fan;
+        this.wood = wood;
     }
 
     /**
@@ -101,7 +110,23 @@ public final class NeckSolid extends ValueAnswer {
                 .head()
                 .map(h -> new HeadSolid(h, HeadPlanes.of(neck, h)))
                 .orElse(null);
-        return new NeckSolid(neck, BackShape.of(neck), head, FannedFrets.of(neck));
+        BackShape back = BackShape.of(neck);
+        return new NeckSolid(
+                neck,
+                back,
+                head,
+                FannedFrets.of(neck),
+                neck.channel().map(channel -> FloorThickness.under(channel, back)));
+    }
+
+    /**
+     * {@return a copy as the neck is now: its back as carved, its channel as cut and where it lies}
+     *
+     * @param now the wood under the channel, of a back and a channel of this neck
+     */
+    public NeckSolid asMade(FloorThickness now) {
+        return new NeckSolid(
+                neck, Objects.requireNonNull(now, "wood under the channel").back(), head, fan, Optional.of(now));
     }
 
     /** {@return the neck it is the shape of} */
@@ -112,6 +137,11 @@ public final class NeckSolid extends ValueAnswer {
     /** {@return its back} */
     public BackShape back() {
         return back;
+    }
+
+    /** {@return the wood under its channel, in the middle unless as made; nothing without a channel} */
+    public Optional<FloorThickness> floorThickness() {
+        return wood;
     }
 
     /** {@return the depth of the wood on the centreline over x, in mm, with volute, heel and cap} */
@@ -411,13 +441,13 @@ public final class NeckSolid extends ValueAnswer {
         }
         List<Mesh> all = new ArrayList<>();
         all.add(SolidMesh.ofShaft("shaft and heel", back, 0, bodyJointMm(), mm));
-        all.add(BoardMesh.of(this, mm));
+        all.add(BoardMesh.of(neck, fret(0), fret(neck.frets() + 1), this::boardTopMm, mm));
         head().ifPresent(there -> headMeshes(there, mm, all));
         neck.heel()
                 .flatMap(Heel::dovetail)
                 .flatMap(seat -> JointMesh.of(seat, bodyJointMm()))
                 .ifPresent(all::add);
-        neck.channel().ifPresent(channel -> all.addAll(ChannelMesh.of(channel, mm)));
+        wood.ifPresent(under -> all.addAll(ChannelMesh.of(under.channel(), mm)));
         return List.copyOf(all);
     }
 
@@ -436,8 +466,92 @@ public final class NeckSolid extends ValueAnswer {
         }
     }
 
+    /**
+     * {@return the stations that a table lists: the nut, every other fret up to the body, both ends of the channel, the thinnest
+     * place under it, the body joint}
+     */
+    public NeckStations stations() {
+        List<NeckStation> rows = new ArrayList<>();
+        rows.add(row("nut", 0));
+        for (int n = 1; n < neck.bodyAtFret(); n += 2) {
+            rows.add(row("fret " + n, neck.scale().fretMm(n)));
+        }
+        wood.ifPresent(under -> {
+            rows.add(row("channel from", under.channel().startMm()));
+            rows.add(row("channel to", under.channel().endMm()));
+            rows.add(row("thinnest", under.least().stationMm()));
+        });
+        rows.add(row("body, fret " + neck.bodyAtFret(), bodyJointMm()));
+        return inOrder(rows);
+    }
+
+    /** {@return the nut and every fret up to the body joint} */
+    public NeckStations stationsAtFrets() {
+        List<NeckStation> rows = new ArrayList<>();
+        rows.add(row("nut", 0));
+        for (int n = 1; n <= Math.min(neck.frets(), neck.bodyAtFret()); n++) {
+            rows.add(row("fret " + n, neck.scale().fretMm(n)));
+        }
+        return inOrder(rows);
+    }
+
+    /**
+     * {@return stations evenly spaced from the nut on, the body joint last}
+     *
+     * @param step from one to the next, more than 0; at most 100,000 of them
+     */
+    public NeckStations stations(Quantity<Length> step) {
+        double mm = LibraryUnits.mmPositive(step, "step of the stations");
+        if (!(mm >= bodyJointMm() / MOST_STATIONS)) {
+            throw LibraryUnits.refused(
+                    "step of the stations",
+                    "at-least",
+                    style().brief(bodyJointMm() / MOST_STATIONS) + " or more",
+                    step);
+        }
+        List<NeckStation> rows = new ArrayList<>();
+        for (int i = 0; i * mm < bodyJointMm(); i++) {
+            rows.add(row(null, i * mm));
+        }
+        rows.add(row(null, bodyJointMm()));
+        return inOrder(rows);
+    }
+
+    /**
+     * {@return the stations given}
+     *
+     * @param stations from the nut, in any order, one or more, none past the body joint
+     */
+    public NeckStations stations(List<? extends Quantity<Length>> stations) {
+        if (Objects.requireNonNull(stations, "stations").isEmpty()) {
+            throw Refusal.of("stations", "one", "be one or more", "were", "none");
+        }
+        return inOrder(stations.stream().map(this::row).toList());
+    }
+
+    private NeckStation row(Quantity<Length> station) {
+        double x = LibraryUnits.mm(station, "station");
+        if (!(x <= bodyJointMm())) {
+            throw LibraryUnits.refused(
+                    "station", "at-most", "no more than the body joint at " + style().brief(bodyJointMm()), station);
+        }
+        return row(null, x);
+    }
+
+    private NeckStation row(@Nullable String name, double x) {
+        return new NeckStation(name, x, neck, back, wood);
+    }
+
+    private NeckStations inOrder(List<NeckStation> rows) {
+        return new NeckStations(
+                rows.stream()
+                        .sorted(Comparator.comparingDouble(NeckStation::fromNutMm))
+                        .toList(),
+                style());
+    }
+
     @Override
     protected Object[] parts() {
-        return new Object[] {neck};
+        return new Object[] {neck, back, wood};
     }
 }

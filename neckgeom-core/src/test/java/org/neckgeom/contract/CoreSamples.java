@@ -104,6 +104,7 @@ import org.neckgeom.solid.FloorThickness;
 import org.neckgeom.solid.HeadSolid;
 import org.neckgeom.solid.NeckSolid;
 import org.neckgeom.solid.OnePieceHead;
+import org.neckgeom.solid.ToolPath;
 import org.neckgeom.solid.WoodAt;
 import org.neckgeom.solid.WoodSpreads;
 import org.neckgeom.stock.Blank;
@@ -208,6 +209,8 @@ final class CoreSamples {
                         .piece("shaft", mm(400))
                         .piece("head", mm(200)),
                 () -> FloorThickness.under(neck()),
+                () -> NeckSolid.of(strung()),
+                () -> ToolPath.of(channel(), mm(6), Passes.noDeeperThan(mm(3))),
                 () -> WoodAt.of(mm(38), mm(-0.2)),
                 () -> WoodSpreads.ofDepth(ErrorDistribution.normal(mm(0.1)))
                         .carving(ErrorDistribution.rectangular(mm(0.3))),
@@ -418,6 +421,16 @@ final class CoreSamples {
                 .head(head())
                 .heel(Heel.of(mm(78), mm(54)))
                 .strings(StringSet.of(pitch("G2"), pitch("D3"), pitch("A3")).tensions(newton(95)));
+    }
+
+    private Neck strung() {
+        return neck().fingerboard(neck().fingerboard().fretHeight(mm(1)))
+                .head(head().posts(posts()))
+                .neckSet(NeckSet.saddle(mm(15.2)).atNut(mm(0.4)).action(mm(2.0)).fretPlane(mm(7.1)))
+                .strings(StringSet.of(pitch("G2"), pitch("D3"), pitch("A3"))
+                        .tensions(newton(95))
+                        .diameters(mm(1), mm(0.7), mm(0.4))
+                        .across(Across.of(mm(3), mm(44))));
     }
 
     private Job plan() {

@@ -236,15 +236,16 @@ class PlanDataTest {
         Sheet.of(OCTAVE).stationCsv().lines().forEach(line -> rows.add(line.split(",", -1)));
 
         assertEquals(
-                List.of("station", "from nut mm", "width mm", "wood depth mm", "channel depth mm", "wood left mm"),
-                List.of(rows.get(0)));
+                List.of("name", "fromNut (mm)", "width (mm)", "woodDepth (mm)"),
+                List.of(rows.get(0)).subList(0, 4));
+        assertEquals("woodLeft (mm)", rows.get(0)[10]);
         String[] nut = rows.get(1);
         assertEquals(List.of("nut", "0", "34"), List.of(nut).subList(0, 3));
-        assertTrue(nut[4].isEmpty() && nut[5].isEmpty(), "the channel starts 3 mm behind the nut");
+        assertTrue(nut[9].isEmpty() && nut[10].isEmpty(), "the channel starts 3 mm behind the nut");
         String[] body = rows.get(rows.size() - 1);
         // The name holds a comma, so it stands in quotes and splits in two here.
         assertEquals("\"body", body[0]);
         assertEquals(310.548358921, Double.parseDouble(body[2]), 1e-9);
-        assertTrue(rows.stream().skip(1).anyMatch(row -> row[4].equals("9.2")), "channel depth");
+        assertTrue(rows.stream().skip(1).anyMatch(row -> row[9].equals("9.2")), "channel depth");
     }
 }

@@ -1,0 +1,225 @@
+package org.neckgeom.solid;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.neckgeom.units.ShopUnits.mm;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.neckgeom.channel.Passes;
+import org.neckgeom.channel.RodSlot;
+import org.neckgeom.fault.Refusal;
+import org.neckgeom.kernel.Table;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.TrussRod;
+import org.neckgeom.shape.Line;
+import org.neckgeom.shape.Point;
+import org.neckgeom.units.LengthStyle;
+
+/** Tool paths against solid-toolpath.csv, computed by solid.py, and against the channel they cut. */
+class ToolPathTest {
+
+    private static final Passes THREE = Passes.noDeeperThan(mm(3));
+
+    private static Channel channel(double width, double depth) {
+        return Channel.forRod(TrussRod.twoWay(mm(400)).section(mm(width), mm(depth)))
+                .startingAt(mm(5));
+    }
+
+    @Test
+    void path_isThatOfTheReference() {
+        List<String[]> rows = Table.rows("solid/solid-toolpath.csv");
+        int at = 0;
+        for (ReferenceNecks one : ReferenceNecks.values()) {
+            Channel channel = one.neck().channel().orElseThrow();
+            for (ToolPass pass :
+                    ToolPath.of(channel, mm(channel.widthMm()), THREE).passes()) {
+                for (Point point : pass.points()) {
+                    String[] row = rows.get(at);
+                    assertThat(ReferenceNecks.named(row[0])).isEqualTo(one);
+                    assertThat(pass.number()).isEqualTo(Integer.parseInt(row[1]));
+                    // The file has nine digits.
+                    assertThat(point.distanceMm(new Point(
+                                    Double.parseDouble(row[2]),
+                                    Double.parseDouble(row[3]),
+                                    Double.parseDouble(row[4]))))
+                            .as("row %d", at)
+                            .isLessThan(1e-6);
+                    at++;
+                }
+            }
+        }
+        assertThat(at).isEqualTo(rows.size());
+    }
+
+    /** The floor's circle in its own words: through both ends and the middle, no share of the code. */
+    @Test
+    void archedFloor_isFollowedWithinTheTolerance_andNeedsNoMoreChords() {
+        SplittableRandom random = new SplittableRandom(21);
+        for (int trial = 0; trial < 200; trial++) {
+            double arch = random.nextDouble(0.05, 5) * (random.nextBoolean() ? 1 : -1);
+            double tolerance = random.nextDouble(0.001, 0.1);
+            Channel channel = channel(6, 9).arch(mm(arch));
+            List<ToolPass> passes =
+                    ToolPath.of(channel, mm(6), THREE).tolerance(mm(tolerance)).passes();
+            List<Point> last = passes.get(passes.size() - 1).points();
+
+            double worst = 0;
+            for (int i = 0; i + 1 < last.size(); i++) {
+                Point a = last.get(i);
+                Point b = last.get(i + 1);
+                assertThat(-a.zMm()).isCloseTo(channel.floorDepthAtMm(a.xMm()), within(1e-9));
+                for (int k = 1; k < 20; k++) {
+                    double x = Math.min(a.xMm(), b.xMm()) + Math.abs(b.xMm() - a.xMm()) * k / 20;
+                    worst = Math.max(worst, new Line(a, b).distanceMm(new Point(x, 0, -channel.floorDepthAtMm(x))));
+                }
+            }
+            assertThat(worst).as("arch %s, tolerance %s", arch, tolerance).isLessThanOrEqualTo(tolerance);
+            // One chord less would leave the arc by more: the sagitta grows with the square of its chord.
+            double chords = last.size() - 1;
+            assertThat(worst * square(chords / Math.max(1, chords - 1)))
+                    .as("%s chords for arch %s, tolerance %s", chords, arch, tolerance)
+                    .satisfies(one ->
+                            assertThat(chords == 1 || one > 0.99 * tolerance).isTrue());
+        }
+    }
+
+    private static double square(double x) {
+        return x * x;
+    }
+
+    @Test
+    void passes_followTheArchByTheirShare_noneDeeperThanAsked() {
+        Channel channel = channel(6, 9).arch(mm(2));
+        List<ToolPass> passes = ToolPath.of(channel, mm(6), THREE).passes();
+
+        assertThat(passes).hasSize(4);
+        assertThat(passes.get(0).depth().libraryValue()).isCloseTo(11.0 / 4, within(1e-9));
+        assertThat(passes.get(3).depth().libraryValue()).isCloseTo(11, within(1e-9));
+        for (int i = 0; i + 1 < passes.size(); i++) {
+            List<Point> here = passes.get(i).points();
+            List<Point> next = passes.get(i + 1).points();
+            Point end = here.get(here.size() - 1);
+            assertThat(next.get(0).xMm()).as("to and fro").isEqualTo(end.xMm());
+            assertThat(end.zMm() - next.get(0).zMm()).isPositive().isLessThanOrEqualTo(3);
+        }
+    }
+
+    /** A fine grid of the pocket's floor: each point a cutter of this radius can reach lies under one of its places. */
+    @Test
+    void pocket_isCleanedOverItsWholeWidth() {
+        Channel channel = channel(6, 9).adjusterPocket(mm(40)).section(mm(17), mm(13));
+        double start = channel.adjusterPocketStartMm();
+        for (double cutter : new double[] {6, 5, 3.1}) {
+            for (double step : new double[] {cutter / 2, cutter}) {
+                List<ToolPass> pocket = ToolPath.of(channel, mm(cutter), THREE).stepOver(mm(step)).passes().stream()
+                        .filter(ToolPass::isInPocket)
+                        .toList();
+                assertThat(pocket).hasSize(5);
+                List<Point> last = pocket.get(4).points();
+                assertThat(last).allSatisfy(p -> assertThat(p.zMm()).isEqualTo(-13));
+                assertThat(cut(last, cutter / 2, start, 40, 17)).isEqualTo(reachable(cutter / 2, 40, 17));
+            }
+        }
+    }
+
+    private static final double GRID = 0.23;
+
+    /** Places of a grid that lie under the cutter along the path. */
+    private static List<String> cut(List<Point> path, double radius, double start, double length, double width) {
+        List<String> all = new ArrayList<>();
+        double z = path.get(0).zMm();
+        for (double u = GRID / 2; u < length; u += GRID) {
+            for (double y = -width / 2 + GRID / 2; y < width / 2; y += GRID) {
+                double least = Double.POSITIVE_INFINITY;
+                for (int i = 0; i + 1 < path.size(); i++) {
+                    least = Math.min(
+                            least, new Line(path.get(i), path.get(i + 1)).distanceMm(new Point(start + u, y, z)));
+                }
+                if (least <= radius + 1e-9) {
+                    all.add(u + " " + y);
+                }
+            }
+        }
+        return all;
+    }
+
+    /** All places of the grid but those in the four corners outside the cutter's circle. */
+    private static List<String> reachable(double radius, double length, double width) {
+        List<String> all = new ArrayList<>();
+        for (double u = GRID / 2; u < length; u += GRID) {
+            for (double y = -width / 2 + GRID / 2; y < width / 2; y += GRID) {
+                double du = Math.max(0, Math.max(radius - u, u - (length - radius)));
+                double dy = Math.max(0, Math.abs(y) - (width / 2 - radius));
+                if (Math.sqrt(du * du + dy * dy) <= radius + 1e-9) {
+                    all.add(u + " " + y);
+                }
+            }
+        }
+        return all;
+    }
+
+    @Test
+    void plannedPasses_areThoseOfThePath() {
+        Channel channel = channel(6, 9);
+        Passes rule = Passes.noDeeperThan(mm(3)).lastPass(mm(0.5));
+        ToolPath path = ToolPath.of(channel, mm(6), RodSlot.of(channel).passes(rule));
+
+        assertThat(path.passes())
+                .extracting(pass -> pass.depth().libraryValue())
+                .containsExactlyElementsOf(RodSlot.of(channel).passes(rule).gaugeBlockSteps().stream()
+                        .map(height -> height.libraryValue())
+                        .toList());
+        assertThat(path).isEqualTo(ToolPath.of(channel, mm(6), rule));
+        assertThat(path.safeHeight(mm(8)).safeHeight().libraryValue()).isEqualTo(8);
+        assertThat(path.cutter().libraryValue()).isEqualTo(6);
+    }
+
+    @Test
+    void csv_hasTheSamePointsAsTheList() {
+        Channel channel = channel(6, 9).arch(mm(0.3)).adjusterPocket(mm(40)).section(mm(11), mm(12));
+        ToolPath path = ToolPath.of(channel, mm(6), THREE);
+
+        List<String> lines = path.csv(LengthStyle.MILLIMETRES).lines().toList();
+
+        assertThat(lines.get(0)).isEqualTo("part,pass,x (mm),y (mm),z (mm),cutter (mm),safeHeight (mm)");
+        assertThat(lines).hasSize(1 + path.points().size());
+        double[] flat = path.xyzMm();
+        for (int i = 0; i < path.points().size(); i++) {
+            String[] cells = lines.get(i + 1).split(",");
+            for (int k = 0; k < 3; k++) {
+                // Data has twelve digits.
+                assertThat(Double.parseDouble(cells[2 + k])).isCloseTo(flat[3 * i + k], within(1e-8));
+            }
+            assertThat(cells[5] + " " + cells[6]).isEqualTo("6 5");
+        }
+        assertThat(lines.get(1)).startsWith("channel,1,8,0,");
+        assertThat(lines.get(lines.size() - 1)).startsWith("adjuster pocket,4,");
+        assertThat(path.csv(LengthStyle.DECIMAL_INCHES)).startsWith("part,pass,x (in),");
+    }
+
+    @Test
+    void text_statesCutterFrameAndSafeHeight() {
+        assertThat(ToolPath.of(channel(6, 9), mm(6), THREE).toString())
+                .contains("cutter 6 mm", "safe height", "5 mm over the glue face", "round, radius 3 mm")
+                .contains("x from the nut line", "z up from the");
+    }
+
+    @Test
+    void path_rejectsACutterThatDoesNotFit_andPassesOfAnotherDepth() {
+        assertThatThrownBy(() -> ToolPath.of(channel(6, 9), mm(6.1), THREE))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("cutter diameter must be no more than 6 mm");
+        assertThatThrownBy(() -> ToolPath.of(
+                        channel(6, 9), mm(6), RodSlot.of(channel(6, 8)).passes(THREE)))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("depth of the passes must be the channel's deepest, 9");
+        ToolPath path = ToolPath.of(channel(6, 9), mm(6), THREE);
+        assertThatThrownBy(() -> path.stepOver(mm(6.5))).isInstanceOf(Refusal.class);
+        assertThatThrownBy(() -> path.tolerance(mm(2))).isInstanceOf(Refusal.class);
+        assertThatThrownBy(() -> path.safeHeight(mm(0))).isInstanceOf(Refusal.class);
+    }
+}
