@@ -3,7 +3,6 @@ package org.neckgeom.board;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
-import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
@@ -12,12 +11,12 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LibraryUnits;
 
 /**
  * The {@index "edge margin"} (overhang): the fingerboard's width outside the outermost strings at any fret.
  *
- * <p>Strings run straight from their places at the nut to those at the saddle. The margin is measured across the neck
+ * <p>Strings run straight from their places at the nut to those at the end of the scale; compensation sets a saddle back along
+ * its string. The margin is measured across the neck
  * from a string's outer edge to the board's edge: {@code half-width(x) - |outer edge(x)|}. Exact. Negative when the
  * string lies beyond the board. Immutable.
  */
@@ -43,15 +42,13 @@ public final class StringOverhang extends ValueAnswer {
     private final Neck neck;
     private final StringPlaces nut;
     private final StringPlaces saddle;
-    private final double length;
     private final @Nullable FannedFrets fan;
 
-    private StringOverhang(Neck neck, StringPlaces nut, StringPlaces saddle, double length, @Nullable FannedFrets fan) {
+    private StringOverhang(Neck neck, StringPlaces nut, StringPlaces saddle, @Nullable FannedFrets fan) {
         super(FORM, neck.style());
         this.neck = neck;
         this.nut = nut;
         this.saddle = saddle;
-        this.length = length;
         this.fan = fan;
     }
 
@@ -69,21 +66,7 @@ public final class StringOverhang extends ValueAnswer {
             throw Refusal.of(
                     "nut and saddle", "as-many", "have as many strings", "had", nut.count() + " and " + saddle.count());
         }
-        return new StringOverhang(neck, nut, saddle, neck.scale().lengthMm(), null);
-    }
-
-    /**
-     * {@return a copy with compensation: its saddle is set back}
-     *
-     * @param compensation added to the scale, 0 or more
-     */
-    public StringOverhang compensation(Quantity<Length> compensation) {
-        return new StringOverhang(
-                neck,
-                nut,
-                saddle,
-                neck.scale().lengthMm() + LibraryUnits.mmNotNegative(compensation, "compensation"),
-                fan);
+        return new StringOverhang(neck, nut, saddle, null);
     }
 
     /**
@@ -93,7 +76,7 @@ public final class StringOverhang extends ValueAnswer {
      * @param frets fanned about the neck's scale
      */
     public StringOverhang between(FannedFrets frets) {
-        return new StringOverhang(neck, nut, saddle, length, Objects.requireNonNull(frets, "fanned frets"));
+        return new StringOverhang(neck, nut, saddle, Objects.requireNonNull(frets, "fanned frets"));
     }
 
     /**
@@ -127,7 +110,8 @@ public final class StringOverhang extends ValueAnswer {
     private double atMm(int fret, boolean onTreble) {
         double x = stationMm(fret, onTreble);
         double from = slanted(fan == null ? 0 : fan.slant(0).libraryValue(), nut, onTreble);
-        double to = length + slanted(fan == null ? 0 : fan.saddleSlant().libraryValue(), saddle, onTreble);
+        double to = neck.scale().lengthMm()
+                + slanted(fan == null ? 0 : fan.saddleSlant().libraryValue(), saddle, onTreble);
         double atNut = nut.outerEdgeMm(onTreble);
         double edge = atNut + (saddle.outerEdgeMm(onTreble) - atNut) * (x - from) / (to - from);
         return neck.halfWidthAtMm(x) - edge;
@@ -153,6 +137,6 @@ public final class StringOverhang extends ValueAnswer {
 
     @Override
     protected @Nullable Object[] parts() {
-        return new Object[] {neck, nut, saddle, length, fan};
+        return new Object[] {neck, nut, saddle, fan};
     }
 }

@@ -11,30 +11,21 @@ import org.neckgeom.solid.FloorThickness;
 /**
  * The inputs of a drawing beyond the design.
  *
- * @param saddleMm station of the saddle on the centreline; used where the neck has strings
  * @param stockMm width of the blank, of which wings make up what the head is wider; 0 when it is not known
  * @param offHeel what comes off the heel, where height or centreline have been read at the bridge
  * @param woodLeft under the channel, as the plan computes it
  * @param done the operations that are done, in their order
  */
 public record Settled(
-        double saddleMm,
-        double stockMm,
-        Optional<HeelCorners> offHeel,
-        Optional<FloorThickness> woodLeft,
-        List<String> done) {
+        double stockMm, Optional<HeelCorners> offHeel, Optional<FloorThickness> woodLeft, List<String> done) {
 
     public static Settled nothing() {
-        return new Settled(0, 0, Optional.empty(), Optional.empty(), List.of());
+        return new Settled(0, Optional.empty(), Optional.empty(), List.of());
     }
 
     public static Settled of(Job job) {
         Plan plan = job.plan();
-        double saddle = plan.neckSet()
-                .map(set -> job.neck().bodyJointMm() + set.reach().libraryValue())
-                .orElse(job.neck().scale().lengthMm());
         return new Settled(
-                saddle,
                 job.blank().widthMm(),
                 plan.heelCorners(),
                 Optional.of(plan.floorThickness()),

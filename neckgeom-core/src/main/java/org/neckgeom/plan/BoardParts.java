@@ -88,21 +88,13 @@ final class BoardParts {
                 .with("fret", Kind.WHOLE, fret);
     }
 
-    /** The saddle is where the neck set puts it; without a neck set, at the end of the scale. */
     private static StringOverhang overhang(Stages plan) {
         Neck design = plan.neck();
         StringOverhang square = StringOverhang.of(
                 design,
                 StringSpacing.atNut(design).orElseThrow(),
                 StringSpacing.atSaddle(design).orElseThrow());
-        StringOverhang plain = FannedFrets.of(design).map(square::between).orElse(square);
-        double back = plan.shape()
-                .neckSet()
-                .map(set -> set.reach().libraryValue()
-                        + design.bodyJointMm()
-                        - design.scale().lengthMm())
-                .orElse(0.0);
-        return back > 0 ? plain.compensation(plan.style().amount(back)) : plain;
+        return FannedFrets.of(design).map(square::between).orElse(square);
     }
 
     /** Of the row of a fret; the nut is fret 0. */
