@@ -65,10 +65,12 @@ write(
 )
 
 
-# Head swung sideways: the tip's corner by turning a complex number, the skew as the argument of the contact line.
+# Head swung sideways, the swing measured in plan: the tip's corner turned as a complex number in the head's own face by psi,
+# tan psi = cos(pitch) tan(swing), then tilted back, which shortens what lies along; the skew as the argument of the contact line.
 def swung(swing_deg, pitch_deg, length, tip, shaft, shaft_length):
     swing, pitch = mp.radians(mp.mpf(swing_deg)), mp.radians(mp.mpf(pitch_deg))
-    corner = mp.mpc(mp.mpf(length) * mp.cos(pitch), mp.mpf(tip) / 2) * mp.expj(swing)
+    in_face = mp.mpc(mp.mpf(length), mp.mpf(tip) / 2) * mp.expj(mp.atan(mp.cos(pitch) * mp.tan(swing)))
+    corner = mp.mpc(in_face.real * mp.cos(pitch), in_face.imag)
     edge = mp.mpf(shaft) / 2
     contact = corner - mp.mpc(-mp.mpf(shaft_length), edge)
     return corner.imag - edge, mp.degrees(mp.arg(contact))

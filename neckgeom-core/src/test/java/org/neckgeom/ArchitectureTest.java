@@ -74,10 +74,10 @@ class ArchitectureTest {
 
     /**
      * A design names the wood it is made of, a string its place at the nut, an error from a remedy its line of a budget, the pull of
-     * a string between fanned frets its own scale.
+     * a string between fanned frets its own scale, where the head lies its planes.
      */
     private static final Set<String> BESIDE =
-            Set.of("neck > stock", "head > board", "order > budget", "strength > board");
+            Set.of("neck > stock", "kernel > shape", "head > board", "order > budget", "strength > board");
 
     /**
      * The three packages whose types define each other: an amount has a unit and a unit makes amounts, an answer has a form and a

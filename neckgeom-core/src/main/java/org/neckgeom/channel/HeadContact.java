@@ -1,6 +1,8 @@
 package org.neckgeom.channel;
 
+import org.neckgeom.kernel.HeadPlanes;
 import org.neckgeom.neck.Head;
+import org.neckgeom.shape.Point;
 
 /**
  * The real contacts of a neck with fence or table when its head is in the way. All lengths in
@@ -18,8 +20,8 @@ final class HeadContact {
     static final int TIP_PROUD = 3;
 
     /**
-     * Both corners of the side of a head that is on the fence: tilted back first, which shortens it in plan, then swung. The side
-     * is straight between them.
+     * Both corners of the side of a head that is on the fence, placed in space: its face falls by the head angle, its axis is swung
+     * in plan. The side is straight between them.
      *
      * @param atNut width of the head at the nut line; at the tip it is the head's own
      * @param swing angle between head and shaft in plan, positive toward the fence
@@ -27,25 +29,20 @@ final class HeadContact {
      * @return the corner by the nut and the tip's, each its station and how far it is proud of the edge, below 0 inside it
      */
     static double[] side(Head head, double atNut, double swing, double edge) {
-        double[] nut = corner(0, atNut / 2, swing);
-        double[] tip = corner(planLength(head), head.widthMm() / 2, swing);
+        double[] nut = corner(head, 0, atNut / 2, swing);
+        double[] tip = corner(head, head.lengthMm(), head.widthMm() / 2, swing);
         return new double[] {nut[0], nut[1] - edge, tip[0], tip[1] - edge};
     }
 
-    /** Station, and distance from the shaft's middle, of a corner so far before the nut and beside the head's middle. */
-    private static double[] corner(double before, double aside, double swing) {
-        double sin = StrictMath.sin(swing);
-        double cos = StrictMath.cos(swing);
-        return new double[] {aside * sin - before * cos, before * sin + aside * cos};
-    }
-
-    private static double planLength(Head head) {
-        return head.lengthMm() * StrictMath.cos(head.angleRad());
+    /** Station, and distance from the shaft's middle, of a corner so far along the face and beside the head's middle. */
+    private static double[] corner(Head head, double along, double aside, double swing) {
+        Point at = HeadPlanes.of(head.angleRad(), 0, swing, head.thicknessMm()).at(along, aside, 0);
+        return new double[] {at.xMm(), at.yMm()};
     }
 
     /** The station of what is farthest before the nut: the tip, of a swung head one corner of it. */
     static double tipX(Head head) {
-        return corner(planLength(head), head.widthMm() / 2, -Math.abs(head.swingRad()))[0];
+        return corner(head, head.lengthMm(), head.widthMm() / 2, -Math.abs(head.swingRad()))[0];
     }
 
     /** How far the tip's face is above the table, the glue face down. */
@@ -55,8 +52,7 @@ final class HeadContact {
 
     /** The station at which a block of this height, lower than the tip, meets the sloping face of the head. */
     static double meetsFaceX(Head head, double height) {
-        double before = height / StrictMath.tan(head.angleRad());
-        return corner(before, head.widthMm() / 2, -Math.abs(head.swingRad()))[0];
+        return -height / StrictMath.tan(head.angleRad());
     }
 
     /** Height of a veneer's edge on an angled head above the plane of the glue face. */

@@ -97,7 +97,7 @@ public final class BackShape extends LeanAnswer {
                 neck.scale(),
                 neck.heel(),
                 joint,
-                neck.head().map(head -> HeadPlanes.of(neck, head).backDepth()));
+                neck.head().map(head -> HeadSolid.planes(neck, head).backDepth()));
         return new BackShape(neck.back(), neck.scale(), halfWidth(neck), drawn, neck.heel(), joint, neck.style());
     }
 

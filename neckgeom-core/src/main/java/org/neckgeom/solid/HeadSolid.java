@@ -11,10 +11,13 @@ import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
+import org.neckgeom.board.FannedFrets;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.kernel.HeadPlanes;
 import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.OutlinePoint;
 import org.neckgeom.neck.TunerPost;
 import org.neckgeom.shape.Frame;
@@ -55,6 +58,12 @@ public final class HeadSolid extends ValueAnswer {
     private final Head head;
     private final HeadPlanes planes;
     private final Polyline outline;
+
+    /** The planes of a head of this neck, behind its nut. */
+    static HeadPlanes planes(Neck neck, Head head) {
+        return HeadPlanes.of(
+                head.angleRad(), FannedFrets.nutSlant(neck).libraryValue(), head.swingRad(), head.thicknessMm());
+    }
 
     HeadSolid(Head head, HeadPlanes planes) {
         super(FORM, head.style());

@@ -108,7 +108,7 @@ public final class NeckSolid extends ValueAnswer {
     public static NeckSolid of(Neck neck) {
         HeadSolid head = Objects.requireNonNull(neck, "neck")
                 .head()
-                .map(h -> new HeadSolid(h, HeadPlanes.of(neck, h)))
+                .map(h -> new HeadSolid(h, HeadSolid.planes(neck, h)))
                 .orElse(null);
         BackShape back = BackShape.of(neck);
         return new NeckSolid(
@@ -378,7 +378,7 @@ public final class NeckSolid extends ValueAnswer {
             return OptionalDouble.empty();
         }
         Curve shaft = back.carriedOn();
-        Curve itsBack = HeadPlanes.of(neck, head.head()).backDepth();
+        Curve itsBack = HeadSolid.planes(neck, head.head()).backDepth();
         double lo = -head.head().lengthMm();
         double hi = bodyJointMm();
         if (!(itsBack.valueAt(lo) > shaft.valueAt(lo)) || !(itsBack.valueAt(hi) < shaft.valueAt(hi))) {

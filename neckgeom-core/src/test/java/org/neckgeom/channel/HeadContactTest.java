@@ -34,8 +34,8 @@ class HeadContactTest {
     }
 
     /**
-     * The neck drawn with JTS, its head pitched, laid flat and turned by the swing, cut off where the fence ends, its hull laid
-     * against the fence: the edge of the hull that passes over the cutter is the fence.
+     * The neck drawn with JTS, its head turned on its own face so that its axis is swung in plan, then pitched, cut off where the
+     * fence ends, its hull laid against the fence: the edge of the hull that passes over the cutter is the fence.
      */
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5})
@@ -52,9 +52,11 @@ class HeadContactTest {
             double half = random.nextBoolean() ? 1500 : random.nextDouble(150, 500);
             double x = random.nextDouble(0, shaftLength);
             double y = shaft / 2;
-            double plan = headLength * Math.cos(Math.toRadians(pitch));
-            Geometry head = AffineTransformation.rotationInstance(-swing)
-                    .transform(polygon(0, -500, 0, nut / 2, -plan, tip / 2, -plan, -500));
+            double cos = Math.cos(Math.toRadians(pitch));
+            double onFace = Math.atan(cos * Math.tan(swing));
+            Geometry head = AffineTransformation.rotationInstance(-onFace)
+                    .scale(cos, 1)
+                    .transform(polygon(0, -500, 0, nut / 2, -headLength, tip / 2, -headLength, -500));
             Geometry shaftDrawn = box(0, -500, shaftLength, y);
             Geometry onFence = head.union(shaftDrawn).intersection(box(x - half, -400, x + half, 400));
 

@@ -158,7 +158,7 @@ class NeckSolidTest {
                 .isCloseTo(all.get("head proud of a bass-side fence at y = -nut width/2"), within(CLOSED));
         assertThat(head.sideCorner(true).yMm() - one.nut / 2)
                 .isCloseTo(all.get("head proud of a treble-side fence"), within(CLOSED));
-        assertThat(Math.toDegrees(HeadPlanes.of(one.neck(), one.head()).swingInFace()))
+        assertThat(Math.toDegrees(HeadSolid.planes(one.neck(), one.head()).swingInFace()))
                 .isCloseTo(all.get("the same in the head face, deg"), within(CLOSED));
         assertThat(solid.back().heelStartMm().orElseThrow()).isCloseTo(all.get("heel turn begins"), within(CLOSED));
         for (double block : new double[] {45, 60, 90}) {

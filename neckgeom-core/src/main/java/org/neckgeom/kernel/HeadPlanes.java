@@ -1,8 +1,5 @@
-package org.neckgeom.solid;
+package org.neckgeom.kernel;
 
-import org.neckgeom.board.FannedFrets;
-import org.neckgeom.neck.Head;
-import org.neckgeom.neck.Neck;
 import org.neckgeom.shape.Curve;
 import org.neckgeom.shape.Direction;
 import org.neckgeom.shape.Frame;
@@ -24,15 +21,9 @@ import org.neckgeom.shape.Spot;
  * @param frame axes along the head toward the body, across toward the treble side and out of the face
  * @param thickness of the wood in mm
  */
-record HeadPlanes(double pitch, double slant, Plane face, Frame frame, double thickness) {
+public record HeadPlanes(double pitch, double slant, Plane face, Frame frame, double thickness) {
 
-    static HeadPlanes of(Neck neck, Head head) {
-        double slant =
-                FannedFrets.of(neck).map(fan -> fan.slant(0).libraryValue()).orElse(0.0);
-        return of(head.angleRad(), slant, head.swingRad(), head.thicknessMm());
-    }
-
-    static HeadPlanes of(double a, double s, double g, double thickness) {
+    public static HeadPlanes of(double a, double s, double g, double thickness) {
         double d = StrictMath.atan(StrictMath.tan(a) / StrictMath.cos(s));
         Direction normal = new Direction(
                 -StrictMath.sin(d) * StrictMath.cos(s), StrictMath.sin(d) * StrictMath.sin(s), StrictMath.cos(d));
@@ -45,28 +36,28 @@ record HeadPlanes(double pitch, double slant, Plane face, Frame frame, double th
     }
 
     /** The neck's own axis in the face, {@code (-cos a, 0, -sin a)}, in the head's coordinates: along the head and across it. */
-    Spot neckAxis() {
+    public Spot neckAxis() {
         Point on = frame.toHere(new Point(-StrictMath.cos(pitch), 0, -StrictMath.sin(pitch)));
         return new Spot(-on.xMm(), on.yMm());
     }
 
     /** Angle in the face from the neck's axis to the head's, positive toward the treble side, in rad. */
-    double swingInFace() {
+    public double swingInFace() {
         return StrictMath.atan2(-neckAxis().vMm(), neckAxis().uMm()) + 0.0;
     }
 
     /** The head's back, its wood above it. */
-    Plane back() {
+    public Plane back() {
         return new Plane(face.normal().opposite(), thickness);
     }
 
     /** Depth of the head's back below the glue face along the centreline: {@code t / cos d - x tan a}. */
-    Curve backDepth() {
+    public Curve backDepth() {
         return Curve.straight(0, thickness / face.normal().z(), -StrictMath.tan(pitch));
     }
 
     /** The nut line in the face, across the head's own axis: along = slope x across, both in the head's coordinates. */
-    double nutLine() {
+    public double nutLine() {
         Point on = frame.toHere(new Point(StrictMath.tan(slant), 1, 0));
         return on.xMm() / on.yMm();
     }
@@ -78,7 +69,7 @@ record HeadPlanes(double pitch, double slant, Plane face, Frame frame, double th
      * @param across from that axis, positive toward the treble side
      * @param above the wood's face, negative below it
      */
-    Point at(double along, double across, double above) {
+    public Point at(double along, double across, double above) {
         return frame.toNeck(new Point(-along, across, above));
     }
 }
