@@ -31,8 +31,6 @@ record BackSection(
 
     private static final double COARSEST = 0.25;
     private static final double FINEST = 1e-6;
-    private static final int SAMPLES = 24;
-    private static final double GOLDEN = (StrictMath.sqrt(5) - 1) / 2;
     private static final double NARROW = 1e-10;
 
     static BackSection ofShaft(SuperellipseArc bass, SuperellipseArc treble, double halfWidth, double depth) {
@@ -135,7 +133,8 @@ record BackSection(
     /** The same where the section is a blend: its sides sought by depth, its cap a level line. */
     private double inTheHeel(double y, double v) {
         double least = Math.abs(depth - v);
-        for (boolean onTreble : new boolean[] {true, false}) {
+        boolean nearer = y >= 0;
+        for (boolean onTreble : isEven() ? new boolean[] {nearer} : new boolean[] {true, false}) {
             double u = onTreble ? y : -y;
             double cap = halfWidthAt(depth, onTreble);
             double beyond = Math.max(0, u - cap);
@@ -147,32 +146,7 @@ record BackSection(
     }
 
     private double toSide(double u, double v, boolean onTreble) {
-        int best = 0;
-        double least = Double.POSITIVE_INFINITY;
-        for (int i = 0; i <= SAMPLES; i++) {
-            double here = apart(u, v, depth * i / SAMPLES, onTreble);
-            if (here < least) {
-                least = here;
-                best = i;
-            }
-        }
-        double lo = depth * Math.max(0, best - 1) / SAMPLES;
-        double hi = depth * Math.min(SAMPLES, best + 1) / SAMPLES;
-        while (hi - lo > NARROW * depth) {
-            double a = hi - GOLDEN * (hi - lo);
-            double b = lo + GOLDEN * (hi - lo);
-            if (apart(u, v, a, onTreble) < apart(u, v, b, onTreble)) {
-                hi = b;
-            } else {
-                lo = a;
-            }
-        }
-        return Math.min(least, apart(u, v, (lo + hi) / 2, onTreble));
-    }
-
-    private double apart(double u, double v, double z, boolean onTreble) {
-        double across = halfWidthAt(z, onTreble) - u;
-        return Math.sqrt(across * across + (z - v) * (z - v));
+        return arc(onTreble).blendDistance(u, v, (1 - heel) * halfWidth, heel * top, heel * narrowing, depth);
     }
 
     /**
@@ -186,9 +160,10 @@ record BackSection(
     double woodUnder(double middle, double width, double floor, double rounding) {
         double reach = 0.5 * width - rounding;
         double v = floor - rounding;
-        if (isEven() && heel == 0) {
+        if (isEven()) {
             // The distance falls with |y|, so the corner further from the middle is the one that counts.
-            return toTreble(Math.abs(middle) + reach, v) - rounding;
+            double y = Math.abs(middle) + reach;
+            return (heel == 0 ? toTreble(y, v) : inTheHeel(y, v)) - rounding;
         }
         return Math.min(distance(middle - reach, v), distance(middle + reach, v)) - rounding;
     }

@@ -54,8 +54,10 @@ public final class FloorThickness extends ValueAnswer {
 
     private static final double STILL_MM = 1e-9;
     private static final double SAME_MM = 1e-8;
+    private static final double NARROW_MM = 1e-5;
+    private static final double NEAR_END = 0.02;
+    private static final int ROUNDS = 60;
     private static final int SAMPLES = 8;
-    private static final double GOLDEN = (StrictMath.sqrt(5) - 1) / 2;
 
     private final Channel channel;
     private final BackShape back;
@@ -326,30 +328,63 @@ public final class FloorThickness extends ValueAnswer {
                 DoubleStream.concat(DoubleStream.of(knots), DoubleStream.of(0)).toArray());
         double least = straight * straight;
         for (int i = 0; i + 1 < ends.length; i++) {
-            double best = ends[i];
-            double value = Double.POSITIVE_INFINITY;
-            double step = (ends[i + 1] - ends[i]) / SAMPLES;
-            for (int k = 0; k <= SAMPLES; k++) {
-                double here = squared(ends[i] + k * step, x);
-                if (here < value) {
-                    value = here;
-                    best = ends[i] + k * step;
-                }
-            }
-            double lo = Math.max(ends[i], best - step);
-            double hi = Math.min(ends[i + 1], best + step);
-            while (hi - lo > SAME_MM) {
-                double one = hi - GOLDEN * (hi - lo);
-                double two = lo + GOLDEN * (hi - lo);
-                if (squared(one, x) < squared(two, x)) {
-                    hi = two;
-                } else {
-                    lo = one;
-                }
-            }
-            least = Math.min(least, Math.min(value, squared((lo + hi) / 2, x)));
+            least = Math.min(least, leastOn(x, ends[i], ends[i + 1]));
         }
         return Math.sqrt(least);
+    }
+
+    /** The least squared distance from the channel at x on a stretch without knots. */
+    private double leastOn(double x, double from, double to) {
+        double step = (to - from) / SAMPLES;
+        double[] q = new double[SAMPLES + 1];
+        int best = 0;
+        for (int k = 0; k <= SAMPLES; k++) {
+            q[k] = squared(from + k * step, x);
+            best = q[k] < q[best] ? k : best;
+        }
+        if (best > 0 && best < SAMPLES) {
+            double[] at = {from + (best - 1) * step, from + best * step, from + (best + 1) * step};
+            return narrowed(x, at, new double[] {q[best - 1], q[best], q[best + 1]});
+        }
+        // At an end, unless it falls on from there.
+        double end = best == 0 ? from : to;
+        double next = best == 0 ? from + step : to - step;
+        double near = end + NEAR_END * (next - end);
+        double there = squared(near, x);
+        double beyond = best == 0 ? q[1] : q[SAMPLES - 1];
+        if (!(there < q[best])) {
+            return q[best];
+        }
+        return best == 0
+                ? narrowed(x, new double[] {end, near, next}, new double[] {q[best], there, beyond})
+                : narrowed(x, new double[] {next, near, end}, new double[] {beyond, there, q[best]});
+    }
+
+    /** The least between three places of which the middle one is lowest: by parabolas, or by thirds where they do not close in. */
+    private double narrowed(double x, double[] at, double[] q) {
+        for (int round = 0; round < ROUNDS && at[2] - at[0] > NARROW_MM; round++) {
+            double left = at[1] - at[0];
+            double right = at[2] - at[1];
+            double d1 = (q[1] - q[0]) / left;
+            double d2 = (q[2] - q[1]) / right;
+            double vertex = 0.5 * (at[0] + at[1]) - d1 * (at[2] - at[0]) / (2 * (d2 - d1));
+            boolean inside = vertex > at[0] && vertex < at[2];
+            if (inside && Math.abs(vertex - at[1]) < NARROW_MM) {
+                return Math.min(q[1], squared(vertex, x));
+            }
+            // Two parabolas, then a third of the longer side: the bracket shrinks for any shape.
+            double next = inside && round % 3 < 2 ? vertex : right > left ? at[1] + right / 3 : at[1] - left / 3;
+            double value = squared(next, x);
+            boolean after = next > at[1];
+            if (value < q[1]) {
+                at = after ? new double[] {at[1], next, at[2]} : new double[] {at[0], next, at[1]};
+                q = after ? new double[] {q[1], value, q[2]} : new double[] {q[0], value, q[1]};
+            } else {
+                at = after ? new double[] {at[0], at[1], next} : new double[] {next, at[1], at[2]};
+                q = after ? new double[] {q[0], q[1], value} : new double[] {value, q[1], q[2]};
+            }
+        }
+        return q[1];
     }
 
     private Optional<BackShape.Gap> gap() {

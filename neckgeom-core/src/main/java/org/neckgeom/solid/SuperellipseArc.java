@@ -23,6 +23,13 @@ final class SuperellipseArc {
     private static final int STEPS = 60;
     private static final double NEAR = 1e-4;
 
+    /** A distance changes with the square of so small a step. */
+    private static final double STILL = 1e-8;
+
+    private static final double TOWARD_END = 1e-4;
+    private static final double AT_END = 1e-16;
+    private static final double SHORT = 1e-7;
+
     /** Gauss and Legendre's places and weights for ten points, those of one side. */
     private static final double[] GAUSS_X = {
         0.1488743389816312, 0.4333953941292472, 0.6794095682990244, 0.8650633666889845, 0.9739065285171717
@@ -108,6 +115,76 @@ final class SuperellipseArc {
         return best;
     }
 
+    /**
+     * Distance from a point to the quarter blended with a straight side: half-width {@code share a y + rest - narrowing z} at the
+     * unit curve's point (y, z), z times the depth. Where the section is a blend, as in the heel; not signed.
+     *
+     * @param u the point's distance from the middle plane, in the arc's own direction
+     * @param v the point's depth
+     * @param wide share of the half-width that is this curve's
+     * @param rest half-width of the straight side at the glue face
+     * @param narrowing what the straight side loses per depth
+     * @param b depth, more than 0
+     */
+    double blendDistance(double u, double v, double wide, double rest, double narrowing, double b) {
+        int best = 0;
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < POINTS; i++) {
+            double z = b * unitZ[i];
+            double here = squared(wide * unitY[i] + rest - narrowing * z - u, z - v);
+            if (here < least) {
+                least = here;
+                best = i;
+            }
+        }
+        boolean byWidth = best >= MIDDLE;
+        double[] unit = byWidth ? unitY : unitZ;
+        double one = unit[Math.max(0, best - 1)];
+        double other = unit[Math.min(POINTS - 1, best + 1)];
+        double lo = Math.min(one, other);
+        double hi = Math.max(one, other);
+        double t = unit[best];
+        for (int step = 0; step < STEPS; step++) {
+            double s = power(t);
+            double far = 1 - s;
+            if (!(t > 0 && far > 0)) {
+                t = t > 0 ? 0.5 * (lo + hi) : TOWARD_END * hi;
+                continue;
+            }
+            // The unit curve's other coordinate with its first and second derivative.
+            double w = root(far);
+            double w1 = -w * s / (t * far);
+            double w2 = w1 * (p - 1) / (t * far);
+            double z = b * (byWidth ? w : t);
+            double z1 = b * (byWidth ? w1 : 1);
+            double z2 = byWidth ? b * w2 : 0;
+            double dy = wide * (byWidth ? t : w) + rest - narrowing * z - u;
+            double y1 = wide * (byWidth ? 1 : w1) - narrowing * z1;
+            double y2 = (byWidth ? 0 : wide * w2) - narrowing * z2;
+            double dz = z - v;
+            least = Math.min(least, squared(dy, dz));
+            double g = dy * y1 + dz * z1;
+            if (g < 0) {
+                lo = t;
+            } else {
+                hi = t;
+            }
+            double next = t - g / (y1 * y1 + z1 * z1 + dy * y2 + dz * z2);
+            // Where the foot is the quarter's end, steps lead past it: close in on it fast.
+            double inside = lo == 0 && next <= 0 ? TOWARD_END * t : 0.5 * (lo + hi);
+            double taken = next > lo && next < hi ? next : inside;
+            if (Math.abs(taken - t) <= STILL * (t + STILL) || hi - lo <= SHORT) {
+                break;
+            }
+            t = taken;
+        }
+        return StrictMath.sqrt(least);
+    }
+
+    private static double squared(double dy, double dz) {
+        return dy * dy + dz * dz;
+    }
+
     /** Where between two neighbours, -1 to 1, the parabola through three squared distances is least. */
     private static double vertex(double before, double here, double after) {
         double bend = before - 2 * here + after;
@@ -154,10 +231,11 @@ final class SuperellipseArc {
             double curvature = a * a + slope * slope + dz * slope * (p - 1) / (t * rest);
             double change = -g / curvature;
             boolean inBracket = t + change > lo && t + change < hi;
-            double taken = inBracket ? change : 0.5 * (lo + hi) - t;
+            double inside = lo == 0 && t + change <= 0 ? TOWARD_END * t : 0.5 * (lo + hi);
+            double taken = inBracket ? change : inside - t;
             // Close to the curve the squared distance has no digits to spare: go on to the end there.
             double near = squared > NEAR * a * b ? 1e-5 * t : 1e-11 * (t + 1e-6);
-            if (Math.abs(taken) <= near) {
+            if (Math.abs(taken) <= near || t < AT_END) {
                 squared -= inBracket ? g * g / curvature : 0;
                 break;
             }
