@@ -18,6 +18,7 @@ import javax.measure.quantity.Length;
 import org.hipparchus.analysis.integration.IterativeLegendreGaussIntegrator;
 import org.hipparchus.special.Gamma;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.kernel.HeadPlanes;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.shape.Frame;
