@@ -15,12 +15,19 @@ println(ScarfRun.of(mm(22.2), mm(63.5)));
 // A nut that slants by 6 degrees for fanned frets, 60 mm of width kept: two cuts of opposite hand.
 println(ScarfJoint.inTheShaft(scarf.nutSlant(deg(6))).keeping(mm(60)).board(mm(560), mm(185)));
 
-// Each string at its own post, and what they press on the nut together.
-var nut = StringSpacing.diameters(mm(1.1), mm(0.8), mm(0.5), mm(0.35)).inside(mm(34), mm(3)).equalGaps();
-var head = HeadLayout.of(Head.angled(deg(13)).length(mm(185)).width(mm(76)).thickness(mm(15))
-    .posts(TunerPost.at(mm(60)).aside(mm(-26)).above(mm(8)), TunerPost.at(mm(105)).aside(mm(-25)).above(mm(8)),
-           TunerPost.at(mm(105)).aside(mm(25)).above(mm(8)), TunerPost.at(mm(60)).aside(mm(26)).above(mm(8))));
-println(nut);
-for (var string : head.breaks(nut, mm(7.5))) println(string);
-println(head.nutForces(nut, mm(7.5), newton(95)));
-println(head.wings(mm(61)));                      // what must be glued on each side of a 61 mm shaft
+// Each string at its own post, what is free round the posts, and what the strings press on the nut with.
+var pull = newton(95);
+var strings = StringSet.of(pitch("G2"), pitch("D3"), pitch("A3"), pitch("E4")).
+    diameters(mm(1.1), mm(0.8), mm(0.5), mm(0.35)).across(Across.of(mm(3), mm(50)));
+var head = Head.angled(deg(13)).length(mm(185)).width(mm(76)).thickness(mm(15)).posts(Posts.of(
+    TunerPost.at(mm(60)).aside(mm(-26)).above(mm(8)), TunerPost.at(mm(105)).aside(mm(-25)).above(mm(8)),
+    TunerPost.at(mm(105)).aside(mm(25)).above(mm(8)), TunerPost.at(mm(60)).aside(mm(26)).above(mm(8))).
+    diameter(mm(6)).washers(mm(14)));
+var solid = NeckSolid.of(Neck.named("Practice neck").scale(mm(560)).
+    fingerboard(Fingerboard.tapered(mm(34), mm(46)).fretHeight(mm(1.1))).
+    back(BackProfile.between(mm(14.5), mm(16.5))).strings(strings).head(head));
+for (var string : solid.strings()) println(string);
+println(solid.clearances().orElseThrow());
+println(solid.nutForces(pull).orElseThrow());
+println(HeadLayout.of(head).wings(mm(61)));       // what must be glued on each side of a 61 mm shaft
+println(solid.meshes(mm(0.05)));                  // closed, for CAD: mesh.toStl(), mesh.toObj()

@@ -83,14 +83,14 @@ final class ShapeStage {
     }
 
     /**
-     * Where the heel's blocks begin to carry the depth on: their length before the body joint; without it where the back turns into
-     * the heel, or at the body joint.
+     * Where the heel's blocks begin to carry the depth on: their length before the shaft's end, as a dovetail or tenon is cut in
+     * them too; without it where the back turns into the heel, or at the body joint.
      */
     double blocksFromMm() {
         double joint = neck().bodyJointMm();
         return neck().heel()
                 .flatMap(Heel::blockLength)
-                .map(length -> Math.max(0, joint - length.libraryValue()))
+                .map(length -> Math.min(joint, Math.max(0, shaftEndMm() - length.libraryValue())))
                 .orElseGet(() -> Math.min(joint, solid().back().heelStartMm().orElse(joint)));
     }
 
