@@ -55,10 +55,7 @@ class OldAgainstNewTest {
             double slot = random.nextDouble(5, 10);
             double y = random.nextDouble(-22, 22);
             Line way = StringLine.toPost(
-                    new Point(0, y, slot),
-                    HeadPlanes.of(a, 0, 0, 15).frame(),
-                    new Point(-along, aside, above),
-                    0);
+                    new Point(0, y, slot), HeadPlanes.of(a, 0, 0, 15).frame(), new Point(-along, aside, above), 0);
             StringLine string = new StringLine(
                     1, new Line(new Point(0, y, slot), new Point(640, y, slot)), 640, 0, way, LengthStyle.MILLIMETRES);
 
@@ -88,9 +85,12 @@ class OldAgainstNewTest {
                 int fret = n;
                 if (neck.fannedFrets().isPresent()) {
                     FannedFrets fan = FannedFrets.of(neck).orElseThrow();
-                    assertThat(line.bass().uMm()).isCloseTo(fan.onBassEdge(fret, neck).libraryValue(), within(1e-9));
-                    assertThat(line.treble().uMm()).isCloseTo(fan.onTrebleEdge(fret, neck).libraryValue(), within(1e-9));
-                    assertThat(line.slant().libraryValue()).isCloseTo(fan.slant(fret).libraryValue(), within(1e-12));
+                    assertThat(line.bass().uMm())
+                            .isCloseTo(fan.onBassEdge(fret, neck).libraryValue(), within(1e-9));
+                    assertThat(line.treble().uMm())
+                            .isCloseTo(fan.onTrebleEdge(fret, neck).libraryValue(), within(1e-9));
+                    assertThat(line.slant().libraryValue())
+                            .isCloseTo(fan.slant(fret).libraryValue(), within(1e-12));
                 } else {
                     assertThat(line.bass().uMm()).isEqualTo(neck.scale().fretMm(fret));
                     assertThat(line.treble().uMm()).isEqualTo(line.bass().uMm());
