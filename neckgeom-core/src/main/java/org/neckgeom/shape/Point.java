@@ -1,5 +1,6 @@
 package org.neckgeom.shape;
 
+import java.util.Objects;
 import javax.measure.quantity.Length;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LibraryUnits;
@@ -54,6 +55,7 @@ public record Point(double xMm, double yMm, double zMm) {
      * @param other the other point
      */
     public double distanceMm(Point other) {
+        Objects.requireNonNull(other, "other");
         return Direction.length(xMm - other.xMm, yMm - other.yMm, zMm - other.zMm);
     }
 
@@ -64,6 +66,7 @@ public record Point(double xMm, double yMm, double zMm) {
      * @param mm how far in mm, negative the other way
      */
     public Point plus(Direction direction, double mm) {
+        Objects.requireNonNull(direction, "direction");
         return new Point(xMm + mm * direction.x(), yMm + mm * direction.y(), zMm + mm * direction.z());
     }
 
@@ -73,7 +76,7 @@ public record Point(double xMm, double yMm, double zMm) {
      * @param direction the direction
      */
     public double alongMm(Direction direction) {
-        return direction.x() * xMm + direction.y() * yMm + direction.z() * zMm;
+        return Objects.requireNonNull(direction, "direction").x() * xMm + direction.y() * yMm + direction.z() * zMm;
     }
 
     /** {@return x, y and z in mm; a fresh array of three} */

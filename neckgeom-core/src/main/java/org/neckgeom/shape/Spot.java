@@ -1,5 +1,6 @@
 package org.neckgeom.shape;
 
+import java.util.Objects;
 import javax.measure.quantity.Length;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
@@ -47,7 +48,7 @@ public record Spot(double uMm, double vMm) {
      * @param other in the same plane
      */
     public double distanceMm(Spot other) {
-        double du = uMm - other.uMm;
+        double du = uMm - Objects.requireNonNull(other, "other").uMm;
         double dv = vMm - other.vMm;
         return Math.sqrt(du * du + dv * dv);
     }
