@@ -4,10 +4,14 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Words;
+import org.neckgeom.units.LibraryUnits;
 
 /**
  * A closed surface of triangles, as solid modellers, slicers and CAM read it. Immutable.
@@ -24,11 +28,13 @@ public final class Mesh {
     private final String name;
     private final double[] points;
     private final int[] corners;
+    private final double tolerance;
 
-    private Mesh(String name, double[] points, int[] corners) {
+    private Mesh(String name, double[] points, int[] corners, double tolerance) {
         this.name = name;
         this.points = points;
         this.corners = corners;
+        this.tolerance = tolerance;
     }
 
     /**
@@ -40,21 +46,35 @@ public final class Mesh {
      */
     public static Mesh of(String name, double[] xyzMm, int[] corners) {
         Words.name(name, "a mesh's name");
-        if (Objects.requireNonNull(xyzMm, "xyzMm").length % 3 != 0
-                || Objects.requireNonNull(corners, "corners").length % 3 != 0) {
+        double[] points = Objects.requireNonNull(xyzMm, "xyzMm").clone();
+        int[] all = Objects.requireNonNull(corners, "corners").clone();
+        if (points.length % 3 != 0 || all.length % 3 != 0) {
             throw Refusal.of(
-                    "points and corners", "threes", "come in threes", "were", xyzMm.length + ", " + corners.length);
+                    "points and corners", "threes", "come in threes", "were", points.length + ", " + all.length);
         }
-        for (int corner : corners) {
-            if (corner < 0 || corner >= xyzMm.length / 3) {
-                throw Refusal.of("corner", "range", "be the index of one of " + xyzMm.length / 3 + " points", corner);
+        for (int i = 0; i < points.length; i++) {
+            points[i] = Spot.mm(points[i], "a point of a mesh");
+        }
+        for (int corner : all) {
+            if (corner < 0 || corner >= points.length / 3) {
+                throw Refusal.of("corner", "range", "be the index of one of " + points.length / 3 + " points", corner);
             }
         }
-        double[] points = new double[xyzMm.length];
-        for (int i = 0; i < points.length; i++) {
-            points[i] = Spot.mm(xyzMm[i], "a point of a mesh");
-        }
-        return new Mesh(name, points, corners.clone());
+        return new Mesh(name, points, all, 0);
+    }
+
+    /**
+     * {@return a copy that states how far it may lie from the surface it is made of}
+     *
+     * @param most greatest distance of a chord from its curve, 0 or more
+     */
+    public Mesh within(Quantity<Length> most) {
+        return new Mesh(name, points, corners, LibraryUnits.mmNotNegative(most, "tolerance"));
+    }
+
+    /** {@return how far a chord may lie from its curve, in mm; 0 for a mesh that is itself what is meant} */
+    public double toleranceMm() {
+        return tolerance;
     }
 
     /** {@return the piece's name} */
@@ -103,7 +123,7 @@ public final class Mesh {
             other[t + 1] = corners[t + 2];
             other[t + 2] = corners[t + 1];
         }
-        return new Mesh(name, points, other);
+        return new Mesh(name, points, other, tolerance);
     }
 
     /** {@return the box round it: least x, y and z, then greatest x, y and z, in mm; a fresh array of six} */
@@ -124,13 +144,13 @@ public final class Mesh {
     }
 
     /**
-     * {@return the mesh as an STL file in binary: a header of 80 bytes, the count, and to each triangle its normal and
-     * corners as 32-bit floats, little-endian}
+     * {@return the mesh as an STL file in binary: a header of 80 bytes with unit, tolerance and name, the count, and to each
+     * triangle its normal and corners as 32-bit floats, little-endian}
      */
     public byte[] toStl() {
         ByteBuffer out =
                 ByteBuffer.allocate(STL_HEADER + 4 + STL_TRIANGLE * triangles()).order(ByteOrder.LITTLE_ENDIAN);
-        byte[] title = ("mm, " + name).getBytes(StandardCharsets.US_ASCII);
+        byte[] title = (unit() + ", " + name).getBytes(StandardCharsets.US_ASCII);
         out.put(title, 0, Math.min(title.length, STL_HEADER)).position(STL_HEADER);
         out.putInt(triangles());
         for (int t = 0; t < corners.length; t += 3) {
@@ -165,20 +185,42 @@ public final class Mesh {
         return size > 0 ? new double[] {nx / size, ny / size, nz / size} : new double[3];
     }
 
-    /** {@return the mesh as an OBJ file in ASCII: its points to 9 digits, a group of its name, its triangles from 1 on} */
+    private String unit() {
+        return tolerance > 0 ? "mm, chords within " + digits(tolerance) : "mm";
+    }
+
+    /** {@return the mesh as an OBJ file, as {@link #obj} writes several} */
     public String toObj() {
-        StringBuilder out = new StringBuilder(40 * points());
-        out.append("# mm\n");
+        return obj(List.of(this));
+    }
+
+    /**
+     * {@return meshes as one OBJ file in ASCII: unit and tolerance as a comment, the points to 9 digits, a group of its name
+     * to each mesh, triangles counted from 1 on}
+     *
+     * @param meshes one or more
+     */
+    public static String obj(List<Mesh> meshes) {
+        StringBuilder out = new StringBuilder();
+        int first = 1;
+        for (Mesh mesh : meshes) {
+            out.append("# ").append(mesh.unit()).append('\n');
+            mesh.write(out, first);
+            first += mesh.points();
+        }
+        return out.toString();
+    }
+
+    private void write(StringBuilder out, int first) {
         for (int i = 0; i < points.length; i += 3) {
             out.append("v ").append(digits(points[i])).append(' ').append(digits(points[i + 1]));
             out.append(' ').append(digits(points[i + 2])).append('\n');
         }
         out.append("g ").append(name.replace(' ', '_')).append('\n');
         for (int t = 0; t < corners.length; t += 3) {
-            out.append("f ").append(corners[t] + 1).append(' ').append(corners[t + 1] + 1);
-            out.append(' ').append(corners[t + 2] + 1).append('\n');
+            out.append("f ").append(corners[t] + first).append(' ').append(corners[t + 1] + first);
+            out.append(' ').append(corners[t + 2] + first).append('\n');
         }
-        return out.toString();
     }
 
     private static String digits(double mm) {
@@ -189,6 +231,7 @@ public final class Mesh {
     public boolean equals(Object other) {
         return other instanceof Mesh that
                 && name.equals(that.name)
+                && tolerance == that.tolerance
                 && Arrays.equals(points, that.points)
                 && Arrays.equals(corners, that.corners);
     }

@@ -92,12 +92,25 @@ record BackSection(
      * each where the curve is not steep in it.
      */
     Spot at(double place, boolean onTreble, double middle) {
-        SuperellipseArc arc = arc(onTreble);
-        double z = place <= 1 ? place * middle : arc.depthAt((2 - place) * middle, 1, 1);
-        double y = place <= 1 ? arc.halfWidthAt(z, 1, 1) : (2 - place) * middle;
-        double wide = halfWidth * y;
-        double across = heel == 0 ? wide : (1 - heel) * wide + heel * (top - narrowing * depth * z);
+        double z = unitDepth(place, onTreble, middle);
+        double across = across(unitWidth(place, onTreble, middle), z);
         return new Spot(onTreble ? across : -across, -depth * z);
+    }
+
+    /** Depth of that point on the unit curve. */
+    double unitDepth(double place, boolean onTreble, double middle) {
+        return place <= 1 ? place * middle : arc(onTreble).depthAt((2 - place) * middle, 1, 1);
+    }
+
+    /** Its half-width on the unit curve. */
+    double unitWidth(double place, boolean onTreble, double middle) {
+        return place <= 1 ? arc(onTreble).halfWidthAt(place * middle, 1, 1) : (2 - place) * middle;
+    }
+
+    /** Half the width at a point of the unit curve. */
+    double across(double unitWidth, double unitDepth) {
+        double wide = halfWidth * unitWidth;
+        return heel == 0 ? wide : (1 - heel) * wide + heel * (top - narrowing * depth * unitDepth);
     }
 
     /** Half the width so deep below the glue face, on one side; 0 at the full depth and below. */

@@ -54,6 +54,7 @@ public final class FloorThickness extends ValueAnswer {
 
     private static final double STILL_MM = 1e-9;
     private static final double SAME_MM = 1e-8;
+    private static final double FORETOLD = 1e-10;
     private static final double NARROW_MM = 1e-5;
     private static final double NEAR_END = 0.02;
     private static final int ROUNDS = 60;
@@ -311,7 +312,9 @@ public final class FloorThickness extends ValueAnswer {
             double found = squared(vertex, x);
             least = Math.min(least, found);
             double half = Math.abs(vertex - at[1]) / 2;
-            if (half < SAME_MM * 100) {
+            double foretold = q[1] - bend * (vertex - at[1]) * (vertex - at[1]);
+            // Where the parabola foretold what was found, it is the function.
+            if (half < SAME_MM * 100 || Math.abs(found - foretold) < FORETOLD * found) {
                 break;
             }
             at = new double[] {vertex - half, vertex, vertex + half};

@@ -448,7 +448,7 @@ public final class NeckSolid extends ValueAnswer {
                 .flatMap(seat -> JointMesh.of(seat, bodyJointMm()))
                 .ifPresent(all::add);
         wood.ifPresent(under -> all.addAll(ChannelMesh.of(under.channel(), mm)));
-        return List.copyOf(all);
+        return all.stream().map(mesh -> mesh.within(tolerance)).toList();
     }
 
     private static void headMeshes(HeadSolid there, double tolerance, List<Mesh> all) {

@@ -40,21 +40,21 @@ final class SolidMesh {
         ends[0] = from;
         System.arraycopy(knots, 0, ends, 1, knots.length);
         ends[ends.length - 1] = to;
-        int across = across(back, ends, tolerance / 2);
+        UnitRing unit = across(back, ends, tolerance / 2);
         List<double[][]> rings = new ArrayList<>();
-        rings.add(ring(back, from, across));
+        rings.add(unit.at(back, from));
         for (int i = 0; i + 1 < ends.length; i++) {
             double[][] first = rings.get(rings.size() - 1);
-            halved(back, first, ring(back, ends[i + 1], across), tolerance / 2, rings);
+            halved(back, unit, first, unit.at(back, ends[i + 1]), tolerance / 2, rings);
         }
         return ofSides(name, rings);
     }
 
     /** The same at stations, with so many points on each half of a side. */
     static Mesh ofShaft(String name, BackShape back, double[] stations, int across) {
+        UnitRing unit = new UnitRing(back, across);
         return ofSides(
-                name,
-                Arrays.stream(stations).mapToObj(x -> ring(back, x, across)).toList());
+                name, Arrays.stream(stations).mapToObj(x -> unit.at(back, x)).toList());
     }
 
     /** Rings of two sides of equal count, from one edge to the other: their caps are strips between the sides. */
@@ -71,18 +71,23 @@ final class SolidMesh {
     }
 
     /** Enough points across that the section's chords keep the tolerance at every knot. */
-    private static int across(BackShape back, double[] stations, double tolerance) {
+    private static UnitRing across(BackShape back, double[] stations, double tolerance) {
         int n = COARSEST;
-        while (n < MOST_ACROSS && !acrossIsFine(back, stations, n, tolerance)) {
+        UnitRing coarse = new UnitRing(back, n);
+        UnitRing fine = new UnitRing(back, 2 * n);
+        while (n < MOST_ACROSS && !acrossIsFine(back, stations, coarse, fine, tolerance)) {
             n *= 2;
+            coarse = fine;
+            fine = new UnitRing(back, 2 * n);
         }
-        return n;
+        return coarse;
     }
 
-    private static boolean acrossIsFine(BackShape back, double[] stations, int n, double tolerance) {
+    private static boolean acrossIsFine(
+            BackShape back, double[] stations, UnitRing ofCoarse, UnitRing ofFine, double tolerance) {
         for (double x : stations) {
-            double[][] coarse = ring(back, x, n);
-            double[][] fine = ring(back, x, 2 * n);
+            double[][] coarse = ofCoarse.at(back, x);
+            double[][] fine = ofFine.at(back, x);
             for (int i = 0; i + 1 < coarse.length; i++) {
                 double[] a = coarse[i];
                 double[] b = coarse[i + 1];
@@ -96,19 +101,24 @@ final class SolidMesh {
 
     /** Adds the rings after the first up to the last, as many as the tolerance needs. */
     private static void halved(
-            BackShape back, double[][] first, double[][] last, double tolerance, List<double[][]> rings) {
+            BackShape back,
+            UnitRing unit,
+            double[][] first,
+            double[][] last,
+            double tolerance,
+            List<double[][]> rings) {
         double from = first[0][0];
         double to = last[0][0];
         if (!(to - from > SHORTEST_MM)) {
             rings.add(last);
             return;
         }
-        double[][] middle = ring(back, (from + to) / 2, (first.length / 2 - 1) / 2);
+        double[][] middle = unit.at(back, (from + to) / 2);
         if (isBetween(first, middle, last, tolerance)) {
             rings.add(last);
         } else {
-            halved(back, first, middle, tolerance, rings);
-            halved(back, middle, last, tolerance, rings);
+            halved(back, unit, first, middle, tolerance, rings);
+            halved(back, unit, middle, last, tolerance, rings);
         }
     }
 
@@ -123,19 +133,40 @@ final class SolidMesh {
         return true;
     }
 
-    /** From the bass edge over the ridge to the treble edge, the same count at every station; the ridge has two. */
-    private static double[][] ring(BackShape back, double x, int n) {
-        BackSection section = back.sectionMm(x);
-        double[][] ring = new double[2 * (2 * n + 1)][];
-        for (int side = 0; side < 2; side++) {
-            boolean onTreble = side == 1;
-            double half = section.diagonal(onTreble);
-            for (int i = 0; i <= 2 * n; i++) {
-                Spot spot = section.at((double) i / n, onTreble, half);
-                ring[onTreble ? ring.length - 1 - i : i] = new double[] {x, spot.uMm(), spot.vMm()};
+    /**
+     * The unit curves of both sides at the places of a ring, from the bass edge over the ridge to the treble edge; the ridge has
+     * two. They have all the powers, and are the same at every station.
+     */
+    private static final class UnitRing {
+
+        private final double[] y;
+        private final double[] z;
+
+        UnitRing(BackShape back, int n) {
+            BackSection section = back.sectionMm(0);
+            this.y = new double[2 * (2 * n + 1)];
+            this.z = new double[y.length];
+            for (int side = 0; side < 2; side++) {
+                boolean onTreble = side == 1;
+                double half = section.diagonal(onTreble);
+                for (int i = 0; i <= 2 * n; i++) {
+                    int at = onTreble ? y.length - 1 - i : i;
+                    z[at] = section.unitDepth((double) i / n, onTreble, half);
+                    y[at] = section.unitWidth((double) i / n, onTreble, half);
+                }
             }
         }
-        return ring;
+
+        double[][] at(BackShape back, double x) {
+            BackSection section = back.sectionMm(x);
+            double[][] ring = new double[y.length][];
+            for (int i = 0; i < ring.length; i++) {
+                double across = section.across(y[i], z[i]);
+                ring[i] =
+                        new double[] {x, (2 * i < ring.length ? -across : across) + 0.0, 0.0 - section.depth() * z[i]};
+            }
+            return ring;
+        }
     }
 
     /** A prism between two heights of a frame over a closed outline that runs counter-clockwise. */
@@ -185,34 +216,41 @@ final class SolidMesh {
     }
 
     private Mesh closed(String name, List<int[]> cap) {
-        List<int[]> all = new ArrayList<>();
+        int count = rings.get(0).length;
+        int[] all = new int[6 * cap.size() + 6 * count * (rings.size() - 1)];
+        int size = 0;
         int[] first = rings.get(0);
         int[] last = rings.get(rings.size() - 1);
         for (int[] t : cap) {
-            add(all, first[t[0]], first[t[2]], first[t[1]]);
-            add(all, last[t[0]], last[t[1]], last[t[2]]);
+            size = add(all, size, first[t[0]], first[t[2]], first[t[1]]);
+            size = add(all, size, last[t[0]], last[t[1]], last[t[2]]);
         }
         for (int r = 0; r + 1 < rings.size(); r++) {
             int[] here = rings.get(r);
             int[] next = rings.get(r + 1);
-            for (int i = 0; i < here.length; i++) {
-                int j = (i + 1) % here.length;
-                add(all, here[i], here[j], next[i]);
-                add(all, here[j], next[j], next[i]);
+            for (int i = 0; i < count; i++) {
+                int j = (i + 1) % count;
+                size = add(all, size, here[i], here[j], next[i]);
+                size = add(all, size, here[j], next[j], next[i]);
             }
         }
         double[] xyz = new double[3 * points.size()];
         for (int i = 0; i < points.size(); i++) {
             System.arraycopy(points.get(i), 0, xyz, 3 * i, 3);
         }
-        Mesh mesh = Mesh.of(name, xyz, all.stream().flatMapToInt(Arrays::stream).toArray());
+        Mesh mesh = Mesh.of(name, xyz, Arrays.copyOf(all, size));
         return mesh.volumeMm3() < 0 ? mesh.turned() : mesh;
     }
 
-    private static void add(List<int[]> all, int a, int b, int c) {
-        if (a != b && b != c && a != c) {
-            all.add(new int[] {a, b, c});
+    /** Adds a triangle unless two of its corners are one; returns how many corners there are then. */
+    private static int add(int[] all, int size, int a, int b, int c) {
+        if (a == b || b == c || a == c) {
+            return size;
         }
+        all[size] = a;
+        all[size + 1] = b;
+        all[size + 2] = c;
+        return size + 3;
     }
 
     private static double square(double[] a, double[] b) {

@@ -1,5 +1,7 @@
 package org.neckgeom.solid;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * One quarter of the curve {@code (y/a)^p + (z/b)^p = 1}, and distances to it, on plain doubles.
  *
@@ -44,6 +46,8 @@ final class SuperellipseArc {
     private final double p;
     private final double[] unitY = new double[POINTS];
     private final double[] unitZ = new double[POINTS];
+    /** The unit quarter's area, worked out at the first question: a whole volume asks a thousand times. */
+    private final @Nullable Double[] area = new Double[1];
 
     SuperellipseArc(double p) {
         this.p = p;
@@ -63,6 +67,15 @@ final class SuperellipseArc {
      * - c^2} with {@code c = 2^(-1/p)}, as the curve is its own mirror about the diagonal; on that stretch it is smooth.
      */
     double unitArea() {
+        Double known = area[0];
+        if (known == null) {
+            known = quadrature();
+            area[0] = known;
+        }
+        return known;
+    }
+
+    private double quadrature() {
         double c = StrictMath.pow(2, -1 / p);
         double sum = 0;
         for (int panel = 0; panel < PANELS; panel++) {

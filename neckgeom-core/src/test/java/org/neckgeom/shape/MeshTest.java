@@ -3,6 +3,7 @@ package org.neckgeom.shape;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.neckgeom.units.ShopUnits.mm;
 
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
@@ -74,5 +75,36 @@ class MeshTest {
                 .isInstanceOf(IllegalArgumentException.class);
         assertThat(CORNER).isEqualTo(Mesh.of("heel block", CORNER.xyzMm(), CORNER.corners()));
         assertThat(CORNER).hasToString("mesh of heel block: 4 points, 4 triangles");
+    }
+
+    @Test
+    void tolerance_isStatedInBothFiles() {
+        Mesh near = CORNER.within(mm(0.05));
+
+        assertThat(near.toleranceMm()).isEqualTo(0.05);
+        assertThat(near).isNotEqualTo(CORNER);
+        assertThat(new String(near.toStl(), 0, 80, StandardCharsets.US_ASCII))
+                .startsWith("mm, chords within 0.05, heel block");
+        assertThat(near.toObj()).startsWith("# mm, chords within 0.05\n");
+        assertThat(CORNER.toObj()).startsWith("# mm\n");
+    }
+
+    /** Each group's triangles use its own points alone, counted from 1 on through the file. */
+    @Test
+    void obj_ofTwoPieces_hasAGroupEach() {
+        List<String> lines = Mesh.obj(List.of(CORNER, CORNER)).lines().toList();
+
+        assertThat(lines).filteredOn(line -> line.equals("g heel_block")).hasSize(2);
+        assertThat(lines).filteredOn(line -> line.startsWith("v ")).hasSize(8);
+        assertThat(lines).contains("f 1 3 2", "f 5 7 6").doesNotContain("f 0 2 1");
+    }
+
+    @Test
+    void of_refusesWhatIsNoMesh() {
+        assertThatThrownBy(() -> Mesh.of("no", new double[] {0, 0, Double.NaN}, new int[0]))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Mesh.of("no", new double[] {0, 0, 0}, new int[] {0, 0, 1}))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("corner must be the index of one of 1 points, but was 1");
     }
 }

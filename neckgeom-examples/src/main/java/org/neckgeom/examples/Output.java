@@ -1,12 +1,22 @@
 package org.neckgeom.examples;
 
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
+import javax.measure.quantity.Length;
+import org.neckgeom.neck.Channel;
 import org.neckgeom.page.Document;
 import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.Job;
+import org.neckgeom.shape.Mesh;
+import org.neckgeom.solid.ToolPath;
 import org.neckgeom.template.Paper;
 import org.neckgeom.template.Template;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.ShopUnits;
 
 /** What can be written of a plan besides the text on the terminal. */
 enum Output {
@@ -59,7 +69,30 @@ enum Output {
             "--stations",
             "stations.csv",
             "table of stations",
-            asked -> Sheet.of(asked.plan()).stationCsv());
+            asked -> Sheet.of(asked.plan()).stationCsv()),
+    /** A closed mesh of every piece in one file. */
+    OBJ(
+            "--obj",
+            "pieces.obj",
+            "meshes of all pieces, chords within " + Output.Fine.MESH,
+            asked -> Mesh.obj(meshes(asked))),
+    /** A closed mesh of each piece in a file of its own. */
+    STL("--stl", "piece.stl", "mesh of each piece, chords within " + Output.Fine.MESH, asked -> {
+        throw new UnsupportedOperationException("these files are no text");
+    }) {
+        @Override
+        Map<Path, byte[]> files(Path path, Asked asked) {
+            Map<Path, byte[]> files = new LinkedHashMap<>();
+            meshes(asked).forEach(mesh -> files.put(beside(path, mesh.name()), mesh.toStl()));
+            return files;
+        }
+    },
+    /** Where the cutter runs in the channel. */
+    CHANNEL_PATH(
+            "--channel-path",
+            "channel-path.csv",
+            "tool path of the channel, as points",
+            asked -> path(asked.plan()).csv(asked.plan().style()));
 
     private final String option;
     private final String usualName;
@@ -81,6 +114,33 @@ enum Output {
      * @param progress who hears how far long work is
      */
     record Asked(Job plan, Paper paper, Progress progress) {}
+
+    /** How fine curves are drawn. */
+    private static final class Fine {
+        private static final Amount<Length> MESH = ShopUnits.mm(0.05);
+    }
+
+    private static List<Mesh> meshes(Asked asked) {
+        return asked.plan().plan().solid().meshes(Fine.MESH);
+    }
+
+    private static ToolPath path(Job job) {
+        Channel channel = job.neck().channel().orElseThrow();
+        return ToolPath.of(channel, job.shop().cutter().diameter(), job.plan().passes());
+    }
+
+    /** Such as {@code neck-head.stl} for the head beside {@code neck.stl}: without blanks. */
+    private static Path beside(Path path, String piece) {
+        String name = path.getFileName().toString();
+        int dot = name.lastIndexOf('.');
+        String words = piece.replaceAll("[^a-z0-9]+", "-");
+        return path.resolveSibling(name.substring(0, dot) + "-" + words + name.substring(dot));
+    }
+
+    /** The files to write where one is asked for. */
+    Map<Path, byte[]> files(Path path, Asked asked) {
+        return Map.of(path, of(asked));
+    }
 
     /** What to write. */
     byte[] of(Asked asked) {

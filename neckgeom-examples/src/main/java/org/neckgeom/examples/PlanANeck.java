@@ -40,6 +40,8 @@ public final class PlanANeck {
                                                  --pdf neck.pdf or --pages neck.html cut into pages,
                                                  on --paper A4 or --paper letter
               plan-a-neck --json neck.json       writes the plan as data; also --frets and --stations neck.csv as tables
+              plan-a-neck --obj neck.obj         writes a closed mesh of every piece; --stl neck.stl one file a piece;
+                                                 --channel-path neck.csv where the cutter runs, as points
               plan-a-neck --units fractions      any of these with lengths in mm, inch or fractions (to 1/64 in)
               plan-a-neck --keys                 lists every key a neck file may have
               plan-a-neck --schema               prints the JSON Schema of a neck file, for an editor
@@ -136,25 +138,31 @@ public final class PlanANeck {
         }
         Output.Asked asked = new Output.Asked(plan, orders.paperFor(plan), progress);
         Map<Path, byte[]> files = new LinkedHashMap<>();
+        StringBuilder written = new StringBuilder();
         for (Map.Entry<Output, Path> order : orders.outputs().entrySet()) {
-            progress.at(order.getKey().toString());
-            files.put(order.getValue(), order.getKey().of(asked));
+            Output output = order.getKey();
+            progress.at(output.toString());
+            Map<Path, byte[]> its = output.files(order.getValue(), asked);
+            its.keySet()
+                    .forEach(path -> written.append(output)
+                            .append(": ")
+                            .append(shown(path))
+                            .append('\n'));
+            files.putAll(its);
         }
         Optional<Path> list = orders.set().map(folder -> folder.resolve(OutputSet.NAME));
         list.ifPresent(last -> files.put(last, OutputSet.list(orders.file(), text, plan, named(last, files))));
         progress.end();
         StringBuilder report = new StringBuilder(plan.plan().status().toString()).append('\n');
-        OutputFiles.Written written = OutputFiles.write(files);
-        written.mended()
+        OutputFiles.Written done = OutputFiles.write(files);
+        done.mended()
                 .forEach(folder -> report.append("an earlier run was broken off in ")
                         .append(shown(folder))
                         .append(": its files were put back as they were\n"));
-        written.made()
+        done.made()
                 .forEach(folder ->
                         report.append("made the folder ").append(shown(folder)).append('\n'));
-        orders.outputs()
-                .forEach((output, path) ->
-                        report.append(output).append(": ").append(shown(path)).append('\n'));
+        report.append(written);
         list.ifPresent(last -> report.append("list of set ")
                 .append(Document.mark(plan))
                 .append(": ")

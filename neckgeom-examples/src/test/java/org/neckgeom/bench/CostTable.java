@@ -75,6 +75,19 @@ final class CostTable {
                 "GeometryBenchmark.woodLeft power=2.5",
                 "Newton's method without a search " + time("GeometryBenchmark.woodLeftPlain power=2.5"));
         row(
+                "solid of a neck: curves, planes, frets, strings, volume",
+                "SolidBenchmark.solid",
+                "its sums in plain doubles " + time("SolidBenchmark.solidPlain"));
+        row(
+                "thinnest wood of a channel, to 1e-7 mm",
+                "SolidBenchmark.woodLeast",
+                "200 stations in plain doubles " + time("SolidBenchmark.woodLeastPlain")
+                        + ", under the heel's transition " + time("SolidBenchmark.woodLeastUnderTheHeel"));
+        row(
+                "closed meshes of all pieces, 100,000 triangles",
+                "SolidBenchmark.meshes",
+                "as many points and triangles in two arrays " + time("SolidBenchmark.meshesPlain"));
+        row(
                 "bending and relief of a neck at 1,000 stations",
                 "StrengthBenchmark.scanAtThousandStations",
                 "plain doubles without crown, rod and bent neck "

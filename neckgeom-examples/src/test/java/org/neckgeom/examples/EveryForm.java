@@ -1,6 +1,7 @@
 package org.neckgeom.examples;
 
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -51,7 +52,13 @@ public final class EveryForm {
                 .forEach(line -> faults.add("the text has more than 80 columns in: " + line));
         Output.Asked asked = new Output.Asked(plan, Paper.A4, Progress.none());
         for (Output output : Output.values()) {
-            if (output == Output.PDF) {
+            if (output == Output.STL) {
+                output.files(Path.of("neck.stl"), asked).forEach((path, bytes) -> {
+                    if (!path.toString().matches("neck(-[a-z]+)+\\.stl") || bytes.length <= STL_HEAD) {
+                        faults.add(path + " has " + bytes.length + " bytes");
+                    }
+                });
+            } else if (output == Output.PDF) {
                 String head = alsoPdf ? new String(output.of(asked), 0, 5, StandardCharsets.US_ASCII) : "%PDF-";
                 if (!head.equals("%PDF-")) {
                     faults.add("the PDF begins " + head);
@@ -72,6 +79,9 @@ public final class EveryForm {
         fretsAreDrawnWhereTheTableHasThem(Output.DXF.text(asked), Output.FRETS.text(asked), faults);
         return faults;
     }
+
+    /** Header and count of a binary STL. */
+    private static final int STL_HEAD = 84;
 
     static void refuseNoNumber(String form, String text, List<String> faults) {
         NO_NUMBER.matcher(text).results().findFirst().ifPresent(found -> {

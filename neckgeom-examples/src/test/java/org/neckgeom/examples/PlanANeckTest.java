@@ -188,9 +188,32 @@ class PlanANeckTest {
                 .hasSize(22)
                 .startsWith(
                         "fret,from nut mm,from last mm,length mm,slant deg,bass x mm,bass y mm,treble x mm,treble y mm");
-        assertThat(Files.readString(stations))
-                .startsWith("station,from nut mm,")
-                .contains("thinnest");
+        assertThat(Files.readString(stations)).startsWith("name,fromNut (mm),").contains("thinnest");
+    }
+
+    @Test
+    void run_writesMeshesAndToolPath_andStatesTheTolerance() throws IOException {
+        Path obj = folder.resolve("neck.obj");
+        Path stl = folder.resolve("neck.stl");
+        Path path = folder.resolve("path.csv");
+
+        Ended ended = run("--obj", obj.toString(), "--stl", stl.toString(), "--channel-path", path.toString());
+
+        assertThat(ended.status()).isZero();
+        Path head = folder.resolve("neck-head.stl");
+        assertThat(ended.out())
+                .contains("meshes of all pieces, chords within 0.05 mm: " + obj)
+                .contains("mesh of each piece, chords within 0.05 mm: " + head)
+                .contains("tool path of the channel, as points: " + path);
+        assertThat(Files.readString(obj))
+                .startsWith("# mm, chords within 0.05\n")
+                .contains("\ng shaft_and_heel\n", "\ng head\n", "\ng cut:_channel\n");
+        assertThat(new String(Files.readAllBytes(head), 0, 80, StandardCharsets.US_ASCII))
+                .startsWith("mm, chords within 0.05, head");
+        assertThat(folder.resolve("neck-cut-channel.stl")).exists();
+        assertThat(stl).doesNotExist();
+        assertThat(Files.readAllLines(path).get(0))
+                .isEqualTo("part,pass,x (mm),y (mm),z (mm),cutter (mm),safeHeight (mm)");
     }
 
     @Test
@@ -371,13 +394,20 @@ class PlanANeckTest {
                             "plan.json",
                             "frets.csv",
                             "stations.csv",
+                            "pieces.obj",
+                            "piece-shaft-and-heel.stl",
+                            "piece-fingerboard.stl",
+                            "piece-head.stl",
+                            "piece-dovetail.stl",
+                            "piece-cut-channel.stl",
+                            "channel-path.csv",
                             "neckgeom-set.json");
         }
         assertThat(ended.out())
                 .matches("(?s).*\nlist of set [0-9a-f]{8}: \\Q" + sheets.resolve("neckgeom-set.json") + "\\E\n");
         assertThat(run("--check-set", sheets.toString()).out())
                 .matches("\\Q" + sheets
-                        + "\\E is whole: set [0-9a-f]{8} of octave-mandolin.yaml, in mm, its 8 files belong "
+                        + "\\E is whole: set [0-9a-f]{8} of octave-mandolin.yaml, in mm, its 15 files belong "
                         + "together\n");
     }
 
