@@ -65,7 +65,7 @@ class FoundByBadInputTest {
                 "count of pieces must be 1 to 1000, but was 2147483647");
         refused(
                 () -> BackCurve.of(mm(40), mm(15)).outline(mm(1e-9)),
-                "tolerance must be from 0.0001 to 10 mm, but was 1e-9 mm");
+                "tolerance must be from 0.0001 to 10 mm, but was 1E-9 mm");
     }
 
     @Test
