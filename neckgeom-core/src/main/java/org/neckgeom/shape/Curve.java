@@ -3,6 +3,7 @@ package org.neckgeom.shape;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.TreeSet;
 import java.util.stream.DoubleStream;
 import org.neckgeom.fault.NoAnswer;
@@ -122,6 +123,7 @@ public final class Curve {
      * @param fromMm the station
      */
     public Curve levelFrom(double fromMm) {
+        LibraryUnits.finite(fromMm, "x", "mm");
         Curve split = split(fromMm);
         int kept = (int) DoubleStream.of(split.knots).filter(x -> x <= fromMm).count();
         CurvePiece[] parts = Arrays.copyOf(split.pieces, kept + 1);
@@ -137,13 +139,15 @@ public final class Curve {
      * @param more what is added at each, in mm
      */
     public Curve plus(double[] stations, double[] more) {
+        Objects.requireNonNull(stations, "stations");
+        Objects.requireNonNull(more, "corrections");
         if (stations.length == 0 || more.length != stations.length || !isAscending(stations)) {
             throw Refusal.of(
                     "stations",
                     "ascending",
                     "be one or more in ascending order, each with its correction",
                     "were",
-                    Arrays.toString(stations) + " mm with " + more.length + " corrections");
+                    stations.length + " with " + more.length + " corrections");
         }
         Curve split = split(stations);
         CurvePiece[] parts = split.pieces.clone();
@@ -176,7 +180,9 @@ public final class Curve {
      * @param toMm up to where it counts, in mm; outside, this curve goes on
      */
     public Curve least(Curve other, double fromMm, double toMm) {
-        Curve both = split(other.knots).split(fromMm, toMm);
+        LibraryUnits.finite(fromMm, "x", "mm");
+        LibraryUnits.finite(toMm, "x", "mm");
+        Curve both = split(Objects.requireNonNull(other, "other").knots).split(fromMm, toMm);
         Curve there = other.split(both.knots);
         TreeSet<Double> crossings = new TreeSet<>();
         for (int i = 0; i + 1 < both.knots.length; i++) {
@@ -301,7 +307,7 @@ public final class Curve {
     }
 
     private double best(double from, double to, int sign) {
-        if (!(to >= from)) {
+        if (!(to >= from) || Double.isInfinite(from) || Double.isInfinite(to)) {
             throw Refusal.of("stations", "ascending", "be in ascending order", "were", from + " mm, " + to + " mm");
         }
         double best = from;

@@ -1,5 +1,6 @@
 package org.neckgeom.shape;
 
+import java.util.Objects;
 import javax.measure.quantity.Angle;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Numbers;
@@ -55,7 +56,7 @@ public record Direction(double x, double y, double z) {
      * @param other the other direction
      */
     public double dot(Direction other) {
-        return x * other.x + y * other.y + z * other.z;
+        return x * Objects.requireNonNull(other, "other").x + y * other.y + z * other.z;
     }
 
     /**
@@ -64,6 +65,7 @@ public record Direction(double x, double y, double z) {
      * @param other not parallel to this
      */
     public Direction cross(Direction other) {
+        Objects.requireNonNull(other, "other");
         return new Direction(y * other.z - z * other.y, z * other.x - x * other.z, x * other.y - y * other.x);
     }
 
@@ -73,6 +75,7 @@ public record Direction(double x, double y, double z) {
      * @param other the other direction
      */
     public Amount<Angle> angleTo(Direction other) {
+        Objects.requireNonNull(other, "other");
         double cross = length(y * other.z - z * other.y, z * other.x - x * other.z, x * other.y - y * other.x);
         return Amount.ofLibrary(StrictMath.atan2(cross, dot(other)), ShopUnit.DEGREE);
     }

@@ -49,7 +49,7 @@ public record Frame(Point origin, Direction u, Direction v, Direction w) {
      * @param point in the neck's coordinates
      */
     public Point toHere(Point point) {
-        double x = point.xMm() - origin.xMm();
+        double x = Objects.requireNonNull(point, "point").xMm() - origin.xMm();
         double y = point.yMm() - origin.yMm();
         double z = point.zMm() - origin.zMm();
         return new Point(
@@ -64,6 +64,7 @@ public record Frame(Point origin, Direction u, Direction v, Direction w) {
      * @param point in this frame's own coordinates
      */
     public Point toNeck(Point point) {
+        Objects.requireNonNull(point, "point");
         return new Point(
                 origin.xMm() + turned(point.xMm(), point.yMm(), point.zMm(), u.x(), v.x(), w.x()),
                 origin.yMm() + turned(point.xMm(), point.yMm(), point.zMm(), u.y(), v.y(), w.y()),
@@ -87,7 +88,11 @@ public record Frame(Point origin, Direction u, Direction v, Direction w) {
      * @param inner in this frame's own coordinates
      */
     public Frame then(Frame inner) {
-        return new Frame(toNeck(inner.origin), turned(inner.u), turned(inner.v), turned(inner.w));
+        return new Frame(
+                toNeck(Objects.requireNonNull(inner, "inner").origin),
+                turned(inner.u),
+                turned(inner.v),
+                turned(inner.w));
     }
 
     /** {@return the frame in which the neck's own lies as this one lies on the neck} */

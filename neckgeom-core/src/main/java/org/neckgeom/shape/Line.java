@@ -49,6 +49,7 @@ public record Line(Point from, Point to) {
      * @param point the point
      */
     public double distanceMm(Point point) {
+        Objects.requireNonNull(point, "point");
         double[] d = vector(from, to);
         double square = dot(d, d);
         double share = square > 0 ? dot(d, vector(from, point)) / square : 0;
@@ -62,7 +63,7 @@ public record Line(Point from, Point to) {
      */
     public double distanceMm(Line other) {
         double least = Math.min(
-                Math.min(distanceMm(other.from), distanceMm(other.to)),
+                Math.min(distanceMm(Objects.requireNonNull(other, "other").from), distanceMm(other.to)),
                 Math.min(other.distanceMm(from), other.distanceMm(to)));
         double[] d = vector(from, to);
         double[] e = vector(other.from, other.to);

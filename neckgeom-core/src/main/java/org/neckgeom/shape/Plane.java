@@ -32,7 +32,7 @@ public record Plane(Direction normal, double offsetMm) {
      * @param normal pointing out of the wood
      */
     public static Plane through(Point point, Direction normal) {
-        return new Plane(normal, point.alongMm(normal));
+        return new Plane(normal, Objects.requireNonNull(point, "point").alongMm(normal));
     }
 
     /**
@@ -41,7 +41,7 @@ public record Plane(Direction normal, double offsetMm) {
      * @param point the point
      */
     public double heightOfMm(Point point) {
-        return point.alongMm(normal) - offsetMm;
+        return Objects.requireNonNull(point, "point").alongMm(normal) - offsetMm;
     }
 
     /**
@@ -68,7 +68,7 @@ public record Plane(Direction normal, double offsetMm) {
      * @param other not parallel to this
      */
     public Line with(Plane other) {
-        double cos = normal.dot(other.normal);
+        double cos = normal.dot(Objects.requireNonNull(other, "other").normal);
         double rest = 1 - cos * cos;
         if (!(rest > PARALLEL)) {
             throw NoAnswer.because("line of two planes", "parallel", "two parallel planes share no line");
@@ -87,8 +87,8 @@ public record Plane(Direction normal, double offsetMm) {
      */
     public Point with(Plane second, Plane third) {
         Direction n1 = normal;
-        Direction n2 = second.normal;
-        Direction n3 = third.normal;
+        Direction n2 = Objects.requireNonNull(second, "second").normal;
+        Direction n3 = Objects.requireNonNull(third, "third").normal;
         double[] c23 = cross(n2, n3);
         double det = n1.x() * c23[0] + n1.y() * c23[1] + n1.z() * c23[2];
         if (!(Math.abs(det) > PARALLEL)) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.IntStream;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.units.LibraryUnits;
@@ -28,6 +29,7 @@ public final class Polyline {
     private final boolean closed;
 
     private Polyline(List<Spot> spots, double[] bulges, boolean closed) {
+        spots.forEach(spot -> Objects.requireNonNull(spot, "spot"));
         this.spots = List.copyOf(spots);
         this.bulges = bulges;
         this.closed = closed;
@@ -48,7 +50,8 @@ public final class Polyline {
      * @param spots two or more
      */
     public static Polyline open(List<Spot> spots) {
-        return new Polyline(spots, new double[spots.size()], false);
+        return new Polyline(
+                spots, new double[Objects.requireNonNull(spots, "spots").size()], false);
     }
 
     /**
@@ -57,6 +60,7 @@ public final class Polyline {
      * @param spots three or more, the first not repeated at the end
      */
     public static Polyline closed(List<Spot> spots) {
+        Objects.requireNonNull(spots, "spots");
         return new Polyline(spots, new double[spots.size()], true);
     }
 
@@ -67,7 +71,8 @@ public final class Polyline {
      * @param bulges as {@link #bulged} takes them
      */
     public static Polyline closed(List<Spot> spots, double... bulges) {
-        return new Polyline(spots, checked(bulges, spots.size()), true);
+        return new Polyline(
+                spots, checked(bulges, Objects.requireNonNull(spots, "spots").size()), true);
     }
 
     /**
@@ -80,7 +85,11 @@ public final class Polyline {
         if (!(LibraryUnits.finite(radiusMm, "radius", "mm") > 0)) {
             throw Refusal.of("radius", "more-than", "be more than 0 mm", radiusMm + " mm");
         }
-        return closed(List.of(centre.plus(-radiusMm, 0), centre.plus(radiusMm, 0)), 1, 1);
+        if (radiusMm > LibraryUnits.MOST) {
+            throw Refusal.of("radius", "at-most", "be no more than " + LibraryUnits.MOST + " mm", radiusMm + " mm");
+        }
+        return closed(
+                List.of(Objects.requireNonNull(centre, "centre").plus(-radiusMm, 0), centre.plus(radiusMm, 0)), 1, 1);
     }
 
     /**
@@ -94,7 +103,7 @@ public final class Polyline {
     }
 
     private static double[] checked(double[] bulges, int spots) {
-        if (bulges.length != spots) {
+        if (Objects.requireNonNull(bulges, "bulges").length != spots) {
             throw Refusal.of("bulges", "as-many", "be " + spots + ", one to a spot", "were", bulges.length);
         }
         double[] copy = new double[bulges.length];
@@ -178,6 +187,7 @@ public final class Polyline {
      * @param spot in the same plane
      */
     public boolean contains(Spot spot) {
+        Objects.requireNonNull(spot, "spot");
         boolean inside = false;
         for (int i = 0; i < edges(); i++) {
             inside ^= edge(i).isCrossed(spot);
@@ -191,6 +201,7 @@ public final class Polyline {
      * @param spot in the same plane
      */
     public double distanceMm(Spot spot) {
+        Objects.requireNonNull(spot, "spot");
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < edges(); i++) {
             least = Math.min(least, edge(i).distanceMm(spot));
@@ -204,6 +215,7 @@ public final class Polyline {
      * @param spot in the same plane
      */
     public double insetMm(Spot spot) {
+        Objects.requireNonNull(spot, "spot");
         return contains(spot) ? distanceMm(spot) : -distanceMm(spot);
     }
 
@@ -234,6 +246,9 @@ public final class Polyline {
      * @param dv along the second axis in mm
      */
     public Polyline plus(double du, double dv) {
+        if (!(Math.max(Math.abs(du), Math.abs(dv)) <= LibraryUnits.MOST)) {
+            throw Refusal.of("step", "at-most", "be no more than " + LibraryUnits.MOST + " mm", du + ", " + dv + " mm");
+        }
         return new Polyline(spots.stream().map(s -> s.plus(du, dv)).toList(), bulges, closed);
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
@@ -124,6 +125,7 @@ public final class HeadSolid extends ValueAnswer {
      * @param aboveMm over the face of the wood in mm, negative inside it
      */
     public Point at(Spot spot, double aboveMm) {
+        Objects.requireNonNull(spot, "spot");
         return planes.frame().toNeck(new Point(spot.uMm(), spot.vMm(), aboveMm));
     }
 

@@ -44,7 +44,10 @@ final class Measure {
         long start = System.nanoTime();
         Scores scores = new Scores();
         for (int round = 0; round < ROUNDS; round++) {
-            run(scores, "CentringBenchmark|UnitsBenchmark|StrengthBenchmark|BudgetBenchmark|PlanBenchmark|SolidBenchmark", SLICES);
+            run(
+                    scores,
+                    "CentringBenchmark|UnitsBenchmark|StrengthBenchmark|BudgetBenchmark|PlanBenchmark|SolidBenchmark",
+                    SLICES);
             run(scores, "LeavesBenchmark", SLICES, "leaves", "40", "most", "4");
             run(scores, "GeometryBenchmark", SLICES, "power", "2");
             run(scores, "GeometryBenchmark.woodLeft", SLICES, "power", "2.5");
