@@ -29,6 +29,7 @@ import org.neckgeom.fault.Fault;
 import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
+import org.neckgeom.neck.Across;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Bar;
 import org.neckgeom.neck.Channel;
@@ -41,6 +42,7 @@ import org.neckgeom.neck.NeckSet;
 import org.neckgeom.neck.Scale;
 import org.neckgeom.neck.StringSet;
 import org.neckgeom.neck.TrussRod;
+import org.neckgeom.neck.TunerPost;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.page.Document;
 import org.neckgeom.plan.Job;
@@ -51,6 +53,7 @@ import org.neckgeom.shop.Fence;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.shop.TestPiece;
 import org.neckgeom.shop.TrialCut;
+import org.neckgeom.solid.NeckSolid;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.sweep.Axis;
@@ -111,6 +114,15 @@ class BadInputTest {
                         (design, depth) -> design.back(BackProfile.between(depth, depth)));
         return List.of(
                 neck,
+                NeckSolid.of(neck.fingerboard(neck.fingerboard().fretHeight(mm(1)))
+                        .strings(StringSet.of(pitch("G2"), pitch("E4"))
+                                .diameters(mm(1), mm(0.4))
+                                .across(Across.of(mm(3), mm(44))))
+                        .head(neck.head()
+                                .orElseThrow()
+                                .posts(
+                                        TunerPost.at(mm(60)).aside(mm(-20)),
+                                        TunerPost.at(mm(60)).aside(mm(20))))),
                 depths,
                 depths.result(1, design -> design.back().toString()),
                 Sweep.of(bare).result(0, Neck::back),

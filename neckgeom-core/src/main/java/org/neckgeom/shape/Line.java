@@ -64,7 +64,7 @@ public record Line(Point from, Point to) {
     public double distanceMm(Line other) {
         Objects.requireNonNull(other, "other");
         double least = Math.min(
-                Math.min(distanceMm(other.from), distanceMm(other.to)),
+                Math.min(distanceMm(Objects.requireNonNull(other, "other").from), distanceMm(other.to)),
                 Math.min(other.distanceMm(from), other.distanceMm(to)));
         double[] d = vector(from, to);
         double[] e = vector(other.from, other.to);

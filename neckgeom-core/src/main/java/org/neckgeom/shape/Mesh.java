@@ -203,8 +203,8 @@ public final class Mesh {
     public static String obj(List<Mesh> meshes) {
         StringBuilder out = new StringBuilder();
         int first = 1;
-        for (Mesh mesh : meshes) {
-            out.append("# ").append(mesh.unit()).append('\n');
+        for (Mesh mesh : Objects.requireNonNull(meshes, "meshes")) {
+            out.append("# ").append(Objects.requireNonNull(mesh, "mesh").unit()).append('\n');
             mesh.write(out, first);
             first += mesh.points();
         }

@@ -110,6 +110,7 @@ public final class BackShape extends LeanAnswer {
      */
     public static BackShape of(BackProfile back, Scale scale, Curve halfWidth) {
         LengthStyle style = Objects.requireNonNull(back, "back").style();
+        Objects.requireNonNull(scale, "scale");
         DepthCurve drawn = DepthCurve.of(back, scale, Optional.empty(), Double.POSITIVE_INFINITY, Optional.empty());
         return new BackShape(back, scale, halfWidth, drawn, Optional.empty(), Double.POSITIVE_INFINITY, style);
     }

@@ -176,6 +176,7 @@ public final class HeadSolid extends ValueAnswer {
      * @param aboveMm over the face of the wood in mm, negative inside it
      */
     public Point at(Spot spot, double aboveMm) {
+        Objects.requireNonNull(spot, "spot");
         return planes.frame().toNeck(new Point(spot.uMm(), spot.vMm(), aboveMm));
     }
 

@@ -35,6 +35,7 @@ import org.neckgeom.shape.Mesh;
 import org.neckgeom.shape.Plane;
 import org.neckgeom.shape.Point;
 import org.neckgeom.shape.Spot;
+import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LibraryUnits;
 
@@ -174,7 +175,8 @@ public final class NeckSolid extends ValueAnswer {
      */
     public double woodMm3(double fromMm, double toMm) {
         double[] ends = DoubleStream.concat(
-                        DoubleStream.of(fromMm, toMm), DoubleStream.of(depth().knotsIn(fromMm, toMm)))
+                        DoubleStream.of(LibraryUnits.stationMm(fromMm), LibraryUnits.stationMm(toMm)),
+                        DoubleStream.of(depth().knotsIn(fromMm, toMm)))
                 .sorted()
                 .toArray();
         double sum = 0;
@@ -211,7 +213,15 @@ public final class NeckSolid extends ValueAnswer {
      * @param yMm from the centreline
      */
     public double boardTopMm(double xMm, double yMm) {
-        double top = neck.boardThicknessAtMm(xMm) - NeckSetKernel.drop(neck.crownRadiusAtMm(xMm), Math.abs(yMm));
+        double crown = neck.crownRadiusAtMm(LibraryUnits.stationMm(xMm));
+        if (!(Math.abs(yMm) <= Math.min(crown, LibraryUnits.MOST))) {
+            throw Refusal.of(
+                    "distance from the centreline",
+                    "at-most",
+                    "be no more than the crown's radius of " + style().brief(crown),
+                    Numbers.plain(yMm) + " mm");
+        }
+        double top = neck.boardThicknessAtMm(xMm) - NeckSetKernel.drop(crown, Math.abs(yMm));
         return neck.frets() > neck.bodyAtFret()
                 ? FallAway.of(neck)
                         .map(slope -> top - slope.at(neck.style().amount(xMm)).libraryValue())
