@@ -413,7 +413,7 @@ public final class NeckSolid extends ValueAnswer {
     public Line glueLine(ScarfJoint joint) {
         HeadSolid there = head().orElseThrow(() -> Refusal.because(
                 "head", "missing", "\"" + neck.name() + "\" has no head to be scarfed on: add .head(...)"));
-        double shaft = joint.shaftThickness().libraryValue();
+        double shaft = Objects.requireNonNull(joint, "joint").shaftThickness().libraryValue();
         double fall = StrictMath.tan(there.head().angleRad());
         double thick = there.back().offsetMm() / there.face().normal().z();
         Point atBack = new Point((thick - shaft) / fall, 0, -shaft);

@@ -58,7 +58,7 @@ public final class ToolPath extends ValueAnswer {
                     "passes",
                     "{part}, pass {number}",
                     "{depth:table text} deep, {points:of point/points}, runs {length:table brief}",
-                    6,
+                    4,
                     "and {more} more passes")
             .line("safe", "safe height", "{safeHeight:brief} over the glue face")
             .line("ends", "ends", "round, radius {radius:brief}: square corners are left to a chisel")
