@@ -53,7 +53,7 @@ class OneInputMovesTest {
                 input(
                         "scale: 560 mm",
                         "scale: 620 mm",
-                        Set.of(STOCK, SCARF, FRETS, ACROSS, WOOD, ANGLE, HEEL, RELIEF, ERRORS)),
+                        Set.of(STOCK, SCARF, HEAD, FRETS, WOOD, ANGLE, HEEL, RELIEF, ERRORS)),
                 // everything that has a place across it, and the breaks sideways
                 input(
                         "nut width: 34 mm",

@@ -93,13 +93,17 @@ class PlanByHandTest {
     void head_mandolin_breaksEachStringOverTheNut() {
         String head = section(mandolin, SectionCode.HEAD);
 
-        // (76 - 61)/2 to each side; nut slot 6 + 1.1 + 0.4 = 7.5. First string: run 40 cos 13 deg + 8 sin 13 deg =
-        // 40.775, fall 7.5 + 40 sin - 8 cos = 8.703, aside -22 + 13.49 = -8.51: atan(8.703/hypot(40.775, 8.51)) = 11.80
-        // deg,
-        // atan(8.51/40.775) = 11.79 deg, 95 N x sin 11.80 deg = 19.43 N
-        assertThat(head).contains("7.500 mm wide").contains("11.80 deg down, 11.79 deg toward the bass side");
-        assertThat(head).contains("each  19.4 N");
-        assertThat(check(mandolin, "strings press on the nut").found()).isEqualTo("least break 11.80 deg");
+        // (76 - 61)/2 to each side. First string, 1.02 thick, 13.49 aside: its middle over the nut at 6 - 13.49^2/800 +
+        // 1.1 +
+        // 0.4 + 0.51 = 7.782; run 40 cos 13 deg + 8 sin 13 deg = 40.775, fall 7.782 + 40 sin - 8 cos = 8.986, aside
+        // -22 + 13.49 = -8.51: atan(8.986/hypot(40.775, 8.51)) = 12.17 deg, atan(8.51/40.775) = 11.79 deg. At half the
+        // scale,
+        // 17.49 aside, its underside is 6 - 17.49^2/800 + 1.1 + 2.0 = 8.717, 1.445 over that at the nut: it rises by
+        // 1.445/280 = 0.00516. 95 N x (sin 12.17 deg - 0.00516) = 19.54 N. The last string, 0.28 thick, has the least:
+        // 6 - 13.86^2/800 + 1.5 + 0.14 = 7.400, fall 8.603, aside 22 - 13.86 = 8.14: 11.69 deg
+        assertThat(head).contains("7.500 mm wide").contains("12.17 deg down, 11.79 deg toward the bass side");
+        assertThat(head).contains("each  19.5 N");
+        assertThat(check(mandolin, "strings press on the nut").found()).isEqualTo("least break 11.69 deg");
         assertThat(check(mandolin, "head fits the tuners").outcome()).isEqualTo(Outcome.OK);
         // 1/2 to 3/4 in less veneers of 3/32 in
         assertThat(section(bass, SectionCode.HEAD)).contains("0.40625 to 0.65625 in");
@@ -130,9 +134,9 @@ class PlanByHandTest {
                 .contains("10.387")
                 .contains("-13.490")
                 .contains("13.860");
-        // At fret 20, 383.611 from the nut: board 48.8232/2, string 14 + (22 - 14) 383.611/562.2: 4.953 inside
-        assertThat(across).contains("bass 4.953 mm, treble 4.953 mm");
-        assertThat(check(mandolin, "outer strings over the board").found()).startsWith("4.953 mm");
+        // At fret 20, 383.611 from the nut: board 48.8232/2, string 14 + (22 - 14) 383.611/560: 4.931 inside
+        assertThat(across).contains("bass 4.931 mm, treble 4.931 mm");
+        assertThat(check(mandolin, "outer strings over the board").found()).startsWith("4.931 mm");
     }
 
     @Test
@@ -167,10 +171,11 @@ class PlanByHandTest {
 
     @Test
     void stock_countsSparesAndKerfs() {
-        // 518.939 + 2 x 3, heel 54 + 2 x 2, depth at fret 12 of 16.5 + 2 x 0.5; the neck ends past the body joint,
+        // 518.939 + 2 x 3, heel 54 + 2 x 2; the blocks begin 310.548 + 15 - 35 from the nut, where the back is
+        // 14.5 + 2 (290.548 - 31.431)/(280 - 31.431) = 16.585 deep, + 2 x 0.5; the neck ends past the body joint,
         // 200 + 310.548 + 15 from the head end: 640 - 525.548 - 3 x 35 - 4 x 1.8 = 2.252
         assertThat(section(mandolin, SectionCode.BLANK_AND_CUTTING_LIST))
-                .contains("Least blank: 524.939 mm x 58 mm x 17.5 mm")
+                .contains("Least blank: 524.939 mm x 58 mm x 17.585 mm")
                 .contains("2.252 mm");
         assertThat(check(mandolin, "all pieces from the blank").found()).isEqualTo("2.252 mm left over");
         // 34 - 9 - 18.0945 - 3/32

@@ -77,7 +77,7 @@ class SheetInBrowserTest {
     /** Writes the longest level check line of every drawing, in CSS pixels. */
     private static final String BARS = """
             <script>addEventListener('load', () => {
-              const bars = [...document.querySelectorAll('g.check line')].map(e => e.getBoundingClientRect())
+              const bars = [...document.querySelectorAll('g.scale line')].map(e => e.getBoundingClientRect())
                 .filter(r => r.width > 300 && r.height < 5).map(r => r.width.toFixed(4));
               const pre = parent.document.createElement('pre');
               pre.id = 'report';

@@ -240,7 +240,7 @@ class NeckFileRefusalsTest {
                 // the blank
                 one("length: 640 mm", "length: 300 mm", "blank.length must be 510.548 mm or more: 200"),
                 one("width: 61 mm", "width: 40 mm", "blank.width must be 46.000 mm or more: the"),
-                one("  thickness: 20 mm", "  thickness: 15 mm", "blank.thickness must be 16.7"),
+                one("  thickness: 20 mm", "  thickness: 15 mm", "blank.thickness must be 16.585 mm or more: the back"),
                 // parts that do not go together
                 one(
                         "  fillet: 0 mm",

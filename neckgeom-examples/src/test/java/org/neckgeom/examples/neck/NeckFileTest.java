@@ -35,16 +35,20 @@ import org.neckgeom.neck.End;
 import org.neckgeom.neck.Fingerboard;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Heel;
+import org.neckgeom.neck.HeelTransition;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.NeckSet;
+import org.neckgeom.neck.OutlinePoint;
 import org.neckgeom.neck.Scale;
 import org.neckgeom.neck.ScarfCut;
 import org.neckgeom.neck.StringSet;
 import org.neckgeom.neck.TrussRod;
 import org.neckgeom.neck.TunerPost;
 import org.neckgeom.page.Document;
+import org.neckgeom.plan.CheckCode;
 import org.neckgeom.plan.Job;
 import org.neckgeom.plan.NeckLimits;
+import org.neckgeom.plan.Outcome;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
@@ -211,6 +215,37 @@ class NeckFileTest {
                         CentringStep.read(first),
                         CentringStep.moved(FenceMove.away(inch(0.020))),
                         CentringStep.read(second));
+    }
+
+    /** The octave mandolin with its turn into the heel, its posts' washers and its outline made live. */
+    @Test
+    void parse_takesTheShapeThatStandsInComments() {
+        String text = ShippedNecks.text(ShippedNecks.DEFAULT)
+                .replaceAll(
+                        "(?m)^( *)# ( *(heel transition|turn radius|slope|cap length|diameter|washer diameter|outline):)",
+                        "$1$2")
+                .replaceAll("(?m)^  width at (break line|tip):.*\n", "");
+        Job job = NeckFile.parse("shaped.yaml", text);
+        Neck neck = job.neck();
+
+        assertThat(neck.back().heelTransition())
+                .hasValue(HeelTransition.ofRadius(mm(15)).slope(deg(82)).capLength(mm(6)));
+        assertThat(neck.head().orElseThrow().outline())
+                .containsExactly(
+                        OutlinePoint.at(mm(0), mm(30)),
+                        OutlinePoint.at(mm(40), mm(36)).treble(mm(34)),
+                        OutlinePoint.at(mm(185), mm(38)));
+        assertThat(neck.head().orElseThrow().washerDiameterMm()).isEqualTo(13);
+        // The wood comes down to the heel's 78 mm at the body joint.
+        assertThat(job.plan().solid().depth().valueAt(neck.bodyJointMm())).isCloseTo(78, within(1e-9));
+        assertThat(job.plan()
+                        .check(CheckCode.BACK_REACHES_THE_HEEL)
+                        .orElseThrow()
+                        .outcome())
+                .isEqualTo(Outcome.OK);
+        assertThat(job.plan().check(CheckCode.POSTS_ON_THE_WOOD).orElseThrow().outcome())
+                .isEqualTo(Outcome.OK);
+        assertThat(Document.PLAN.read(Document.PLAN.json(job))).isEqualTo(job);
     }
 
     @Test

@@ -69,6 +69,9 @@ class NeckKeysTest {
         // One calliper reads all of it: another one's zero stands in a comment, which NeckFileTest makes live.
         unused.remove("shop.blank calliper zero");
         unused.remove("trial cuts.ripped with blank");
+        // A turn down to the cap, posts with washers and an outline stand in comments, which NeckFileTest makes live.
+        unused.removeIf(key -> key.matches(
+                "back\\.heel transition\\.(slope|cap length)|head\\.(posts\\.(washer )?diameter|outline(\\..*)?)"));
         // Each shipped neck has a rod: a bar instead is read by OldNecksTest.
         unused.removeIf(key -> key.equals("bar") || key.startsWith("bar."));
 
