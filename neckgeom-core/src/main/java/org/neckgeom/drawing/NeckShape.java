@@ -135,7 +135,7 @@ public final class NeckShape {
 
     /** The back on the centreline from the crease or the nut to the wood's end, as deep past the body joint as at it. */
     public List<Spot> backLine() {
-        double from = Math.min(0, crease());
+        double from = crease();
         double joint = bodyJoint();
         List<Spot> points = new ArrayList<>(solid.back().carriedOn().chords(from, joint, CHORD_MM).stream()
                 .map(spot -> new Spot(spot.uMm(), -spot.vMm()))
@@ -146,9 +146,9 @@ public final class NeckShape {
         return points;
     }
 
-    /** Where the head's back meets the shaft's; at the nut where there is none. */
+    /** Where the head's back meets the shaft's before the nut; at the nut where it does not: from there on the shaft's counts. */
     public double crease() {
-        return solid.creaseMm().orElse(0);
+        return Math.min(0, solid.creaseMm().orElse(0));
     }
 
     /** The board's top on the centreline, its fall-away counted. */
@@ -270,7 +270,7 @@ public final class NeckShape {
         return new Spot(-along * cos + here * sin, -along * sin - here * cos);
     }
 
-    /** The head's wood in side view: nut line, tip, back at the tip, crease, and up the shaft's back to the nut. */
+    /** The head's wood in side view from the nut line by the tip and its back to the crease, or to the nut of a flat one. */
     public List<Spot> headSide() {
         Head head = solid.head().orElseThrow().head();
         List<Spot> points = new ArrayList<>(
@@ -280,8 +280,9 @@ public final class NeckShape {
             return points;
         }
         double meets = crease();
-        points.add(new Spot(meets, -solid.back().carriedOn().valueAt(meets)));
-        points.add(new Spot(0, -drawnDepth(0)));
+        HeadSolid there = solid.head().orElseThrow();
+        double headBack = there.back().offsetMm() / there.face().normal().z() - meets * StrictMath.tan(head.angleRad());
+        points.add(new Spot(meets, -headBack));
         return points;
     }
 

@@ -62,9 +62,9 @@ final class SideDrawing {
                 "Side view",
                 "The neck from its side, head at the top, strings to the left. " + scale + " " + words(),
                 page.height());
-        shape.head().ifPresent(head -> head(drawing, head));
         heel(drawing);
         neck(drawing);
+        shape.head().ifPresent(head -> head(drawing, head));
         design.channel().ifPresent(channel -> channel(drawing, channel));
         joint.ifPresent(glued -> glueLine(drawing, glued));
         label();
@@ -86,7 +86,7 @@ final class SideDrawing {
 
     private void neck(Drawing drawing) {
         List<Spot> wood = new ArrayList<>();
-        wood.add(new Spot(0, 0));
+        wood.addAll(shape.head().isPresent() ? shape.headSide() : List.of(new Spot(0, 0)));
         wood.addAll(shape.backLine());
         wood.add(new Spot(shape.woodEnd(), 0));
         drawing.shape("wood", page.turned(wood));
@@ -97,7 +97,6 @@ final class SideDrawing {
     }
 
     private void head(Drawing drawing, Head head) {
-        drawing.shape("wood", page.turned(shape.headSide()));
         shape.veneersSide().forEach(veneer -> drawing.shape("board", page.turned(veneer)));
         depths.add(
                 on(shape.headSide(head.lengthMm() * 0.7, head.thicknessMm())),

@@ -120,7 +120,7 @@ final class TemplateViews {
     }
 
     private void headSide() {
-        run(Layer.OUTLINE, shape.headSide().subList(0, shape.headSide().size() - 1));
+        run(Layer.OUTLINE, shape.headSide());
         shape.veneersSide().forEach(veneer -> round(Layer.OUTLINE, veneer));
         joint.ifPresent(glued -> run(Layer.CUT, shape.glueLine(glued)));
     }

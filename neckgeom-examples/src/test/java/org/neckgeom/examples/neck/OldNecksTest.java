@@ -116,7 +116,8 @@ class OldNecksTest {
     void moreKeys_ofBefore_readToEqualPlans() throws IOException {
         Map<String, Object> old = map(Files.readString(BEFORE.resolve("more-keys.yaml")));
         Map<String, Object> now = map(Files.readString(Path.of("src/test/resources/fuzz/more-keys.yaml")));
-        now.remove("bar");
+        // Keys that came since.
+        now.keySet().removeAll(List.of("bar", "back", "head"));
         List<Map.Entry<String, Object>> today = List.copyOf(now.entrySet());
         assertThat(old).hasSameSizeAs(today);
         int place = 0;
