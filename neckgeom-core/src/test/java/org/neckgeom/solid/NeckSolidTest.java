@@ -2,15 +2,19 @@ package org.neckgeom.solid;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.mm;
 
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.neckgeom.heel.HeelBlocks;
 import org.neckgeom.kernel.Table;
 import org.neckgeom.shape.Line;
 import org.neckgeom.shape.Point;
@@ -64,7 +68,7 @@ class NeckSolidTest {
                 .forEach(row -> all.put(row[0] + ": " + name(row), figure(row[row.length - 1])));
         for (ReferenceNecks one : ReferenceNecks.values()) {
             NeckSolid solid = NeckSolid.of(one.neck());
-            String name = one.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-') + ": ";
+            String name = one.name().toLowerCase(Locale.ROOT).replace('_', '-') + ": ";
             double wood = all.get(name + "shaft and heel wood, x 0 to joint");
             double before = all.get(name + "of it before the heel turn");
 
@@ -205,6 +209,94 @@ class NeckSolidTest {
         if (all.containsKey("wood left in space from x=20")) {
             assertThat(wood.at(mm(20)).woodMm()).isCloseTo(all.get("wood left in space from x=20"), within(1e-6));
         }
+    }
+
+    /** Where a blank of a thickness no longer holds the turn into the heel, the first block must begin. */
+    @ParameterizedTest
+    @EnumSource(ReferenceNecks.class)
+    void blocks_areAsLongAtLeastAsInTheReference(ReferenceNecks one) {
+        NeckSolid solid = NeckSolid.of(one.neck());
+        int seen = 0;
+        for (Map.Entry<String, Double> row : clearances(one).entrySet()) {
+            if (row.getKey().startsWith("least block length")) {
+                double thick = figure(row.getKey().replaceAll(".* ([0-9.]+) thick", "$1"));
+                double from = solid.back().heelStartMm().orElseThrow();
+                double begins = solid.depth().risesTo(thick, from, solid.bodyJointMm());
+                assertThat(solid.bodyJointMm() - begins).as(row.getKey()).isCloseTo(row.getValue(), within(CLOSED));
+                seen++;
+            }
+        }
+        assertThat(seen).isEqualTo(2);
+    }
+
+    /** The crown is a cone: under a string the board leaves a straight line by no more than the script found. */
+    @ParameterizedTest
+    @EnumSource(value = ReferenceNecks.class, names = "ONE_PIECE", mode = EnumSource.Mode.EXCLUDE)
+    void board_underAStringIsAsStraightAsInTheReference(ReferenceNecks one) {
+        NeckSolid solid = NeckSolid.of(one.neck());
+        Line string = strings(one).get(0).underside();
+        double scale = strings(one).get(0).scale().libraryValue();
+        double share = (1 - Math.pow(2, -one.frets / 12.0)) * scale / (scale + one.compensations()[0]);
+        double from = top(solid, string.at(0));
+        double to = top(solid, string.at(share));
+        double most = 0;
+        for (int i = 0; i <= 4000; i++) {
+            double off = top(solid, string.at(share * i / 4000)) - from - (to - from) * i / 4000;
+            most = Math.abs(off) > Math.abs(most) ? off : most;
+        }
+
+        assertThat(most).isCloseTo(named(clearances(one), "nut to last fret, signed"), within(1e-9));
+    }
+
+    private static double top(NeckSolid solid, Point at) {
+        return solid.boardTopMm(at.xMm(), at.yMm());
+    }
+
+    @ParameterizedTest
+    @EnumSource(ReferenceNecks.class)
+    void heelHeight_squareToTheGlueFaceIsThatOfTheReference(ReferenceNecks one) {
+        double angle = one == ReferenceNecks.STRAIGHT ? 1.4 : one == ReferenceNecks.FANNED ? 1.2 : 0;
+        double lean = one == ReferenceNecks.FANNED ? 1 : 0;
+        double high = one.neck().heel().orElseThrow().heightMm();
+
+        double ours = HeelBlocks.of(mm(high), mm(20))
+                .at(deg(angle))
+                .leaning(deg(lean))
+                .height()
+                .libraryValue();
+
+        assertThat(ours).isCloseTo(named(clearances(one), "D+o=H"), within(CLOSED));
+    }
+
+    /** Simpson's rule over the board's top, from the nut to the last fret on the centreline, ends square as in the script. */
+    @ParameterizedTest
+    @EnumSource(ReferenceNecks.class)
+    void fingerboard_holdsTheVolumeOfTheReference(ReferenceNecks one) {
+        NeckSolid solid = NeckSolid.of(one.neck());
+        String name = one.name().toLowerCase(Locale.ROOT).replace('_', '-') + ": ";
+        Map<String, Double> all = new HashMap<>();
+        Table.rows("solid/solid-volumes.csv")
+                .forEach(row -> all.put(row[0] + ": " + name(row), figure(row[row.length - 1])));
+        double area = all.get(name + "fingerboard section area at the nut");
+        double volume = all.get(name + "fingerboard volume, centreline nut to last fret, ends square");
+
+        assertThat(boardArea(solid, 0)).isCloseTo(area, within(1e-8 * area));
+        double end = solid.fret(one.frets).crossing().libraryValue();
+        assertThat(simpson(x -> boardArea(solid, x), 0, end)).isCloseTo(volume, within(1e-8 * volume));
+    }
+
+    private static double boardArea(NeckSolid solid, double x) {
+        double half = solid.back().sectionMm(x).halfWidth();
+        return 2 * simpson(y -> solid.boardTopMm(x, y), 0, half);
+    }
+
+    private static double simpson(DoubleUnaryOperator f, double from, double to) {
+        int n = 40;
+        double sum = f.applyAsDouble(from) + f.applyAsDouble(to);
+        for (int i = 1; i < n; i++) {
+            sum += (i % 2 == 0 ? 2 : 4) * f.applyAsDouble(from + (to - from) * i / n);
+        }
+        return sum * (to - from) / n / 3;
     }
 
     private static double named(Map<String, Double> all, String end) {
