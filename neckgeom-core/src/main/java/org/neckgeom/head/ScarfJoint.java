@@ -211,7 +211,7 @@ public final class ScarfJoint extends LeanAnswer {
      * @param shaftEnd x of the shaft's end, from the fingerboard side of the nut, more than 0, farther than the joint's
      *     line there
      * @param headLength of the finished head from the break line along the centreline in its face, longer than the
-     *     joint's line there; of a swung head its {@link HeadLayout#reach reach}
+     *     joint's line there; of a swung head the reach of its farthest corner
      * @throws IllegalArgumentException if the nut slants and no width is {@link #keeping kept}
      */
     public ScarfBoard board(Quantity<Length> shaftEnd, Quantity<Length> headLength) {

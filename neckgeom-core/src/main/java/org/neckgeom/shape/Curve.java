@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.DoubleStream;
 import org.neckgeom.fault.NoAnswer;
@@ -186,7 +187,7 @@ public final class Curve {
         }
         Curve both = split(Objects.requireNonNull(other, "other").knots).split(fromMm, toMm);
         Curve there = other.split(both.knots);
-        TreeSet<Double> crossings = new TreeSet<>();
+        Set<Double> crossings = new TreeSet<>();
         for (int i = 0; i + 1 < both.knots.length; i++) {
             if (both.knots[i] >= fromMm && both.knots[i + 1] <= toMm) {
                 crossings(both.pieces[i + 1].minus(there.pieces[i + 1]), both.knots[i], both.knots[i + 1], crossings);
@@ -205,7 +206,7 @@ public final class Curve {
     }
 
     /** Where a piece is 0 between two x, its roots of slope apart. */
-    private static void crossings(CurvePiece gap, double from, double to, TreeSet<Double> found) {
+    private static void crossings(CurvePiece gap, double from, double to, Set<Double> found) {
         double[] stops = DoubleStream.concat(DoubleStream.of(from, to), DoubleStream.of(gap.levelIn(from, to)))
                 .sorted()
                 .toArray();

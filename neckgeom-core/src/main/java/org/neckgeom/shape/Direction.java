@@ -31,7 +31,13 @@ public record Direction(double x, double y, double z) {
     /** A vector so near unit length is one already: made unit again it would not be equal. */
     private static final double UNIT = 4e-16;
 
-    /** Makes three shares a unit vector; they must not all be 0. */
+    /**
+     * Makes three shares a unit vector; they must not all be 0.
+     *
+     * @param x share along the centreline
+     * @param y share across
+     * @param z share square to the glue face
+     */
     public Direction {
         double length = length(
                 LibraryUnits.finite(x, "x of a direction", ""),

@@ -20,7 +20,14 @@ public record Frame(Point origin, Direction u, Direction v, Direction w) {
 
     private static final double TOLERANCE = 1e-12;
 
-    /** Checks that the axes are square to each other and right-handed, to 1e-12. */
+    /**
+     * Checks that the axes are square to each other and right-handed, to 1e-12.
+     *
+     * @param origin where its own origin lies
+     * @param u its first axis
+     * @param v its second axis
+     * @param w its third axis
+     */
     public Frame {
         Objects.requireNonNull(origin, "origin");
         double handed =

@@ -13,7 +13,12 @@ public record Line(Point from, Point to) {
     /** Square of the sine of an angle at which an end is as near as the nearest points, to 1e-12 of the lines' length. */
     private static final double PARALLEL = 1e-24;
 
-    /** Checks that both ends are there. */
+    /**
+     * Checks that both ends are there.
+     *
+     * @param from one end
+     * @param to the other end
+     */
     public Line {
         Objects.requireNonNull(from, "from");
         Objects.requireNonNull(to, "to");

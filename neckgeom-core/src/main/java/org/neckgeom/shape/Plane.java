@@ -19,7 +19,12 @@ public record Plane(Direction normal, double offsetMm) {
 
     private static final double PARALLEL = 1e-12;
 
-    /** Checks both parts. */
+    /**
+     * Checks both parts.
+     *
+     * @param normal pointing out of the wood
+     * @param offsetMm along the normal from the origin, in mm
+     */
     public Plane {
         Objects.requireNonNull(normal, "normal");
         offsetMm = Spot.mm(offsetMm, "offset of a plane");

@@ -17,7 +17,13 @@ public record Point(double xMm, double yMm, double zMm) {
     /** The middle of the nut line on the glue face. */
     public static final Point ORIGIN = new Point(0, 0, 0);
 
-    /** Checks the three numbers; a negative zero becomes zero. */
+    /**
+     * Checks the three numbers; a negative zero becomes zero.
+     *
+     * @param xMm along the centreline in mm
+     * @param yMm across in mm
+     * @param zMm square to the glue face in mm
+     */
     public Point {
         xMm = Spot.mm(xMm, "x");
         yMm = Spot.mm(yMm, "y");

@@ -18,7 +18,12 @@ public record Spot(double uMm, double vMm) {
 
     private static final int DECIMALS = 4;
 
-    /** Checks the two numbers; a negative zero becomes zero. */
+    /**
+     * Checks the two numbers; a negative zero becomes zero.
+     *
+     * @param uMm first coordinate in mm
+     * @param vMm second coordinate in mm
+     */
     public Spot {
         uMm = mm(uMm, "u");
         vMm = mm(vMm, "v");

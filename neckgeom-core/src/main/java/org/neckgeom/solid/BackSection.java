@@ -226,7 +226,7 @@ record BackSection(
     }
 
     private boolean isEven() {
-        return bass == treble;
+        return bass.equals(treble);
     }
 
     private double toTreble(double u, double v) {
