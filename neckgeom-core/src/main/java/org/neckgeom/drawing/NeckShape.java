@@ -6,6 +6,7 @@ import java.util.Optional;
 import javax.measure.quantity.Length;
 import org.neckgeom.board.FannedFrets;
 import org.neckgeom.head.ScarfJoint;
+import org.neckgeom.kernel.NeckSetKernel;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Neck;
@@ -229,23 +230,18 @@ public final class NeckShape {
 
     /** Height of the board's crown under its middle at half the width: {@code R - sqrt(R^2 - a^2)}; 0 when flat. */
     public double crownDrop(double x) {
-        double radius = design.crownRadiusAtMm(x);
-        double a = halfWidth(x);
-        return Double.isInfinite(radius) ? 0 : a * a / (radius + Math.sqrt(radius * radius - a * a));
+        return NeckSetKernel.drop(design.crownRadiusAtMm(x), halfWidth(x));
     }
 
     /** The board across at a station, closed, the crown as a fine line. */
     public List<Spot> boardSection(double x) {
         double a = halfWidth(x);
-        double top = design.boardThicknessAtMm(x);
-        double radius = design.crownRadiusAtMm(x);
         List<Spot> points = new ArrayList<>();
         points.add(new Spot(-a, 0));
-        int pieces = Double.isInfinite(radius) ? 1 : 24;
+        int pieces = Double.isInfinite(design.crownRadiusAtMm(x)) ? 1 : 24;
         for (int i = 0; i <= pieces; i++) {
             double y = -a + 2 * a * i / pieces;
-            double drop = Double.isInfinite(radius) ? 0 : y * y / (radius + Math.sqrt(radius * radius - y * y));
-            points.add(new Spot(y, top - drop));
+            points.add(new Spot(y, solid.boardTopMm(x, y)));
         }
         points.add(new Spot(a, 0));
         return points;
@@ -280,9 +276,7 @@ public final class NeckShape {
             return points;
         }
         double meets = crease();
-        HeadSolid there = solid.head().orElseThrow();
-        double headBack = there.back().offsetMm() / there.face().normal().z() - meets * StrictMath.tan(head.angleRad());
-        points.add(new Spot(meets, -headBack));
+        points.add(new Spot(meets, -solid.head().orElseThrow().backDepth().valueAt(meets)));
         return points;
     }
 

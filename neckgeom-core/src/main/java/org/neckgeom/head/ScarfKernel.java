@@ -2,6 +2,7 @@ package org.neckgeom.head;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
+import org.neckgeom.kernel.HeadPlanes;
 import org.neckgeom.units.LibraryUnits;
 
 /**
@@ -76,7 +77,7 @@ final class ScarfKernel {
      * {@code atan(tan a / cos s)}.
      */
     static double dihedral(double pitchRad, double slantRad) {
-        return StrictMath.atan(StrictMath.tan(pitchRad) / StrictMath.cos(slantRad));
+        return HeadPlanes.dihedral(pitchRad, slantRad);
     }
 
     /**

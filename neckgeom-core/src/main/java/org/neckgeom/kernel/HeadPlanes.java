@@ -24,7 +24,7 @@ import org.neckgeom.shape.Spot;
 public record HeadPlanes(double pitch, double slant, Plane face, Frame frame, double thickness) {
 
     public static HeadPlanes of(double a, double s, double g, double thickness) {
-        double d = StrictMath.atan(StrictMath.tan(a) / StrictMath.cos(s));
+        double d = dihedral(a, s);
         Direction normal = new Direction(
                 -StrictMath.sin(d) * StrictMath.cos(s), StrictMath.sin(d) * StrictMath.sin(s), StrictMath.cos(d));
         double cosG = StrictMath.cos(g);
@@ -44,6 +44,11 @@ public record HeadPlanes(double pitch, double slant, Plane face, Frame frame, do
     /** Angle in the face from the neck's axis to the head's, positive toward the treble side, in rad. */
     public double swingInFace() {
         return StrictMath.atan2(-neckAxis().vMm(), neckAxis().uMm()) + 0.0;
+    }
+
+    /** Angle between the head's face and the glue face, square to a nut line slanted by s: {@code atan(tan a / cos s)}. */
+    public static double dihedral(double a, double s) {
+        return StrictMath.atan(StrictMath.tan(a) / StrictMath.cos(s));
     }
 
     /** The head's back, its wood above it. */

@@ -119,7 +119,11 @@ final class HeadParts {
                         plan,
                         CheckCode.POSTS_ON_THE_WOOD,
                         edge,
-                        plan.words("past-a-washer", "{clear:text} past the washer of post {post}")
+                        plan.words(
+                                        "past-a-washer",
+                                        free.isSized()
+                                                ? "{clear:1|2} past the washer of post {post}"
+                                                : "{clear:1|2} from post {post} to the edge, its size not given")
                                 .with("clear", Kind.MM, edge.libraryValue())
                                 .with("post", Kind.WHOLE, free.postNearestTheEdge()),
                         Outcome.STOP,
@@ -130,7 +134,11 @@ final class HeadParts {
                         plan,
                         CheckCode.POSTS_APART,
                         apart,
-                        plan.words("between", "{clear:text} between two washers")
+                        plan.words(
+                                        "between",
+                                        free.isSized()
+                                                ? "{clear:1|2} between two washers"
+                                                : "{clear:1|2} between two posts, their size not given")
                                 .with("clear", Kind.MM, apart.libraryValue()),
                         Outcome.STOP,
                         plan.words("drill", "Drill for the posts."),
@@ -140,7 +148,10 @@ final class HeadParts {
                         plan,
                         CheckCode.STRINGS_CLEAR_OF_POSTS,
                         past,
-                        plan.words("past-a-post", "{clear:text} past another string's post")
+                        plan.words(
+                                        "past-a-post",
+                                        "{clear:1|2} past another string's post"
+                                                + (free.isSized() ? "" : ", its size not given"))
                                 .with("clear", Kind.MM, past.libraryValue()),
                         Outcome.OPEN,
                         plan.words("as-drawn", "Leave the posts as drawn."),

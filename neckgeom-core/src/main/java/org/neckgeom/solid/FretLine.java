@@ -13,8 +13,7 @@ import org.neckgeom.units.ShopUnit;
 /**
  * A fret's line on the fingerboard, from its bass edge to its treble edge, square or fanned. Immutable.
  *
- * <p>The line is {@code x = x0 + S y}; on the edges {@code y = -+(W/2 + k x)} it ends at {@code x = (x0 -+ S W/2) / (1 +- S
- * k)}, the upper sign on the bass side. Its two ends differ, so its length is not the width where it crosses the
+ * <p>It ends on both edges of the board, where {@link org.neckgeom.board.FannedFrets} has it. Its two ends differ, so its length is not the width where it crosses the
  * centreline. Exact. Fret 0 is the nut line.
  */
 public final class FretLine extends ValueAnswer {
@@ -36,28 +35,12 @@ public final class FretLine extends ValueAnswer {
     private final Spot bass;
     private final Spot treble;
 
-    private FretLine(int fret, double crossing, Spot bass, Spot treble, LengthStyle style) {
+    FretLine(int fret, double crossing, Spot bass, Spot treble, LengthStyle style) {
         super(FORM, style);
         this.fret = fret;
         this.crossing = crossing;
         this.bass = bass;
         this.treble = treble;
-    }
-
-    /**
-     * @param slope what x grows by per y
-     * @param half half the board's width at the nut
-     * @param growth what half the width grows by per x
-     */
-    static FretLine of(int fret, double crossing, double slope, double half, double growth, LengthStyle style) {
-        double bass = (crossing - slope * half) / (1 + slope * growth);
-        double treble = (crossing + slope * half) / (1 - slope * growth);
-        return new FretLine(
-                fret,
-                crossing,
-                new Spot(bass, -(half + growth * bass)),
-                new Spot(treble, half + growth * treble),
-                style);
     }
 
     /** {@return the fret's number; 0 for the nut line} */

@@ -30,7 +30,7 @@ public final class HeadClearances extends ValueAnswer {
             .fact("first", Kind.WHOLE, "number, from the bass side", Pair::first)
             .fact("second", Kind.WHOLE, "number, from the bass side; 0 for the edge", Pair::second)
             .fact("clearance", Kind.MM, "negative: they meet", Pair::mm)
-            .finds("clearance", "{clearance:text}");
+            .finds("clearance", "{clearance:1|2}");
 
     private static final Form<HeadClearances> FORM = Form.<HeadClearances>of("head-clearances")
             .factIfAny("edge", Kind.answer(PAIR), "least wood past a washer", c -> Optional.ofNullable(c.edge))
@@ -47,23 +47,26 @@ public final class HeadClearances extends ValueAnswer {
                     c -> Optional.ofNullable(c.strings))
             .fact("crossings", Kind.WHOLE, "pairs of strings that cross over the head", c -> c.crossings)
             .finds("clearances", "Clearances on the head")
-            .line("edge", "wood past a washer", "{edge}")
-            .line("washers", "between washers", "{washers}")
+            .line("edge", "wood round a post", "{edge}")
+            .line("washers", "between posts", "{washers}")
             .line("post", "string past a post", "{post}")
             .line("strings", "between strings", "{strings}")
-            .line("crossings", "strings that cross", "{crossings}");
+            .line("crossings", "strings that cross", "{crossings}")
+            .note("size-not-given", c -> !c.sized, "sizes of posts and washers were not given and count as 0");
 
     private final @Nullable Pair edge;
     private final @Nullable Pair washers;
     private final @Nullable Pair post;
     private final @Nullable Pair strings;
     private final int crossings;
+    private final boolean sized;
 
     /** Two things by their numbers from the bass side, and what is free between them in mm. */
     private record Pair(int first, int second, double mm) {}
 
     private HeadClearances(HeadSolid head, List<StringLine> lines) {
         super(FORM, head.style());
+        this.sized = head.head().washerDiameterMm() > 0;
         List<Spot> posts = head.posts();
         List<Line> axes = head.postAxes();
         double washer = head.head().washerDiameterMm() / 2;
@@ -144,6 +147,11 @@ public final class HeadClearances extends ValueAnswer {
         return edge == null ? 0 : edge.first;
     }
 
+    /** {@return whether the size of posts or washers was given; else it counts as 0} */
+    public boolean isSized() {
+        return sized;
+    }
+
     /** {@return the least between two washers; negative where they meet; nothing with fewer than two posts} */
     public Optional<Amount<Length>> washers() {
         return amount(washers);
@@ -170,6 +178,6 @@ public final class HeadClearances extends ValueAnswer {
 
     @Override
     protected @Nullable Object[] parts() {
-        return new @Nullable Object[] {edge, washers, post, strings, crossings};
+        return new @Nullable Object[] {edge, washers, post, strings, crossings, sized};
     }
 }

@@ -20,6 +20,7 @@ import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.OutlinePoint;
 import org.neckgeom.neck.TunerPost;
+import org.neckgeom.shape.Curve;
 import org.neckgeom.shape.Frame;
 import org.neckgeom.shape.Line;
 import org.neckgeom.shape.Plane;
@@ -157,6 +158,11 @@ public final class HeadSolid extends ValueAnswer {
     /** {@return the face of its wood, veneer not counted} */
     public Plane face() {
         return planes.face();
+    }
+
+    /** {@return the depth of its back below the glue face on the centreline over x, in mm, veneer not counted} */
+    public Curve backDepth() {
+        return planes.backDepth();
     }
 
     /** {@return the back of its wood, veneer not counted} */

@@ -23,6 +23,7 @@ import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.BackSet;
 import org.neckgeom.kernel.NeckSetKernel;
+import org.neckgeom.kernel.TenPoints;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.JointPlace;
@@ -73,12 +74,6 @@ public final class NeckSolid extends ValueAnswer {
     private static final int HALVINGS = 200;
     private static final int PANELS = 8;
     private static final int MOST_STATIONS = 100_000;
-    private static final double[] GAUSS_X = {
-        0.1488743389816312, 0.4333953941292472, 0.6794095682990244, 0.8650633666889845, 0.9739065285171717
-    };
-    private static final double[] GAUSS_W = {
-        0.2955242247147529, 0.2692667193099963, 0.2190863625159820, 0.1494513491505806, 0.0666713443086881
-    };
 
     private final Neck neck;
     private final BackShape back;
@@ -187,18 +182,7 @@ public final class NeckSolid extends ValueAnswer {
     }
 
     private double volume(double from, double to) {
-        double h = (to - from) / PANELS;
-        double sum = 0;
-        for (int panel = 0; panel < PANELS; panel++) {
-            for (int i = 0; i < GAUSS_X.length; i++) {
-                double middle = from + h * (panel + 0.5);
-                double aside = h / 2 * GAUSS_X[i];
-                sum += GAUSS_W[i]
-                        * (back.sectionMm(middle - aside).area()
-                                + back.sectionMm(middle + aside).area());
-            }
-        }
-        return sum * h / 2;
+        return TenPoints.integral(x -> back.sectionMm(x).area(), from, to, PANELS);
     }
 
     /** {@return the station at which the back is deepest between the nut and the body joint, in mm} */
@@ -235,13 +219,16 @@ public final class NeckSolid extends ValueAnswer {
      * @param fret 0 for the nut line; one more than there are frets is the usual end of the board
      */
     public FretLine fret(int fret) {
-        double half = back.halfWidth().valueAt(0);
-        double growth = back.halfWidth().slopeAt(0);
         double crossing = fan.map(f -> f.onCentreline(fret).libraryValue())
                 .orElseGet(() -> neck.scale().fretMm(fret));
-        double slope =
-                fan.map(f -> StrictMath.tan(f.slant(fret).libraryValue())).orElse(0.0);
-        return FretLine.of(fret, crossing, slope, half, growth, style());
+        double bass = fan.map(f -> f.onBassEdge(fret, neck).libraryValue()).orElse(crossing);
+        double treble = fan.map(f -> f.onTrebleEdge(fret, neck).libraryValue()).orElse(crossing);
+        return new FretLine(
+                fret,
+                crossing,
+                new Spot(bass, -neck.halfWidthAtMm(bass)),
+                new Spot(treble, neck.halfWidthAtMm(treble)),
+                style());
     }
 
     /** {@return the lines of the nut and every fret, from edge to edge} */
@@ -388,7 +375,7 @@ public final class NeckSolid extends ValueAnswer {
             return OptionalDouble.empty();
         }
         Curve shaft = back.carriedOn();
-        Curve itsBack = HeadSolid.planes(neck, head.head()).backDepth();
+        Curve itsBack = head.backDepth();
         double lo = -head.head().lengthMm();
         double hi = bodyJointMm();
         if (!(itsBack.valueAt(lo) > shaft.valueAt(lo)) || !(itsBack.valueAt(hi) < shaft.valueAt(hi))) {
@@ -415,7 +402,7 @@ public final class NeckSolid extends ValueAnswer {
                 "head", "missing", "\"" + neck.name() + "\" has no head to be scarfed on: add .head(...)"));
         double shaft = Objects.requireNonNull(joint, "joint").shaftThickness().libraryValue();
         double fall = StrictMath.tan(there.head().angleRad());
-        double thick = there.back().offsetMm() / there.face().normal().z();
+        double thick = there.backDepth().valueAt(0);
         Point atBack = new Point((thick - shaft) / fall, 0, -shaft);
         return joint.place() == JointPlace.IN_THE_HEAD
                 ? new Line(new Point(-shaft / fall, 0, -shaft), atBack)

@@ -1,6 +1,7 @@
 package org.neckgeom.solid;
 
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.kernel.TenPoints;
 
 /**
  * One quarter of the curve {@code (y/a)^p + (z/b)^p = 1}, and distances to it, on plain doubles.
@@ -31,15 +32,6 @@ final class SuperellipseArc {
     private static final double TOWARD_END = 1e-4;
     private static final double AT_END = 1e-16;
     private static final double SHORT = 1e-7;
-
-    /** Gauss and Legendre's places and weights for ten points, those of one side. */
-    private static final double[] GAUSS_X = {
-        0.1488743389816312, 0.4333953941292472, 0.6794095682990244, 0.8650633666889845, 0.9739065285171717
-    };
-
-    private static final double[] GAUSS_W = {
-        0.2955242247147529, 0.2692667193099963, 0.2190863625159820, 0.1494513491505806, 0.0666713443086881
-    };
 
     private static final int PANELS = 4;
 
@@ -77,16 +69,7 @@ final class SuperellipseArc {
 
     private double quadrature() {
         double c = StrictMath.pow(2, -1 / p);
-        double sum = 0;
-        for (int panel = 0; panel < PANELS; panel++) {
-            for (int i = 0; i < GAUSS_X.length; i++) {
-                for (int side = -1; side <= 1; side += 2) {
-                    double t = c * (panel + 0.5 + side * GAUSS_X[i] / 2) / PANELS;
-                    sum += GAUSS_W[i] * root(1 - power(t));
-                }
-            }
-        }
-        return sum * c / PANELS - c * c;
+        return 2 * TenPoints.integral(t -> root(1 - power(t)), 0, c, PANELS) - c * c;
     }
 
     /** Half-width of the curve at depth z: {@code a (1 - (z/b)^p)^(1/p)}, 0 below the curve. */

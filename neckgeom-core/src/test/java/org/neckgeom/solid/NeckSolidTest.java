@@ -14,6 +14,8 @@ import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.neckgeom.board.StringOverhang;
+import org.neckgeom.board.StringSpacing;
 import org.neckgeom.heel.HeelBlocks;
 import org.neckgeom.kernel.Table;
 import org.neckgeom.shape.Line;
@@ -208,6 +210,31 @@ class NeckSolidTest {
                 .isCloseTo(all.get("wood left in space from that station"), within(1e-6));
         if (all.containsKey("wood left in space from x=20")) {
             assertThat(wood.at(mm(20)).woodMm()).isCloseTo(all.get("wood left in space from x=20"), within(1e-6));
+        }
+    }
+
+    /** The overhang is one thing: of a string in space, of the fingerboard's own answer, and of the reference. */
+    @Test
+    void overhang_ofAStringIsThatOfTheBoardAndOfTheReference() {
+        for (String[] row : Table.rows("solid/solid-strings.csv")) {
+            ReferenceNecks one = ReferenceNecks.named(row[0]);
+            NeckSolid solid = NeckSolid.of(one.neck());
+            StringLine string = strings(one).get((int) figure(row[1]) - 1);
+            double x = solid.fret(12).crossing().libraryValue();
+            Point nut = string.underside().from();
+            Point saddle = string.underside().to();
+            double y = nut.yMm() + (saddle.yMm() - nut.yMm()) * (x - nut.xMm()) / (saddle.xMm() - nut.xMm());
+            double inside = solid.neck().halfWidthAtMm(x) - Math.abs(y);
+
+            assertThat(inside - string.gauge().libraryValue() / 2).isCloseTo(figure(row[17]), within(CLOSED));
+            if (!one.isFanned() && string.number() == 1) {
+                StringOverhang board = StringOverhang.of(
+                        solid.neck(),
+                        StringSpacing.atNut(solid.neck()).orElseThrow(),
+                        StringSpacing.atSaddle(solid.neck()).orElseThrow());
+                // The noun's strings are 1 mm thick.
+                assertThat(board.bass(12).libraryValue()).isCloseTo(inside - 0.5, within(1e-9));
+            }
         }
     }
 

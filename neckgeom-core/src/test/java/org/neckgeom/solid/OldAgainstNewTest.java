@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.mm;
 
+import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.board.FannedFrets;
@@ -13,6 +14,7 @@ import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.shape.Line;
 import org.neckgeom.shape.Point;
+import org.neckgeom.shape.Spot;
 import org.neckgeom.units.LengthStyle;
 
 /**
@@ -86,10 +88,12 @@ class OldAgainstNewTest {
                 int fret = n;
                 if (neck.fannedFrets().isPresent()) {
                     FannedFrets fan = FannedFrets.of(neck).orElseThrow();
-                    assertThat(line.bass().uMm())
-                            .isCloseTo(fan.onBassEdge(fret, neck).libraryValue(), within(1e-9));
-                    assertThat(line.treble().uMm())
-                            .isCloseTo(fan.onTrebleEdge(fret, neck).libraryValue(), within(1e-9));
+                    for (Spot end : List.of(line.bass(), line.treble())) {
+                        // On the fret's line, and on the board's edge.
+                        assertThat(end.uMm())
+                                .isCloseTo(fan.at(fret, mm(end.vMm())).libraryValue(), within(1e-9));
+                        assertThat(Math.abs(end.vMm())).isCloseTo(neck.halfWidthAtMm(end.uMm()), within(1e-9));
+                    }
                     assertThat(line.slant().libraryValue())
                             .isCloseTo(fan.slant(fret).libraryValue(), within(1e-12));
                 } else {
