@@ -16,6 +16,7 @@ module org.neckgeom.core {
     exports org.neckgeom.plan;
     exports org.neckgeom.shape;
     exports org.neckgeom.solid;
+    exports org.neckgeom.state;
     exports org.neckgeom.strength;
     exports org.neckgeom.sweep;
     exports org.neckgeom.template;

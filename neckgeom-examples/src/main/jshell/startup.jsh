@@ -16,6 +16,7 @@ import org.neckgeom.plan.*;
 import org.neckgeom.shape.*;
 import org.neckgeom.shop.*;
 import org.neckgeom.solid.*;
+import org.neckgeom.state.*;
 import org.neckgeom.stock.*;
 import org.neckgeom.strength.*;
 import org.neckgeom.sweep.*;

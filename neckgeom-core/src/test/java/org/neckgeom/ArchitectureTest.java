@@ -65,7 +65,7 @@ class ArchitectureTest {
             Set.of("shop", "stock", "neck"),
             Set.of("kernel", "shape"),
             Set.of("board", "head", "heel", "channel", "strength", "budget", "sweep", "order"),
-            Set.of("solid"),
+            Set.of("solid", "state"),
             Set.of("plan"),
             Set.of("drawing"),
             Set.of("page"),

@@ -25,7 +25,6 @@ import org.neckgeom.board.FretTable;
 import org.neckgeom.board.OuterStrings;
 import org.neckgeom.budget.Allocation;
 import org.neckgeom.budget.Budget;
-import org.neckgeom.budget.NeckTree;
 import org.neckgeom.budget.Propagation;
 import org.neckgeom.budget.ResultDistribution;
 import org.neckgeom.budget.Simulated;
@@ -54,6 +53,7 @@ import org.neckgeom.shape.Spot;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.solid.BackCurve;
 import org.neckgeom.solid.FloorThickness;
+import org.neckgeom.state.NeckErrors;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.strength.Relief;
 import org.neckgeom.strength.Sections;
@@ -189,9 +189,13 @@ class SameBitsTest {
         walk("shares", budget.shares());
         walk("yield", budget().yield(Limits.within(mm(0.2))));
         walk("allocation", Allocation.of(budget(), Limits.within(mm(0.1)), percent(95)));
-        NeckTree.fromTheChannel(neck())
-                .budgets()
-                .forEach(tree -> walk(tree.title(), tree.distribution().interval(percent(95))));
+        NeckErrors errors = NeckErrors.of(neck());
+        walk(
+                "string line",
+                errors.state().known("string line", errors.stringLine()).interval(0.95));
+        walk(
+                "projection",
+                errors.state().known("projection", errors.projection()).interval(0.95));
     }
 
     private static Budget<javax.measure.quantity.Length> budget() {

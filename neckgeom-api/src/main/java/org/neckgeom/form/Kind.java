@@ -17,6 +17,7 @@ import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Way.Mode;
+import org.neckgeom.measure.Chance;
 import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.GlobalRisk;
@@ -119,6 +120,13 @@ public final class Kind<V> {
             EnumSet.of(Mode.PLAIN, Mode.DIGITS),
             (value, way, style, beside) -> way.mode() == Mode.PLAIN ? Numbers.percent(value) : number(value, way),
             (value, style) -> Json.number(value));
+
+    /** A chance of keeping limits, printed with no more nines than it has earned. */
+    public static final Kind<Chance> CHANCE = new Kind<>(
+            "chance",
+            EnumSet.of(Mode.PLAIN),
+            (chance, way, style, beside) -> chance.toString(),
+            (chance, style) -> chanceData(chance));
 
     /** A name that the user gave, or another word that is no code. */
     public static final Kind<String> NAME = new Kind<>(
@@ -690,6 +698,15 @@ public final class Kind<V> {
         return data;
     }
 
+    private static Object chanceData(Chance chance) {
+        Map<String, Object> data = new LinkedHashMap<>();
+        data.put("probability", Json.number(chance.probability()));
+        data.put("outside", Json.number(chance.outside()));
+        data.put("pessimisticOutside", Json.number(chance.pessimisticOutside()));
+        data.put("error", Json.number(chance.error()));
+        return data;
+    }
+
     private static Object spreadData(ErrorDistribution<?> spread, LengthStyle style) {
         ErrorDistribution<?> shown = spread.in(style.inTables());
         ShopUnit<?> unit = shown.unit();
@@ -731,6 +748,15 @@ public final class Kind<V> {
         probability.put("minimum", 0);
         probability.put("maximum", 1);
         all.put("probability", probability);
+        List<String> ofAChance = List.of("probability", "outside", "pessimisticOutside", "error");
+        Map<String, Object> chances = new LinkedHashMap<>();
+        ofAChance.forEach(key -> chances.put(key, ref("probability")));
+        Map<String, Object> chance = new LinkedHashMap<>();
+        chance.put("type", "object");
+        chance.put("properties", chances);
+        chance.put("required", ofAChance);
+        chance.put("additionalProperties", false);
+        all.put("chance", chance);
         all.put("text", Map.of("type", "string"));
         all.put("flag", Map.of("type", "boolean"));
         return all;

@@ -1,5 +1,6 @@
 package org.neckgeom.budget;
 
+import org.neckgeom.kernel.Mix;
 import org.neckgeom.numeric.NormalLaw;
 
 /**
@@ -46,18 +47,11 @@ final class Draws {
     private long d;
 
     Draws(long seed, long block) {
-        long z = mix(seed) + block * 0x9E3779B97F4A7C15L;
-        a = mix(z += 0x9E3779B97F4A7C15L);
-        b = mix(z += 0x9E3779B97F4A7C15L);
-        c = mix(z += 0x9E3779B97F4A7C15L);
-        d = mix(z + 0x9E3779B97F4A7C15L);
-    }
-
-    /** SplitMix64's finisher (G. L. Steele, D. Lea and C. H. Flood, OOPSLA 2014). */
-    static long mix(long z) {
-        long y = (z ^ (z >>> 30)) * 0xBF58476D1CE4E5B9L;
-        y = (y ^ (y >>> 27)) * 0x94D049BB133111EBL;
-        return y ^ (y >>> 31);
+        long z = Mix.of(seed) + block * 0x9E3779B97F4A7C15L;
+        a = Mix.of(z += 0x9E3779B97F4A7C15L);
+        b = Mix.of(z += 0x9E3779B97F4A7C15L);
+        c = Mix.of(z += 0x9E3779B97F4A7C15L);
+        d = Mix.of(z + 0x9E3779B97F4A7C15L);
     }
 
     long next() {

@@ -9,6 +9,7 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.kernel.Mix;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
@@ -151,7 +152,7 @@ public final class Simulation<Q extends Quantity<Q>> extends ValueAnswer {
                         "the result of " + title + " does not settle to " + digits + " digits within " + MOST_KEPT
                                 + " trials");
             }
-            run.add(kept.tally(Draws.mix(seed) + batches, run.batchSize()));
+            run.add(kept.tally(Mix.of(seed) + batches, run.batchSize()));
             batches++;
         }
         Simulated.Settled settled = new Simulated.Settled(digits, batches, run.batchSize());

@@ -2,6 +2,9 @@ package org.neckgeom.budget;
 
 import static org.neckgeom.units.ShopUnits.mm;
 
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.measure.quantity.Length;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
@@ -188,9 +191,12 @@ public final class Workmanship extends Noun<Workmanship> {
         return FORM;
     }
 
-    /** {@return whether the centring was given, which a plan knows by itself; true when given} */
-    public boolean hasCentring() {
-        return values().has(CENTRING);
+    /** {@return the keys of the steps whose spread was given; that of every other step is common practice} */
+    public Set<String> given() {
+        return Stream.of(CENTRING, EDGE, LOCATING, CUTTING, GLUING, FITTING, STOPPING)
+                .filter(key -> values().has(key))
+                .map(Key::name)
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     @Override

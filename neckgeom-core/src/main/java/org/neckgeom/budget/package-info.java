@@ -4,7 +4,7 @@
  * that make budgets from features located on each other; trials (JCGM 101:2008); first-order propagation through any
  * function.
  *
- * <p>Open {@link org.neckgeom.budget.Budget} first, then {@link org.neckgeom.budget.DatumTree}. Errors count in the
+ * <p>Open {@link org.neckgeom.budget.Budget} first, then {@link org.neckgeom.state.DatumTree}. Errors count in the
  * library unit of their kind; lateral errors are positive toward the treble side, heights toward the strings, places
  * along the neck toward the body. No argument may be null.
  *

@@ -4,12 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.measure.quantity.Length;
 import org.neckgeom.budget.ResultDistribution;
-import org.neckgeom.budget.VarianceShare;
 import org.neckgeom.drawing.Shown;
-import org.neckgeom.measure.Interval;
-import org.neckgeom.measure.Limits;
 import org.neckgeom.shape.Spot;
-import org.neckgeom.text.Numbers;
+import org.neckgeom.state.Share;
 import org.neckgeom.units.ShopUnits;
 
 /** A budget drawn twice: whose error it is, as bars, and how it spreads against its limits, as a curve. */
@@ -26,10 +23,10 @@ final class BudgetDrawings {
 
     /** Bars of each step's share of the variance, largest first. */
     static Figure shares(BudgetPart part, String id) {
-        List<VarianceShare<Length>> largest = part.largest();
+        List<Share> largest = part.largest();
         double room = Drawing.WIDTH - 2 * EDGE;
         StringBuilder words = new StringBuilder("Bars, largest first. ");
-        for (VarianceShare<Length> share : largest) {
+        for (Share share : largest) {
             words.append(share.name())
                     .append(": ")
                     .append(BudgetPart.text(share))
@@ -38,13 +35,13 @@ final class BudgetDrawings {
         Drawing drawing = new Drawing(
                 part.title() + ": whose error it is", words.toString().strip(), largest.size() * ROW + EDGE);
         double v = 0;
-        for (VarianceShare<Length> share : largest) {
+        for (Share share : largest) {
             drawing.label("words", "start", EDGE, v + 16, shortened(share.name()));
             drawing.label("number", "end", Drawing.WIDTH - EDGE, v + 16, BudgetPart.text(share));
             drawing.shape("bar", box(EDGE, v + 21, Math.max(1, room * share.fraction()), BAR));
             v += ROW;
         }
-        int rest = (int) part.budget().sharesByStep().list().stream()
+        int rest = (int) part.known().shares().stream()
                         .filter(share -> share.fraction() > 0)
                         .count()
                 - largest.size();
@@ -61,23 +58,19 @@ final class BudgetDrawings {
         return name.length() <= most ? name : name.substring(0, most - 3) + "...";
     }
 
-    /** The density of the result with its limits, or without limits with its 95 % interval. */
+    /** The density of the deviation, the spreads as given, with its limits. */
     static Figure curve(BudgetPart part, Shown shown, String id) {
         ResultDistribution<Length> law = part.budget().distribution();
-        Interval<Length> usual = part.usual();
-        double lower = part.limits().map(Limits::libraryLower).orElse(usual.libraryLow());
-        double upper = part.limits().map(Limits::libraryUpper).orElse(usual.libraryHigh());
-        String mark = part.limits().isPresent() ? "limit" : "95 %";
-        String within = part.limits()
-                .map(limits -> Numbers.percent(law.chance(limits)) + " within")
-                .orElse("95 % interval");
+        double lower = part.limits().libraryLower();
+        double upper = part.limits().libraryUpper();
+        String within = part.known().chance(part.limits()) + " within";
         double mean = law.mean().libraryValue();
         double reach = 4 * law.standardDeviation().libraryValue();
         double low = Math.min(mean - reach, Double.isFinite(lower) ? lower : mean);
         double high = Math.max(mean + reach, Double.isFinite(upper) ? upper : mean);
         double margin = 0.04 * (high - low);
         Scale scale = new Scale(low - margin, high + margin);
-        String dashed = part.limits().map(limits -> "limits, " + limits).orElse("95 % interval, " + usual);
+        String dashed = "limits, " + part.limits();
         String deviation = "Standard deviation "
                 + shown.style().small(law.standardDeviation().libraryValue()) + ".";
         Drawing drawing = new Drawing(
@@ -92,8 +85,8 @@ final class BudgetDrawings {
         area.add(new Spot(curve.get(0).uMm(), floor));
         drawing.shape("curve", area);
         drawing.line("axis", EDGE, floor, Drawing.WIDTH - EDGE, floor);
-        limit(drawing, lower, scale, shown.length(lower), mark, floor);
-        limit(drawing, upper, scale, shown.length(upper), mark, floor);
+        limit(drawing, lower, scale, shown.length(lower), floor);
+        limit(drawing, upper, scale, shown.length(upper), floor);
         drawing.label("number", "middle", Drawing.WIDTH / 2, 18, within);
         return new Figure(id, drawing, "Dashed: " + dashed + ". " + deviation);
     }
@@ -125,7 +118,7 @@ final class BudgetDrawings {
         return points;
     }
 
-    private static void limit(Drawing drawing, double value, Scale scale, String number, String mark, double floor) {
+    private static void limit(Drawing drawing, double value, Scale scale, String number, double floor) {
         if (!Double.isFinite(value)) {
             return;
         }
@@ -134,7 +127,7 @@ final class BudgetDrawings {
         String anchor = u < Drawing.WIDTH / 3 ? "start" : u > 2 * Drawing.WIDTH / 3 ? "end" : "middle";
         double nudge = anchor.equals("start") ? -4 : anchor.equals("end") ? 4 : 0;
         drawing.label("number", anchor, u + nudge, floor + 22, number);
-        drawing.label("words", anchor, u + nudge, floor + 37, mark);
+        drawing.label("words", anchor, u + nudge, floor + 37, "limit");
     }
 
     private static List<Spot> box(double u, double v, double width, double height) {

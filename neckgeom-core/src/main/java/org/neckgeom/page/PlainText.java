@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.StringTokenizer;
-import javax.measure.quantity.Length;
-import org.neckgeom.budget.VarianceShare;
 import org.neckgeom.channel.Caution;
 import org.neckgeom.form.RenderedAnswer;
 import org.neckgeom.order.Conflict;
@@ -13,6 +11,7 @@ import org.neckgeom.order.OrderPlan;
 import org.neckgeom.order.Remedy;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.SectionCode;
+import org.neckgeom.state.Share;
 
 /** The sheet as plain text for a terminal: the page's order, no line longer than 80 characters unless one word is. */
 final class PlainText {
@@ -112,7 +111,7 @@ final class PlainText {
 
     private void budget(BudgetPart part) {
         section(part.rendered(contents.style()));
-        for (VarianceShare<Length> share : part.largest()) {
+        for (Share share : part.largest()) {
             String bar = "#".repeat((int) Math.round(30 * share.fraction()));
             wrapped("  " + String.format(Locale.ROOT, "%7s  ", BudgetPart.text(share)), share.name());
             if (!bar.isEmpty()) {

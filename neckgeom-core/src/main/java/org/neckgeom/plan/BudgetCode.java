@@ -9,7 +9,9 @@ public enum BudgetCode {
     /** Wood on each side of the channel. */
     WOOD_BESIDE_CHANNEL("woodBesideChannel", "wood on each side of the channel"),
     /** Height of the fret plane at the bridge. */
-    PROJECTION_HEIGHT("projectionHeight", "projection height at the bridge");
+    PROJECTION_HEIGHT("projectionHeight", "projection height at the bridge"),
+    /** Length of the strings from nut to bridge. */
+    STRING_LENGTH("stringLength", "string length from nut to bridge");
 
     private final String key;
     private final String words;

@@ -2,15 +2,16 @@ package org.neckgeom.plan;
 
 import java.util.Optional;
 import javax.measure.quantity.Length;
-import org.neckgeom.budget.Budget;
-import org.neckgeom.budget.VarianceShare;
-import org.neckgeom.budget.Yield;
 import org.neckgeom.form.Kind;
+import org.neckgeom.measure.Chance;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Verdict;
-import org.neckgeom.units.ShopUnits;
+import org.neckgeom.state.JointChance;
+import org.neckgeom.state.Known;
+import org.neckgeom.state.NeckErrors.Located;
+import org.neckgeom.state.Share;
 
 /** The part of a plan that adds up the errors of its steps. */
 final class BudgetParts {
@@ -27,65 +28,93 @@ final class BudgetParts {
     static PlanPart of(Stages plan) {
         PlanSection.Draft draft = PlanSection.titled(SectionCode.ERRORS, plan.style());
         for (BudgetCode code : BudgetCode.values()) {
-            Budget<Length> budget = plan.budgets().budget(code);
-            VarianceShare<Length> largest = budget.shares().largest();
+            Known known = plan.state().known(code);
+            Share largest = known.shares().get(0);
             draft.row(
                     code.key(),
                     code.toString(),
-                    draft.words("budget", WITHIN + "\nlargest share: {largest}, {share:percent 0} of the variance")
+                    draft.words(
+                                    "budget",
+                                    WITHIN + "\n{limit}: {yield}\nlargest share: {largest}, {share:percent 0} of the"
+                                            + " variance")
                             .with("coverage", Kind.RATIO, COVERAGE)
-                            .with("interval", Kind.INTERVAL, usual(budget))
+                            .with("interval", Kind.INTERVAL, usual(known))
+                            .with("limit", Kind.LIMITS, plan.job().limits(code))
+                            .with("yield", Kind.CHANCE, known.chance(plan.job().limits(code)))
                             .with("largest", Kind.NAME, largest.name())
                             .with("share", Kind.RATIO, largest.fraction()));
         }
+        all(plan, draft);
         if (!plan.measured().has(NeckFeature.OFFSET_AT_BRIDGE)) {
             draft.row(
                     "fromAnEdge",
                     "if heel and taper were located from the edge",
-                    draft.words("from-an-edge", BudgetCode.STRING_LINE + " " + WITHIN)
+                    draft.words(
+                                    "from-an-edge",
+                                    BudgetCode.STRING_LINE + " " + WITHIN
+                                            + " from the edge that the channel was cut along, {opposite:own} from the"
+                                            + " opposite one")
                             .with("coverage", Kind.RATIO, COVERAGE)
-                            .with("interval", Kind.INTERVAL, fromAnEdge(plan)));
+                            .with("interval", Kind.INTERVAL, usual(plan.state().stringLine(Located.SAME_EDGE)))
+                            .with("opposite", Kind.INTERVAL, usual(plan.state().stringLine(Located.OPPOSITE_EDGE))));
         }
         return PlanPart.of(
                 draft.note("common-practice", "Workmanship is common practice until it is measured."), bridge(plan));
     }
 
-    /** What registering from the channel buys: the same line, the other way of working. */
-    private static Interval<Length> fromAnEdge(Stages plan) {
-        return usual(plan.budgets().stringLineFromAnEdge());
+    private static void all(Stages plan, PlanSection.Draft draft) {
+        JointChance all = plan.state().all();
+        draft.row(
+                "all",
+                "all " + BudgetCode.values().length + " together",
+                draft.words("all", "{chance}").with("chance", Kind.CHANCE, all.chance()));
+        plan.state()
+                .nextReading()
+                .filter(next -> next.worth() > 0)
+                .ifPresent(next -> draft.row(
+                        "nextReading",
+                        "reading most worth taking",
+                        draft.words("next-reading", "{name}, once the heel is fitted")
+                                .with("name", Kind.NAME, next.reading().name())));
     }
 
-    private static Interval<Length> usual(Budget<Length> budget) {
-        return budget.distribution().interval(ShopUnits.percent(100 * COVERAGE));
+    private static Interval<Length> usual(Known known) {
+        return known.interval(COVERAGE);
     }
 
     private static PlanCheck bridge(Stages plan) {
-        Budget<Length> line = plan.budgets().budget(BudgetCode.STRING_LINE);
-        Limits<Length> limits = Limits.within(plan.job().bridgeLimit());
+        Known line = plan.state().known(BudgetCode.STRING_LINE);
+        Limits<Length> limits = plan.job().limits(BudgetCode.STRING_LINE);
         Optional<Estimate<Length>> read = plan.measured().of(NeckFeature.OFFSET_AT_BRIDGE);
         if (read.isPresent()) {
-            return asRead(plan, read.get(), limits);
+            return asRead(plan, line.estimate(), limits);
         }
-        Yield<Length> yield = line.yield(limits);
+        Chance yield = line.chance(limits);
         boolean good = yield.probability() >= WANTED_YIELD;
         return new PlanCheck(
                 CheckCode.STRING_LINE,
-                new Finding.Likely(line.distribution().mean(), limits, yield.probability(), WANTED_YIELD, Outcome.OPEN),
-                plan.words("yield", "yield {yield}").with("yield", Kind.PROBABILITY, yield.probability()),
+                new Finding.Likely(line.estimate().value(), limits, yield.probability(), WANTED_YIELD, Outcome.OPEN),
+                plan.words("yield", "yield {yield}").with("yield", Kind.CHANCE, yield),
                 plan.limit(limits),
                 good
                         ? plan.words("go-on", "No change needed.")
                         : plan.words("improve", "Improve this step first: {step}.")
-                                .with("step", Kind.NAME, line.shares().largest().name()));
+                                .with(
+                                        "step",
+                                        Kind.NAME,
+                                        plan.state()
+                                                .worthImproving(BudgetCode.STRING_LINE)
+                                                .get(0)
+                                                .step()));
     }
 
-    /** Nothing is left to add up: the line was read where it counts. */
-    private static PlanCheck asRead(Stages plan, Estimate<Length> reading, Limits<Length> limits) {
-        Finding finding = new Finding.Measured(Verdict.of(reading, limits), Outcome.OPEN);
+    /** Read where it counts: what is known is all but the reading. */
+    private static PlanCheck asRead(Stages plan, Estimate<Length> known, Limits<Length> limits) {
+        Finding finding = new Finding.Measured(Verdict.of(known, limits), Outcome.OPEN);
         return new PlanCheck(
                 CheckCode.STRING_LINE,
                 finding,
-                plan.words("read", "{reading}, read at the bridge").with("reading", Kind.ESTIMATE, reading),
+                plan.words("read", "{reading} by what was read at the bridge").with("reading", Kind.ESTIMATE, known),
                 plan.limit(limits),
                 finding.outcome() == Outcome.OK
                         ? plan.words("leave-the-heel", "Leave the heel's cheeks at that.")

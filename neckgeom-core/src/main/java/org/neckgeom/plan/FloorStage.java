@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import org.neckgeom.channel.SlotPlace;
+import org.neckgeom.kernel.Once;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.solid.BackShape;

@@ -5,6 +5,7 @@ import java.util.Optional;
 import javax.measure.quantity.Length;
 import org.neckgeom.budget.Workmanship;
 import org.neckgeom.channel.CentringStep;
+import org.neckgeom.measure.Limits;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.order.OrderChanges;
@@ -24,6 +25,7 @@ import org.neckgeom.units.LengthStyle;
  * @param slotLimit greatest offset of the slot, either way
  * @param floorLimit least wood under the channel
  * @param bridgeLimit greatest offset of the string line at the bridge, either way
+ * @param limits of the neck, as given
  * @param relief wanted under the strings
  * @param weather to be ready for
  * @param workmanship without the channel's centring
@@ -39,6 +41,7 @@ record Inputs(
         Amount<Length> slotLimit,
         Amount<Length> floorLimit,
         Amount<Length> bridgeLimit,
+        NeckLimits limits,
         Amount<Length> relief,
         Weather weather,
         Workmanship workmanship,
@@ -48,6 +51,11 @@ record Inputs(
 
     Channel channel() {
         return neck.channel().orElseThrow();
+    }
+
+    /** What a deviation may be, either way. */
+    Limits<Length> limits(BudgetCode which) {
+        return Limits.within(limits.eitherWay(which, neck.style()).in(style));
     }
 
     /** True for the same job, however it is printed. */
@@ -64,6 +72,7 @@ record Inputs(
                 slotLimit,
                 floorLimit,
                 bridgeLimit,
+                limits,
                 relief,
                 weather,
                 workmanship,

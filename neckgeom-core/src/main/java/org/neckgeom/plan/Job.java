@@ -11,6 +11,7 @@ import org.neckgeom.channel.CentringRound;
 import org.neckgeom.channel.CentringStep;
 import org.neckgeom.channel.FenceMove;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.kernel.Once;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.order.OrderChanges;
 import org.neckgeom.order.OrderOfWork;
@@ -109,7 +110,7 @@ public final class Job {
         this.given = values.complete();
         this.stages = Stages.of(inputs());
         JobRules.check(stages);
-        if (given.at(WORKMANSHIP).hasCentring()) {
+        if (given.at(WORKMANSHIP).given().contains("centring")) {
             throw Refusal.because(
                     "workmanship.centring",
                     "not-here",
@@ -141,6 +142,7 @@ public final class Job {
                 limits.slotOffset(designed).in(style),
                 limits.floorThickness(designed).in(style),
                 limits.bridgeOffset(designed).in(style),
+                limits,
                 given.find(RELIEF)
                         .orElse(designed == LengthStyle.MILLIMETRES ? USUAL_RELIEF : USUAL_RELIEF_IN)
                         .in(style),

@@ -29,6 +29,7 @@ import org.neckgeom.table.Type;
 import org.neckgeom.table.Types;
 import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
@@ -83,6 +84,11 @@ public final class MeasuredNeck extends Noun<MeasuredNeck> {
                 "neck depths as carved, each with its station");
     }
 
+    private static final Key<MeasuredNeck, List<Offset>> OFFSETS = TABLE.optional(
+            "offsets",
+            Types.list(Types.group(Offset.TABLE), 1, MOST_STATIONS),
+            "offsets from the channel of what was cut or glued, each with its station");
+
     private static final Key<MeasuredNeck, Amount<Length>> REPEATABILITY = TABLE.usual(
             "repeatability",
             Types.SIZE,
@@ -121,6 +127,71 @@ public final class MeasuredNeck extends Noun<MeasuredNeck> {
 
         private Values<BackDepth> values() {
             return TABLE.values().with(STATION, station).with(DEPTH, depth);
+        }
+    }
+
+    /** What can be located on the channel and read against it. */
+    public enum Located {
+        /** The glued fingerboard. */
+        FINGERBOARD("fingerboard", Operation.GLUE_FINGERBOARD),
+        /** The tapered sides: the middle of both. */
+        SIDE_TAPER("side taper", Operation.TAPER_THE_SIDES),
+        /** The heel: the middle of its cheeks. */
+        HEEL("heel", Operation.CUT_HEEL_JOINT);
+
+        private final String words;
+        private final String operation;
+
+        Located(String words, String operation) {
+            this.words = words;
+            this.operation = operation;
+        }
+
+        /** Returns it in words, such as {@code side taper}. */
+        @Override
+        public String toString() {
+            return words;
+        }
+    }
+
+    /** An offset from the channel at a station. */
+    private record Offset(Located feature, Amount<Length> station, Reading<Length> offset) {
+
+        static final Table<Offset> TABLE =
+                Table.of("offsets", "an offset from the channel", Offset::new, Offset::values);
+
+        static final Key<Offset, Located> FEATURE =
+                TABLE.needed("feature", Types.words(Located.class, Located::toString), "what was read");
+        static final Key<Offset, Amount<Length>> STATION = TABLE.needed(
+                        "station", Types.EITHER_WAY, "distance from the nut line to the station")
+                .called("station");
+        static final Key<Offset, Reading<Length>> OFFSET = TABLE.needed(
+                        "offset",
+                        BackDepth.EITHER_WAY,
+                        "offset of its middle from the channel's. Positive: toward the treble side")
+                .called("offset as read");
+
+        Offset(Values<Offset> given) {
+            this(given.at(FEATURE), given.at(STATION), given.at(OFFSET));
+        }
+
+        private Values<Offset> values() {
+            return TABLE.values().with(FEATURE, feature).with(STATION, station).with(OFFSET, offset);
+        }
+    }
+
+    /**
+     * An offset from the channel as it was read.
+     *
+     * @param feature what was read
+     * @param station from the nut
+     * @param offset of its middle from the channel's, positive toward the treble side
+     */
+    record OffsetRead(Located feature, Amount<Length> station, Estimate<Length> offset) {
+
+        /** Its name among the readings, such as {@code side taper at 280 mm}. */
+        String name(LengthStyle style) {
+            return feature + " at " + style.brief(station.libraryValue());
         }
     }
 
@@ -203,6 +274,32 @@ public final class MeasuredNeck extends Noun<MeasuredNeck> {
     }
 
     /**
+     * {@return these readings with the offset of a feature from the channel at a station; an earlier one there is forgotten}
+     *
+     * @param feature what was read
+     * @param station from the nut, positive toward the body
+     * @param offset of its middle from the channel's, positive toward the treble side, with its uncertainty
+     */
+    public MeasuredNeck offset(Located feature, Quantity<Length> station, Estimate<Length> offset) {
+        Offset fresh = new Offset(
+                Objects.requireNonNull(feature, "feature"),
+                Amount.from(station, "station"),
+                Reading.of(Objects.requireNonNull(offset, "offset")));
+        List<Offset> more = new ArrayList<>(values().find(OFFSETS).orElse(List.of()));
+        more.removeIf(one -> one.feature() == feature && one.station().equals(fresh.station()));
+        more.add(fresh);
+        return new MeasuredNeck(values().with(OFFSETS, List.copyOf(more)));
+    }
+
+    /** The offsets from the channel that were read, in the order given. */
+    List<OffsetRead> offsets() {
+        return values().find(OFFSETS).orElse(List.of()).stream()
+                .map(one -> new OffsetRead(
+                        one.feature(), one.station(), one.offset().estimate(values().at(REPEATABILITY))))
+                .toList();
+    }
+
+    /**
      * {@return these readings with the repeatability of what was read by indications, where none was given}
      *
      * @param ofTheShop one standard deviation of one indication
@@ -245,7 +342,10 @@ public final class MeasuredNeck extends Noun<MeasuredNeck> {
     /** How many readings there are. */
     int count() {
         int depths = values().find(BACK).map(List::size).orElse(0);
-        return lengths().size() + (values().has(SCARF_ANGLE) ? 1 : 0) + depths;
+        return lengths().size()
+                + (values().has(SCARF_ANGLE) ? 1 : 0)
+                + depths
+                + offsets().size();
     }
 
     private List<NeckFeature> lengths() {
@@ -264,6 +364,7 @@ public final class MeasuredNeck extends Noun<MeasuredNeck> {
             proofs.put(Operation.SAW_OUT_THE_HEAD, "scarf angle");
         }
         lengths().forEach(feature -> proofs.putIfAbsent(feature.operation(), feature.toString()));
+        offsets().forEach(one -> proofs.putIfAbsent(one.feature().operation, one.feature() + " offset"));
         if (values().has(BACK)) {
             proofs.put(Operation.CARVE_THE_NECK, "back depth");
         }
@@ -283,8 +384,13 @@ public final class MeasuredNeck extends Noun<MeasuredNeck> {
                         "back-depth-read")
                 .fact("station", Kind.MM, "from the nut", Map.Entry::getKey)
                 .fact("depth", Kind.ESTIMATE, "neck depth as carved, glue face to back", Map.Entry::getValue);
-        return form.factIfAny(
-                        "scarfAngle", Kind.ESTIMATE, "of the head's face to the glue face", MeasuredNeck::scarfAngle)
+        Form<OffsetRead> offset = Form.<OffsetRead>of("offset-read")
+                .fact("feature", Kind.code(Located.class), "what was read", OffsetRead::feature)
+                .fact("station", Kind.AMOUNT, "from the nut", OffsetRead::station)
+                .fact("offset", Kind.ESTIMATE, "from the channel, positive toward the treble side", OffsetRead::offset);
+        return form.fact("offsets", Kind.table(offset), "from the channel", readings -> readings.offsets())
+                .each("offsets", "{feature} at {station:brief}", "{offset:own}", 6, "and {more} more")
+                .factIfAny("scarfAngle", Kind.ESTIMATE, "of the head's face to the glue face", MeasuredNeck::scarfAngle)
                 .line("scarfAngle", "scarf angle", "{scarfAngle}")
                 .fact(
                         "backDepths",

@@ -5,8 +5,6 @@ import static org.neckgeom.plan.NeckFeature.CHANNEL_END;
 import static org.neckgeom.plan.NeckFeature.CHANNEL_START;
 import static org.neckgeom.plan.NeckFeature.CHANNEL_WIDTH;
 import static org.neckgeom.plan.NeckFeature.HEAD_THICKNESS;
-import static org.neckgeom.plan.NeckFeature.HEIGHT_AT_BRIDGE;
-import static org.neckgeom.plan.NeckFeature.OFFSET_AT_BRIDGE;
 
 import java.util.Map;
 import java.util.Optional;
@@ -14,12 +12,11 @@ import java.util.SortedMap;
 import java.util.function.Supplier;
 import javax.measure.quantity.Length;
 import org.neckgeom.head.ScarfJoint;
-import org.neckgeom.heel.HeelCorners;
+import org.neckgeom.kernel.Once;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Head;
-import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.solid.BackShape;
 import org.neckgeom.units.Amount;
@@ -152,17 +149,6 @@ final class MeasuredStage {
                         .map(angle ->
                                 shape.joint(job.neck().head().orElseThrow().angle(angle.value())))
                         .orElse(joint));
-    }
-
-    /** What comes off the heel so that height and centreline come to where they belong at the bridge. */
-    Optional<HeelCorners> heelCorners() {
-        Heel heel = job.neck().heel().orElse(null);
-        if (heel == null || shape.neckSet().isEmpty() || !(read.has(HEIGHT_AT_BRIDGE) || read.has(OFFSET_AT_BRIDGE))) {
-            return Optional.empty();
-        }
-        double tooHigh = read.of(HEIGHT_AT_BRIDGE).map(Estimate::libraryValue).orElse(0.0);
-        double aside = read.of(OFFSET_AT_BRIDGE).map(Estimate::libraryValue).orElse(0.0);
-        return Optional.of(shape.neckSet().get().correction(heel, amount(-tooHigh), amount(aside)));
     }
 
     private Amount<Length> value(NeckFeature feature) {

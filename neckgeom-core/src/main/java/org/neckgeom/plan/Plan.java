@@ -25,11 +25,16 @@ import org.neckgeom.head.ScarfBoard;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.BackSet;
 import org.neckgeom.heel.HeelCorners;
+import org.neckgeom.kernel.Once;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.order.OrderPlan;
 import org.neckgeom.solid.FloorThickness;
 import org.neckgeom.solid.NeckSolid;
+import org.neckgeom.state.JointChance;
+import org.neckgeom.state.Known;
+import org.neckgeom.state.NeckState;
+import org.neckgeom.state.Requirement;
 import org.neckgeom.strength.Relief;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.LengthStyle;
@@ -143,7 +148,7 @@ public final class Plan {
      * the bridge; the four cuts, or nothing without such a reading, without heel or neck set}
      */
     public Optional<HeelCorners> heelCorners() {
-        return stages.made().heelCorners();
+        return stages.state().heelCorners();
     }
 
     /**
@@ -168,20 +173,47 @@ public final class Plan {
      * known now}
      */
     public Workmanship workmanship() {
-        return stages.budgets().workmanship();
+        return stages.state().workmanship();
+    }
+
+    /** {@return what is known of the neck: the causes of its errors, and what has been read on it} */
+    public NeckState state() {
+        return stages.state().state();
     }
 
     /**
-     * {@return a tolerance stack-up of this neck, made from its channel; a step that was read is no longer a guess in it, and what
-     * was read at the bridge leaves only its own uncertainty}
+     * {@return what is known of a deviation of this neck, made from its channel: every reading on it counts, where it was read}
      *
-     * @param which of the four
+     * @param which of the five
      */
-    public Budget<Length> budget(BudgetCode which) {
-        return stages.budgets().budget(Objects.requireNonNull(which, "which"));
+    public Known known(BudgetCode which) {
+        return stages.state().known(Objects.requireNonNull(which, "which"));
     }
 
-    /** {@return the four stack-ups, in the order of {@link BudgetCode}} */
+    /**
+     * {@return a deviation of this neck with its limits}
+     *
+     * @param which of the five
+     */
+    public Requirement requirement(BudgetCode which) {
+        return stages.state().requirement(Objects.requireNonNull(which, "which"));
+    }
+
+    /** {@return the chance that all five deviations keep their limits together} */
+    public JointChance chanceOfAll() {
+        return stages.state().all();
+    }
+
+    /**
+     * {@return the same as a tolerance stack-up, the spreads taken as given: what was read is one part of it}
+     *
+     * @param which of the five
+     */
+    public Budget<Length> budget(BudgetCode which) {
+        return known(which).budget();
+    }
+
+    /** {@return the five stack-ups, in the order of {@link BudgetCode}} */
     public List<Budget<Length>> budgets() {
         return Arrays.stream(BudgetCode.values()).map(this::budget).toList();
     }

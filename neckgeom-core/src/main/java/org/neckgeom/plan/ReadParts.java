@@ -38,6 +38,10 @@ final class ReadParts {
                     .ifPresent(reading -> draft.row(feature.key(), feature.toString(), Kind.ESTIMATE, reading));
         }
         readings.scarfAngle().ifPresent(reading -> draft.row("scarfAngle", "scarf angle", Kind.ESTIMATE, reading));
+        int offsets = 0;
+        for (MeasuredNeck.OffsetRead one : readings.offsets()) {
+            draft.row("offset" + ++offsets, one.name(style) + " off the channel", Kind.ESTIMATE, one.offset());
+        }
         int backs = 0;
         for (Map.Entry<Double, Estimate<Length>> back : readings.backDepths().entrySet()) {
             double x = back.getKey();
@@ -49,8 +53,7 @@ final class ReadParts {
                             .with("drawn", Kind.MM, plan.made().drawnDepthMm(x)));
         }
         return PlanPart.of(
-                draft.note("in-place-of", "each takes the place of what was assumed, and the rest is judged on it"),
-                agree(plan));
+                draft.note("in-place-of", "each narrows what was assumed, and the rest is judged on it"), agree(plan));
     }
 
     private static PlanCheck agree(Stages plan) {
@@ -90,7 +93,20 @@ final class ReadParts {
         carvedThrough(plan).ifPresent(quarrels::add);
         slotElsewhere(plan).ifPresent(quarrels::add);
         scarfElsewhere(plan).ifPresent(quarrels::add);
+        doubtful(plan).ifPresent(quarrels::add);
         return quarrels;
+    }
+
+    /** A reading that the others and the causes of the neck's errors make all but impossible. */
+    private static Optional<Statement> doubtful(Stages plan) {
+        return plan.state()
+                .state()
+                .agreement()
+                .suspect()
+                .map(one -> plan.words("doubtful", "{name} reads {value}, expected {expected}: read it again")
+                        .with("name", Kind.NAME, one.reading().name())
+                        .with("value", Kind.ESTIMATE, one.reading().value())
+                        .with("expected", Kind.ESTIMATE, one.expected()));
     }
 
     /** What closes or undercuts the channel has been read, and nothing of the channel. */

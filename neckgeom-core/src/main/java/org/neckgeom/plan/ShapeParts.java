@@ -22,17 +22,10 @@ import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.Tenon;
 import org.neckgeom.order.Operation;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.ShopUnits;
 
 /** The parts of a plan that belong to the neck's shape: scarf, frets, neck angle, heel; and the order of all of them. */
 final class ShapeParts {
-
-    /** How far the line of the frets may miss its height at the bridge; common practice, from memory. */
-    private static final double PROJECTION_MM = 0.5;
-
-    private static final double PROJECTION_THOU = 20;
 
     private static final double HAIR = 1e-9;
 
@@ -276,17 +269,16 @@ final class ShapeParts {
 
     /** What was read at the bridge with a straightedge or a string, and what comes off the heel for it. */
     private static List<PlanCheck> atBridge(Stages plan, PlanSection.Draft draft) {
-        plan.made().heelCorners().ifPresent(corners -> draft.row("takeOff", "take off", corners));
+        plan.state().heelCorners().ifPresent(corners -> draft.row("takeOff", "take off", corners));
         return plan.measured()
                 .of(NeckFeature.HEIGHT_AT_BRIDGE)
-                .map(high -> List.of(projection(plan, high)))
+                .map(high -> List.of(projection(
+                        plan, plan.state().known(BudgetCode.PROJECTION_HEIGHT).estimate())))
                 .orElse(List.of());
     }
 
     private static PlanCheck projection(Stages plan, Estimate<Length> high) {
-        double limit =
-                plan.style() == LengthStyle.MILLIMETRES ? PROJECTION_MM : ShopUnit.THOU.toLibrary(PROJECTION_THOU);
-        Limits<Length> limits = Limits.within(plan.style().amount(limit));
+        Limits<Length> limits = plan.job().limits(BudgetCode.PROJECTION_HEIGHT);
         Finding finding = new Finding.Measured(Verdict.of(high, limits), Outcome.OPEN);
         return new PlanCheck(
                 CheckCode.PROJECTION_HEIGHT,

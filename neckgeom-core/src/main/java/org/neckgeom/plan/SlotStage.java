@@ -16,6 +16,7 @@ import org.neckgeom.channel.Spacer;
 import org.neckgeom.channel.StopBlocks;
 import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.ScarfJoint;
+import org.neckgeom.kernel.Once;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Head;

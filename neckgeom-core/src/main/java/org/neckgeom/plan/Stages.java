@@ -20,7 +20,7 @@ record Stages(
         SlotStage slot,
         FloorStage floor,
         StrengthStage strength,
-        BudgetStage budgets) {
+        StateStage state) {
 
     static Stages of(Inputs job) {
         ShapeStage shape = new ShapeStage(job);
@@ -35,7 +35,7 @@ record Stages(
                 slot,
                 new FloorStage(job, made, slot),
                 new StrengthStage(job, shape, made),
-                new BudgetStage(job, slot));
+                new StateStage(job, shape, slot));
     }
 
     Neck neck() {

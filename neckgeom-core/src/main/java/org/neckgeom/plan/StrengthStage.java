@@ -3,6 +3,7 @@ package org.neckgeom.plan;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.neckgeom.fault.Fault;
+import org.neckgeom.kernel.Once;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.solid.FloorThickness;
 import org.neckgeom.solid.WoodAt;

@@ -13,6 +13,7 @@ import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Limits;
+import org.neckgeom.state.DatumTree;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 

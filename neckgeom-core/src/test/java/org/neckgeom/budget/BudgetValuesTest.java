@@ -13,10 +13,9 @@ import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.measure.ErrorDistribution;
-import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
+import org.neckgeom.state.DatumTree;
 import org.neckgeom.testing.Approved;
 import org.neckgeom.units.ShopUnit;
 
@@ -81,18 +80,6 @@ class BudgetValuesTest {
                 d -> Allocation.of(slot(0), LIMITS, percent(99), Map.of("fence", 2 + d)),
                 d -> slot(d).contributors().get(0),
                 d -> new Correlation("fence", "stop", 0.5 + d),
-                d -> NeckTree.fromTheChannel(SampleNecks.guitar()).with(work(d)),
-                d -> NeckTree.fromAnEdge(SampleNecks.octaveMandolin()).with(work(d)),
-                d -> NeckTree.fromTheChannel(SampleNecks.guitar()).with(work(d)).stringLineAtBridge(),
-                d -> NeckTree.fromAnEdge(SampleNecks.octaveMandolin())
-                        .with(work(d))
-                        .measured(
-                                NeckTree.fromAnEdge(SampleNecks.octaveMandolin())
-                                        .registration()
-                                        .features()
-                                        .get(1),
-                                Estimate.of(mm(0.1 + d), mm(0.02)))
-                        .woodEachSide(mm(100)),
                 BudgetValuesTest::placed,
                 d -> placed(d).across("heel", DatumTree.BLANK, mm(280)),
                 d -> side(d).budget(),

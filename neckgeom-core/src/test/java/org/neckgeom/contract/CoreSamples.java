@@ -23,9 +23,7 @@ import org.neckgeom.board.StringSpacing;
 import org.neckgeom.budget.Allocation;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.Correlation;
-import org.neckgeom.budget.DatumTree;
 import org.neckgeom.budget.Dual;
-import org.neckgeom.budget.NeckTree;
 import org.neckgeom.budget.Propagation;
 import org.neckgeom.budget.UncertaintyComponent;
 import org.neckgeom.budget.Workmanship;
@@ -90,6 +88,7 @@ import org.neckgeom.plan.Job;
 import org.neckgeom.plan.MeasuredNeck;
 import org.neckgeom.plan.NeckFeature;
 import org.neckgeom.plan.Outcome;
+import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
@@ -107,6 +106,14 @@ import org.neckgeom.solid.OnePieceHead;
 import org.neckgeom.solid.ToolPath;
 import org.neckgeom.solid.WoodAt;
 import org.neckgeom.solid.WoodSpreads;
+import org.neckgeom.state.DatumTree;
+import org.neckgeom.state.Known;
+import org.neckgeom.state.LogEntry;
+import org.neckgeom.state.NeckErrors;
+import org.neckgeom.state.PossibleReading;
+import org.neckgeom.state.Requirement;
+import org.neckgeom.state.ShopLog;
+import org.neckgeom.state.ShopStep;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.strength.Relief;
@@ -225,7 +232,43 @@ final class CoreSamples {
                 () -> Allocation.of(budget(), Limits.within(mm(2)), percent(95)),
                 () -> new UncertaintyComponent("fence", "fence", 1, ErrorDistribution.normal(mm(0.05))),
                 () -> new Correlation("fence", "stop", 0.5),
-                () -> NeckTree.fromTheChannel(neck()),
+                () -> NeckErrors.of(neck()),
+                () -> NeckErrors.of(neck()).state(),
+                () -> NeckErrors.of(neck()).stringLine(),
+                () -> NeckErrors.of(neck()).causes().get(0),
+                () -> known(),
+                () -> known().shares().get(0),
+                () -> requirement(),
+                () -> NeckErrors.of(neck()).state().chanceOfAll(List.of(requirement())),
+                () -> NeckErrors.of(neck())
+                        .state()
+                        .worthImproving(requirement())
+                        .get(0),
+                () -> thread(),
+                () -> NeckErrors.of(neck())
+                        .state()
+                        .worthReading(List.of(thread()), List.of(requirement()))
+                        .get(0),
+                () -> thread().reads(mm(0.2)),
+                () -> line(),
+                () -> LogEntry.on("2026-03-02", ShopStep.LOCATING),
+                () -> ShopLog.of(List.of(line())),
+                () -> ShopLog.of(List.of(line()))
+                        .learnt(
+                                ShopStep.LOCATING,
+                                Workmanship.withDefaults(),
+                                BenchUncertainty.withDefaults(),
+                                line().date()),
+                () -> NeckErrors.of(neck())
+                        .state()
+                        .read(thread().reads(mm(0.2)))
+                        .agreement(),
+                () -> NeckErrors.of(neck())
+                        .state()
+                        .read(thread().reads(mm(0.2)))
+                        .agreement()
+                        .readings()
+                        .get(0),
                 () -> DatumTree.from("rod channel", ErrorDistribution.normal(mm(0.05)))
                         .place("heel"),
                 () -> DatumTree.from("rod channel", ErrorDistribution.normal(mm(0.05)))
@@ -463,5 +506,24 @@ final class CoreSamples {
                 .head(head().posts(
                                 TunerPost.at(mm(60)).aside(mm(-15)).above(mm(8)),
                                 TunerPost.at(mm(60)).aside(mm(15)).above(mm(8)))));
+    }
+
+    private Known known() {
+        return NeckErrors.of(neck())
+                .state()
+                .known("string line", NeckErrors.of(neck()).stringLine());
+    }
+
+    private Requirement requirement() {
+        return Requirement.of("string line", NeckErrors.of(neck()).stringLine(), Limits.within(mm(1)))
+                .correctedWithin(mm(0.05));
+    }
+
+    private PossibleReading thread() {
+        return new PossibleReading("thread at the bridge", NeckErrors.of(neck()).stringLine(), mm(0.1));
+    }
+
+    private LogEntry line() {
+        return LogEntry.on("2026-03-02", ShopStep.LOCATING).read(mm(0.04)).jig("taper jig");
     }
 }

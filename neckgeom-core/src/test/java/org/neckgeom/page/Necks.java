@@ -6,7 +6,6 @@ import static org.neckgeom.units.ShopUnits.mm;
 
 import java.util.List;
 import java.util.Optional;
-import org.neckgeom.budget.Budget;
 import org.neckgeom.channel.Caution;
 import org.neckgeom.channel.Passes;
 import org.neckgeom.channel.RodSlot;
@@ -40,6 +39,10 @@ import org.neckgeom.plan.PlanSection.Row;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.shop.TrialCut;
+import org.neckgeom.state.Cause;
+import org.neckgeom.state.Deviation;
+import org.neckgeom.state.Known;
+import org.neckgeom.state.NeckState;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.units.LengthStyle;
 
@@ -151,17 +154,21 @@ public final class Necks {
                         .keep("glue wings")
                         .before("cut rod channel")
                         .plan()),
-                List.of(new BudgetPart(
-                        "String line at the bridge",
-                        Budget.named("String line at the bridge")
-                                .with("rod channel on the blank", ErrorDistribution.normal(mm(0.05)))
-                                .with("heel on the channel", ErrorDistribution.rectangular(mm(0.2)))
-                                .with(
-                                        "body joint on the heel, with a name too long for a phone",
-                                        ErrorDistribution.triangular(mm(0.6)))
-                                .with("<fingerboard> & pins", ErrorDistribution.rectangular(mm(0.35))),
-                        Optional.of(Limits.within(mm(0.8))))),
+                List.of(new BudgetPart("String line at the bridge", invented(), Limits.within(mm(0.8)))),
                 () -> "0f1e2d3c");
+    }
+
+    private static Known invented() {
+        List<Cause> causes = List.of(
+                Cause.of("rod channel on the blank", ErrorDistribution.normal(mm(0.05))),
+                Cause.of("heel on the channel", ErrorDistribution.rectangular(mm(0.2))),
+                Cause.of(
+                        "body joint on the heel, with a name too long for a phone",
+                        ErrorDistribution.triangular(mm(0.6))),
+                Cause.of("<fingerboard> & pins", ErrorDistribution.rectangular(mm(0.35))));
+        Deviation sum =
+                causes.stream().map(cause -> Deviation.of(cause.name())).reduce(Deviation.none(), Deviation::plus);
+        return NeckState.of(causes).known("String line at the bridge", sum);
     }
 
     private static List<PlanSection> sections() {

@@ -18,7 +18,6 @@ import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.neckgeom.budget.NeckTree;
 import org.neckgeom.budget.Workmanship;
 import org.neckgeom.channel.FenceMove;
 import org.neckgeom.fixture.SampleBench;
@@ -41,6 +40,7 @@ import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.shop.TrialCut;
+import org.neckgeom.state.NeckErrors;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.strength.Weather;
 import org.neckgeom.testing.Approved;
@@ -145,9 +145,10 @@ class JobTest {
                     .isEqualTo(plan.budgets().get(List.of(BudgetCode.values()).indexOf(code)));
         }
         if (job.measured().isEmpty()) {
-            NeckTree tree = NeckTree.fromTheChannel(job.neck()).with(plan.workmanship());
-            assertThat(plan.budget(BudgetCode.STRING_LINE)).isEqualTo(tree.stringLineAtBridge());
-            assertThat(plan.budget(BudgetCode.PROJECTION_HEIGHT)).isEqualTo(tree.projectionAtBridge());
+            NeckErrors errors = NeckErrors.of(job.neck()).with(plan.workmanship());
+            assertThat(plan.state()).isEqualTo(errors.state());
+            assertThat(plan.known(BudgetCode.STRING_LINE).of()).isEqualTo(errors.stringLine());
+            assertThat(plan.known(BudgetCode.PROJECTION_HEIGHT).of()).isEqualTo(errors.projection());
         }
     }
 

@@ -33,6 +33,7 @@ final class Surface {
             "solid",
             "strength",
             "budget",
+            "state",
             "order",
             "plan");
 

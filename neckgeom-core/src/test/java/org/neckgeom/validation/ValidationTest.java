@@ -16,6 +16,7 @@ import org.neckgeom.heel.HeelChecks;
 import org.neckgeom.order.PlanChecks;
 import org.neckgeom.shape.ShapeChecks;
 import org.neckgeom.solid.SolidChecks;
+import org.neckgeom.state.StateChecks;
 import org.neckgeom.strength.StrengthChecks;
 
 /** Every check against something outside the project, and the page that reports them. */
@@ -37,6 +38,7 @@ class ValidationTest {
         SolidChecks.into(checks);
         StrengthChecks.into(checks);
         BudgetChecks.into(checks);
+        StateChecks.into(checks);
         PlanChecks.into(checks);
     }
 

@@ -10,7 +10,6 @@ import java.util.function.IntToDoubleFunction;
 import javax.measure.quantity.Length;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.BudgetKernels;
-import org.neckgeom.budget.DatumTree;
 import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.neck.BackProfile;
@@ -20,6 +19,7 @@ import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.Scale;
 import org.neckgeom.neck.TrussRod;
 import org.neckgeom.solid.FloorThickness;
+import org.neckgeom.state.DatumTree;
 import org.neckgeom.strength.ReliefScan;
 
 /** Time and memory of a single thread against the size of the question; prints {@code subject;size;microseconds;bytes}. */

@@ -1,4 +1,4 @@
-package org.neckgeom.plan;
+package org.neckgeom.kernel;
 
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -7,12 +7,12 @@ import org.jspecify.annotations.Nullable;
  * An answer worked out when it is first asked for, and kept. The question must be pure and its answer immutable: threads
  * that ask together may each work it out, to the same answer.
  */
-final class Once<T> implements Supplier<T> {
+public final class Once<T> implements Supplier<T> {
 
     private final Supplier<T> question;
     private volatile @Nullable T answer;
 
-    Once(Supplier<T> question) {
+    public Once(Supplier<T> question) {
         this.question = question;
     }
 

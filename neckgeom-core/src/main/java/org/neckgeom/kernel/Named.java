@@ -1,4 +1,4 @@
-package org.neckgeom.budget;
+package org.neckgeom.kernel;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * <p>A treap (R. Seidel and C. Aragon, Algorithmica 16, 1996): a binary tree by name, a heap by a number mixed from the
  * name, which keeps it shallow.
  */
-final class Named<T> {
+public final class Named<T> {
 
     private record Node<T>(
             String name,
@@ -36,17 +36,16 @@ final class Named<T> {
         this.size = size;
     }
 
-    static <T> Named<T> none() {
+    public static <T> Named<T> none() {
         return new Named<>(null, 0);
     }
 
-    int size() {
+    public int size() {
         return size;
     }
 
     /** The value of a name, or null. */
-    @Nullable
-    T find(String name) {
+    public @Nullable T find(String name) {
         Node<T> node = node(name);
         return node == null ? null : node.value;
     }
@@ -64,9 +63,9 @@ final class Named<T> {
     }
 
     /** A copy with the value under the name: last when the name is new, otherwise in the place of the old value. */
-    Named<T> with(String name, T value) {
+    public Named<T> with(String name, T value) {
         @Nullable Node<T> old = node(name);
-        Node<T> fresh = new Node<>(name, value, old == null ? size : old.place, Draws.mix(name.hashCode()), null, null);
+        Node<T> fresh = new Node<>(name, value, old == null ? size : old.place, Mix.of(name.hashCode()), null, null);
         return new Named<>(put(root, fresh), old == null ? size + 1 : size);
     }
 
@@ -91,14 +90,14 @@ final class Named<T> {
     }
 
     /** The values in the order their names came. */
-    List<T> values() {
+    public List<T> values() {
         List<T> all = new ArrayList<>(size);
         nodes().forEach(node -> all.add(node.value));
         return Collections.unmodifiableList(all);
     }
 
     /** The names in the order they came. */
-    List<String> names() {
+    public List<String> names() {
         return nodes().stream().map(Node::name).toList();
     }
 

@@ -1,4 +1,4 @@
-package org.neckgeom.budget;
+package org.neckgeom.state;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -10,6 +10,8 @@ import static org.neckgeom.units.ShopUnits.mm;
 import java.util.SplittableRandom;
 import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.budget.Budget;
+import org.neckgeom.budget.UncertaintyComponent;
 import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.units.ShopUnit;
@@ -73,12 +75,14 @@ class DatumTreeTest {
 
     @Test
     void across_turnsItsSignWithTheOrder() {
-        DatumTree off = WORK.measured("heel", Estimate.of(mm(0.1), mm(0.0)));
-
-        assertThat(off.across("rod channel", "heel", mm(100)).rootSumSquare().libraryValue())
-                .isEqualTo(0.1);
-        assertThat(off.across("heel", "rod channel", mm(100)).rootSumSquare().libraryValue())
-                .isEqualTo(-0.1);
+        assertThat(WORK.across("rod channel", "heel", mm(100))
+                        .contributors()
+                        .get(0)
+                        .sensitivity())
+                .isEqualTo(-WORK.across("heel", "rod channel", mm(100))
+                        .contributors()
+                        .get(0)
+                        .sensitivity());
     }
 
     @Test
@@ -142,15 +146,31 @@ class DatumTreeTest {
                 .isCloseTo(Math.hypot(0.05, 200.0 * Math.toRadians(0.1)), within(1e-12));
     }
 
+    /** The state of a tree asks the same budgets, and a reading keeps its lever arm. */
     @Test
-    void measured_atBothStationsKeepsTheLever() {
-        DatumTree read =
-                WORK.measured("body joint", Estimate.of(mm(0.02), mm(0.005)), Estimate.of(mm(-0.02), mm(0.005)));
+    void state_hasTheBudgetsOfTheTree() {
+        Deviation line =
+                WORK.deviationAcross("body joint", mm(560)).minus(WORK.deviationAcross("fingerboard", mm(560)));
+        NeckState state = WORK.state();
 
-        assertThat(read.across("heel", "body joint", mm(560)).rootSumSquare().libraryValue())
-                .isCloseTo(-5.375 * 0.02 - 6.375 * 0.02, within(1e-14));
-        assertThatThrownBy(() -> WORK.measured("rod channel", Estimate.of(mm(0), mm(1)), Estimate.of(mm(0), mm(1))))
-                .hasMessageContaining("is located at one station");
+        assertThat(state.known("line", line).estimate().libraryUncertainty())
+                .isCloseTo(
+                        WORK.across("fingerboard", "body joint", mm(560))
+                                .rootSumSquare()
+                                .libraryUncertainty(),
+                        within(1e-14));
+        Deviation joint = WORK.deviationAcross("body joint", mm(305)).minus(WORK.deviationAcross("heel", mm(305)));
+        NeckState read = state.read(new NeckReading("joint", joint, Estimate.of(mm(0.02), mm(0.0))));
+        assertThat(read.known("joint", joint).estimate().libraryUncertainty()).isCloseTo(0.0, within(1e-9));
+        // By hand: the far end of the joint's 40 mm is still a guess, 6.375 times of it at the bridge.
+        double far = 6.375 * 0.06 / Math.sqrt(6.0);
+        assertThat(read.known(
+                                "joint",
+                                WORK.deviationAcross("body joint", mm(560))
+                                        .minus(WORK.deviationAcross("heel", mm(560))))
+                        .estimate()
+                        .libraryUncertainty())
+                .isCloseTo(far, within(1e-9));
     }
 
     @Test
@@ -170,13 +190,14 @@ class DatumTreeTest {
                 .isCloseTo(0.1 / Math.sqrt(3.0), within(1e-15));
         assertThat(more.along("nut", "bridge").rootSumSquare().libraryUncertainty())
                 .isCloseTo(0.3 / Math.sqrt(3.0), within(1e-15));
-        Estimate<Length> read = Estimate.of(mm(0.2), mm(0.02));
-        assertThat(more.measuredInHeight("fingerboard", read)
-                        .height("blank", "fingerboard", mm(400))
-                        .rootSumSquare())
-                .isEqualTo(read);
-        assertThat(more.measuredAlong("bridge", read).along("nut", "bridge").rootSumSquare())
-                .isEqualTo(read);
+        NeckState read = more.state()
+                .read(new NeckReading("bridge", more.deviationAlong("bridge"), Estimate.of(mm(0.2), mm(0.0))));
+        assertThat(read.known("bridge", more.deviationAlong("bridge"))
+                        .estimate()
+                        .libraryValue())
+                .isCloseTo(0.2, within(1e-9));
+        assertThat(more.state().causes()).extracting(Cause::name).contains("nut along the neck");
+        assertThat(more.deviationInHeight("fingerboard", mm(10)).causes()).contains("fingerboard at its first station in height");
         assertThatThrownBy(() -> more.height("blank", "heel", mm(1)))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("\"heel\" is not placed in height; there are \"blank\", \"fingerboard\"");

@@ -1,4 +1,4 @@
-package org.neckgeom.budget;
+package org.neckgeom.state;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -14,12 +14,14 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.budget.Budget;
+import org.neckgeom.budget.UncertaintyComponent;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.kernel.Named;
 import org.neckgeom.measure.ErrorDistribution;
-import org.neckgeom.measure.Estimate;
 import org.neckgeom.text.Nearest;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
@@ -55,6 +57,11 @@ public final class DatumTree extends ValueAnswer {
 
         Direction(String words) {
             this.words = words;
+        }
+
+        /** Name of a cause, one in the whole tree. */
+        String causeOf(String term) {
+            return this == ACROSS ? term : term + " " + words;
         }
     }
 
@@ -105,7 +112,7 @@ public final class DatumTree extends ValueAnswer {
      * @param about x of the station at which the turn moves nothing
      */
     public DatumTree skewed(ErrorDistribution<Angle> turn, Quantity<Length> about) {
-        return adding(new Term(lastFeature + " skew", turn, -LibraryUnits.mm(about, "about"), 1.0));
+        return adding(new Term(lastFeature + " skew", lastFeature + " skew", turn, -LibraryUnits.mm(about, "about"), 1.0));
     }
 
     /**
@@ -187,73 +194,57 @@ public final class DatumTree extends ValueAnswer {
         return between(Direction.ALONG, feature, other, 0.0, null);
     }
 
+    /** {@return the state of the tree before anything is read: each error a cause, those in height and along named so} */
+    public NeckState state() {
+        List<Cause> causes = new ArrayList<>();
+        trees.forEach((direction, tree) -> tree.names()
+                .forEach(name -> place(direction, name)
+                        .terms()
+                        .forEach(term -> causes.add(
+                                new Cause(direction.causeOf(term.cause()), name, term.spread(), Basis.GIVEN)))));
+        return NeckState.of(causes);
+    }
+
     /**
-     * {@return this tree with a feature's lateral place measured, the same error all along it: the reading takes the
-     * place of its locating and cutting errors; a skew stays}
+     * {@return how far a feature lies off across, as a deviation of {@link #state()}}
      *
      * @param feature a feature placed across
-     * @param reading its error against its parent, as read
-     * @throws IllegalArgumentException if the feature is unknown
+     * @param x the station
+     * @throws IllegalArgumentException if the feature is unknown or not placed across
      */
-    public DatumTree measured(String feature, Estimate<Length> reading) {
-        return measured(Direction.ACROSS, feature, reading);
+    public Deviation deviationAcross(String feature, Quantity<Length> x) {
+        return deviation(Direction.ACROSS, feature, LibraryUnits.mm(x, "station"));
     }
 
     /**
-     * {@return this tree with a feature's height measured, the same error all along it}
+     * {@return how far a feature lies off in height, as a deviation of {@link #state()}}
      *
      * @param feature a feature placed in height
-     * @param reading its error against its parent, as read
-     * @throws IllegalArgumentException if the feature is unknown
+     * @param x the station
+     * @throws IllegalArgumentException if the feature is unknown or not placed in height
      */
-    public DatumTree measuredInHeight(String feature, Estimate<Length> reading) {
-        return measured(Direction.HEIGHT, feature, reading);
+    public Deviation deviationInHeight(String feature, Quantity<Length> x) {
+        return deviation(Direction.HEIGHT, feature, LibraryUnits.mm(x, "station"));
     }
 
     /**
-     * {@return this tree with a feature's place along the neck measured}
+     * {@return how far a feature lies off along the neck, as a deviation of {@link #state()}}
      *
      * @param feature a feature placed along the neck
-     * @param reading its error against its parent, as read
-     * @throws IllegalArgumentException if the feature is unknown
+     * @throws IllegalArgumentException if the feature is unknown or not placed along the neck
      */
-    public DatumTree measuredAlong(String feature, Estimate<Length> reading) {
-        return measured(Direction.ALONG, feature, reading);
+    public Deviation deviationAlong(String feature) {
+        return deviation(Direction.ALONG, feature, 0.0);
     }
 
-    private DatumTree measured(Direction direction, String feature, Estimate<Length> reading) {
-        Place place = place(direction, feature);
-        List<Term> terms = new ArrayList<>();
-        terms.add(Term.constant(feature + " as measured", ErrorDistribution.of(reading)));
-        place.terms().stream()
-                .filter(term -> term.spread().unit().kind() == (Class<?>) Angle.class)
-                .forEach(terms::add);
-        return with(direction, feature, place.parent(), terms);
-    }
-
-    /**
-     * {@return this tree with a feature's lateral place measured at its two stations}
-     *
-     * @param feature a feature placed across at two stations
-     * @param first its error against its parent at its first station
-     * @param second the same at its second station
-     * @throws IllegalArgumentException if the feature is unknown or has no two stations
-     */
-    public DatumTree measured(String feature, Estimate<Length> first, Estimate<Length> second) {
-        Place place = place(Direction.ACROSS, feature);
-        if (place.terms().size() < 2 || place.terms().get(0).slope() == 0.0) {
-            throw Refusal.because(
-                    "feature", "one-station", "\"" + feature + "\" is located at one station. Give one reading");
+    private Deviation deviation(Direction direction, String feature, double x) {
+        Deviation sum = Deviation.none();
+        for (String name : path(direction, feature)) {
+            for (Term term : place(direction, name).terms()) {
+                sum = sum.plus(Deviation.of(direction.causeOf(term.cause())).times(term.atZero() + term.slope() * x));
+            }
         }
-        Term one = place.terms().get(0);
-        Term two = place.terms().get(1);
-        return with(
-                Direction.ACROSS,
-                feature,
-                place.parent(),
-                List.of(
-                        new Term(one.name(), ErrorDistribution.of(first), one.atZero(), one.slope()),
-                        new Term(two.name(), ErrorDistribution.of(second), two.atZero(), two.slope())));
+        return sum;
     }
 
     /** {@return the names of all features, in the order they were placed, the blank first} */
@@ -276,13 +267,26 @@ public final class DatumTree extends ValueAnswer {
         to.stream().filter(name -> !under.contains(name)).forEach(name -> add(all, direction, name, 1.0, x));
         from.stream().filter(name -> !over.contains(name)).forEach(name -> add(all, direction, name, -1.0, x));
         if (asked == null) {
-            return budget.withAll(all);
+            return withAll(budget, all);
         }
         LengthStyle style = LengthStyle.of(asked);
-        return budget.in(style.fineUnit())
-                .withAll(all.stream()
-                        .map(one -> one.with(one.spread().in(style)))
+        return withAll(
+                budget.in(style.fineUnit()),
+                all.stream()
+                        .map(one -> new UncertaintyComponent(
+                                one.name(),
+                                one.step(),
+                                one.sensitivity(),
+                                one.spread().in(style)))
                         .toList());
+    }
+
+    private static Budget<Length> withAll(Budget<Length> budget, List<UncertaintyComponent> all) {
+        Budget<Length> sum = budget;
+        for (UncertaintyComponent one : all) {
+            sum = sum.with(one);
+        }
+        return sum;
     }
 
     private void add(List<UncertaintyComponent> all, Direction direction, String name, double sign, double x) {
@@ -361,10 +365,10 @@ public final class DatumTree extends ValueAnswer {
     }
 
     /** One error of a feature: at x it counts {@code atZero + slope x} times. */
-    private record Term(String name, ErrorDistribution<?> spread, double atZero, double slope) {
+    private record Term(String name, String cause, ErrorDistribution<?> spread, double atZero, double slope) {
 
         static Term constant(String name, ErrorDistribution<Length> spread) {
-            return new Term(name, spread, 1.0, 0.0);
+            return new Term(name, name, spread, 1.0, 0.0);
         }
     }
 
@@ -541,8 +545,8 @@ public final class DatumTree extends ValueAnswer {
                         feature,
                         on.parent,
                         List.of(
-                                new Term(named(x1), first, x2 / length, -1.0 / length),
-                                new Term(named(x2), second, -x1 / length, 1.0 / length)));
+                                new Term(named(x1), feature() + " at its first station", first, x2 / length, -1.0 / length),
+                                new Term(named(x2), feature() + " at its second station", second, -x1 / length, 1.0 / length)));
             }
 
             private String named(double x) {

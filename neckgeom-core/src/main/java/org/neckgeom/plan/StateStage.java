@@ -1,0 +1,213 @@
+package org.neckgeom.plan;
+
+import static org.neckgeom.plan.NeckFeature.FINGERBOARD_OFFSET;
+import static org.neckgeom.plan.NeckFeature.HEIGHT_AT_BRIDGE;
+import static org.neckgeom.plan.NeckFeature.OFFSET_AT_BRIDGE;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import javax.measure.quantity.Length;
+import org.neckgeom.budget.Workmanship;
+import org.neckgeom.heel.HeelCorners;
+import org.neckgeom.kernel.Once;
+import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.measure.Estimate;
+import org.neckgeom.neck.Heel;
+import org.neckgeom.state.Basis;
+import org.neckgeom.state.Cause;
+import org.neckgeom.state.Deviation;
+import org.neckgeom.state.JointChance;
+import org.neckgeom.state.Known;
+import org.neckgeom.state.NeckErrors;
+import org.neckgeom.state.NeckReading;
+import org.neckgeom.state.NeckState;
+import org.neckgeom.state.PossibleReading;
+import org.neckgeom.state.ReadingWorth;
+import org.neckgeom.state.Requirement;
+import org.neckgeom.state.StepWorth;
+import org.neckgeom.units.Amount;
+
+/** What is known of the neck: the causes of its errors, and every reading on it where it was read. */
+final class StateStage {
+
+    /** What is left once the heel has been fitted to what was read at the bridge; common practice. */
+    private static final double FITTED_MM = 0.05;
+
+    /** A thread or a straightedge over the bridge, read with a rule; common practice. */
+    private static final double AT_BRIDGE_MM = 0.1;
+
+    /**
+     * A heel as cut, before it is fitted to what the bridge shows, at the bridge: wide enough that the reading counts and not
+     * the guess; common practice.
+     */
+    private static final double AS_CUT_MM = 2.0;
+
+    private static final String SWING = "swing of the heel as cut";
+    private static final String TILT = "tilt of the heel as cut";
+
+    private final Inputs job;
+    private final ShapeStage shape;
+    private final SlotStage slot;
+    private final Supplier<NeckErrors> errors = new Once<>(this::asMade);
+    private final Supplier<NeckState> state = new Once<>(this::asRead);
+
+    StateStage(Inputs job, ShapeStage shape, SlotStage slot) {
+        this.job = job;
+        this.shape = shape;
+        this.slot = slot;
+    }
+
+    /** As given, else common practice, and the channel's centring as it is known now. */
+    Workmanship workmanship() {
+        return job.workmanship()
+                .centring(ErrorDistribution.of(slot.place().start().estimate()));
+    }
+
+    NeckErrors errors() {
+        return errors.get();
+    }
+
+    private NeckErrors asMade() {
+        return NeckErrors.of(job.neck()).with(workmanship());
+    }
+
+    NeckState state() {
+        return state.get();
+    }
+
+    private NeckState asRead() {
+        NeckState known = errors().state();
+        for (Map.Entry<NeckFeature, String> cut :
+                Map.of(OFFSET_AT_BRIDGE, SWING, HEIGHT_AT_BRIDGE, TILT).entrySet()) {
+            if (job.measured().has(cut.getKey())) {
+                known = known.with(new Cause(
+                        cut.getValue(),
+                        "body joint",
+                        ErrorDistribution.normal(job.style().amount(AS_CUT_MM)),
+                        Basis.GIVEN));
+            }
+        }
+        for (NeckReading reading : readings()) {
+            known = known.read(reading);
+        }
+        return known;
+    }
+
+    /** What was read on the neck of what adds up; the slot's own readings are in its place already. */
+    private List<NeckReading> readings() {
+        MeasuredNeck read = job.measured();
+        List<NeckReading> all = new ArrayList<>(read.offsets().stream()
+                .map(one -> new NeckReading(one.name(job.style()), offset(one.feature(), one.station()), one.offset()))
+                .toList());
+        read.of(FINGERBOARD_OFFSET)
+                .ifPresent(value -> all.add(
+                        reading(FINGERBOARD_OFFSET, offset(MeasuredNeck.Located.FINGERBOARD, bodyJoint()), value)));
+        read.of(OFFSET_AT_BRIDGE).ifPresent(value -> all.add(reading(OFFSET_AT_BRIDGE, stringLine(), value)));
+        read.of(HEIGHT_AT_BRIDGE).ifPresent(value -> all.add(reading(HEIGHT_AT_BRIDGE, projection(), value)));
+        return all;
+    }
+
+    private static NeckReading reading(NeckFeature feature, Deviation of, Estimate<Length> value) {
+        return new NeckReading(feature.toString(), of, value);
+    }
+
+    private Deviation offset(MeasuredNeck.Located feature, Amount<Length> station) {
+        Deviation itself = switch (feature) {
+            case FINGERBOARD -> errors().fingerboard(station);
+            case SIDE_TAPER -> errors().sideTaper(station);
+            case HEEL -> errors().heel(station);
+        };
+        return itself.minus(errors().channel(station));
+    }
+
+    private Amount<Length> bodyJoint() {
+        return job.style().amount(job.neck().bodyJointMm());
+    }
+
+    /** Once it is read at the bridge the heel is cut and still to be fitted. */
+    private Deviation stringLine() {
+        Deviation fitted = errors().stringLine();
+        return job.measured().has(OFFSET_AT_BRIDGE) ? fitted.plus(Deviation.of(SWING)) : fitted;
+    }
+
+    private Deviation projection() {
+        Deviation fitted = errors().projection();
+        return job.measured().has(HEIGHT_AT_BRIDGE) ? fitted.plus(Deviation.of(TILT)) : fitted;
+    }
+
+    private Deviation deviation(BudgetCode which) {
+        return switch (which) {
+            case STRING_LINE -> stringLine();
+            case BOARD_AT_BODY_JOINT -> errors().boardOnNeck(bodyJoint());
+            case WOOD_BESIDE_CHANNEL -> errors().woodEachSide(errors().nearNut());
+            case PROJECTION_HEIGHT -> projection();
+            case STRING_LENGTH -> errors().stringLength();
+        };
+    }
+
+    Known known(BudgetCode which) {
+        return state().known(which.toString(), deviation(which));
+    }
+
+    /** The same string line, heel and taper located otherwise, before anything is read on them. */
+    Known stringLine(NeckErrors.Located on) {
+        NeckErrors other = errors().locatedOn(on);
+        return other.state().known(BudgetCode.STRING_LINE.toString(), other.stringLine());
+    }
+
+    Requirement requirement(BudgetCode which) {
+        Requirement wanted = Requirement.of(which.toString(), deviation(which), job.limits(which));
+        return which == BudgetCode.STRING_LINE || which == BudgetCode.PROJECTION_HEIGHT
+                ? wanted.correctedWithin(job.style().amount(FITTED_MM))
+                : wanted;
+    }
+
+    private List<Requirement> requirements() {
+        return Arrays.stream(BudgetCode.values()).map(this::requirement).toList();
+    }
+
+    JointChance all() {
+        return state().chanceOfAll(requirements());
+    }
+
+    /** The reading most worth taking before the heel is glued; nothing where both were read at the bridge. */
+    Optional<ReadingWorth> nextReading() {
+        Amount<Length> u = job.style().amount(AT_BRIDGE_MM);
+        List<PossibleReading> open = Stream.of(
+                        new PossibleReading(OFFSET_AT_BRIDGE.toString(), stringLine(), u),
+                        new PossibleReading(HEIGHT_AT_BRIDGE.toString(), projection(), u))
+                .filter(one -> state().readings().stream()
+                        .noneMatch(read -> read.name().equals(one.name())))
+                .toList();
+        return state().worthReading(open, requirements()).stream().findFirst();
+    }
+
+    /** What comes off the heel so that height and centreline come to where they belong at the bridge, once one was read. */
+    Optional<HeelCorners> heelCorners() {
+        Heel heel = job.neck().heel().orElse(null);
+        boolean high = job.measured().has(HEIGHT_AT_BRIDGE);
+        boolean aside = job.measured().has(OFFSET_AT_BRIDGE);
+        if (heel == null || shape.neckSet().isEmpty() || !(high || aside)) {
+            return Optional.empty();
+        }
+        return Optional.of(shape.neckSet()
+                .get()
+                .correction(
+                        heel,
+                        job.style().amount(high ? -estimate(BudgetCode.PROJECTION_HEIGHT) : 0),
+                        job.style().amount(aside ? estimate(BudgetCode.STRING_LINE) : 0)));
+    }
+
+    private double estimate(BudgetCode which) {
+        return known(which).estimate().libraryValue();
+    }
+
+    List<StepWorth> worthImproving(BudgetCode which) {
+        return state().worthImproving(requirement(which));
+    }
+}

@@ -1,0 +1,69 @@
+package org.neckgeom.state;
+
+import org.neckgeom.measure.ErrorDistribution.Law;
+
+/**
+ * The characteristic function of a normal, a triangular or a rectangular law of unit scale, averaged over what its scale may be:
+ * a table with cubic interpolation, right to about 1e-7.
+ */
+final class LawTable {
+
+    /** Beyond it every factor of a series is small enough to count as 0 together with the others. */
+    private static final double LAST = 64.0;
+
+    private static final double STEP = 0.05;
+
+    private final double[] values;
+
+    LawTable(Law law, double logDeviation) {
+        int n = (int) Math.round(LAST / STEP) + 3;
+        this.values = new double[n + 1];
+        double[] factors = new double[Scales.OWN.size()];
+        for (int m = 0; m < factors.length; m++) {
+            factors[m] = StrictMath.exp(logDeviation * Scales.OWN.z[m]);
+        }
+        for (int i = 0; i <= n; i++) {
+            double x = (i - 1) * STEP;
+            double sum = 0.0;
+            if (logDeviation == 0.0) {
+                sum = of(law, x);
+            } else {
+                for (int m = 0; m < factors.length; m++) {
+                    sum += Scales.OWN.weights[m] * of(law, x * factors[m]);
+                }
+            }
+            values[i] = sum;
+        }
+    }
+
+    private static double of(Law law, double x) {
+        return switch (law) {
+            case NORMAL -> StrictMath.exp(-0.5 * x * x);
+            case TRIANGULAR -> sinc(0.5 * x) * sinc(0.5 * x);
+            default -> sinc(x);
+        };
+    }
+
+    private static double sinc(double x) {
+        return Math.abs(x) < 1e-4 ? 1.0 - x * x / 6.0 : StrictMath.sin(x) / x;
+    }
+
+    /** The function at an argument of either sign. */
+    double at(double argument) {
+        double x = Math.abs(argument) * (1.0 / STEP);
+        if (!(x < LAST / STEP)) {
+            return 0.0;
+        }
+        int i = (int) x;
+        double s = x - i;
+        double a = values[i];
+        double b = values[i + 1];
+        double c = values[i + 2];
+        double d = values[i + 3];
+        // Lagrange's cubic through the four nearest.
+        double r = s + 1.0;
+        double t = s - 1.0;
+        double w = s - 2.0;
+        return -s * t * w / 6.0 * a + r * t * w / 2.0 * b - r * s * w / 2.0 * c + r * s * t / 6.0 * d;
+    }
+}

@@ -1,0 +1,206 @@
+package org.neckgeom.state;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Causes given readings: mean and a square root of the covariance of the causes that readings touch; the others are as
+ * they were. Standardised: cause i is its mean and {@code sd_i z_i}; P = F F', F the identity before the first reading.
+ *
+ * <p>J. E. Potter's square-root update, one reading at a time: a variance is a sum of squares and cannot turn negative.
+ */
+final class Solved {
+
+    /** A reading without uncertainty is taken where less of the variance than this is known already. */
+    private static final double KNOWN = 1e-12;
+
+    private final Map<String, Integer> places;
+    private final double[] means;
+    private final double[] sds;
+
+    /** Of a cause its place among those touched, or -1. */
+    private final int[] touched;
+
+    private final int size;
+    private final double[] z;
+    private final double[] f;
+    private final double logLikelihood;
+
+    Solved(Map<String, Integer> places, double[] means, double[] sds, List<NeckReading> readings) {
+        this.places = places;
+        this.means = means;
+        this.sds = sds;
+        this.touched = new int[sds.length];
+        Arrays.fill(touched, -1);
+        int n = 0;
+        for (NeckReading reading : readings) {
+            Deviation of = reading.of();
+            for (int i = 0; i < of.size(); i++) {
+                int place = place(of, i);
+                if (touched[place] < 0 && sds[place] > 0.0) {
+                    touched[place] = n++;
+                }
+            }
+        }
+        this.size = n;
+        this.z = new double[n];
+        this.f = new double[n * n];
+        for (int i = 0; i < n; i++) {
+            f[i * n + i] = 1.0;
+        }
+        double log = 0.0;
+        double[] h = new double[n];
+        double[] fh = new double[n];
+        double[] ffh = new double[n];
+        for (NeckReading reading : readings) {
+            log += take(reading, h, fh, ffh);
+        }
+        this.logLikelihood = log;
+    }
+
+    private int place(Deviation of, int i) {
+        return places.get(of.name(i));
+    }
+
+    /** Takes a reading in, and returns the log of its likelihood but for a constant. */
+    private double take(NeckReading reading, double[] h, double[] fh, double[] ffh) {
+        int n = size;
+        Deviation of = reading.of();
+        Arrays.fill(h, 0.0);
+        Arrays.fill(fh, 0.0);
+        double expected = of.constantMm();
+        double before = 0.0;
+        for (int i = 0; i < of.size(); i++) {
+            int place = place(of, i);
+            expected += of.coefficient(i) * means[place];
+            int at = touched[place];
+            if (at < 0) {
+                continue;
+            }
+            double c = of.coefficient(i) * sds[place];
+            h[at] = c;
+            before += c * c;
+            expected += c * z[at];
+            for (int k = 0; k < n; k++) {
+                fh[k] += c * f[at * n + k];
+            }
+        }
+        double u = reading.uncertainty();
+        double known = 0.0;
+        for (int k = 0; k < n; k++) {
+            known += fh[k] * fh[k];
+        }
+        double all = known + u * u;
+        double miss = reading.value().libraryValue() - expected;
+        if (!(all > KNOWN * before) || all == 0.0) {
+            return 0.0; // known already; the agreement compares
+        }
+        for (int j = 0; j < n; j++) {
+            double sum = 0.0;
+            for (int k = 0; k < n; k++) {
+                sum += f[j * n + k] * fh[k];
+            }
+            ffh[j] = sum / all;
+        }
+        double less = 1.0 / (1.0 + u / Math.sqrt(all));
+        for (int j = 0; j < n; j++) {
+            z[j] += ffh[j] * miss;
+            double by = ffh[j] * less;
+            for (int k = 0; k < n; k++) {
+                f[j * n + k] -= by * fh[k];
+            }
+        }
+        return -0.5 * (miss * miss / all + StrictMath.log(all));
+    }
+
+    double logLikelihood() {
+        return logLikelihood;
+    }
+
+    /** True where the cause is in a reading, so that its law is normal now. */
+    boolean isTouched(String cause) {
+        return touched[places.get(cause)] >= 0;
+    }
+
+    double sd(String cause) {
+        return sds[places.get(cause)];
+    }
+
+    double mean(Deviation of) {
+        double sum = of.constantMm();
+        for (int i = 0; i < of.size(); i++) {
+            int place = place(of, i);
+            sum += of.coefficient(i) * means[place];
+            if (touched[place] >= 0) {
+                sum += of.coefficient(i) * sds[place] * z[touched[place]];
+            }
+        }
+        return sum;
+    }
+
+    /** F'g of the causes touched, in standard deviations; its squares add up to their part of the variance. */
+    double[] root(Deviation of) {
+        double[] root = new double[size];
+        for (int i = 0; i < of.size(); i++) {
+            int place = place(of, i);
+            int at = touched[place];
+            if (at >= 0) {
+                double c = of.coefficient(i) * sds[place];
+                for (int k = 0; k < size; k++) {
+                    root[k] += c * f[at * size + k];
+                }
+            }
+        }
+        return root;
+    }
+
+    /** Part of the covariance of two deviations that causes not touched make. */
+    double untouchedCovariance(Deviation one, Deviation other) {
+        double sum = 0.0;
+        for (int i = 0; i < one.size(); i++) {
+            int place = place(one, i);
+            if (touched[place] < 0) {
+                sum += one.coefficient(i) * other.coefficient(one.name(i)) * sds[place] * sds[place];
+            }
+        }
+        return sum;
+    }
+
+    double covariance(Deviation one, Deviation other) {
+        return dot(root(one), root(other)) + untouchedCovariance(one, other);
+    }
+
+    double variance(Deviation of) {
+        return covariance(of, of);
+    }
+
+    /** Covariance of a deviation with each of its causes' part in it: these add up to its variance. */
+    double[] shares(Deviation of) {
+        double[] root = root(of);
+        double[] all = new double[of.size()];
+        for (int i = 0; i < of.size(); i++) {
+            int place = place(of, i);
+            double c = of.coefficient(i) * sds[place];
+            int at = touched[place];
+            if (at < 0) {
+                all[i] = c * c;
+            } else {
+                double sum = 0.0;
+                for (int k = 0; k < size; k++) {
+                    sum += f[at * size + k] * root[k];
+                }
+                all[i] = c * sum;
+            }
+        }
+        return all;
+    }
+
+    static double dot(double[] one, double[] other) {
+        double sum = 0.0;
+        for (int k = 0; k < one.length; k++) {
+            sum += one[k] * other[k];
+        }
+        return sum;
+    }
+}

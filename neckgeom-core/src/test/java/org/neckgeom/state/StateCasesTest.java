@@ -1,0 +1,187 @@
+package org.neckgeom.state;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.neckgeom.units.ShopUnits.mm;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.neckgeom.budget.Workmanship;
+import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.measure.Estimate;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.neck.Neck;
+
+/** Held to single cases of {@code state/cases.csv}, {@code more.csv} and {@code default.csv}, computed in numpy and scipy. */
+class StateCasesTest {
+
+    private static final Neck OCTAVE = ReferenceStates.neck("octave", 560, 14, 78, 6);
+
+    /** Workmanship of common practice: every scale a guess. */
+    private static NeckErrors guessed() {
+        return NeckErrors.of(OCTAVE);
+    }
+
+    private static NeckErrors given() {
+        return NeckErrors.of(OCTAVE).with(ReferenceStates.given());
+    }
+
+    private static double row(String table, String topic, String name, String symbol) {
+        List<String> found = ReferenceStates.rows(table).stream()
+                .filter(row -> row.get(0).equals(topic)
+                        && row.get(1).equals(name)
+                        && row.get(2).startsWith(symbol))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no row " + topic + ", " + name + ", " + symbol));
+        return Double.parseDouble(found.get(3));
+    }
+
+    static Stream<List<String>> defaults() {
+        return ReferenceStates.rows("default.csv").stream();
+    }
+
+    /** The string line of a neck whose every spread is common practice: own and common scale uncertain. */
+    @ParameterizedTest
+    @MethodSource("defaults")
+    void chance_ofGuessesIsPredictive(List<String> row) {
+        double limit = Double.parseDouble(row.get(0));
+        Known line = guessed().state().known("string line", guessed().stringLine());
+        double expected = Double.parseDouble(row.get(2));
+
+        assertThat(line.outside(-limit, limit)).as("predictive").isCloseTo(expected, within(1e-5 * expected));
+        Known known = given().state().known("string line", given().stringLine());
+        double certain = Double.parseDouble(row.get(1));
+        assertThat(known.outside(-limit, limit)).as("scales known").isCloseTo(certain, within(1e-9 + 1e-5 * certain));
+        double worse = Double.parseDouble(row.get(3));
+        assertThat(line.chance(Limits.within(mm(limit))).pessimisticOutside())
+                .as("at z 1.645")
+                .isCloseTo(worse, within(1e-4 * worse));
+    }
+
+    @Test
+    void worthImproving_isTheTables() {
+        for (Map.Entry<String, Requirement> wanted : Map.of(
+                        "string line at bridge",
+                        Requirement.of("line", guessed().stringLine(), Limits.within(mm(1))),
+                        "projection at bridge",
+                        Requirement.of("projection", guessed().projection(), Limits.within(mm(0.4))))
+                .entrySet()) {
+            String name = "octave mandolin, from channel: " + wanted.getKey();
+            List<StepWorth> ranked = guessed().state().worthImproving(wanted.getValue());
+            assertThat(ranked.get(0).step()).isEqualTo("body joint");
+            double now = row("more.csv", "predictive by quantity", name, "chance outside, own");
+            double then = row("more.csv", "improve", name, "chance outside with joint halved");
+            assertThat(ranked.get(0).outsideNow()).isCloseTo(now, within(1e-5 * now));
+            assertThat(ranked.get(0).outsideThen()).isCloseTo(then, within(1e-3 * then + 1e-9));
+        }
+    }
+
+    /** By kinematics: cheeks with their lever, face gaps by their height and width; an exact turn beside them. */
+    @Test
+    void joint_turnsTheNeckAsARigidBody() {
+        double joint = OCTAVE.bodyJointMm();
+        double a = 560 - joint;
+        NeckErrors face = given().guidedBy(NeckErrors.Guide.FACE);
+
+        assertThat(-given().stringLine().coefficient("front of the cheeks")).isCloseTo(1 - a / 40, within(1e-12));
+        assertThat(given().projection().coefficient("gap at the top of the heel"))
+                .isCloseTo(a / 78, within(1e-12));
+        assertThat(given().projection().coefficient("height of the seat")).isEqualTo(1.0);
+        assertThat(face.stringLine().coefficient("gap at the treble cheek")).isCloseTo(a / 54, within(1e-12));
+        assertThat(face.stringLine().coefficient("slip of the joint")).isEqualTo(1.0);
+        // The exact turn of cases.csv, for its own joint at 310.548153 mm: 0.2879029 against 0.2878291 to first order.
+        double exact = row("cases.csv", "kinematics", "exact turn, scale 560 dt .06 df -.03", "height at bridge");
+        assertThat(0.09 * (560 - 310.548153) / 78).isCloseTo(exact, within(1e-4));
+    }
+
+    @Test
+    void locatedOn_eachEdgeHasTheTablesSpread() {
+        for (NeckErrors.Located on : NeckErrors.Located.values()) {
+            NeckErrors errors =
+                    NeckErrors.of(OCTAVE).with(ReferenceStates.given()).locatedOn(on);
+            String way = switch (on) {
+                case CHANNEL -> "channel";
+                case SAME_EDGE -> "same edge";
+                case OPPOSITE_EDGE -> "opposite edge";
+            };
+            NeckState read = errors.state()
+                    .read(new NeckReading("near", errors.width(errors.nearNut()), Estimate.of(mm(0), mm(0.01))))
+                    .read(new NeckReading("far", errors.width(errors.nearJoint()), Estimate.of(mm(0), mm(0.01))));
+            assertThat(u(errors.state(), errors))
+                    .isCloseTo(row("cases.csv", "edge", way, "u string line"), within(1e-8));
+            assertThat(u(read, errors))
+                    .isCloseTo(
+                            row("cases.csv", "edge", way + ", width read at both stations u .01", "u string line"),
+                            within(1e-8));
+        }
+    }
+
+    private static double u(NeckState state, NeckErrors errors) {
+        return state.known("line", errors.stringLine()).estimate().libraryUncertainty();
+    }
+
+    /** Sign by hand: with the bass edge on the fence a wider blank moves the channel the other way. */
+    @Test
+    void alongTheBassEdge_turnsTheSign() {
+        double treble = given().locatedOn(NeckErrors.Located.SAME_EDGE)
+                .channel(mm(300))
+                .coefficient("blank width near the body joint");
+        double bass = given().locatedOn(NeckErrors.Located.SAME_EDGE)
+                .alongTheBassEdge()
+                .channel(mm(300))
+                .coefficient("blank width near the body joint");
+
+        assertThat(treble).isPositive();
+        assertThat(bass).isEqualTo(-treble);
+    }
+
+    /** {@code state/more.csv}: reading and bringing the mean to 0; normal laws. */
+    @Test
+    void worthReading_isWhatTheCorrectionBrings() {
+        NeckErrors errors = given();
+        Requirement wanted = Requirement.of("projection", errors.projection(), Limits.within(mm(0.3)))
+                .correctedWithin(mm(0.0));
+        PossibleReading straightedge = new PossibleReading("straightedge", errors.projection(), mm(0.10));
+        PossibleReading width = new PossibleReading("width", errors.width(mm(100)), mm(0.02));
+        List<ReadingWorth> ranked = errors.state().worthReading(List.of(width, straightedge), List.of(wanted));
+        double after = row("more.csv", "value of a reading", "same", "chance outside after reading and bringing");
+
+        assertThat(ranked.get(0).reading()).isEqualTo(straightedge);
+        assertThat(ranked.get(0).helps()).isEqualTo("projection");
+        double before = errors.state().known("projection", errors.projection()).outside(-0.3, 0.3);
+        assertThat(before - ranked.get(0).worth()).isCloseTo(after, within(1e-8));
+        assertThat(ranked.get(1).worth()).isZero();
+        assertThat(errors.state()
+                        .worthReading(
+                                List.of(straightedge),
+                                List.of(Requirement.of("glued", errors.projection(), Limits.within(mm(0.3)))))
+                        .get(0)
+                        .helps())
+                .as("glued: the reading only tells")
+                .isEmpty();
+    }
+
+    /** One normal cause with few degrees: Student's law, as scipy has it. */
+    @Test
+    void outside_ofAScaleOfFewDegreesIsStudents() {
+        for (int nu : new int[] {5, 8, 30}) {
+            NeckState state = NeckState.of(
+                    List.of(Cause.of("e", ErrorDistribution.normal(mm(1)).degreesOfFreedom(nu))));
+            double expected = row("cases.csv", "predictive", "one normal, limit 4 u, nu " + nu, "chance outside");
+            assertThat(state.known("e", Deviation.of("e")).outside(-4, 4)).isCloseTo(expected, within(1e-8));
+        }
+    }
+
+    @Test
+    void causes_restOnCommonPracticeUntilGiven() {
+        assertThat(guessed().causes()).allMatch(cause -> cause.basis() == Basis.COMMON_PRACTICE);
+        Workmanship half = Workmanship.withDefaults().gluing(ErrorDistribution.normal(mm(0.04)));
+        assertThat(NeckErrors.of(OCTAVE).with(half).causes())
+                .filteredOn(cause -> cause.step().equals("fingerboard"))
+                .allMatch(cause -> cause.basis() == Basis.GIVEN);
+    }
+}
