@@ -1,5 +1,7 @@
 package org.neckgeom.plan;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import javax.measure.quantity.Length;
 import org.neckgeom.form.Kind;
@@ -8,6 +10,8 @@ import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Verdict;
+import org.neckgeom.state.Basis;
+import org.neckgeom.state.Cause;
 import org.neckgeom.state.JointChance;
 import org.neckgeom.state.Known;
 import org.neckgeom.state.NeckErrors.Located;
@@ -58,6 +62,7 @@ final class BudgetParts {
                             .with("interval", Kind.INTERVAL, usual(plan.state().stringLine(Located.SAME_EDGE)))
                             .with("opposite", Kind.INTERVAL, usual(plan.state().stringLine(Located.OPPOSITE_EDGE))));
         }
+        yours(plan, draft);
         return PlanPart.of(
                 draft.note("common-practice", "Workmanship is common practice until it is measured."), bridge(plan));
     }
@@ -76,6 +81,24 @@ final class BudgetParts {
                         "reading most worth taking",
                         draft.words("next-reading", "{name}, once the heel is fitted")
                                 .with("name", Kind.NAME, next.reading().name())));
+    }
+
+    /** What rests on readings of this shop, each with its degrees of freedom. */
+    private static void yours(Stages plan, PlanSection.Draft draft) {
+        Map<String, Double> learnt = new LinkedHashMap<>();
+        for (Cause cause : plan.state().state().causes()) {
+            if (cause.basis() == Basis.READINGS && !cause.step().equals("rod channel")) {
+                learnt.merge(cause.step(), cause.spread().degreesOfFreedom(), Math::min);
+            }
+        }
+        int row = 0;
+        for (Map.Entry<String, Double> one : learnt.entrySet()) {
+            draft.row(
+                    "yours" + ++row,
+                    one.getKey(),
+                    draft.words("yours", "by your own readings, {degrees:0} degrees of freedom")
+                            .with("degrees", Kind.RATIO, one.getValue()));
+        }
     }
 
     private static Interval<Length> usual(Known known) {

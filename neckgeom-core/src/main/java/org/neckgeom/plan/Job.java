@@ -1,5 +1,7 @@
 package org.neckgeom.plan;
 
+import org.neckgeom.state.ShopLog;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -183,6 +185,28 @@ public final class Job {
      */
     public static Job of(Neck neck, Blank blank, Shop shop) {
         return new Job(TABLE.values().with(DESIGN, neck).with(BLANK, blank).with(SHOP, shop));
+    }
+
+    /**
+     * {@return this job in a shop that learns: its own figures in the place of those of common practice and of those given}
+     *
+     * @param log the shop's log
+     * @param day as of which the log counts
+     */
+    public Job learnt(ShopLog log, LocalDate day) {
+        Shop shop = given.at(SHOP);
+        return workmanship(log.workmanship(given.at(WORKMANSHIP), day))
+                .with(SHOP, shop.uncertainty(log.bench(shop.uncertainty(), day)));
+    }
+
+    /**
+     * {@return the lines that the readings of this job add to a shop's log: fence moves against the trial cuts about them, and
+     * what was cut or glued against the channel}
+     *
+     * @param date of the readings, such as {@code 2026-03-02}
+     */
+    public ShopLog log(String date) {
+        return LogLines.of(stages.job(), date);
     }
 
     /**

@@ -26,11 +26,11 @@ public enum NeckFeature {
             "offset of the slot from the neck's middle at the heel end. Positive: away from the fence"),
     /** The thickness of the head's wood, veneers not counted; more than 0. */
     HEAD_THICKNESS(Operation.TRUE_THE_HEAD, true, "thickness of the head, veneers not included"),
-    /** How far the glued fingerboard's middle lies off the channel's, positive toward the treble side. */
+    /** How far the glued fingerboard's middle lies off the channel's at the body joint, positive toward the treble side. */
     FINGERBOARD_OFFSET(
             Operation.GLUE_FINGERBOARD,
             false,
-            "offset of the glued fingerboard from the channel. Positive: toward the treble side"),
+            "offset of the glued fingerboard from the channel at the body joint. Positive: toward the treble side"),
     /** How far the line of the frets meets the bridge too high, while the heel is being fitted; negative too low. */
     HEIGHT_AT_BRIDGE(Operation.CUT_HEEL_JOINT, false, "height of the fret line above the bridge top. Negative: below"),
     /** How far the neck's centreline meets the bridge off its middle, positive toward the treble side. */

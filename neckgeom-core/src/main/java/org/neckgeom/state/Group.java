@@ -1,6 +1,7 @@
 package org.neckgeom.state;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.neckgeom.measure.ErrorDistribution.Law;
 
@@ -158,6 +159,16 @@ record Group(double[] low, double[] high, double[][] covariance, List<Other> oth
                 others.add(new Other(cause, times, c, own));
             }
         }
+        // The widest first: where it is all but 0 the others need not be asked.
+        others.sort(Comparator.comparingDouble((Other one) -> -size(one)));
         return new Group(low, high, covariance, others);
+    }
+
+    private static double size(Other one) {
+        double most = 0.0;
+        for (double c : one.coefficients()) {
+            most = Math.max(most, Math.abs(c));
+        }
+        return most * Math.sqrt(one.variance());
     }
 }

@@ -1,5 +1,6 @@
 package org.neckgeom.state;
 
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashMap;
@@ -30,6 +31,7 @@ final class GroupSeries {
     private static final int MOST_WAVES = 48;
     private static final double REACH = 6.0;
     private static final double SMALL = 1e-6;
+    private static final double NEGLIGIBLE = 1e-8;
     private static final double SHELL = 4e-6;
 
     private final Group group;
@@ -37,6 +39,8 @@ final class GroupSeries {
     private final int[] waves;
     private final LawTable[] laws;
     private final double[] terms;
+    private final double[][] slopes;
+    private final boolean isNormal;
 
     private GroupSeries(Group group, LawTable[] laws, double[] half, int[] waves) {
         this.group = group;
@@ -44,7 +48,15 @@ final class GroupSeries {
         this.half = half;
         this.waves = waves;
         this.terms = new double[count(waves)];
-        fill(0, 0, new double[group.size()]);
+        this.slopes = new double[laws.length][];
+        for (int i = 0; i < laws.length; i++) {
+            double scale = group.others().get(i).scale();
+            slopes[i] = Arrays.stream(group.others().get(i).coefficients())
+                    .map(c -> c * scale)
+                    .toArray();
+        }
+        this.isNormal = Arrays.stream(group.covariance()).flatMapToDouble(Arrays::stream).anyMatch(x -> x != 0.0);
+        fill(0, 0, new double[group.size()], new double[laws.length]);
     }
 
     private static int count(int[] waves) {
@@ -115,48 +127,60 @@ final class GroupSeries {
 
     /** Waves along one axis until what is left is small. */
     private static int waves(Group group, LawTable[] laws, int j, double half) {
-        double[] s = new double[group.size()];
         int small = 0;
         int k = 1;
         while (k < MOST_WAVES && small < 2) {
-            s[j] = Math.PI * k / half;
-            small = Math.abs(characteristic(group, laws, s)) < SMALL ? small + 1 : 0;
+            small = Math.abs(characteristic(group, laws, j, Math.PI * k / half)) < SMALL ? small + 1 : 0;
             k++;
         }
         return k;
     }
 
-    /** Joint characteristic function about the means, which is real where every law has mirror symmetry. */
-    private static double characteristic(Group group, LawTable[] laws, double[] s) {
-        double quadratic = 0.0;
-        for (int i = 0; i < s.length; i++) {
-            for (int j = 0; j < s.length; j++) {
-                quadratic += s[i] * group.covariance()[i][j] * s[j];
-            }
-        }
-        double value = quadratic == 0.0 ? 1.0 : StrictMath.exp(-0.5 * quadratic);
-        for (int i = 0; i < laws.length && value != 0.0; i++) {
-            double t = 0.0;
-            double[] c = group.others().get(i).coefficients();
-            for (int j = 0; j < s.length; j++) {
-                t += s[j] * c[j];
-            }
-            value *= laws[i].at(t * group.others().get(i).scale());
+    /** The characteristic function of one deviation about its mean, which is real where every law has mirror symmetry. */
+    private static double characteristic(Group group, LawTable[] laws, int j, double s) {
+        double value = StrictMath.exp(-0.5 * s * s * group.covariance()[j][j]);
+        for (int i = 0; i < laws.length; i++) {
+            Group.Other one = group.others().get(i);
+            value *= laws[i].at(s * one.coefficients()[j] * one.scale());
         }
         return value;
     }
 
-    private int fill(int j, int place, double[] s) {
-        if (j == waves.length) {
-            terms[place] = characteristic(group, laws, s);
-            return place + 1;
-        }
+    /** Arguments of each law so far, and the normal part's exponent, axis by axis: the innermost loop only adds. */
+    private int fill(int j, int place, double[] s, double[] arguments) {
+        int d = waves.length;
         int at = place;
+        double[] next = new double[arguments.length];
         for (int k = j == 0 ? 0 : -waves[j]; k <= waves[j]; k++) {
             s[j] = Math.PI * k / half[j];
-            at = fill(j + 1, at, s);
+            for (int i = 0; i < next.length; i++) {
+                next[i] = arguments[i] + s[j] * slopes[i][j];
+            }
+            if (j < d - 1) {
+                at = fill(j + 1, at, s, next);
+            } else {
+                terms[at++] = product(s, next);
+            }
         }
         return at;
+    }
+
+    private double product(double[] s, double[] arguments) {
+        double value = isNormal ? StrictMath.exp(-0.5 * quadratic(group, s)) : 1.0;
+        for (int i = 0; i < arguments.length && Math.abs(value) > NEGLIGIBLE; i++) {
+            value *= laws[i].at(arguments[i]);
+        }
+        return value;
+    }
+
+    private static double quadratic(Group group, double[] s) {
+        double sum = 0.0;
+        for (int i = 0; i < s.length; i++) {
+            for (int j = 0; j < s.length; j++) {
+                sum += s[i] * group.covariance()[i][j] * s[j];
+            }
+        }
+        return sum;
     }
 
     /** What the outermost terms along each axis add up to at most. */

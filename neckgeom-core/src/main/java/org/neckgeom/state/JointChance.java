@@ -30,6 +30,11 @@ public final class JointChance extends ValueAnswer {
 
     private static final int MOST = 12;
 
+    /** Of limits: beyond, nothing is left outside that counts. */
+    private static final double FARTHER = 1.6;
+
+    private static final double NOTHING = 1e-6;
+
     private final Knowledge state;
     private final List<Requirement> wanted;
     private final double probability;
@@ -88,10 +93,12 @@ public final class JointChance extends ValueAnswer {
         Arrays.fill(all, 1.0);
         double pessimistic = 1.0;
         double error = 0.0;
-        double farther = 1.0 / Scales.factor(scales.z[0]);
         for (Group group : Group.of(state, state.solved(), 1.0, wanted)) {
-            GroupSeries series = GroupSeries.of(group, farther);
+            GroupSeries series = GroupSeries.of(group, FARTHER);
             for (int k = 0; k < all.length; k++) {
+                if (scales.weights[k] < NOTHING) {
+                    continue; // it counts as kept
+                }
                 double[] one = chance(series, group.narrowed(Scales.factor(scales.z[k])));
                 all[k] *= one[0];
                 error += scales.weights[k] * one[1];

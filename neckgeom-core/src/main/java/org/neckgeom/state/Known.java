@@ -191,11 +191,20 @@ public final class Known extends ValueAnswer {
     /** Chance of breaking limits, over what the scales may be. */
     double outside(double low, double high) {
         if (hasGuesses() && state.readings().isEmpty()) {
-            return sums.get().get(0).sum().outside(low, high, Cause.GUESS);
+            return outsideUnread(sums.get().get(0).sum(), low, high);
         }
         double all = 0.0;
         for (Weighted one : sums.get()) {
             all += one.weight() * one.sum().outside(low, high);
+        }
+        return all;
+    }
+
+    private static double outsideUnread(RoughSum sum, double low, double high) {
+        Scales scales = Scales.COMMON;
+        double all = 0.0;
+        for (int k = 0; k < scales.size(); k++) {
+            all += scales.weights[k] * sum.outsideAt(low, high, Scales.factor(scales.z[k]));
         }
         return all;
     }
@@ -302,7 +311,10 @@ public final class Known extends ValueAnswer {
             Cause cause = state.cause(of.name(i));
             double square = Math.abs(shares[i]);
             all += square;
-            known += !cause.isGuess() && cause.spread().degreesOfFreedom() >= MANY_DEGREES ? square : 0.0;
+            double degrees = cause.spread().degreesOfFreedom();
+            // Degrees that were counted: a figure given without any may be a guess too.
+            boolean counted = degrees >= MANY_DEGREES && degrees < Double.POSITIVE_INFINITY;
+            known += !cause.isGuess() && counted ? square : 0.0;
         }
         return known >= MOST_OF_IT * all;
     }

@@ -7,7 +7,7 @@ package org.neckgeom.state;
 final class Scales {
 
     /** Of the common factor of all guesses. */
-    static final Scales COMMON = new Scales(0.75, 5.25);
+    static final Scales COMMON = new Scales(0.75, 6.0);
 
     /** Of a scale of its own, where a chance to 1e-5 is enough. */
     static final Scales OWN = new Scales(0.8, 4.0);

@@ -1,5 +1,9 @@
 package org.neckgeom.state;
 
+import org.neckgeom.fault.Refusal;
+import org.neckgeom.table.Spelling;
+import org.neckgeom.form.Json;
+import org.neckgeom.fault.Fault;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -70,6 +74,54 @@ public final class ShopLog extends ValueAnswer {
         return new ShopLog(entries.stream()
                 .sorted(Comparator.comparing(LogEntry::date).thenComparing(LogEntry::toString))
                 .toList());
+    }
+
+    /**
+     * {@return the log of a file of JSON lines, one entry a line; blank lines count for nothing}
+     *
+     * @param jsonLines as {@link #jsonLines()} writes them
+     * @throws IllegalArgumentException if a line is no entry, with its number
+     */
+    public static ShopLog read(String jsonLines) {
+        List<LogEntry> entries = new ArrayList<>();
+        List<Fault> faults = new ArrayList<>();
+        int number = 0;
+        for (String line : jsonLines.lines().toList()) {
+            number++;
+            if (line.isBlank()) {
+                continue;
+            }
+            try {
+                entries.add(LogEntry.TABLE.read(Json.read(line)));
+            } catch (Refusal refusal) {
+                faults.addAll(refusal.at("line " + number).faults());
+            }
+        }
+        if (!faults.isEmpty()) {
+            throw Refusal.of(faults);
+        }
+        return of(entries);
+    }
+
+    /** {@return the log as JSON lines: one entry a line, by date} */
+    public String jsonLines() {
+        return entries.stream()
+                .map(entry -> Json.of(LogEntry.TABLE.write(entry, Spelling.JSON))
+                                .strip()
+                                .replaceAll("\\s*\\n\\s*", " ")
+                        + "\n")
+                .collect(Collectors.joining());
+    }
+
+    /**
+     * {@return this log with those lines of another that it has not}
+     *
+     * @param other its lines
+     */
+    public ShopLog with(ShopLog other) {
+        List<LogEntry> more = new ArrayList<>(entries);
+        other.entries.stream().filter(one -> !entries.contains(one)).forEach(more::add);
+        return of(more);
     }
 
     /**

@@ -188,4 +188,31 @@ class ShopLogTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("date must be a date such as 2026-03-02, but was 2. March");
     }
+
+    @Test
+    void jsonLines_areReadBack() {
+        List<LogEntry> lines = residuals(3, 0.02);
+        lines.add(LogEntry.on("2026-01-05", ShopStep.FENCE_MOVE)
+                .read(mm(0.52))
+                .meant(mm(0.5))
+                .standardUncertainty(mm(0.02))
+                .zero("calliper")
+                .setting("one")
+                .jig("saw")
+                .of("parlour \"two\"", "trial cut 2"));
+        ShopLog log = ShopLog.of(lines);
+
+        assertThat(ShopLog.read(log.jsonLines() + "\n\n")).isEqualTo(log);
+        assertThat(log.jsonLines().lines()).hasSize(4);
+        assertThat(log.with(log)).as("no line twice but those that were").isEqualTo(log);
+    }
+
+    @Test
+    void read_refusesEveryBadLineAtOnce() {
+        String good = ShopLog.of(residuals(1, 0)).jsonLines();
+        assertThatThrownBy(() -> ShopLog.read(good + "{\"date\": \"2026-02-30\", \"step\": \"gluing\", \"read\": 1}\nno json\n"))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("line 2")
+                .hasMessageContaining("line 3");
+    }
 }

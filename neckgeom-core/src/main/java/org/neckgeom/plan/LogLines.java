@@ -1,0 +1,68 @@
+package org.neckgeom.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.measure.quantity.Length;
+import org.neckgeom.channel.Centring;
+import org.neckgeom.channel.CentringStep;
+import org.neckgeom.channel.FenceMove;
+import org.neckgeom.channel.SlotOffset;
+import org.neckgeom.measure.Estimate;
+import org.neckgeom.state.LogEntry;
+import org.neckgeom.state.ShopLog;
+import org.neckgeom.state.ShopStep;
+
+/** What the readings of a job are to the log of its shop. */
+final class LogLines {
+
+    private LogLines() {}
+
+    static ShopLog of(Inputs job, String date) {
+        List<LogEntry> lines = new ArrayList<>(moves(job, date));
+        for (MeasuredNeck.OffsetRead one : job.measured().offsets()) {
+            boolean glued = one.feature() == MeasuredNeck.Located.FINGERBOARD;
+            lines.add(line(
+                    job, date, glued ? ShopStep.GLUING : ShopStep.LOCATING, one.name(job.style()), one.offset()));
+        }
+        job.measured()
+                .of(NeckFeature.FINGERBOARD_OFFSET)
+                .ifPresent(read -> lines.add(
+                        line(job, date, ShopStep.GLUING, NeckFeature.FINGERBOARD_OFFSET.toString(), read)));
+        return ShopLog.of(lines);
+    }
+
+    private static LogEntry line(Inputs job, String date, ShopStep step, String feature, Estimate<Length> read) {
+        return LogEntry.on(date, step)
+                .read(read.value())
+                .standardUncertainty(read.standardUncertainty())
+                .of(job.neck().name(), feature);
+    }
+
+    /** Each move between two trial cuts: by how much the slot came nearer the fence, against what the fence was moved. */
+    private static List<LogEntry> moves(Inputs job, String date) {
+        List<LogEntry> lines = new ArrayList<>();
+        Optional<SlotOffset> before = Optional.empty();
+        List<FenceMove> moved = new ArrayList<>();
+        int round = 0;
+        for (CentringStep step : job.steps()) {
+            step.move().ifPresent(moved::add);
+            if (step.cut().isEmpty()) {
+                continue;
+            }
+            SlotOffset now = Centring.of(step.cut().get()).offset();
+            round++;
+            if (before.isPresent() && moved.size() == 1) {
+                double u = StrictMath.hypot(before.get().uncertaintyMm(), now.uncertaintyMm());
+                lines.add(LogEntry.on(date, ShopStep.FENCE_MOVE)
+                        .read(job.style().amount(before.get().amountMm() - now.amountMm()))
+                        .meant(job.style().amount(moved.get(0).towardMm()))
+                        .standardUncertainty(job.style().amount(u))
+                        .of(job.neck().name(), "trial cut " + round));
+            }
+            before = Optional.of(now);
+            moved.clear();
+        }
+        return lines;
+    }
+}
