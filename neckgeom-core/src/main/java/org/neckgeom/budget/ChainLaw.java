@@ -2,6 +2,7 @@ package org.neckgeom.budget;
 
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.kernel.Bessel;
 
 /**
  * The exact distribution of a linear chain: {@code F(y) = sum_j w_j G(y + s_j)}.

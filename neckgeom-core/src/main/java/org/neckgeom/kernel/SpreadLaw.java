@@ -1,11 +1,10 @@
 package org.neckgeom.kernel;
 
 import java.util.Arrays;
-import javax.measure.quantity.Length;
 import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.numeric.NormalLaw;
 
-/** Tails of a spread of lengths, and nodes to integrate over it, on plain doubles in mm. */
+/** Tails of a spread, and nodes to integrate over it, on plain doubles in library units. */
 public final class SpreadLaw {
 
     private static final int LEGENDRE = 8;
@@ -15,11 +14,11 @@ public final class SpreadLaw {
     private static final int HALVINGS = 70;
     private static final double[][] GAUSS = legendre();
 
-    private final ErrorDistribution<Length> spread;
+    private final ErrorDistribution<?> spread;
     private final double shift;
     private final double scale;
 
-    public SpreadLaw(ErrorDistribution<Length> spread) {
+    public SpreadLaw(ErrorDistribution<?> spread) {
         this.spread = spread;
         this.shift = spread.libraryMean();
         this.scale = spread.libraryScale();

@@ -7,9 +7,11 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
-/** Reads the reference tables beside the tests: comment lines with #, one header line, then rows. */
+/** Reads the reference tables beside the tests: comment lines with #, one header line, then rows, a cell with commas in
+ * quotes. */
 public final class Table {
 
     private Table() {}
@@ -27,7 +29,7 @@ public final class Table {
                     header = false;
                     continue;
                 }
-                rows.add(line.split(",", -1));
+                rows.add(cells(line));
             }
             if (rows.isEmpty()) {
                 throw new IllegalStateException("no rows in " + name);
@@ -36,5 +38,10 @@ public final class Table {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    private static String[] cells(String line) {
+        String[] cells = line.split(",(?=(?:[^\"]*\"[^\"]*\")*[^\"]*$)", -1);
+        return Arrays.stream(cells).map(cell -> cell.replace("\"", "")).toArray(String[]::new);
     }
 }

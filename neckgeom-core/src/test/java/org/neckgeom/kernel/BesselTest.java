@@ -1,4 +1,4 @@
-package org.neckgeom.budget;
+package org.neckgeom.kernel;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

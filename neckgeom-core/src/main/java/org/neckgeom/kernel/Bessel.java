@@ -1,7 +1,7 @@
-package org.neckgeom.budget;
+package org.neckgeom.kernel;
 
 /** The Bessel function J0, which is the characteristic function of an arcsine error. */
-final class Bessel {
+public final class Bessel {
 
     /** From here on Hankel's expansion reaches double accuracy. */
     private static final double FAR = 25.0;
@@ -12,7 +12,7 @@ final class Bessel {
      * Returns {@code J0(x)} to 4e-16 absolute: Miller's backward recurrence below 25, Hankel's expansion above (NIST
      * Digital Library of Mathematical Functions, 10.74(iv) and 10.17.3).
      */
-    static double j0(double x) {
+    public static double j0(double x) {
         double size = Math.abs(x);
         return size < FAR ? backward(size) : hankel(size);
     }
