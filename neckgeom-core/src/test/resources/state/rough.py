@@ -22,7 +22,7 @@ def two(law, a, tau, nu, half, lo, hi):                       # the same plus a 
     return mean(lambda b: lone(law, a, tau, hi - b, nu)) + mean(lambda b: lone(law, a, tau, b - lo, nu))
 def students(nu1, s1, nu2, s2, lo, hi):
     f = lambda y: stats.t.pdf(y / s1, nu1) / s1 * (stats.t.sf((hi - y) / s2, nu2) + stats.t.cdf((lo - y) / s2, nu2))
-    e = [-np.inf, -50 * s1, -5 * s1, lo, 0., hi, 5 * s1, 50 * s1, np.inf]; e = sorted(set(e))
+    e = [-np.inf, -50 * s1, -5 * s1, lo, 0., hi, 5 * s1, 50 * s1, np.inf] + [x + k * s2 for x in (lo, hi) for k in (-12, -3, 3, 12)]; e = sorted(set(e))
     return sum(integrate.quad(f, p, q, epsabs=1e-14, epsrel=1e-12, limit=400)[0] for p, q in zip(e, e[1:]))
 PARTS = [('t', 5.236291, .06), ('t', 6.236291, .06), ('r', .9480687, .05), ('r', 1.9480687, .05), ('n', 1, .06), ('r', .9480687, .08), ('r', 1.9480687, .08)]
 CF = {'n': lambda a: np.exp(-a * a / 2), 'r': lambda a: np.sinc(a / np.pi), 't': lambda a: np.sinc(a / 2 / np.pi)**2}

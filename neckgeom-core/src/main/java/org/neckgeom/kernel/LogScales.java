@@ -1,5 +1,7 @@
 package org.neckgeom.kernel;
 
+import org.neckgeom.numeric.NormalLaw;
+
 /**
  * Scales that are known only roughly, as a grid of their logarithms with weights that add up to 1: evenly spaced, so that a
  * smooth function is averaged all but exactly.
@@ -8,10 +10,17 @@ package org.neckgeom.kernel;
  * law, {@code sqrt(n / chi-square of n)}, whose logarithm y has the density {@code exp(-n y - n/2 exp(-2 y))} but for a
  * factor.
  *
+ * <p>A wave {@code cos(s v)}, v the scale, turns {@code tau s v} radians for one standard deviation of its logarithm. Where that
+ * is many, the average over the wave is nothing, and more points than the grid has would be needed to find so: there its
+ * weight is taken away gently, over a stretch of scales in which it is nothing anyway.
+ *
  * @param factor scales as multiples of the given one
  * @param weight how likely each is
+ * @param logDeviation of the scale
+ * @param fastest how many radians a wave may turn for one standard deviation of the logarithm; infinite where the grid is fine
+ *     enough for every wave
  */
-record LogScales(double[] factor, double[] weight) {
+record LogScales(double[] factor, double[] weight, double logDeviation, double fastest) {
 
     /** A normal logarithm passes so many standard deviations with a probability of 1e-12. */
     static final double REACH = 7.0;
@@ -25,22 +34,27 @@ record LogScales(double[] factor, double[] weight) {
      */
     private static final double WIDEST_NORMAL = 0.16;
 
-    private static final LogScales KNOWN = new LogScales(new double[] {1.0}, new double[] {1.0});
+    /** Turns that a grid finds too many by, before its own waves show above 1e-11. */
+    private static final double MARGIN = 5.0;
+
+    /** Turns from which on the average over a wave is under 1e-13, twice as many: a series' terms may double between grids. */
+    private static final double GONE = 18.0;
+
+    private static final LogScales KNOWN =
+            new LogScales(new double[] {1.0}, new double[] {1.0}, 0.0, Double.POSITIVE_INFINITY);
 
     /**
-     * Scales of an error.
+     * Scales of a normal error.
      *
      * @param logDeviation standard deviation of the logarithm, 0 for a known scale
-     * @param degrees of freedom of a normal error's deviation, may be infinite
-     * @param swing how many radians the characteristic function's argument comes to at most; 0 where it does not swing, but
-     *     falls like a normal one's
+     * @param degrees of freedom of the error's deviation, may be infinite
      */
-    static LogScales of(double logDeviation, double degrees, double swing) {
+    static LogScales normal(double logDeviation, double degrees) {
         boolean student = degrees < Double.POSITIVE_INFINITY;
         if (logDeviation == 0.0 && !student) {
             return KNOWN;
         }
-        double step = swing == 0.0 ? WIDEST_NORMAL : swingStep(logDeviation, swing);
+        double step = WIDEST_NORMAL;
         if (logDeviation > 0.0) {
             step = Math.min(step, WIDEST * logDeviation);
         }
@@ -48,9 +62,32 @@ record LogScales(double[] factor, double[] weight) {
             step = Math.min(step, WIDEST * deviation(degrees));
         }
         double[][] grid = student ? student(degrees, step) : new double[][] {{0.0}, {1.0}};
-        if (logDeviation > 0.0) {
-            grid = convolved(grid, normal(logDeviation, step), step);
+        return of(
+                logDeviation > 0.0 ? convolved(grid, normalGrid(logDeviation, step), step) : grid,
+                logDeviation,
+                Double.POSITIVE_INFINITY);
+    }
+
+    /**
+     * Scales of an error whose characteristic function waves.
+     *
+     * @param logDeviation standard deviation of the logarithm, 0 for a known scale
+     * @param swing the most that the characteristic function's argument comes to, in radians
+     * @param fromNothing whether it comes to less than half of that too
+     */
+    static LogScales waves(double logDeviation, double swing, boolean fromNothing) {
+        if (logDeviation == 0.0) {
+            return KNOWN;
         }
+        double turns = swing * logDeviation * StrictMath.exp((REACH - 1.0) * logDeviation);
+        double fastest = fromNothing ? Double.POSITIVE_INFINITY : fastest(logDeviation);
+        boolean fine = turns <= fastest;
+        double step = Math.min(WIDEST, 2.0 * Math.PI / ((fine ? turns : fastest) + MARGIN));
+        return of(
+                normalGrid(logDeviation, step * logDeviation), logDeviation, fine ? Double.POSITIVE_INFINITY : fastest);
+    }
+
+    private static LogScales of(double[][] grid, double logDeviation, double fastest) {
         double[] factor = new double[grid[0].length];
         double sum = 0.0;
         for (int i = 0; i < factor.length; i++) {
@@ -60,13 +97,41 @@ record LogScales(double[] factor, double[] weight) {
         for (int i = 0; i < factor.length; i++) {
             grid[1][i] /= sum;
         }
-        return new LogScales(factor, grid[1]);
+        return new LogScales(factor, grid[1], logDeviation, fastest);
     }
 
-    /** A swing turns fastest where the scale is largest; five more keep what is beyond the grid's own waves under 1e-11. */
-    private static double swingStep(double logDeviation, double swing) {
-        double fastest = swing * logDeviation * StrictMath.exp((REACH - 1.0) * logDeviation);
-        return logDeviation * 2.0 * Math.PI / (fastest + 5.0);
+    /** Turns over which a wave's weight goes so gently that nothing of the wave is left by it. */
+    private static double fastest(double logDeviation) {
+        double fastest = 2.0 * GONE;
+        while (width(logDeviation, fastest) * Math.sqrt(0.5 * GONE * fastest) < 7.5) {
+            fastest *= 1.1;
+        }
+        return fastest;
+    }
+
+    /** Standard deviation of the edge over which the weight goes, six of them to each side. */
+    private static double width(double logDeviation, double fastest) {
+        return StrictMath.log(fastest / GONE) / (12.0 * logDeviation);
+    }
+
+    /**
+     * Weights of a wave.
+     *
+     * @param swing the most that its argument comes to at the given scale, in radians
+     */
+    double[] waveWeights(double swing) {
+        if (Double.isInfinite(fastest)) {
+            return weight;
+        }
+        double middle = 0.5 * StrictMath.log(fastest * GONE);
+        double edge = logDeviation * width(logDeviation, fastest);
+        double[] weights = new double[weight.length];
+        for (int j = 0; j < weights.length; j++) {
+            double turns = swing * logDeviation * factor[j];
+            weights[j] =
+                    turns == 0.0 ? weight[j] : weight[j] * NormalLaw.upperTail((StrictMath.log(turns) - middle) / edge);
+        }
+        return weights;
     }
 
     /**
@@ -89,7 +154,7 @@ record LogScales(double[] factor, double[] weight) {
     }
 
     /** Places of the grid and weights of the logarithm of a guess. */
-    private static double[][] normal(double logDeviation, double step) {
+    private static double[][] normalGrid(double logDeviation, double step) {
         int reach = (int) Math.ceil(REACH * logDeviation / step);
         double[][] grid = new double[2][2 * reach + 1];
         for (int i = -reach; i <= reach; i++) {

@@ -1,5 +1,6 @@
 package org.neckgeom.kernel;
 
+import java.util.Arrays;
 import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.ErrorDistribution.Law;
 import org.neckgeom.numeric.NormalLaw;
@@ -20,6 +21,11 @@ final class RoughPart {
 
     /** Two scales pass so many standard deviations of their logarithms at once with a probability of 1e-13. */
     private static final double TOGETHER = 5.0;
+
+    /** A logarithm all but never passes so many standard deviations. */
+    private static final double FAR = 8.5;
+
+    private static final int PANELS = 24;
 
     private static final int AFRESH = 256;
     private static final double NOTHING = 1e-18;
@@ -83,12 +89,7 @@ final class RoughPart {
         return law == Law.SAMPLES;
     }
 
-    /** Whether {@link #above} is known without a series. */
-    boolean isClosed() {
-        return isSamples() || logDeviation == 0.0;
-    }
-
-    /** Probability of more than high or less than low, of one of which {@link #isClosed} is true. */
+    /** Probability of more than high or less than low, of this error alone: without a series. */
     double outside(double low, double high) {
         return above(high, 1.0) + above(-low, -1.0);
     }
@@ -97,14 +98,41 @@ final class RoughPart {
         if (isStudent()) {
             return studentTail(x);
         }
-        if (!isSamples()) {
+        if (isSamples()) {
+            return Arrays.stream(samples)
+                            .map(sample -> sampleAbove(sign * sample, x))
+                            .sum()
+                    / samples.length;
+        }
+        if (logDeviation == 0.0 || x == 0.0) {
             return about.above(x + about.mean());
         }
+        return x > 0.0 ? averaged(x) : 1.0 - averaged(-x);
+    }
+
+    /** Mean of the tail over the scale, from the scales on at which the law's corners pass x; there a root may begin. */
+    private double averaged(double x) {
+        double[] ends = {-FAR, passing(scale, x), passing(top, x), FAR};
         double sum = 0.0;
-        for (double sample : samples) {
-            sum += sampleAbove(sign * sample, x);
+        for (int i = 1; i < ends.length; i++) {
+            double from = ends[i - 1];
+            sum += TenPoints.integral(
+                    root -> {
+                        double z = from + root * root;
+                        double tail = about.above(x * StrictMath.exp(-logDeviation * z) + about.mean());
+                        return 2.0 * root * NormalLaw.density(z) * tail;
+                    },
+                    0.0,
+                    Math.sqrt(ends[i] - from),
+                    PANELS);
         }
-        return sum / samples.length;
+        return sum;
+    }
+
+    /** Standard deviations of the scale's logarithm at which a corner of the law passes x. */
+    private double passing(double corner, double x) {
+        double z = StrictMath.log(x / corner) / logDeviation;
+        return Math.max(-FAR, Math.min(FAR, z));
     }
 
     /** Probability that a sample times its rough scale is more than x. */
@@ -151,7 +179,7 @@ final class RoughPart {
 
     /** Probability of more than x, of Student's law. */
     double studentTail(double x) {
-        LogScales scales = LogScales.of(logDeviation, Double.POSITIVE_INFINITY, 0.0);
+        LogScales scales = LogScales.normal(logDeviation, Double.POSITIVE_INFINITY);
         double sum = 0.0;
         for (int j = 0; j < scales.factor().length; j++) {
             sum += scales.weight()[j] * StudentLaw.upperTail(x / (scale * scales.factor()[j]), degrees);
@@ -178,22 +206,20 @@ final class RoughPart {
      * on.
      */
     void multiply(double step, int from, double[] re) {
-        LogScales scales = scales(step * (from + re.length));
         double[] sum = new double[re.length];
         switch (law) {
-            case NORMAL -> bells(scales, step, from, sum);
-            case TRIANGULAR -> sincs(scales, 0.5 * scale * step, 0.5 * scale * step, from, sum);
-            case TRAPEZOIDAL -> sincs(scales, 0.5 * (scale + top) * step, 0.5 * (scale - top) * step, from, sum);
-            case ARCSINE -> swings(scales, step, from, sum);
-            default -> sincs(scales, scale * step, 0.0, from, sum);
+            case NORMAL -> bells(LogScales.normal(logDeviation, degrees), step, from, sum);
+            case RECTANGULAR -> sincs(scale * step, from, sum);
+            case ARCSINE -> swings(step, from, sum);
+            default -> products(step, from, sum);
         }
         for (int k = 0; k < re.length; k++) {
             re[k] *= sum[k];
         }
     }
 
-    private LogScales scales(double last) {
-        return LogScales.of(logDeviation, degrees, law == Law.NORMAL ? 0.0 : scale * last);
+    private LogScales waves(double step, int from, int count) {
+        return LogScales.waves(logDeviation, scale * step * (from + count), from == 0);
     }
 
     /**
@@ -218,54 +244,75 @@ final class RoughPart {
         }
     }
 
-    /** Two rectangles, {@code sin(a t)/(a t) sin(b t)/(b t)}, or one where b is nothing. */
-    private static void sincs(LogScales scales, double a, double b, int from, double[] sum) {
-        int m = scales.factor().length;
-        Turn one = new Turn(scales.factor(), a, from + 0.5);
-        double[] weight = new double[m];
-        for (int j = 0; j < m; j++) {
-            weight[j] = scales.weight()[j] / (a * scales.factor()[j]) / (b > 0.0 ? b * scales.factor()[j] : 1.0);
+    /** Rectangular: {@code sin(a t)/(a t)}. */
+    private void sincs(double a, int from, double[] sum) {
+        int n = sum.length;
+        LogScales scales = waves(a / scale, from, n);
+        double[] weight = scales.waveWeights(a * (from + n)).clone();
+        for (int j = 0; j < weight.length; j++) {
+            weight[j] /= a * scales.factor()[j];
         }
-        if (b == 0.0) {
-            for (int k = 0; k < sum.length; k++) {
-                sum[k] = one.sines(weight) / (from + k + 0.5);
-                one.next();
-            }
-        } else if (b == a) {
-            for (int k = 0; k < sum.length; k++) {
-                sum[k] = one.products(one, weight) / square(from + k + 0.5);
-                one.next();
-            }
-        } else {
-            Turn two = new Turn(scales.factor(), b, from + 0.5);
-            for (int k = 0; k < sum.length; k++) {
-                sum[k] = one.products(two, weight) / square(from + k + 0.5);
-                one.next();
+        Turn turn = new Turn(scales.factor(), a, from + 0.5);
+        for (int k = 0; k < n; k++) {
+            sum[k] = turn.sines(weight) / (from + k + 0.5);
+            turn.next();
+        }
+    }
+
+    /**
+     * Trapezoidal: {@code sin(a t)/(a t) sin(b t)/(b t)}, half base a + b, half top a - b; {@code sin(a t) sin(b t)} is
+     * {@code (cos((a - b) t) - cos((a + b) t))/2}, two waves of their own.
+     */
+    private void products(double step, int from, double[] sum) {
+        int n = sum.length;
+        double a = 0.5 * (scale + top) * step;
+        double b = 0.5 * (scale - top) * step;
+        LogScales scales = waves(step, from, n);
+        double[] fast = scales.waveWeights(scale * step * (from + n)).clone();
+        double[] slow = scales.waveWeights(top * step * (from + n)).clone();
+        for (int j = 0; j < fast.length; j++) {
+            double square = a * b * scales.factor()[j] * scales.factor()[j];
+            slow[j] = 0.5 * (slow[j] - fast[j]) / square;
+            fast[j] /= square;
+        }
+        Turn one = new Turn(scales.factor(), a, from + 0.5);
+        Turn two = top == 0.0 ? one : new Turn(scales.factor(), b, from + 0.5);
+        Turn between = new Turn(scales.factor(), top * step, from + 0.5);
+        boolean both = !Double.isInfinite(scales.fastest());
+        for (int k = 0; k < n; k++) {
+            double sines = one.products(two, fast) + (both ? between.cosines(slow) : 0.0);
+            sum[k] = sines / square(from + k + 0.5);
+            one.next();
+            if (top > 0.0) {
                 two.next();
+                between.next();
             }
         }
     }
 
     /** Arcsine: {@code J0(a t)}. */
-    private void swings(LogScales scales, double step, int from, double[] sum) {
-        for (int j = 0; j < scales.factor().length; j++) {
+    private void swings(double step, int from, double[] sum) {
+        LogScales scales = waves(step, from, sum.length);
+        double[] weight = scales.waveWeights(scale * step * (from + sum.length));
+        for (int j = 0; j < weight.length; j++) {
             double a = scales.factor()[j] * scale * step;
-            for (int k = 0; k < sum.length; k++) {
-                sum[k] += scales.weight()[j] * Bessel.j0(a * (from + k + 0.5));
+            for (int k = 0; k < sum.length && weight[j] > NOTHING; k++) {
+                sum[k] += weight[j] * Bessel.j0(a * (from + k + 0.5));
             }
         }
     }
 
     /** Multiplies complex numbers by the characteristic function of samples. */
     void multiply(double step, int from, double[] re, double[] im) {
-        LogScales scales = scales(step * (from + re.length));
+        LogScales scales = waves(step, from, re.length);
         int m = scales.factor().length;
         double[] all = new double[m * samples.length];
         double[] weight = new double[all.length];
         for (int i = 0; i < samples.length; i++) {
+            double[] wave = scales.waveWeights(Math.abs(samples[i]) * step * (from + re.length));
             for (int j = 0; j < m; j++) {
                 all[i * m + j] = samples[i] * scales.factor()[j];
-                weight[i * m + j] = scales.weight()[j] / samples.length;
+                weight[i * m + j] = wave[j] / samples.length;
             }
         }
         Turn turn = new Turn(all, step, from + 0.5);

@@ -19,13 +19,13 @@ record RoughParts(List<RoughPart> smooth, List<RoughPart> samples) {
         return smooth.isEmpty() && samples.isEmpty();
     }
 
-    /** Whether {@link #closed} is known without a series: of nothing, or of one error alone. */
-    boolean isClosed() {
-        return all().count() < 2 && all().allMatch(RoughPart::isClosed);
+    /** Whether there is one error at most, so that no series is needed. */
+    boolean isLone() {
+        return smooth.size() + samples.size() < 2;
     }
 
-    /** Probability of an error under low or above high. */
-    double closed(double low, double high) {
+    /** Probability of the one error under low or above high. */
+    double lone(double low, double high) {
         return all().findAny().map(part -> part.outside(low, high)).orElse(low > 0.0 || high < 0.0 ? 1.0 : 0.0);
     }
 

@@ -19,15 +19,16 @@ import org.neckgeom.numeric.NormalLaw;
  * inversion by the midpoint rule follows (R. B. Davies, Biometrika 60 (1973) 415; from memory). The midpoint rule of step h
  * mistakes only what passes {@code 2 pi/h}; Student's tails, which do, are put back one by one.
  *
- * <p>Absolute accuracy {@link #ACCURACY} where some error is normal or rough or where there are four or more; else what
- * {@link #accuracy} gives. Where every scale is known an exact law has more digits.
+ * <p>Absolute accuracy {@link #ACCURACY} where an error is normal, or rectangular with a rough scale, or where there are four;
+ * of two or three others what {@link #accuracy} gives; of one error 1e-12. Where every scale is known an exact law has more
+ * digits.
  */
 public final class RoughSum {
 
     /** Largest error of a probability where the characteristic function falls soon enough. */
-    public static final double ACCURACY = 1e-10;
+    public static final double ACCURACY = 3e-10;
 
-    private static final double CLOSED_ACCURACY = 1e-14;
+    private static final double LONE_ACCURACY = 1e-12;
 
     /** Standard deviations of the common factor's logarithm that are summed over. */
     private static final double COMMON_REACH = 7.0;
@@ -39,7 +40,7 @@ public final class RoughSum {
     private static final double LEAST_COMMON = -4.0;
 
     private static final double MOST_COMMON = 5.0;
-    private static final double LEAST_STEP = 0.02;
+    private static final double LEAST_STEP = 0.125;
 
     private final double shift;
     private final boolean isFixed;
@@ -176,15 +177,15 @@ public final class RoughSum {
 
     /** {@return how far off a probability may be at most, the common factor 1} */
     public double accuracy() {
-        return rest.isNothing() && scaled.isClosed()
-                ? CLOSED_ACCURACY
+        return rest.isNothing() && scaled.isLone()
+                ? LONE_ACCURACY
                 : Math.max(ACCURACY, table(1.0, 1.0).law(1.0).left());
     }
 
     private double at(RoughTable from, double low, double high, double factor) {
         double f = isFixed ? 1.0 : factor;
-        if (rest.isNothing() && scaled.isClosed()) {
-            return scaled.closed((low - shift) / f, (high - shift) / f);
+        if (rest.isNothing() && scaled.isLone()) {
+            return scaled.lone((low - shift) / f, (high - shift) / f);
         }
         return from.law(f).outside((low - shift) / f, (high - shift) / f);
     }

@@ -9,10 +9,10 @@ import java.util.Arrays;
 final class RoughTable {
 
     /** The series ends where the characteristic function has come down to this. */
-    private static final double LEAST = 1e-13;
+    private static final double LEAST = 1e-12;
 
     private static final int FIRST_TERMS = 64;
-    private static final int MOST_TERMS = 1 << 16;
+    private static final int MOST_TERMS = 1 << 15;
 
     private final RoughParts scaled;
     private final RoughParts rest;

@@ -176,7 +176,12 @@ class RoughSumTest {
         RoughSum built = sum.build();
 
         assertThat(built.outside(low, high)).isCloseTo(wanted, within(built.accuracy()));
-        assertThat(built.accuracy()).isLessThan(3e-8);
+        assertThat(built.accuracy()).isLessThan(2e-7);
+        // A second error too small to be seen makes a series of what was one error alone.
+        RoughSum series =
+                sum.add(ErrorDistribution.rectangular(mm(1e-6)), 1, 0, false).build();
+        assertThat(series.outside(low, high)).isCloseTo(wanted, within(series.accuracy()));
+        assertThat(series.accuracy()).isLessThan(1e-5);
     }
 
     private static ErrorDistribution<Length> spread(String law, String size, String degrees) {
