@@ -333,6 +333,12 @@ public final class NeckSolid extends ValueAnswer {
         return over.isEmpty() ? Optional.empty() : Optional.of(NutForces.ofNewton(forces));
     }
 
+    /** {@return the body end of its channel beside the heel's joint; nothing without a channel or a heel} */
+    public Optional<ChannelEnd> channelEnd() {
+        return wood.flatMap(under -> neck.heel()
+                .map(heel -> ChannelEnd.of(under, matingFace(), bodyJointMm(), heel.dovetail(), heel.tenon())));
+    }
+
     /** {@return what is free on the head round its posts and between its strings; nothing without posts} */
     public Optional<HeadClearances> clearances() {
         return head().filter(there -> !there.posts().isEmpty()).map(there -> HeadClearances.of(there, strings()));
