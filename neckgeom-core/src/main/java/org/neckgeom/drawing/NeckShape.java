@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Length;
 import org.neckgeom.board.FannedFrets;
+import org.neckgeom.head.ScarfBoard;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.kernel.NeckSetKernel;
 import org.neckgeom.neck.Channel;
@@ -31,6 +32,11 @@ public final class NeckShape {
 
     /** How far the chords of a curve along the neck may leave it. */
     private static final double CHORD_MM = 0.02;
+
+    /** {@code tan(90 deg / 4)}. */
+    private static final double QUARTER_BULGE = Math.sqrt(2) - 1;
+
+    private static final double SAME_MM = 1e-9;
 
     private static final Amount<Length> SECTION_TOLERANCE = ShopUnits.mm(0.005);
 
@@ -130,6 +136,11 @@ public final class NeckShape {
         return strings;
     }
 
+    /** The board that shaft and head are sawn from, where they are still to be sawn. */
+    public Optional<ScarfBoard> board() {
+        return settled.board();
+    }
+
     public double stockMm() {
         return settled.stockMm();
     }
@@ -201,8 +212,12 @@ public final class NeckShape {
         bulges.addAll(List.of(StrictMath.tan(halfAngle / 2), 0.0));
     }
 
-    /** The channel in plan, closed. */
-    public List<Spot> channelPlan(Channel channel) {
+    /** The channel in plan, closed, a hole: its ends as round as the cutter, square where that is not known. */
+    public Polyline channelPlan(Channel channel) {
+        return rounded(channelCorners(channel), settled.cutterMm() / 2);
+    }
+
+    private static List<Spot> channelCorners(Channel channel) {
         double half = channel.widthMm() / 2;
         List<Spot> treble = new ArrayList<>();
         treble.add(new Spot(channel.startMm(), half));
@@ -221,6 +236,47 @@ public final class NeckShape {
             all.add(new Spot(treble.get(i).uMm(), -treble.get(i).vMm()));
         }
         return all;
+    }
+
+    /** A clockwise outline of right angles with its outer corners round, as far as its lines allow. */
+    private static Polyline rounded(List<Spot> corners, double radius) {
+        List<Spot> spots = new ArrayList<>();
+        List<Double> bulges = new ArrayList<>();
+        int n = corners.size();
+        for (int i = 0; i < n; i++) {
+            Spot before = corners.get((i + n - 1) % n);
+            Spot corner = corners.get(i);
+            Spot after = corners.get((i + 1) % n);
+            double in = before.distanceMm(corner);
+            double out = corner.distanceMm(after);
+            double turn = (corner.uMm() - before.uMm()) * (after.vMm() - corner.vMm())
+                    - (corner.vMm() - before.vMm()) * (after.uMm() - corner.uMm());
+            double r = Math.min(radius, Math.min(in, out) / 2);
+            if (r > 0 && turn < 0) {
+                Spot from = between(corner, before, r / in);
+                if (spots.isEmpty() || from.distanceMm(spots.get(spots.size() - 1)) > SAME_MM) {
+                    spots.add(from);
+                    bulges.add(-QUARTER_BULGE);
+                } else {
+                    bulges.set(bulges.size() - 1, -QUARTER_BULGE);
+                }
+                spots.add(between(corner, after, r / out));
+            } else {
+                spots.add(corner);
+            }
+            bulges.add(0.0);
+        }
+        int last = spots.size() - 1;
+        if (spots.get(last).distanceMm(spots.get(0)) <= SAME_MM) {
+            spots.remove(last);
+            bulges.remove(last);
+        }
+        return Polyline.closed(
+                spots, bulges.stream().mapToDouble(bulge -> bulge).toArray());
+    }
+
+    private static Spot between(Spot from, Spot to, double share) {
+        return from.plus(share * (to.uMm() - from.uMm()), share * (to.vMm() - from.vMm()));
     }
 
     /** The wood's back across at a station, from the bass edge over the ridge to the treble edge. */

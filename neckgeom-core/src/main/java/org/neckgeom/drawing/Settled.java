@@ -2,6 +2,7 @@ package org.neckgeom.drawing;
 
 import java.util.List;
 import java.util.Optional;
+import org.neckgeom.head.ScarfBoard;
 import org.neckgeom.heel.HeelCorners;
 import org.neckgeom.order.Operation;
 import org.neckgeom.plan.Job;
@@ -12,23 +13,33 @@ import org.neckgeom.solid.FloorThickness;
  * The inputs of a drawing beyond the design.
  *
  * @param stockMm width of the blank, of which wings make up what the head is wider; 0 when it is not known
+ * @param cutterMm diameter of the cutter, which leaves the channel's ends round; 0 when it is not known
+ * @param board that shaft and head are sawn from, with its marks, where they are still to be sawn
  * @param offHeel what comes off the heel, where height or centreline have been read at the bridge
  * @param woodLeft under the channel, as the plan computes it
  * @param done the operations that are done, in their order
  */
 public record Settled(
-        double stockMm, Optional<HeelCorners> offHeel, Optional<FloorThickness> woodLeft, List<String> done) {
+        double stockMm,
+        double cutterMm,
+        Optional<ScarfBoard> board,
+        Optional<HeelCorners> offHeel,
+        Optional<FloorThickness> woodLeft,
+        List<String> done) {
 
     public static Settled nothing() {
-        return new Settled(0, Optional.empty(), Optional.empty(), List.of());
+        return new Settled(0, 0, Optional.empty(), Optional.empty(), Optional.empty(), List.of());
     }
 
     public static Settled of(Job job) {
         Plan plan = job.plan();
+        List<String> done = plan.work().finished().stream().map(Operation::name).toList();
         return new Settled(
                 job.blank().widthMm(),
+                job.shop().cutter().diameterMm(),
+                plan.scarfBoard().filter(board -> !done.contains(Operation.CUT_SCARF)),
                 plan.heelCorners(),
                 Optional.of(plan.floorThickness()),
-                plan.work().finished().stream().map(Operation::name).toList());
+                done);
     }
 }

@@ -15,6 +15,9 @@ import org.neckgeom.shape.Spot;
 final class PlanDrawing {
 
     /** Frets whose place is printed: those with a marker, and the first. Common practice. */
+    /** How far the chords of an arc may leave it. */
+    private static final double ARC_MM = 0.02;
+
     private static final List<Integer> MARKED = List.of(1, 3, 5, 7, 9, 12, 15, 17, 19, 21, 24);
 
     private final NeckShape shape;
@@ -140,7 +143,9 @@ final class PlanDrawing {
     }
 
     private void channel(Drawing drawing, Channel channel) {
-        drawing.shape("hidden", page.all(shape.channelPlan(channel)));
+        drawing.shape(
+                "hidden",
+                page.all(shape.channelPlan(channel).straightened(ARC_MM).spots()));
         double at = channel.startMm() + channel.lengthMm() * 0.62;
         widths.add(page.at(at, channel.widthMm() / 2), shown.length(channel.widthMm()), "channel wide");
         if (channel.hasAdjusterPocket()) {

@@ -54,6 +54,10 @@ public enum CheckCode {
     DOVETAIL_INSIDE_THE_HEEL("dovetail inside the heel"),
     /** Wood is left around every bolt's hole. */
     BOLTS_INSIDE("bolts inside tenon and heel"),
+    /** The channel leaves wood to the joint's walls and holes. */
+    CHANNEL_CLEAR_OF_THE_JOINT("channel clear of the heel's joint"),
+    /** The strings do not lie lower at half the scale than at the nut. */
+    ACTION_ABOVE_THE_NUT("action above the height at the nut"),
     /** The fret plane meets the bridge at its height. */
     PROJECTION_HEIGHT("projection height at the bridge"),
     /** The rod can set the relief that is wanted. */

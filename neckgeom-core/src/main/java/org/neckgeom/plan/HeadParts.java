@@ -119,12 +119,17 @@ final class HeadParts {
                         plan,
                         CheckCode.POSTS_ON_THE_WOOD,
                         edge,
-                        plan.words(
+                        Clearance.of(
+                                        plan,
+                                        edge,
                                         "past-a-washer",
                                         free.isSized()
-                                                ? "{clear:1|2} past the washer of post {post}"
-                                                : "{clear:1|2} from post {post} to the edge, its size not given")
-                                .with("clear", Kind.MM, edge.libraryValue())
+                                                ? "{clear} past the washer of post {post}"
+                                                : "{clear} from post {post} to the edge, its size not given",
+                                        "washer-past-the-edge",
+                                        free.isSized()
+                                                ? "the washer of post {post} reaches {clear} past the edge"
+                                                : "post {post} lies {clear} past the edge, its size not given")
                                 .with("post", Kind.WHOLE, free.postNearestTheEdge()),
                         Outcome.STOP,
                         plan.words("drill", "Drill for the posts."),
@@ -134,12 +139,15 @@ final class HeadParts {
                         plan,
                         CheckCode.POSTS_APART,
                         apart,
-                        plan.words(
-                                        "between",
-                                        free.isSized()
-                                                ? "{clear:1|2} between two washers"
-                                                : "{clear:1|2} between two posts, their size not given")
-                                .with("clear", Kind.MM, apart.libraryValue()),
+                        Clearance.of(
+                                plan,
+                                apart,
+                                "between",
+                                free.isSized()
+                                        ? "{clear} between two washers"
+                                        : "{clear} between two posts, their size not given",
+                                "washers-overlap",
+                                "two washers overlap by {clear}"),
                         Outcome.STOP,
                         plan.words("drill", "Drill for the posts."),
                         plan.words("posts-apart", "Move the posts apart, or take smaller washers."))));
@@ -148,11 +156,14 @@ final class HeadParts {
                         plan,
                         CheckCode.STRINGS_CLEAR_OF_POSTS,
                         past,
-                        plan.words(
-                                        "past-a-post",
-                                        "{clear:1|2} past another string's post"
-                                                + (free.isSized() ? "" : ", its size not given"))
-                                .with("clear", Kind.MM, past.libraryValue()),
+                        Clearance.of(
+                                plan,
+                                past,
+                                "past-a-post",
+                                "{clear} past another string's post" + (free.isSized() ? "" : ", its size not given"),
+                                "string-meets-a-post",
+                                "a string meets another string's post by {clear}"
+                                        + (free.isSized() ? "" : ", its size not given")),
                         Outcome.OPEN,
                         plan.words("as-drawn", "Leave the posts as drawn."),
                         plan.words("straighter", "Move the posts so that each string passes the others."))));

@@ -2,6 +2,7 @@ package org.neckgeom.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.neckgeom.board.FannedFrets;
@@ -19,8 +20,10 @@ import org.neckgeom.measure.Verdict;
 import org.neckgeom.neck.Dovetail;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.NeckSet;
 import org.neckgeom.neck.Tenon;
 import org.neckgeom.order.Operation;
+import org.neckgeom.solid.ChannelEnd;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnits;
 
@@ -179,10 +182,26 @@ final class ShapeParts {
         PlanSection.Draft draft = PlanSection.titled(SectionCode.NECK_ANGLE, plan.style())
                 .row("angle", "angle", set.angle())
                 .row("heelFace", "heel face", set.heelFace());
-        return PlanPart.of(draft.row(
-                "tenthOfADegree",
-                draft.words("more", "{step} more").with("step", Kind.AMOUNT, step),
-                set.actionPer(step)));
+        return PlanPart.of(
+                draft.row(
+                        "tenthOfADegree",
+                        draft.words("more", "{step} more").with("step", Kind.AMOUNT, step),
+                        set.actionPer(step)),
+                action(plan, plan.neck().neckSet().orElseThrow()));
+    }
+
+    /** A string is straight: where it is lower at half the scale than at the nut, it comes nearer every fret up to the last. */
+    private static PlanCheck action(Stages plan, NeckSet set) {
+        Finding finding = new Finding.Computed(set.action(), Limits.atLeast(set.atNut()), Outcome.OPEN);
+        return new PlanCheck(
+                CheckCode.ACTION_ABOVE_THE_NUT,
+                finding,
+                plan.words("action", "{action} at half the scale").with("action", Kind.AMOUNT, set.action()),
+                plan.words("height-at-nut", "{atNut} or more, the height at the nut")
+                        .with("atNut", Kind.AMOUNT, set.atNut()),
+                finding.outcome() == Outcome.OK
+                        ? plan.words("cut-the-slots", "Cut the nut's slots to that height.")
+                        : plan.words("lower-the-slots", "Cut the nut's slots lower, or give the strings more action."));
     }
 
     /** The body's end is taken as square to its top, and the mating face as high as the heel. */
@@ -209,9 +228,49 @@ final class ShapeParts {
             seat.widthAtEnd().ifPresent(width -> checks.add(dovetail(plan, heel, seat, width)));
         });
         heel.tenon().ifPresent(tenon -> checks.add(tenon(heel, draft.row("tenon", "tenon", tenon), tenon)));
+        channelEnd(plan, draft).ifPresent(checks::add);
         plan.neck().back().heelTransition().ifPresent(turn -> checks.add(reachesTheHeel(plan, heel)));
         checks.addAll(atBridge(plan, draft));
         return new PlanPart(draft.done(), checks);
+    }
+
+    /** What the channel leaves of the joint; nothing where the mating face has no angle. */
+    private static Optional<PlanCheck> channelEnd(Stages plan, PlanSection.Draft draft) {
+        if (plan.shape().noNeckSet().isPresent()) {
+            return Optional.empty();
+        }
+        Optional<ChannelEnd> there =
+                plan.shape().solid().asMade(plan.floor().wood()).channelEnd();
+        there.ifPresent(end -> draft.row("channelEnd", "channel", end));
+        return there.flatMap(
+                end -> end.wood().map(wood -> clear(plan, wood, end.place().orElseThrow())));
+    }
+
+    private static PlanCheck clear(Stages plan, Amount<Length> wood, ChannelEnd.Place place) {
+        Finding finding = new Finding.Remaining(wood);
+        return new PlanCheck(
+                CheckCode.CHANNEL_CLEAR_OF_THE_JOINT,
+                finding,
+                Clearance.of(
+                                plan,
+                                wood,
+                                "wood-to-the-joint",
+                                "{clear} to {place}",
+                                "channel-in-the-joint",
+                                "the channel runs {clear} into {place}")
+                        .with("place", Kind.code(ChannelEnd.Place.class), place),
+                plan.words("some-wood", "some wood to its walls, its ends and its holes"),
+                finding.outcome() == Outcome.OK
+                        ? plan.words("cut-to-the-mark", "Stop the channel at its mark.")
+                        : switch (place) {
+                            case SIDE ->
+                                plan.words("wider-shoulder", "End the channel sooner, or make the dovetail wider.");
+                            case LOWER_END ->
+                                plan.words("higher-joint", "End the channel sooner, or make the joint higher.");
+                            case FAR_END ->
+                                plan.words("longer-joint", "End the channel sooner, or make the joint longer.");
+                            case HOLE -> plan.words("lower-holes", "End the channel sooner, or drill the holes lower.");
+                        });
     }
 
     /** Where a turn begins too late, or is too flat, the back is still above the heel's cap at the body joint. */

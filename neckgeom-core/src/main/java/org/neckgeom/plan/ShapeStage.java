@@ -26,7 +26,7 @@ import org.neckgeom.units.LengthStyle;
 final class ShapeStage {
 
     private final Inputs job;
-    private final Supplier<NeckSolid> solid = new Once<>(() -> NeckSolid.of(neck()));
+    private final Supplier<NeckSolid> solid = new Once<>(this::fromTheBlank);
     private final Supplier<Attempt<BackSet>> neckSet = new Once<>(() -> Attempt.at(this::setToTheBody));
 
     ShapeStage(Inputs job) {
@@ -37,7 +37,13 @@ final class ShapeStage {
         return job.neck();
     }
 
-    /** The one shape of the neck as designed. */
+    private NeckSolid fromTheBlank() {
+        return NeckSolid.of(neck())
+                .stock(job.blank().width())
+                .cutter(job.shop().cutter().diameter());
+    }
+
+    /** The one shape of the neck as designed, sawn from its blank, its channel cut by the shop's cutter. */
     NeckSolid solid() {
         return solid.get();
     }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.units.LibraryUnits;
@@ -275,6 +276,22 @@ public final class Polyline {
                 })
                 .toArray();
         return new Polyline(back, turned, closed);
+    }
+
+    /**
+     * {@return the parts of a closed run of straight lines where a figure that is linear in the plane is 0 or more; none where
+     * it is less everywhere} Each has the same sense of turning as this.
+     *
+     * @param figure such as the distance over a line, finite
+     * @throws IllegalArgumentException if this is open or has arcs: straighten it first
+     */
+    public List<Polyline> parts(ToDoubleFunction<Spot> figure) {
+        Objects.requireNonNull(figure, "figure");
+        if (!closed || Arrays.stream(bulges).anyMatch(bulge -> bulge != 0)) {
+            throw Refusal.of(
+                    "polyline", "closed-straight", "be closed, of straight lines, to be cut", "was", this.toString());
+        }
+        return Cut.of(spots, figure).stream().map(Polyline::closed).toList();
     }
 
     private int edges() {

@@ -6,42 +6,71 @@ import java.util.function.DoubleUnaryOperator;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.shape.Mesh;
 
-/** The channel and its adjuster pocket as closed meshes of what the cutter takes, ends square. */
+/**
+ * The channel and its adjuster pocket as closed meshes of what the cutter takes; corners seen from above as round as the cutter.
+ */
 final class ChannelMesh {
 
     private ChannelMesh() {}
 
-    static List<Mesh> of(Channel channel, double tolerance) {
+    static List<Mesh> of(Channel channel, double cutterRadius, double tolerance) {
         List<Mesh> all = new ArrayList<>();
         // An arch of sagitta s over n chords leaves them by s / n^2.
         int along = (int) Math.max(1, Math.ceil(Math.sqrt(Math.abs(channel.archMm()) / tolerance)));
-        all.add(box(
-                "cut: channel",
-                channel.startMm(),
-                channel.endMm(),
-                channel.widthMm() / 2,
-                channel::floorDepthAtMm,
-                along));
+        all.add(new Box(
+                        channel.startMm(),
+                        channel.endMm(),
+                        channel.widthMm() / 2,
+                        cutterRadius,
+                        channel::floorDepthAtMm)
+                .mesh("cut: channel", along, tolerance));
         if (channel.hasAdjusterPocket()) {
             double start = channel.adjusterPocketStartMm();
-            all.add(box(
-                    "cut: adjuster pocket",
-                    start,
-                    start + channel.adjusterPocketLengthMm(),
-                    channel.adjusterPocketWidthMm() / 2,
-                    x -> channel.adjusterPocketDepthMm(),
-                    1));
+            all.add(new Box(
+                            start,
+                            start + channel.adjusterPocketLengthMm(),
+                            channel.adjusterPocketWidthMm() / 2,
+                            cutterRadius,
+                            x -> channel.adjusterPocketDepthMm())
+                    .mesh("cut: adjuster pocket", 1, tolerance));
         }
         return all;
     }
 
-    private static Mesh box(String name, double from, double to, double half, DoubleUnaryOperator depth, int along) {
-        List<double[][]> rings = new ArrayList<>();
-        for (int i = 0; i <= along; i++) {
-            double x = i == along ? to : from + (to - from) * i / along;
-            double low = -depth.applyAsDouble(x);
-            rings.add(new double[][] {{x, -half, 0}, {x, -half, low}, {x, half, low}, {x, half, 0}});
+    /** What a cutter takes between two ends, half of it so wide, its corners rounded, down to a floor. */
+    private record Box(double from, double to, double half, double cutter, DoubleUnaryOperator depth) {
+
+        Mesh mesh(String name, int along, double tolerance) {
+            double radius = Math.min(cutter, Math.min(half, (to - from) / 2));
+            int corner = radius > tolerance
+                    ? (int) Math.ceil(StrictMath.PI / 4 / StrictMath.acos(1 - tolerance / radius))
+                    : 0;
+            List<double[][]> rings = new ArrayList<>();
+            for (int i = 0; i < corner; i++) {
+                rings.add(ring(from + rise(radius, i, corner), half - radius + run(radius, i, corner)));
+            }
+            double first = corner > 0 ? from + radius : from;
+            double last = corner > 0 ? to - radius : to;
+            for (int i = 0; i <= along; i++) {
+                rings.add(ring(i == along ? last : first + (last - first) * i / along, half));
+            }
+            for (int i = corner - 1; i >= 0; i--) {
+                rings.add(ring(to - rise(radius, i, corner), half - radius + run(radius, i, corner)));
+            }
+            return SolidMesh.ofRings(name, rings);
         }
-        return SolidMesh.ofRings(name, rings);
+
+        private static double rise(double radius, int i, int of) {
+            return radius * (1 - StrictMath.cos(StrictMath.PI / 2 * i / of));
+        }
+
+        private static double run(double radius, int i, int of) {
+            return radius * StrictMath.sin(StrictMath.PI / 2 * i / of);
+        }
+
+        private double[][] ring(double x, double wide) {
+            double low = -depth.applyAsDouble(x);
+            return new double[][] {{x, -wide, 0}, {x, -wide, low}, {x, wide, low}, {x, wide, 0}};
+        }
     }
 }

@@ -466,7 +466,8 @@ public final class FloorThickness extends ValueAnswer {
                 style());
     }
 
-    private double middle(double x) {
+    /** The channel's middle line at a station, positive toward the treble side. */
+    double middle(double x) {
         return offset + (x - channel.startMm()) * StrictMath.tan(skew);
     }
 

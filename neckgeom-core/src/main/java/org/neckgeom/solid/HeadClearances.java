@@ -26,10 +26,15 @@ import org.neckgeom.units.Amount;
 @SuppressWarnings("exports") // JSpecify is for compilers only
 public final class HeadClearances extends ValueAnswer {
 
+    /** One decimal prints less as 0.0. */
+    private static final double PRINTED_AS_NOTHING_MM = 0.05;
+
     private static final Form<Pair> PAIR = Form.<Pair>of("clearance")
             .fact("first", Kind.WHOLE, "number, from the bass side", Pair::first)
             .fact("second", Kind.WHOLE, "number, from the bass side; 0 for the edge", Pair::second)
             .fact("clearance", Kind.MM, "negative: they meet", Pair::mm)
+            .finds("overlap", p -> p.mm < 0, "overlap of {clearance:size digits 2}")
+            .finds("close", p -> p.mm < PRINTED_AS_NOTHING_MM, "{clearance:digits 2}")
             .finds("clearance", "{clearance:1|2}");
 
     private static final Form<HeadClearances> FORM = Form.<HeadClearances>of("head-clearances")

@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
@@ -248,17 +247,28 @@ public final class HeadSolid extends ValueAnswer {
     }
 
     /**
-     * {@return the parts of the outline past stock of a width, one outline a side where there is any: the wings}
+     * {@return the parts of the outline past stock of a width, bass side first, none where it is wide enough: the wings (ears)}
+     * Their seam is taken square to the face.
      *
      * @param stock width of the shaft's stock, its middle on the centreline, more than 0
      */
     public List<Polyline> wings(Quantity<Length> stock) {
         double half = LibraryUnits.mmPositive(stock, "width of the stock") / 2;
-        List<Polyline> wings = new ArrayList<>();
-        for (int side : new int[] {-1, 1}) {
-            part(s -> side * at(s, 0).yMm() - half).ifPresent(wings::add);
-        }
-        return List.copyOf(wings);
+        return Stream.of(-1, 1)
+                .flatMap(side -> outline.parts(s -> side * at(s, 0).yMm() - half).stream())
+                .toList();
+    }
+
+    /**
+     * {@return the parts of the outline inside stock of a width; one for any but an odd outline}
+     *
+     * @param stock width of the shaft's stock, its middle on the centreline, more than 0
+     */
+    public List<Polyline> insideStock(Quantity<Length> stock) {
+        double half = LibraryUnits.mmPositive(stock, "width of the stock") / 2;
+        return outline.parts(s -> half - at(s, 0).yMm()).stream()
+                .flatMap(part -> part.parts(s -> half + at(s, 0).yMm()).stream())
+                .toList();
     }
 
     /**
@@ -269,29 +279,9 @@ public final class HeadSolid extends ValueAnswer {
     public Optional<Polyline> outlineFrom(Quantity<Length> shortOfNut) {
         double start = LibraryUnits.mmNotNegative(shortOfNut, "distance from the nut line");
         double slope = planes.nutLine();
-        return start == 0 ? Optional.of(outline) : part(s -> slope * s.vMm() - start - s.uMm());
-    }
-
-    /** The part of the outline where a linear figure of a spot is 0 or more; nothing where there is none. */
-    private Optional<Polyline> part(ToDoubleFunction<Spot> beyond) {
-        List<Spot> part = new ArrayList<>();
-        List<Spot> all = outline.spots();
-        for (int i = 0; i < all.size(); i++) {
-            Spot a = all.get(i);
-            Spot b = all.get((i + 1) % all.size());
-            double atA = beyond.applyAsDouble(a);
-            double atB = beyond.applyAsDouble(b);
-            if (atA >= 0) {
-                part.add(a);
-            }
-            if (atA >= 0 != atB >= 0) {
-                double share = atA / (atA - atB);
-                part.add(a.plus(share * (b.uMm() - a.uMm()), share * (b.vMm() - a.vMm())));
-            }
-        }
-        return part.size() >= 3 && Polyline.closed(part).areaMm2() > 0
-                ? Optional.of(Polyline.closed(part))
-                : Optional.empty();
+        return start == 0
+                ? Optional.of(outline)
+                : outline.parts(s -> slope * s.vMm() - start - s.uMm()).stream().findFirst();
     }
 
     /**

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import javax.measure.Quantity;
@@ -16,6 +17,7 @@ import org.neckgeom.board.FallAway;
 import org.neckgeom.board.FannedFrets;
 import org.neckgeom.board.StringPlaces;
 import org.neckgeom.board.StringSpacing;
+import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
@@ -35,6 +37,7 @@ import org.neckgeom.shape.Line;
 import org.neckgeom.shape.Mesh;
 import org.neckgeom.shape.Plane;
 import org.neckgeom.shape.Point;
+import org.neckgeom.shape.Polyline;
 import org.neckgeom.shape.Spot;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
@@ -80,19 +83,25 @@ public final class NeckSolid extends ValueAnswer {
     private final @Nullable HeadSolid head;
     private final Optional<FannedFrets> fan;
     private final Optional<FloorThickness> wood;
+    private final double stock;
+    private final double cutter;
 
     private NeckSolid(
             Neck neck,
             BackShape back,
             @Nullable HeadSolid head,
             Optional<FannedFrets> fan,
-            Optional<FloorThickness> wood) {
+            Optional<FloorThickness> wood,
+            double stock,
+            double cutter) {
         super(FORM, neck.style());
         this.neck = neck;
         this.back = back;
         this.head = head;
         this.fan = fan;
         this.wood = wood;
+        this.stock = stock;
+        this.cutter = cutter;
     }
 
     /**
@@ -112,7 +121,28 @@ public final class NeckSolid extends ValueAnswer {
                 back,
                 head,
                 FannedFrets.of(neck),
-                neck.channel().map(channel -> FloorThickness.under(channel, back)));
+                neck.channel().map(channel -> FloorThickness.under(channel, back)),
+                Double.POSITIVE_INFINITY,
+                0);
+    }
+
+    /**
+     * {@return a copy sawn from stock of a width: what the head is wider are pieces of their own, its wings} Default: wide enough.
+     *
+     * @param width of the shaft's stock, its middle on the centreline, more than 0
+     */
+    public NeckSolid stock(Quantity<Length> width) {
+        return new NeckSolid(neck, back, head, fan, wood, LibraryUnits.mmPositive(width, "width of the stock"), cutter);
+    }
+
+    /**
+     * {@return a copy whose channel is cut by a round cutter, which leaves its ends round} Default: square ends.
+     *
+     * @param diameter more than 0; of a cutter wider than the channel the ends are half circles
+     */
+    public NeckSolid cutter(Quantity<Length> diameter) {
+        return new NeckSolid(
+                neck, back, head, fan, wood, stock, LibraryUnits.mmPositive(diameter, "cutter's diameter"));
     }
 
     /**
@@ -121,8 +151,8 @@ public final class NeckSolid extends ValueAnswer {
      * @param now the wood under the channel, of a back and a channel of this neck
      */
     public NeckSolid asMade(FloorThickness now) {
-        return new NeckSolid(
-                neck, Objects.requireNonNull(now, "wood under the channel").back(), head, fan, Optional.of(now));
+        BackShape carved = Objects.requireNonNull(now, "wood under the channel").back();
+        return new NeckSolid(neck, carved, head, fan, Optional.of(now), stock, cutter);
     }
 
     /** {@return the neck it is the shape of} */
@@ -266,6 +296,29 @@ public final class NeckSolid extends ValueAnswer {
         return List.copyOf(all);
     }
 
+    /**
+     * {@return the line the strings bear on at the nut, from the outer string on the bass side to that on the treble side; nothing
+     * without their places across}
+     */
+    public Optional<Line> nut() {
+        return bearing(string -> string.underside().from());
+    }
+
+    /**
+     * {@return the line the strings bear on at the saddle, compensation counted, from the outer string on the bass side to that on
+     * the treble side; nothing without their places across} Behind a crowned board the strings between them bear higher.
+     */
+    public Optional<Line> saddle() {
+        return bearing(string -> string.underside().to());
+    }
+
+    private Optional<Line> bearing(Function<StringLine, Point> end) {
+        List<StringLine> all = strings();
+        return all.size() < 2
+                ? Optional.empty()
+                : Optional.of(new Line(end.apply(all.get(0)), end.apply(all.get(all.size() - 1))));
+    }
+
     private static double mm(Optional<Amount<Length>> given) {
         return given.map(Amount::libraryValue).orElse(0.0);
     }
@@ -331,6 +384,12 @@ public final class NeckSolid extends ValueAnswer {
                     over.get(i).nutForce(tensions[tensions.length == 1 ? 0 : i]).libraryValue();
         }
         return over.isEmpty() ? Optional.empty() : Optional.of(NutForces.ofNewton(forces));
+    }
+
+    /** {@return the body end of its channel beside the heel's joint; nothing without a channel or a heel} */
+    public Optional<ChannelEnd> channelEnd() {
+        return wood.flatMap(under -> neck.heel()
+                .map(heel -> ChannelEnd.of(under, matingFace(), bodyJointMm(), heel.dovetail(), heel.tenon())));
     }
 
     /** {@return what is free on the head round its posts and between its strings; nothing without posts} */
@@ -426,8 +485,8 @@ public final class NeckSolid extends ValueAnswer {
     }
 
     /**
-     * {@return a closed mesh of each piece: shaft with heel, fingerboard, head, its veneers, a dovetail; and of the channel and
-     * its pocket, named as cuts}
+     * {@return a closed mesh of each piece: shaft with heel up to the mating face, fingerboard, head, its wings, its veneers, a
+     * dovetail; and of the channel and its pocket, named as cuts}
      *
      * @param tolerance greatest distance of a chord from its curve, 0.001 to 10 mm
      */
@@ -437,21 +496,37 @@ public final class NeckSolid extends ValueAnswer {
             throw LibraryUnits.refused("tolerance", "range", "from 0.001 to 10 mm", tolerance);
         }
         List<Mesh> all = new ArrayList<>();
-        all.add(SolidMesh.ofShaft("shaft and heel", back, 0, bodyJointMm(), mm));
+        all.add(SolidMesh.ofShaft("shaft and heel", back, 0, bodyJointMm(), lean(), mm));
         all.add(BoardMesh.of(neck, fret(0), fret(neck.frets() + 1), this::boardTopMm, mm));
-        head().ifPresent(there -> headMeshes(there, mm, all));
+        head().ifPresent(there -> headMeshes(there, stock, mm, all));
         neck.heel()
                 .flatMap(Heel::dovetail)
                 .flatMap(seat -> JointMesh.of(seat, bodyJointMm()))
                 .ifPresent(all::add);
-        wood.ifPresent(under -> all.addAll(ChannelMesh.of(under.channel(), mm)));
+        wood.ifPresent(under -> all.addAll(ChannelMesh.of(under.channel(), cutter / 2, mm)));
         return all.stream().map(mesh -> mesh.within(tolerance)).toList();
     }
 
-    private static void headMeshes(HeadSolid there, double tolerance, List<Mesh> all) {
+    /** How far the mating face comes nearer the nut per mm below the glue face; square to it where no angle answers. */
+    private double lean() {
+        try {
+            Direction out = matingFace().normal();
+            return out.z() / -out.x() + 0.0;
+        } catch (NoAnswer noAngle) {
+            return 0;
+        }
+    }
+
+    private static void headMeshes(HeadSolid there, double stock, double tolerance, List<Mesh> all) {
         Head drawn = there.head();
         double thick = drawn.thicknessMm();
-        all.add(SolidMesh.ofPrism("head", there.frame(), there.outline(), -thick, 0, tolerance));
+        if (Double.isInfinite(stock)) {
+            all.add(SolidMesh.ofPrism("head", there.frame(), there.outline(), -thick, 0, tolerance));
+        } else {
+            Amount<Length> width = drawn.style().amount(stock);
+            prisms("head", there, there.insideStock(width), tolerance, all);
+            prisms("wing", there, there.wings(width), tolerance, all);
+        }
         if (drawn.veneerMm() > 0) {
             there.outlineFrom(drawn.style().amount(drawn.veneerShortOfNutMm()))
                     .ifPresent(part -> all.add(
@@ -460,6 +535,19 @@ public final class NeckSolid extends ValueAnswer {
         if (drawn.backVeneerMm() > 0) {
             all.add(SolidMesh.ofPrism(
                     "back veneer", there.frame(), there.outline(), -thick - drawn.backVeneerMm(), -thick, tolerance));
+        }
+    }
+
+    /** Pieces of the head's thickness, numbered from the bass side where there are several. */
+    private static void prisms(String name, HeadSolid there, List<Polyline> parts, double tolerance, List<Mesh> all) {
+        for (int i = 0; i < parts.size(); i++) {
+            all.add(SolidMesh.ofPrism(
+                    parts.size() == 1 ? name : name + " " + (i + 1),
+                    there.frame(),
+                    parts.get(i),
+                    -there.head().thicknessMm(),
+                    0,
+                    tolerance));
         }
     }
 
@@ -549,6 +637,6 @@ public final class NeckSolid extends ValueAnswer {
 
     @Override
     protected Object[] parts() {
-        return new Object[] {neck, back, wood};
+        return new Object[] {neck, back, wood, stock, cutter};
     }
 }

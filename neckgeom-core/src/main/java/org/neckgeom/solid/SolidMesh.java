@@ -29,18 +29,20 @@ final class SolidMesh {
     private SolidMesh() {}
 
     /**
-     * Shaft and heel from one station to another.
+     * Shaft and heel from one station to a face that leans.
      *
+     * @param to where the face meets the glue face
+     * @param lean how far the face comes nearer the nut per mm below the glue face
      * @param tolerance greatest distance of a chord from its curve
      */
-    static Mesh ofShaft(String name, BackShape back, double from, double to, double tolerance) {
+    static Mesh ofShaft(String name, BackShape back, double from, double to, double lean, double tolerance) {
         Curve depth = back.depth();
         double[] knots = depth.knotsIn(from, to);
         double[] ends = new double[knots.length + 2];
         ends[0] = from;
         System.arraycopy(knots, 0, ends, 1, knots.length);
         ends[ends.length - 1] = to;
-        UnitRing unit = across(back, ends, tolerance / 2);
+        UnitRing unit = across(back, ends, tolerance / 2).leaning(back, from, to, lean);
         List<double[][]> rings = new ArrayList<>();
         rings.add(unit.at(back, from));
         for (int i = 0; i + 1 < ends.length; i++) {
@@ -107,6 +109,7 @@ final class SolidMesh {
             double[][] last,
             double tolerance,
             List<double[][]> rings) {
+        // The ends of a ring lie on the glue face, where no lean moves them.
         double from = first[0][0];
         double to = last[0][0];
         if (!(to - from > SHORTEST_MM)) {
@@ -124,9 +127,10 @@ final class SolidMesh {
 
     private static boolean isBetween(double[][] a, double[][] m, double[][] b, double tolerance) {
         for (int i = 0; i < m.length; i++) {
+            double x = (a[i][0] + b[i][0]) / 2 - m[i][0];
             double y = (a[i][1] + b[i][1]) / 2 - m[i][1];
             double z = (a[i][2] + b[i][2]) / 2 - m[i][2];
-            if (y * y + z * z > tolerance * tolerance) {
+            if (x * x + y * y + z * z > tolerance * tolerance) {
                 return false;
             }
         }
@@ -141,6 +145,7 @@ final class SolidMesh {
 
         private final double[] y;
         private final double[] z;
+        private Lean lean = Lean.NONE;
 
         UnitRing(BackShape back, int n) {
             BackSection section = back.sectionMm(0);
@@ -157,15 +162,65 @@ final class SolidMesh {
             }
         }
 
+        /** The same whose rings lean more and more toward a face. */
+        UnitRing leaning(BackShape back, double from, double to, double perMm) {
+            lean = perMm == 0 ? Lean.NONE : Lean.toward(back, from, to, perMm);
+            return this;
+        }
+
         double[][] at(BackShape back, double x) {
             BackSection section = back.sectionMm(x);
             double[][] ring = new double[y.length][];
             for (int i = 0; i < ring.length; i++) {
-                double across = section.across(y[i], z[i]);
+                double there = lean.at(back, x, z[i]);
+                BackSection its = there == x ? section : back.sectionMm(there);
+                double across = its.across(y[i], z[i]);
                 ring[i] =
-                        new double[] {x, (2 * i < ring.length ? -across : across) + 0.0, 0.0 - section.depth() * z[i]};
+                        new double[] {there, (2 * i < ring.length ? -across : across) + 0.0, 0.0 - its.depth() * z[i]};
             }
             return ring;
+        }
+    }
+
+    /** How rings lean: none up to a station, from there on more and more, the last as the face. */
+    private record Lean(double from, double to, double perMm) {
+
+        static final Lean NONE = new Lean(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, 0);
+
+        private static final double SHARE_OF_REACH = 4;
+        private static final int ROUNDS = 100;
+        private static final double STILL_MM = 1e-12;
+
+        /** From the turn into the heel on, or from a few times as far before the face as it leans. */
+        static Lean toward(BackShape back, double start, double to, double perMm) {
+            double reach = SHARE_OF_REACH * Math.abs(perMm) * back.depth().valueAt(to);
+            return new Lean(Math.max(start, Math.min(back.heelStartMm().orElse(to), to - reach)), to, perMm);
+        }
+
+        /** Where the ring of a station lies at a share of the depth: {@code x = from + t (to - lean z b(x) - from)}. */
+        double at(BackShape back, double station, double z) {
+            if (!(station > from) || z == 0) {
+                return station;
+            }
+            double t = (station - from) / (to - from);
+            double lo = Math.min(station, station - t * perMm * z * back.depth().valueAt(station));
+            double hi = Math.max(
+                    station, to + Math.max(0, -perMm) * z * back.depth().valueAt(to));
+            double x = station;
+            for (int i = 0; i < ROUNDS; i++) {
+                double miss = x - from - t * (to - perMm * z * back.depth().valueAt(x) - from);
+                if (Math.abs(miss) < STILL_MM * to) {
+                    break;
+                }
+                if (miss > 0) {
+                    hi = x;
+                } else {
+                    lo = x;
+                }
+                double next = x - miss / (1 + t * perMm * z * back.depth().slopeAt(x));
+                x = next > lo && next < hi ? next : (lo + hi) / 2;
+            }
+            return x;
         }
     }
 

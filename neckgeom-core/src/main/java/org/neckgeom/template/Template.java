@@ -24,8 +24,8 @@ import org.neckgeom.template.Mark.Words;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * A {@index "full-size template"} (1:1 drawing) of the neck, to lay on the wood: plan, side, sections, head and the heel's
- * joint, each with a bar of 100 mm and one of 4 in to measure the print by.
+ * A {@index "full-size template"} (1:1 drawing) of the neck, to lay on the wood: plan, side, sections, head
+ * and its back, the heel's joint and the board's saw marks, each with a bar of 100 mm and one of 4 in to measure the print by.
  *
  * <p>Units are mm on the drawing; x runs along the centreline from the nut, positive toward the body. Straight lines
  * and arcs are exact to 1e-4 mm; the curves of the sections are chords that leave the curve by less than 0.005 mm.
@@ -90,7 +90,12 @@ public final class Template implements Answer {
                 .orElse(StrictMath.PI / 2);
         Settled settled = Settled.of(job);
         return new Template(
-                job.neck(), settled, job.plan().scarf().orElse(null), face, partsOf(job.neck()), Document.mark(job));
+                job.neck(),
+                settled,
+                job.plan().scarf().orElse(null),
+                face,
+                partsOf(job.neck(), settled),
+                Document.mark(job));
     }
 
     /**
@@ -100,21 +105,22 @@ public final class Template implements Answer {
      * @param design the neck; with scale, fingerboard and back
      */
     public static Template of(Neck design) {
-        return new Template(design, Settled.nothing(), null, StrictMath.PI / 2, partsOf(design), "");
+        return new Template(design, Settled.nothing(), null, StrictMath.PI / 2, partsOf(design, Settled.nothing()), "");
     }
 
-    private static List<TemplatePart> partsOf(Neck design) {
+    private static List<TemplatePart> partsOf(Neck design, Settled settled) {
         Objects.requireNonNull(design, "design").fingerboard();
         design.back();
         design.scale();
         List<TemplatePart> parts =
                 new ArrayList<>(List.of(TemplatePart.PLAN, TemplatePart.SIDE, TemplatePart.SECTIONS));
         if (design.head().isPresent()) {
-            parts.add(TemplatePart.HEAD);
+            parts.addAll(List.of(TemplatePart.HEAD, TemplatePart.HEAD_BACK));
         }
         if (JointView.canBeDrawn(design)) {
             parts.add(TemplatePart.JOINT);
         }
+        settled.board().ifPresent(board -> parts.add(TemplatePart.SAW_MARKS));
         return parts;
     }
 
@@ -122,7 +128,7 @@ public final class Template implements Answer {
      * {@return these templates with some parts only, in the order given}
      *
      * @param wanted one or more
-     * @throws IllegalArgumentException if there is none, or a head or joint is wanted of a neck without one
+     * @throws IllegalArgumentException if there is none, or a head, a joint or saw marks are wanted of a neck without them
      */
     public Template only(TemplatePart... wanted) {
         if (Objects.requireNonNull(wanted, "wanted").length == 0) {

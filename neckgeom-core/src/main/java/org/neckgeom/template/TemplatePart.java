@@ -12,12 +12,16 @@ public enum TemplatePart {
     SECTIONS,
     /** The head's face, turned flat: its outline or the room for it, nut line, posts, wings, scarf and veneer lines. */
     HEAD,
+    /** The head's back, turned flat: what lies on the other side of its face, to lay on the back. */
+    HEAD_BACK,
     /** The heel's dovetail from the glue face and from its end, or its tenon from the side with the holes. */
-    JOINT;
+    JOINT,
+    /** The board of a scarfed head round its saw marks, glue face up: those on its face and on its back, numbered. */
+    SAW_MARKS;
 
-    /** Returns such as {@code side}. */
+    /** Returns such as {@code side} or {@code saw marks}. */
     @Override
     public String toString() {
-        return name().toLowerCase(Locale.ROOT);
+        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }

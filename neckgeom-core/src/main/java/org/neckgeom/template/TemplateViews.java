@@ -57,7 +57,9 @@ final class TemplateViews {
             case SIDE -> view.side();
             case SECTIONS -> view.sections();
             case HEAD -> view.head();
+            case HEAD_BACK -> view.headBack();
             case JOINT -> view.marks.addAll(JointView.of(shape));
+            case SAW_MARKS -> view.marks.addAll(SawMarksView.of(shape));
         }
         return List.copyOf(view.marks);
     }
@@ -78,7 +80,9 @@ final class TemplateViews {
             run(Layer.FRETS, fret);
             words(fret.get(1).uMm(), fret.get(1).vMm() + 1.5, true, String.valueOf(n));
         }
-        design.channel().ifPresent(channel -> round(Layer.CHANNEL, shape.channelPlan(channel)));
+        design.channel()
+                .ifPresent(channel -> marks.add(
+                        new Stroke(Layer.CHANNEL, shape.channelPlan(channel).reversed())));
         double fifth = shape.fret(SIDES_NAMED_AT);
         words(fifth, -shape.halfWidth(fifth) - SMALL - 2, true, "BASS");
         words(fifth, shape.halfWidth(fifth) + 2 * SMALL, true, "TREBLE");
@@ -177,10 +181,40 @@ final class TemplateViews {
         here.forEach(mark -> marks.add(mark.moved(middle.uMm(), middle.vMm())));
     }
 
-    private void head() {
-        Head head = design.head()
+    private Head headOrRefuse() {
+        return design.head()
                 .orElseThrow(() -> Refusal.of(
                         "\"" + design.name() + "\"", "missing", "have a head for this", "has", "none: add .head(...)"));
+    }
+
+    /** Mirrored about the neck's axis, the tip on the left again: the treble side lies below. */
+    private void headBack() {
+        Head head = headOrRefuse();
+        HeadShape there = shape.headShape().orElseThrow();
+        List<Spot> outline = mirrored(there.outline());
+        round(there.hasOutline() ? Layer.OUTLINE : Layer.ENVELOPE, outline);
+        double high = outline.stream().mapToDouble(Spot::vMm).max().orElse(0);
+        double low = outline.stream().mapToDouble(Spot::vMm).min().orElse(0);
+        words(-head.lengthMm() / 2, high + 3, true, "BACK, bass side");
+        words(-head.lengthMm() / 2, low - SMALL - 3, true, "BACK, treble side");
+        there.wings(shape.stockMm()).forEach(seam -> wing(mirrored(seam)));
+        mirrored(there.posts()).forEach(this::cross);
+        double along = head.lengthMm() + BEYOND;
+        Spot axis = there.solid().neckAxis();
+        line(Layer.CENTRE, BEYOND, 0, 0, 0, -along * axis.uMm(), along * axis.vMm());
+    }
+
+    private static List<Spot> mirrored(List<Spot> spots) {
+        return spots.stream().map(s -> new Spot(s.uMm(), -s.vMm())).toList();
+    }
+
+    private void cross(Spot post) {
+        line(Layer.POSTS, post.uMm() - CROSS, post.vMm(), post.uMm() + CROSS, post.vMm());
+        line(Layer.POSTS, post.uMm(), post.vMm() - CROSS, post.uMm(), post.vMm() + CROSS);
+    }
+
+    private void head() {
+        Head head = headOrRefuse();
         double half = shape.halfWidth(0);
         HeadShape there = shape.headShape().orElseThrow();
         round(there.hasOutline() ? Layer.OUTLINE : Layer.ENVELOPE, there.outline());
@@ -226,8 +260,7 @@ final class TemplateViews {
         List<List<Spot>> strings = shape.strings();
         for (int i = 0; i < posts.size(); i++) {
             Spot post = posts.get(i);
-            line(Layer.POSTS, post.uMm() - CROSS, post.vMm(), post.uMm() + CROSS, post.vMm());
-            line(Layer.POSTS, post.uMm(), post.vMm() - CROSS, post.uMm(), post.vMm() + CROSS);
+            cross(post);
             if (strings.size() == posts.size()) {
                 run(Layer.STRINGS, List.of(post, strings.get(i).get(0)));
             }

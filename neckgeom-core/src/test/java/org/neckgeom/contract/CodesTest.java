@@ -163,6 +163,8 @@ class CodesTest {
         Stream.of(SectionCode.values()).forEach(section -> add("section", section.code()));
         add("caution", sources.given("new Caution", 0));
         add("statement", sources.given("(?:Statement\\.of|plan\\.words|draft\\.words|draft\\.note)", 0));
+        add("statement", sources.given("Clearance\\.of", 2));
+        add("statement", sources.given("Clearance\\.of", 4));
     }
 
     @Test

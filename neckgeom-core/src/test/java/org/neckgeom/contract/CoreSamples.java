@@ -205,6 +205,12 @@ final class CoreSamples {
                 () -> solid(),
                 () -> solid().nutForces(newton(95)),
                 () -> solid().leastThickness(mm(250)),
+                () -> NeckSolid.of(neck().heel(Heel.of(mm(70), mm(52))
+                                .joint(Tenon.of(mm(60), mm(20))
+                                        .holes(mm(8), mm(6))
+                                        .at(mm(20)))))
+                        .channelEnd()
+                        .orElseThrow(),
                 () -> solid().meshes(mm(2)).get(0),
                 () -> BlankNeeds.of(Blank.ofLength(mm(600))
                         .section(mm(70), mm(20))

@@ -24,6 +24,8 @@ import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.HeelTransition;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.NeckSet;
+import org.neckgeom.neck.Posts;
 import org.neckgeom.neck.ScarfCut;
 import org.neckgeom.neck.StringSet;
 import org.neckgeom.neck.Tenon;
@@ -320,6 +322,75 @@ class ShapeOfThePlanTest {
                         whole(Job.of(whole, spare, PLAIN.shop())),
                         "details-fanned.txt",
                         whole(Job.of(fanned, blank, Shop.with(Cutter.straight(mm(6)))))));
+    }
+
+    /** A channel 8 deep that ends 5 before a joint whose hole of 8 lies 10 behind the shoulder and 20 down, then over it. */
+    @Test
+    void channel_isHeldToTheHolesOfTheTenon() {
+        Neck bolted = NECK.heel(NECK.heel()
+                .orElseThrow()
+                .joint(Tenon.of(mm(60), mm(20)).holes(mm(8), mm(6)).at(mm(20), mm(40))));
+        double joint = bolted.bodyJointMm();
+        Neck far = bolted.channel(Channel.forRod(TrussRod.twoWay(mm(joint + 7)).section(mm(6), mm(17)))
+                .startingAt(mm(5)));
+
+        PlanCheck clear = check(
+                plain(bolted.channel(bolted.channel().orElseThrow().cutTo(mm(joint - 5)))),
+                "channel clear of the heel's joint");
+        assertThat(clear.outcome()).isEqualTo(Outcome.OK);
+        // hypot(15, 12) - 4
+        assertThat(clear.found()).isEqualTo("15.2 mm to a hole of the tenon");
+        PlanCheck met = check(plain(far), "channel clear of the heel's joint");
+        assertThat(met.outcome()).isEqualTo(Outcome.STOP);
+        // 20 - 17 - 4
+        assertThat(met.found()).isEqualTo("the channel runs 1.0 mm into a hole of the tenon");
+        assertThat(met.todo()).isEqualTo("End the channel sooner, or drill the holes lower.");
+    }
+
+    /** Two posts 30 mm apart: washers of 29.9 leave 0.1, of 30.04 overlap by less than one decimal shows. */
+    @Test
+    void clearances_showTheirSignHoweverSmall() {
+        Neck strung = across(NECK, 50).fingerboard(NECK.fingerboard().fretHeight(mm(2)));
+
+        assertThat(check(plain(strung.head(washers(29.9))), "posts apart").found())
+                .isEqualTo("0.1 mm between two washers");
+        assertThat(check(plain(strung.head(washers(29.98))), "posts apart").found())
+                .isEqualTo("0.020 mm between two washers");
+        PlanCheck met = check(plain(strung.head(washers(30.04))), "posts apart");
+        assertThat(met.found()).isEqualTo("two washers overlap by 0.040 mm");
+        assertThat(met.outcome()).isEqualTo(Outcome.STOP);
+        assertThat(plain(strung.head(washers(30.04)))
+                        .plan()
+                        .solid()
+                        .clearances()
+                        .orElseThrow()
+                        .toString())
+                .contains("overlap of 0.040 mm");
+    }
+
+    private static Head washers(double diameter) {
+        return HEAD.posts(Posts.of(
+                        TunerPost.at(mm(80)).aside(mm(-15)).above(mm(7)),
+                        TunerPost.at(mm(80)).aside(mm(15)).above(mm(7)))
+                .diameter(mm(6))
+                .washers(mm(diameter)));
+    }
+
+    @Test
+    void action_isHeldToTheHeightAtTheNut() {
+        assertThat(outcome(plain(strungTo(0.4, 2)), "action above the height at the nut"))
+                .isEqualTo(Outcome.OK);
+        assertThat(outcome(plain(strungTo(0.5, 0.5)), "action above the height at the nut"))
+                .isEqualTo(Outcome.OK);
+        PlanCheck lower = check(plain(strungTo(0.5, 0.4)), "action above the height at the nut");
+        assertThat(lower.outcome()).isEqualTo(Outcome.OPEN);
+        assertThat(lower.allowed()).isEqualTo("0.5 mm or more, the height at the nut");
+        assertThat(lower.todo()).startsWith("Cut the nut's slots lower");
+    }
+
+    private static Neck strungTo(double atNut, double action) {
+        return NECK.fingerboard(NECK.fingerboard().fretHeight(mm(1)))
+                .neckSet(NeckSet.saddle(mm(14)).atNut(mm(atNut)).action(mm(action)));
     }
 
     @Test

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.locationtech.jts.algorithm.Area;
 import org.locationtech.jts.algorithm.PointLocation;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.neckgeom.validation.Numerics;
@@ -89,6 +90,46 @@ class PolylineTest {
             }
             assertThat(line.reversed().lengthMm()).isCloseTo(line.lengthMm(), within(1e-9));
         }
+    }
+
+    /** Stars with many bays cut by a line, against JTS cutting them by half a plane. */
+    @Test
+    void parts_areThoseOfAnotherLibrary() {
+        SplittableRandom random = new SplittableRandom(13);
+        int several = 0;
+        for (int i = 0; i < 1500; i++) {
+            List<Spot> spots = new ArrayList<>();
+            int n = random.nextInt(4, 14);
+            for (int k = 0; k < n; k++) {
+                double r = random.nextDouble(10, 100);
+                double at = 2 * Math.PI * (k + random.nextDouble(0.1, 0.9)) / n;
+                spots.add(new Spot(r * Math.cos(at), r * Math.sin(at)));
+            }
+            Polyline star = Polyline.closed(spots);
+            double turn = random.nextDouble(0, 2 * Math.PI);
+            double off = random.nextDouble(-60, 60);
+            double u = Math.cos(turn);
+            double v = Math.sin(turn);
+            List<Polyline> parts = star.parts(s -> u * s.uMm() + v * s.vMm() - off);
+
+            Coordinate[] half = {
+                corner(u, v, off, -1000),
+                corner(u, v, off, 1000),
+                corner(u, v, off + 1000, 1000),
+                corner(u, v, off + 1000, -1000),
+                corner(u, v, off, -1000)
+            };
+            Geometry there = PLANE.createPolygon(chords(star)).intersection(PLANE.createPolygon(half));
+            assertThat(parts).as("%d", i).hasSize(there.isEmpty() ? 0 : there.getNumGeometries());
+            assertThat(parts.stream().mapToDouble(Polyline::areaMm2).sum()).isCloseTo(there.getArea(), within(1e-8));
+            assertThat(parts).allSatisfy(part -> assertThat(part.areaMm2()).isPositive());
+            several += parts.size() > 1 ? 1 : 0;
+        }
+        assertThat(several).as("cut into several").isGreaterThan(20);
+    }
+
+    private static Coordinate corner(double u, double v, double off, double along) {
+        return new Coordinate(u * off - v * along, v * off + u * along);
     }
 
     @Test

@@ -14,8 +14,16 @@ import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.neckgeom.kernel.Table;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.NeckSet;
+import org.neckgeom.shape.Direction;
+import org.neckgeom.shape.Line;
 import org.neckgeom.shape.Mesh;
+import org.neckgeom.shape.Plane;
+import org.neckgeom.shape.Point;
 
 /** Meshes of the reference necks: closed, outward, and of the volume that solid.py computed with scipy. */
 class SolidMeshTest {
@@ -93,6 +101,110 @@ class SolidMeshTest {
                 .isCloseTo(head, within(1e-6 * head));
     }
 
+    /** Wood from the nut to the leaning mating face: midpoints of section widths over the piece that the face adds or takes. */
+    static double woodToTheFace(NeckSolid solid) {
+        Direction out = solid.matingFace().normal();
+        double lean = -out.z() / out.x();
+        double joint = solid.bodyJointMm();
+        double deepest = solid.depth().valueAt(joint);
+        double reach = Math.abs(lean) * deepest;
+        if (reach == 0) {
+            return solid.woodMm3();
+        }
+        int n = 250;
+        double sum = 0;
+        for (int i = 0; i < n; i++) {
+            // Toward the nut wood is left above the face; toward the body it is added below it.
+            double x = lean < 0 ? joint + reach * (i + 0.5) / n : joint - reach * (i + 0.5) / n;
+            BackSection section = solid.back().sectionMm(x);
+            double meets = Math.min(section.depth(), Math.abs(joint - x) / Math.abs(lean));
+            double from = lean < 0 ? meets : 0;
+            double to = lean < 0 ? section.depth() : meets;
+            for (int k = 0; k < n; k++) {
+                double z = from + (to - from) * (k + 0.5) / n;
+                sum += (section.halfWidthAt(z, true) + section.halfWidthAt(z, false)) * (to - from) / n * reach / n;
+            }
+        }
+        return (lean < 0 ? solid.woodMm3() : solid.woodMm3(0, joint - reach)) + sum;
+    }
+
+    /** A heel 80 high whose face leans by the neck angle: every point of the mesh on the wood's side, its end in the plane. */
+    @ParameterizedTest
+    @ValueSource(doubles = {6, 15, 30})
+    void heel_endsAtTheLeaningMatingFace(double saddle) {
+        Neck neck = ReferenceNecks.ONE_PIECE.neck();
+        NeckSolid solid = NeckSolid.of(
+                neck.neckSet(NeckSet.saddle(mm(saddle)).atNut(mm(0.4)).action(mm(2))));
+        Plane face = solid.matingFace();
+        Mesh mesh = solid.meshes(mm(0.02)).get(0);
+        double[] xyz = mesh.xyzMm();
+        int inPlane = 0;
+        for (int i = 0; i < xyz.length; i += 3) {
+            double height = face.heightOfMm(new Point(xyz[i], xyz[i + 1], xyz[i + 2]));
+            assertThat(height).isLessThan(1e-9);
+            inPlane += height > -1e-9 ? 1 : 0;
+        }
+
+        isClosed(mesh);
+        assertThat(Math.abs(face.normal().z())).isGreaterThan(1e-3);
+        assertThat(inPlane).isGreaterThan(20);
+        double wood = woodToTheFace(solid);
+        assertThat(mesh.volumeMm3()).isCloseTo(wood, within(3e-4 * wood));
+        assertThat(Math.abs(wood - solid.woodMm3())).isGreaterThan(1e-3 * wood);
+    }
+
+    /** A cutter as wide as the channel leaves half circles: (4 - pi) r^2 of its plan less, chords counted. */
+    @Test
+    void channel_isRoundWhereARoundCutterEndsIt() {
+        NeckSolid solid = NeckSolid.of(ReferenceNecks.STRAIGHT.neck());
+        Channel channel = solid.floorThickness().orElseThrow().channel();
+        double r = channel.widthMm() / 2;
+        Mesh square = named(solid, "cut: channel");
+        Mesh round = named(solid.cutter(mm(channel.widthMm())), "cut: channel");
+        Mesh corners = named(solid.cutter(mm(channel.widthMm() / 2)), "cut: channel");
+        double depth = channel.depthMm();
+        double arch = Math.abs(channel.archMm());
+
+        isClosed(round);
+        isClosed(corners);
+        assertThat(square.volumeMm3() - round.volumeMm3())
+                .isCloseTo((4 - Math.PI) * r * r * depth, within(r * (0.2 + 4 * arch)));
+        assertThat(square.volumeMm3() - corners.volumeMm3())
+                .isCloseTo((4 - Math.PI) * r * r / 4 * depth, within(r * (0.2 + 4 * arch)));
+        assertThat(solid.cutter(mm(50)).meshes(mm(0.005)).stream().map(Mesh::volumeMm3))
+                .contains(round.volumeMm3());
+    }
+
+    private static Mesh named(NeckSolid solid, String name) {
+        return solid.meshes(mm(0.005)).stream()
+                .filter(mesh -> mesh.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Head and wings are the whole head cut apart: their volumes add up, and the head is no wider than its stock. */
+    @ParameterizedTest
+    @EnumSource(ReferenceNecks.class)
+    void wings_andHeadAreTheWholeHead(ReferenceNecks one) {
+        NeckSolid solid = NeckSolid.of(one.neck());
+        double whole = named(solid, "head").volumeMm3();
+        List<Mesh> pieces = solid.stock(mm(60)).meshes(mm(0.05));
+        double middle = 0;
+        double wings = 0;
+        for (Mesh mesh : pieces) {
+            isClosed(mesh);
+            middle += mesh.name().startsWith("head") ? mesh.volumeMm3() : 0;
+            wings += mesh.name().startsWith("wing") ? mesh.volumeMm3() : 0;
+        }
+
+        assertThat(wings).isPositive();
+        assertThat(middle + wings).isCloseTo(whole, within(1e-6 * whole));
+        assertThat(solid.stock(mm(500)).meshes(mm(0.05)))
+                .extracting(Mesh::name)
+                .contains("head")
+                .noneMatch(name -> name.startsWith("wing"));
+    }
+
     /** Chords lie inside a convex section, so a mesh is low, and the miss falls with the square of the count: a theorem, measured. */
     @Test
     void shaft_comesNearerWithTheSquareOfItsCount() {
@@ -109,6 +221,22 @@ class SolidMeshTest {
             }
             before = miss;
         }
+    }
+
+    @Test
+    void nutAndSaddle_areTheLinesTheOuterStringsBearOn() {
+        NeckSolid solid = NeckSolid.of(ReferenceNecks.FANNED.neck());
+        List<StringLine> strings = solid.strings();
+
+        assertThat(solid.nut().orElseThrow().from())
+                .isEqualTo(strings.get(0).underside().from());
+        assertThat(solid.nut().orElseThrow().to())
+                .isEqualTo(strings.get(strings.size() - 1).underside().from());
+        // Behind a square bridge both ends of the saddle lie as far from the nut; a fan's do not.
+        Line square = NeckSolid.of(ReferenceNecks.STRAIGHT.neck()).saddle().orElseThrow();
+        Line slanted = solid.saddle().orElseThrow();
+        assertThat(square.from().xMm()).isCloseTo(square.to().xMm(), within(0.05));
+        assertThat(Math.abs(slanted.from().xMm() - slanted.to().xMm())).isGreaterThan(5);
     }
 
     @Test

@@ -17,8 +17,10 @@ import org.junit.jupiter.api.Test;
 import org.neckgeom.drawing.NeckShape;
 import org.neckgeom.drawing.RandomPlans;
 import org.neckgeom.drawing.Settled;
+import org.neckgeom.drawing.Shown;
 import org.neckgeom.drawing.Xml;
 import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.head.ScarfBoard;
 import org.neckgeom.neck.Dovetail;
 import org.neckgeom.neck.HeelJoint;
 import org.neckgeom.neck.Neck;
@@ -106,8 +108,10 @@ class TemplateTest {
                 .map(DxfFile.Edge::length)
                 .toList();
 
-        assertEquals(4, level.stream().filter(l -> Math.abs(l - 100) < 1e-6).count());
-        assertEquals(4, level.stream().filter(l -> Math.abs(l - 101.6) < 1e-6).count());
+        int parts = OCTAVE.parts().size();
+        assertEquals(parts, level.stream().filter(l -> Math.abs(l - 100) < 1e-6).count());
+        assertEquals(
+                parts, level.stream().filter(l -> Math.abs(l - 101.6) < 1e-6).count());
     }
 
     /** A dovetail measured on the drawing: 36 and 28 mm across at the glue face, 15 mm apart. */
@@ -153,6 +157,60 @@ class TemplateTest {
         double low = arcs.stream().mapToDouble(a -> a.centre().vMm()).min().orElseThrow();
         assertEquals(29, top - low, READ, "57.5 - 28.5");
         assertTrue(arcs.stream().allMatch(a -> near(a.radius(), 5)), "radius");
+    }
+
+    /** The board's marks in the drawing are those of the board: at each edge, straight between. */
+    @Test
+    void sawMarks_lieWhereTheBoardHasThem() {
+        Job job = Necks.octavePlan();
+        ScarfBoard board = job.plan().scarfBoard().orElseThrow();
+        DxfFile dxf = new DxfFile(Template.of(job).only(TemplatePart.SAW_MARKS).toDxf());
+        double half = job.blank().widthMm() / 2;
+        DxfFile.Edge face = dxf.lines(Layer.CUT).get(0);
+        DxfFile.Edge back = dxf.lines(Layer.ENVELOPE).get(0);
+
+        assertEquals(1, dxf.lines(Layer.CUT).size());
+        assertEquals(2 * half, face.length(), 1e-6);
+        // The shaft's end lies to the right, so the back's mark is farther left.
+        assertEquals(
+                board.shaftCut().backMark().libraryValue()
+                        - board.shaftCut().faceMark().libraryValue(),
+                face.number(10) - back.number(10),
+                1e-6);
+        assertEquals(
+                List.of(
+                        "1 saw, face: "
+                                + new Shown(job.style())
+                                        .length(board.shaftCut().faceMark().libraryValue()) + " from the shaft's end",
+                        "2 saw, back: "
+                                + new Shown(job.style())
+                                        .length(board.shaftCut().backMark().libraryValue()) + " from the shaft's end"),
+                dxf.words(Layer.TEXT).stream()
+                        .filter(text -> text.contains("from the shaft's end"))
+                        .toList());
+    }
+
+    /** The head's back is its face in a mirror: the same area, and each post as far on the other side of the neck's axis. */
+    @Test
+    void headBack_isTheMirrorImageOfItsFace() {
+        Template face = OCTAVE.only(TemplatePart.HEAD);
+        Template back = OCTAVE.only(TemplatePart.HEAD_BACK);
+
+        assertEquals(area(new DxfFile(face.toDxf())), area(new DxfFile(back.toDxf())), 1e-4);
+        assertEquals(
+                List.of("BACK, bass side", "BACK, treble side"),
+                new DxfFile(back.toDxf())
+                        .words(Layer.TEXT).stream()
+                                .filter(text -> text.startsWith("BACK"))
+                                .toList());
+    }
+
+    private static double area(DxfFile dxf) {
+        return dxf.outlines.stream()
+                .filter(outline -> outline.line().isClosed())
+                .mapToDouble(outline -> outline.line().areaMm2())
+                .max()
+                .orElseThrow();
     }
 
     @Test
