@@ -1,5 +1,6 @@
 package org.neckgeom.neck;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
@@ -18,8 +19,8 @@ import org.neckgeom.units.ShopUnits;
  * The neck set: the place and angle of the neck on the body, such as
  * {@code saddle 15.2 mm over the body, action 2 mm, 0.4 mm at the nut}. Immutable.
  *
- * <p>Heights over the body count from the body top at the joint, positive toward the strings. Action is string height over
- * the fret tops at half the scale. Scale, body joint and fingerboard come from the neck; the neck angle (back-set) follows:
+ * <p>Heights over the body count from the body top at the joint, positive toward the strings. Heights of the
+ * strings are those of their undersides. Scale, body joint and fingerboard come from the neck; the neck angle (back-set) follows:
  * {@code BackSet}. Defaults: overstand 0, compensation 0, flat top.
  *
  * <pre>{@code
@@ -48,13 +49,11 @@ public final class NeckSet extends Noun<NeckSet> {
             Types.SIZE_OR_NOTHING,
             "height of the glue face over the body top at the joint, instead of the fret plane. Default: 0");
     private static final Key<NeckSet, Amount<Length>> SADDLE = TABLE.needed(
-                    "saddle", Types.SIZE, "height of the strings over the body top at the saddle: bridge and saddle")
-            .called("strings' top at the saddle");
-    private static final Key<NeckSet, Amount<Length>> AT_NUT = TABLE.needed(
-                    "at nut", Types.SIZE_OR_NOTHING, "height of the strings over the fret tops at the nut")
-            .called("string at the nut");
-    private static final Key<NeckSet, Amount<Length>> ACTION =
-            TABLE.needed("action", Types.SIZE_OR_NOTHING, "height of the strings over the fret tops at half the scale");
+                    "saddle",
+                    Types.SIZE,
+                    "height of the saddle's top over the body top, under the strings: bridge and saddle")
+            .called("top of the saddle");
+    private static final Key<NeckSet, StringHeights> HEIGHTS = TABLE.inline(StringHeights.TABLE, List.of());
     private static final Key<NeckSet, Amount<Length>> COMPENSATION = TABLE.usual(
             "compensation",
             Types.EITHER_WAY,
@@ -74,7 +73,7 @@ public final class NeckSet extends Noun<NeckSet> {
     }
 
     /**
-     * Begins a neck set with the height of the strings' top at the saddle.
+     * Begins a neck set with the height of the saddle's top under the strings.
      *
      * @param height over the body's top, more than 0: bridge and saddle
      * @return the saddle, to be followed by {@code atNut}
@@ -97,15 +96,18 @@ public final class NeckSet extends Noun<NeckSet> {
          * @return the same, to be followed by {@code action}
          */
         public NeedsAction atNut(Quantity<Length> height) {
-            return new NeedsAction(values().amount(AT_NUT, height));
+            return new NeedsAction(values(), StringHeights.of(height, height));
         }
     }
 
     /** A saddle and a nut, without the action yet. Immutable. */
     public static final class NeedsAction extends Unfinished<NeckSet> {
 
-        private NeedsAction(Values<NeckSet> values) {
-            super(values, "Neck set, action not given yet");
+        private final StringHeights level;
+
+        private NeedsAction(Values<NeckSet> values, StringHeights level) {
+            super(values, "Neck set, action not given yet", level);
+            this.level = level;
         }
 
         /**
@@ -115,7 +117,7 @@ public final class NeckSet extends Noun<NeckSet> {
          * @return the neck set, its glue face level with a flat top, without compensation
          */
         public NeckSet action(Quantity<Length> height) {
-            return new NeckSet(values().amount(ACTION, height));
+            return new NeckSet(values().with(HEIGHTS, StringHeights.of(level.atNut(), height)));
         }
     }
 
@@ -135,6 +137,15 @@ public final class NeckSet extends Noun<NeckSet> {
      */
     public NeckSet overstand(Quantity<Length> height) {
         return new NeckSet(values().without(FRET_PLANE).amount(OVERSTAND, height));
+    }
+
+    /**
+     * {@return this neck set with other heights of the strings, such as some that differ on the treble side}
+     *
+     * @param strings their heights
+     */
+    public NeckSet heights(StringHeights strings) {
+        return new NeckSet(values().with(HEIGHTS, strings));
     }
 
     /**
@@ -171,19 +182,14 @@ public final class NeckSet extends Noun<NeckSet> {
         return values().find(OVERSTAND);
     }
 
-    /** {@return the height of the strings' top at the saddle; more than 0} */
+    /** {@return the height of the saddle's top over the body's top, under the strings; more than 0} */
     public Amount<Length> saddle() {
         return values().at(SADDLE);
     }
 
-    /** {@return the strings' height over the fret tops at the nut; 0 or more} */
-    public Amount<Length> atNut() {
-        return values().at(AT_NUT);
-    }
-
-    /** {@return the strings' height over the fret tops at half the scale; 0 or more} */
-    public Amount<Length> action() {
-        return values().at(ACTION);
+    /** {@return the heights of the strings over the fret tops} */
+    public StringHeights heights() {
+        return values().at(HEIGHTS);
     }
 
     /** {@return the compensation: distance from the end of the scale back to the saddle; either sign} */

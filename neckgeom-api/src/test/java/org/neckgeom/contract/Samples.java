@@ -49,6 +49,7 @@ import org.neckgeom.neck.OutlinePoint;
 import org.neckgeom.neck.Posts;
 import org.neckgeom.neck.Scale;
 import org.neckgeom.neck.ScarfCut;
+import org.neckgeom.neck.StringHeights;
 import org.neckgeom.neck.StringSet;
 import org.neckgeom.neck.Tenon;
 import org.neckgeom.neck.TrussRod;
@@ -360,7 +361,16 @@ public final class Samples {
                 group(() -> Dome.of(mm(9000)).pole(mm(240), mm(20))),
                 group(() -> Dome.of(inch(360)).pole(inch(9.5), inch(0.75))));
         groups(
+                StringHeights.class,
+                group(() -> StringHeights.usual(), () -> StringHeights.of(mm(0.4), mm(2))),
+                group(() -> StringHeights.of(mm(0.4), mm(1.8))),
+                group(() -> StringHeights.of(mm(0.5), mm(2)).treble(mm(0.4), mm(1.6))));
+        groups(
                 NeckSet.class,
+                group(() -> NeckSet.saddle(mm(15))
+                        .atNut(mm(0.4))
+                        .action(mm(2))
+                        .heights(StringHeights.of(mm(0.4), mm(2)).treble(mm(0.3), mm(1.6)))),
                 group(
                         () -> NeckSet.saddle(mm(15)).atNut(mm(0.4)).action(mm(2)),
                         () -> NeckSet.saddle(mm(15))

@@ -62,7 +62,7 @@ public final class HeadLayout extends ValueAnswer {
     public static Amount<Length> slotHeight(Neck neck) {
         Fingerboard board = Objects.requireNonNull(neck, "neck").fingerboard();
         double frets = board.fretHeight().map(Amount::libraryValue).orElse(0.0);
-        double atNut = neck.neckSet().map(set -> set.atNut().libraryValue()).orElse(0.0);
+        double atNut = neck.neckSet().map(set -> set.heights().atNutMm(0.5)).orElse(0.0);
         return neck.style().amount(board.nutThicknessMm() + frets + atNut);
     }
 

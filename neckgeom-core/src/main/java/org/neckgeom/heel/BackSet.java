@@ -29,7 +29,8 @@ import org.neckgeom.units.ShopUnits;
  * <p>Reference plane: the plane of the body's top at the joint, level through its rim; over a domed top it lies
  * square to the dome's axis through the top at the joint, the saddle's height counts from the top under the bridge, and
  * the dome's rise between the two, {@code drop(joint) - drop(bridge)} with {@code drop(r) = R - sqrt(R^2 - r^2)}, is
- * added. Heights are square to it and positive toward the strings. The fret plane runs through the fret
+ * added. Heights are square to it and positive toward the strings; those of
+ * the strings are their undersides', on the centreline. The fret plane runs through the fret
  * tops and is taken straight: relief is not counted. The neck's angle lies between fret plane and reference plane,
  * positive with the head tilted back.
  *
@@ -46,6 +47,10 @@ public final class BackSet extends LeanAnswer {
 
     private static final String FRET_PLANE = "fret plane";
     private static final double HAIR_MM = 1e-9;
+
+    /** Between the outermost strings: the centreline. */
+    private static final double MIDDLE = 0.5;
+
     private static final Amount<Length> LEVEL = ShopUnits.mm(0);
     private static final int MOST_FRETS = 60;
 
@@ -91,8 +96,8 @@ public final class BackSet extends LeanAnswer {
         double string = NeckSetKernel.stringAtSaddle(
                 scale.lengthMm(),
                 compensation,
-                heights.atNut().libraryValue(),
-                heights.action().libraryValue());
+                heights.heights().atNutMm(MIDDLE),
+                heights.heights().actionMm(MIDDLE));
         double domeRise = heights.dome()
                 .map(dome -> drop(dome, dome.poleToJoint()) - drop(dome, dome.poleToBridge()))
                 .orElse(0.0);
@@ -205,7 +210,7 @@ public final class BackSet extends LeanAnswer {
      * {@return what a change of the saddle's height does to the action, the neck left as it is: {@code change (scale /
      * 2) / ((scale + compensation) cos t)}} Exact.
      *
-     * @param change of the strings' top at the saddle, positive upward
+     * @param change of the saddle's top, positive upward
      */
     public ActionChange actionPerSaddle(Quantity<Length> change) {
         double mm = LibraryUnits.mm(change, "change of the saddle");
@@ -323,18 +328,18 @@ public final class BackSet extends LeanAnswer {
                 .fact(
                         "saddle",
                         Kind.MM,
-                        "strings' top over the body",
+                        "saddle's top over the body",
                         s -> s.heights.saddle().libraryValue())
                 .fact(
                         "atNut",
                         Kind.MM,
                         "string over the fret plane",
-                        s -> s.heights.atNut().libraryValue())
+                        s -> s.heights.heights().atNutMm(MIDDLE))
                 .fact(
                         "action",
                         Kind.MM,
                         "string over the fret plane at the 12th fret",
-                        s -> s.heights.action().libraryValue())
+                        s -> s.heights.heights().actionMm(MIDDLE))
                 .fact("atSaddle", Kind.MM, "string over the fret plane", s -> s.angle.stringMm())
                 .fact("domeRadius", Kind.MM, "of a domed top", BackSet::domeRadiusMm)
                 .fact("domeRise", Kind.MM, "from joint to bridge", s -> s.angle.domeRiseMm())

@@ -10,7 +10,7 @@ public final class NeckSetKernel {
 
     private NeckSetKernel() {}
 
-    /** Height of the string's top over the fret plane at the saddle, on the straight line through nut and 12th fret. */
+    /** Height of the string's underside over the fret plane at the saddle, on the straight line through nut and 12th fret. */
     public static double stringAtSaddle(double scaleMm, double compensationMm, double atNutMm, double atTwelfthMm) {
         return atNutMm + (atTwelfthMm - atNutMm) * ((scaleMm + compensationMm) / (scaleMm / 2));
     }

@@ -21,6 +21,7 @@ import org.neckgeom.neck.Dovetail;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.NeckSet;
+import org.neckgeom.neck.StringHeights;
 import org.neckgeom.neck.Tenon;
 import org.neckgeom.order.Operation;
 import org.neckgeom.solid.ChannelEnd;
@@ -192,13 +193,20 @@ final class ShapeParts {
 
     /** A string is straight: where it is lower at half the scale than at the nut, it comes nearer every fret up to the last. */
     private static PlanCheck action(Stages plan, NeckSet set) {
-        Finding finding = new Finding.Computed(set.action(), Limits.atLeast(set.atNut()), Outcome.OPEN);
+        StringHeights heights = set.heights();
+        double bass = heights.action().libraryValue() - heights.atNut().libraryValue();
+        boolean treble = heights.trebleAction().libraryValue()
+                        - heights.trebleAtNut().libraryValue()
+                < bass;
+        Amount<Length> high = treble ? heights.trebleAction() : heights.action();
+        Amount<Length> atNut = treble ? heights.trebleAtNut() : heights.atNut();
+        Finding finding = new Finding.Computed(high, Limits.atLeast(atNut), Outcome.OPEN);
         return new PlanCheck(
                 CheckCode.ACTION_ABOVE_THE_NUT,
                 finding,
-                plan.words("action", "{action} at half the scale").with("action", Kind.AMOUNT, set.action()),
+                plan.words("action", "{action} at half the scale").with("action", Kind.AMOUNT, high),
                 plan.words("height-at-nut", "{atNut} or more, the height at the nut")
-                        .with("atNut", Kind.AMOUNT, set.atNut()),
+                        .with("atNut", Kind.AMOUNT, atNut),
                 finding.outcome() == Outcome.OK
                         ? plan.words("cut-the-slots", "Cut the nut's slots to that height.")
                         : plan.words("lower-the-slots", "Cut the nut's slots lower, or give the strings more action."));

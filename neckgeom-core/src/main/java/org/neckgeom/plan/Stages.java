@@ -34,7 +34,7 @@ record Stages(
                 made,
                 slot,
                 new FloorStage(job, made, slot),
-                new StrengthStage(job, shape, made),
+                new StrengthStage(job, made),
                 new StateStage(job, shape, slot));
     }
 

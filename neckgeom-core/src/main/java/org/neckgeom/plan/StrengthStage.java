@@ -4,27 +4,23 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.neckgeom.fault.Fault;
 import org.neckgeom.kernel.Once;
-import org.neckgeom.neck.Neck;
 import org.neckgeom.solid.FloorThickness;
 import org.neckgeom.solid.WoodAt;
 import org.neckgeom.strength.NeckWeather;
 import org.neckgeom.strength.Relief;
-import org.neckgeom.strength.StringHeights;
 import org.neckgeom.strength.StringLoad;
 
 /** What strings, rod and air do to the neck as it is now. */
 final class StrengthStage {
 
     private final Inputs job;
-    private final ShapeStage shape;
     private final MeasuredStage made;
     private final Supplier<WoodAt> thinnest = new Once<>(this::thinnestOnTheMiddle);
     private final Supplier<Attempt<Relief>> relief = new Once<>(() -> Attempt.at(this::underTheStrings));
     private final Supplier<Attempt<NeckWeather>> weather = new Once<>(() -> Attempt.at(this::inTheWorstAir));
 
-    StrengthStage(Inputs job, ShapeStage shape, MeasuredStage made) {
+    StrengthStage(Inputs job, MeasuredStage made) {
         this.job = job;
-        this.shape = shape;
         this.made = made;
     }
 
@@ -48,13 +44,11 @@ final class StrengthStage {
     }
 
     private Optional<Relief> underTheStrings() {
-        return isKnown() && thinnest().woodMm() > 0
-                ? Optional.of(Relief.of(made.design()).heights(heights()))
-                : Optional.empty();
+        return isKnown() && thinnest().woodMm() > 0 ? Optional.of(Relief.of(made.design())) : Optional.empty();
     }
 
     StringLoad load() {
-        return StringLoad.of(job.neck()).heights(heights());
+        return StringLoad.of(job.neck());
     }
 
     /** What the worst air changes; nothing where wood or strings are not known. */
@@ -74,17 +68,5 @@ final class StrengthStage {
     /** What of load and air has no answer; nothing where both have. */
     Optional<Fault> unanswered() {
         return relief.get().why().or(() -> weather.get().why());
-    }
-
-    private StringHeights heights() {
-        Neck neck = job.neck();
-        StringHeights usual = neck.fingerboard()
-                .fretHeight()
-                .map(frets -> StringHeights.usual().frets(frets.in(job.style())))
-                .orElseGet(StringHeights::usual);
-        return shape.neckSet()
-                .map(set ->
-                        usual.atNut(set.heights().atNut()).action(set.heights().action()))
-                .orElse(usual);
     }
 }

@@ -13,10 +13,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
-import org.neckgeom.board.FallAway;
 import org.neckgeom.board.FannedFrets;
-import org.neckgeom.board.StringPlaces;
-import org.neckgeom.board.StringSpacing;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
@@ -24,13 +21,13 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.BackSet;
-import org.neckgeom.kernel.NeckSetKernel;
 import org.neckgeom.kernel.TenPoints;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.JointPlace;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.NeckSet;
+import org.neckgeom.neck.StringHeights;
 import org.neckgeom.shape.Curve;
 import org.neckgeom.shape.Direction;
 import org.neckgeom.shape.Line;
@@ -39,7 +36,6 @@ import org.neckgeom.shape.Plane;
 import org.neckgeom.shape.Point;
 import org.neckgeom.shape.Polyline;
 import org.neckgeom.shape.Spot;
-import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LibraryUnits;
 
@@ -85,6 +81,7 @@ public final class NeckSolid extends ValueAnswer {
     private final Optional<FloorThickness> wood;
     private final double stock;
     private final double cutter;
+    private final StringRuns strings;
 
     private NeckSolid(
             Neck neck,
@@ -102,6 +99,7 @@ public final class NeckSolid extends ValueAnswer {
         this.wood = wood;
         this.stock = stock;
         this.cutter = cutter;
+        this.strings = new StringRuns(neck, fan);
     }
 
     /**
@@ -227,20 +225,7 @@ public final class NeckSolid extends ValueAnswer {
      * @param yMm from the centreline
      */
     public double boardTopMm(double xMm, double yMm) {
-        double crown = neck.crownRadiusAtMm(LibraryUnits.stationMm(xMm));
-        if (!(Math.abs(yMm) <= Math.min(crown, LibraryUnits.MOST))) {
-            throw Refusal.of(
-                    "distance from the centreline",
-                    "at-most",
-                    "be no more than the crown's radius of " + style().brief(crown),
-                    Numbers.plain(yMm) + " mm");
-        }
-        double top = neck.boardThicknessAtMm(xMm) - NeckSetKernel.drop(crown, Math.abs(yMm));
-        return neck.frets() > neck.bodyAtFret()
-                ? FallAway.of(neck)
-                        .map(slope -> top - slope.at(neck.style().amount(xMm)).libraryValue())
-                        .orElse(top)
-                : top;
+        return strings.boardTopMm(LibraryUnits.stationMm(xMm), yMm);
     }
 
     /**
@@ -271,29 +256,14 @@ public final class NeckSolid extends ValueAnswer {
      * neck set that was not given counts as 0.
      */
     public List<StringLine> strings() {
-        Optional<StringPlaces> atNut = StringSpacing.atNut(neck);
-        Optional<StringPlaces> atSaddle = StringSpacing.atSaddle(neck);
-        if (atNut.isEmpty() || atSaddle.isEmpty()) {
+        if (!strings.arePlaced()) {
             return List.of();
         }
-        Heights heights = new Heights(
-                mm(neck.fingerboard().fretHeight()),
-                mm(neck.neckSet().map(NeckSet::atNut)),
-                mm(neck.neckSet().map(NeckSet::action)),
-                mm(neck.neckSet().map(NeckSet::compensation)));
-        double[] nut = atNut.get().centresMm();
-        double[] saddle = atSaddle.get().centresMm();
-        List<Amount<Length>> gauges = atNut.get().diameters();
-        List<StringLine> all = new ArrayList<>();
-        for (int i = 0; i < nut.length; i++) {
-            all.add(string(
-                    i,
-                    nutSpot(nut[i]),
-                    saddleSpot(saddle[i]),
-                    heights,
-                    gauges.get(i).libraryValue()));
-        }
-        return List.copyOf(all);
+        double frets = neck.fingerboard().fretHeight().map(Amount::libraryValue).orElse(0.0);
+        Optional<StringHeights> heights = neck.neckSet().map(NeckSet::heights);
+        return IntStream.range(0, strings.count())
+                .mapToObj(i -> string(strings.run(i, frets, heights), strings.gaugeMm(i)))
+                .toList();
     }
 
     /**
@@ -319,44 +289,9 @@ public final class NeckSolid extends ValueAnswer {
                 : Optional.of(new Line(end.apply(all.get(0)), end.apply(all.get(all.size() - 1))));
     }
 
-    private static double mm(Optional<Amount<Length>> given) {
-        return given.map(Amount::libraryValue).orElse(0.0);
-    }
-
-    /** Where the nut line lies so far from the centreline, in plan. */
-    Spot nutSpot(double y) {
-        return new Spot(
-                fan.map(f -> y * StrictMath.tan(f.slant(0).libraryValue())).orElse(0.0), y);
-    }
-
-    /** Where the saddle line before compensation lies so far from the centreline, in plan. */
-    Spot saddleSpot(double y) {
-        double behind =
-                fan.map(f -> y * StrictMath.tan(f.saddleSlant().libraryValue())).orElse(0.0);
-        return new Spot(neck.scale().lengthMm() + behind, y);
-    }
-
-    /** Heights that a string keeps, in mm: fret over the board, underside over the frets at nut and 12th fret; its compensation. */
-    record Heights(double fret, double atNut, double action, double compensation) {}
-
-    /**
-     * One string. Its height at the saddle is that of nut and octave carried on straight: share {@code (L + c) / (L / 2)}.
-     *
-     * @param from its nut point in plan
-     * @param to its saddle point in plan, before compensation
-     */
-    StringLine string(int index, Spot from, Spot to, Heights heights, double gauge) {
-        double scale = from.distanceMm(to);
-        double du = (to.uMm() - from.uMm()) / scale;
-        double dv = (to.vMm() - from.vMm()) / scale;
-        double zNut = boardTopMm(from.uMm(), from.vMm()) + heights.fret() + heights.atNut();
-        Spot middle = from.plus(du * scale / 2, dv * scale / 2);
-        double zTwelfth = boardTopMm(middle.uMm(), middle.vMm()) + heights.fret() + heights.action();
-        double all = scale + heights.compensation();
-        Line underside = new Line(
-                new Point(from.uMm(), from.vMm(), zNut),
-                new Point(from.uMm() + du * all, from.vMm() + dv * all, zNut + (zTwelfth - zNut) * all / (scale / 2)));
-        return new StringLine(index + 1, underside, scale, gauge, overHead(index, underside.from(), gauge), style());
+    /** A string with its way over the head. */
+    StringLine string(StringRuns.Run run, double gauge) {
+        return new StringLine(run, gauge, overHead(run.index(), run.underside().from(), gauge), style());
     }
 
     /**

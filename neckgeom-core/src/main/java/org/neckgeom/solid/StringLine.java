@@ -1,14 +1,20 @@
 package org.neckgeom.solid;
 
+import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.board.FannedFrets;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.StringHeights;
 import org.neckgeom.shape.Direction;
 import org.neckgeom.shape.Frame;
 import org.neckgeom.shape.Line;
@@ -17,6 +23,7 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
+import org.neckgeom.units.ShopUnits;
 
 /**
  * A string in space: its underside from the nut to the saddle, and on over the nut to its post. Immutable.
@@ -59,13 +66,35 @@ public final class StringLine extends ValueAnswer {
     private final double gauge;
     private final @Nullable Line post;
 
-    StringLine(int number, Line underside, double scale, double gauge, @Nullable Line post, LengthStyle style) {
+    StringLine(StringRuns.Run run, double gauge, @Nullable Line post, LengthStyle style) {
         super(FORM, style);
-        this.number = number;
-        this.underside = underside;
-        this.scale = scale;
+        this.number = run.index() + 1;
+        this.underside = run.underside();
+        this.scale = run.scale();
         this.gauge = gauge;
         this.post = post;
+    }
+
+    /**
+     * {@return the strings of a neck over its board at heights of their own, without its head, from bass to treble: one for
+     * each string, or where their places across were not given, one for each course} Defaults, common practice: frets 1.1 mm
+     * high; courses spread evenly between 3 mm from either edge, at the nut and at half the scale.
+     *
+     * @param neck with scale, fingerboard and strings
+     * @param heights of the strings over the fret tops
+     */
+    public static List<StringLine> overBoard(Neck neck, StringHeights heights) {
+        StringRuns runs = new StringRuns(Objects.requireNonNull(neck, "neck"), FannedFrets.of(neck));
+        double frets = neck.fingerboard().fretHeight().orElse(usualFretHeight()).libraryValue();
+        Optional<StringHeights> high = Optional.of(Objects.requireNonNull(heights, "heights"));
+        return IntStream.range(0, runs.count())
+                .mapToObj(i -> new StringLine(runs.run(i, frets, high), runs.gaugeMm(i), null, neck.style()))
+                .toList();
+    }
+
+    /** {@return the height of the frets over the board where none was given, common practice; 1.1 mm} */
+    public static Amount<Length> usualFretHeight() {
+        return ShopUnits.mm(StringRuns.USUAL_FRETS_MM);
     }
 
     /**

@@ -1,5 +1,7 @@
 package org.neckgeom.strength;
 
+import java.util.Arrays;
+import java.util.stream.DoubleStream;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.NoAnswer;
 
@@ -37,7 +39,7 @@ record BeamScan(Bend strings, @Nullable Bend rod) {
      * @throws ArithmeticException if the tension of the strings would buckle the neck
      */
     static BeamScan of(NeckBeam beam, StringPull pull, @Nullable RodPull rodPull, int panels) {
-        double[] x = nodes(rodPull == null ? beam.breaks() : beam.breaks(rodPull.start(), rodPull.end()), panels);
+        double[] x = nodes(beam.breaks(jumps(pull, rodPull)), panels);
         Track byStrings = new Track(x);
         Track byRamp = new Track(x);
         Track byRod = new Track(x);
@@ -69,6 +71,11 @@ record BeamScan(Bend strings, @Nullable Bend rod) {
         Bend strings = byStrings.bend().plus(ramp, byStrings.turn(pull) / left);
         Bend rod = rodPull == null ? null : byRod.bend().plus(ramp, byRod.turn(pull) / left);
         return new BeamScan(strings, rod);
+    }
+
+    private static double[] jumps(StringPull pull, @Nullable RodPull rodPull) {
+        DoubleStream ofRod = rodPull == null ? DoubleStream.empty() : DoubleStream.of(rodPull.start(), rodPull.end());
+        return DoubleStream.concat(ofRod, Arrays.stream(pull.starts())).toArray();
     }
 
     /** The two linear equations of a panel: {@code k = q - p (u + c h v + h^2 A k)}, solved once for all loads. */

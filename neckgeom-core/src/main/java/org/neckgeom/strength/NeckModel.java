@@ -1,21 +1,22 @@
 package org.neckgeom.strength;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import javax.measure.quantity.Length;
 import org.neckgeom.board.FannedFrets;
 import org.neckgeom.board.StringSpacing;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.kernel.NeckSetKernel;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Bar;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Fingerboard;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.Reinforcement;
+import org.neckgeom.neck.StringHeights;
 import org.neckgeom.neck.StringSet;
+import org.neckgeom.solid.StringLine;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
@@ -28,9 +29,6 @@ final class NeckModel {
 
     /** Modulus of a bar of carbon fibre along the fibre, MPa: 110 to 180 GPa for bars with standard fibre, from memory. */
     static final double CARBON_MPA = 130_000;
-
-    /** Outer strings to the board's edge, mm: 3 to 3.5 on guitars, less on mandolins; common practice. */
-    private static final double EDGE_MM = 3;
 
     private NeckModel() {}
 
@@ -64,7 +62,7 @@ final class NeckModel {
             if (radius != null) {
                 requirePositive(radius.at(x) - halfWidth.at(x), "crown's radius less the half-width", x, neck.style());
             }
-            double drop = radius == null ? 0 : crownDrop(radius.at(x), halfWidth.at(x));
+            double drop = radius == null ? 0 : NeckSetKernel.drop(radius.at(x), halfWidth.at(x));
             requirePositive(thickness.at(x) - drop, "fingerboard's thickness at its edge", x, neck.style());
         }
         BackProfile back = neck.back();
@@ -97,10 +95,6 @@ final class NeckModel {
                     "be more than " + style.brief(0) + " along the neck",
                     style.brief(mm) + " at " + style.brief(x) + " from the nut");
         }
-    }
-
-    private static double crownDrop(double radius, double y) {
-        return y * y / (radius + Math.sqrt(radius * radius - y * y));
     }
 
     /** Modulus of a bonded bar, 0 for a rod, which is not bonded. */
@@ -142,13 +136,13 @@ final class NeckModel {
                             + " .linearDensities(...) or .diameters(...) to the strings");
         }
         double[] hertz = strings.pitchesHz();
-        double[] scales = scales(neck);
+        double[] speaking = speaking(neck);
         double[] tensions = new double[hertz.length];
         for (int i = 0; i < hertz.length; i++) {
             double kgPerM = masses.length > 0
                     ? masses[i] / 1000
                     : StringMaterial.plainKgPerM(StringMaterial.STEEL.kgPerM3(), diameters[i]);
-            tensions[i] = newton(kgPerM, scales[i], hertz[i]);
+            tensions[i] = newton(kgPerM, speaking[i], hertz[i]);
         }
         return tensions;
     }
@@ -165,46 +159,28 @@ final class NeckModel {
         return kgPerM * speed * speed;
     }
 
-    /** Scale of each course, mm: its own where the frets are fanned, that of the middle of the two strings of a pair. */
-    private static double[] scales(Neck neck) {
-        double[] scales = new double[strings(neck).courses()];
-        Arrays.fill(scales, neck.scale().lengthMm());
-        FannedFrets.of(neck).ifPresent(fan -> {
-            List<Amount<Length>> each = fan.scales(
-                    StringSpacing.atNut(neck).orElseThrow(),
-                    StringSpacing.atSaddle(neck).orElseThrow());
-            int inCourse = strings(neck).inCourse();
-            for (int i = 0; i < scales.length; i++) {
-                int first = inCourse * i;
-                int last = first + inCourse - 1;
-                scales[i] = (each.get(first).libraryValue() + each.get(last).libraryValue()) / 2;
-            }
-        });
-        return scales;
-    }
-
     /**
-     * The tension of all strings. Courses are spread evenly between 3 mm from either edge, at nut and middle of the scale, and
-     * lie over the crown there; the saddle is one scale length from the nut.
+     * Speaking length of each course in plan, mm: its own scale and its compensation, the middle of both strings of a pair.
+     * Fanned frets give the scales along their outermost strings.
      */
-    static StringPull pull(Neck neck, StringHeights heights) {
-        double[] tensions = tensions(neck);
-        double scale = neck.scale().lengthMm();
-        int inCourse = strings(neck).inCourse();
-        StringPull pull = StringPull.NONE;
-        for (int i = 0; i < tensions.length; i++) {
-            double place = tensions.length == 1 ? 0 : 2.0 * i / (tensions.length - 1) - 1;
-            double atNut = stringOverGlueFace(neck, 0, place, heights.overBoardAtNutMm());
-            double atMiddle = stringOverGlueFace(neck, scale / 2, place, heights.overBoardAtMiddleMm());
-            pull = pull.plus(inCourse * tensions[i], atNut, 2 * atMiddle - atNut, scale);
+    private static double[] speaking(Neck neck) {
+        double[] scales = FannedFrets.of(neck)
+                .map(fan -> fan.scales(
+                        StringSpacing.atNut(neck).orElseThrow(),
+                        StringSpacing.atSaddle(neck).orElseThrow()))
+                .orElseGet(() -> StringLine.overBoard(neck, StringHeights.usual()).stream()
+                        .map(StringLine::scale)
+                        .toList())
+                .stream()
+                .mapToDouble(Amount::libraryValue)
+                .toArray();
+        double compensation =
+                neck.neckSet().map(set -> set.compensation().libraryValue()).orElse(0.0);
+        double[] speaking = new double[strings(neck).courses()];
+        int inCourse = scales.length / speaking.length;
+        for (int i = 0; i < scales.length; i++) {
+            speaking[i / inCourse] += (scales[i] + compensation) / inCourse;
         }
-        return pull;
-    }
-
-    private static double stringOverGlueFace(Neck neck, double x, double place, double overBoard) {
-        double y = place * Math.max(0, neck.halfWidthAtMm(x) - EDGE_MM);
-        double radius = neck.crownRadiusAtMm(x);
-        double drop = Double.isInfinite(radius) ? 0 : crownDrop(radius, y);
-        return neck.boardThicknessAtMm(x) - drop + overBoard;
+        return speaking;
     }
 }

@@ -12,6 +12,7 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.neck.Bar;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.StringHeights;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
@@ -46,7 +47,7 @@ public final class Relief extends ValueAnswer {
             .line("relief", "under the strings", "{relief}")
             .line("obstacle", "under the strings", "none: {obstacle}")
             .row("straightedge", "straightedge", StrungNeck.STRAIGHTEDGE, "where it lies", x -> x.strung)
-            .row("strings", "strings", Kind.answer(StringHeights.FORM), "how high they lie", x -> x.strung.heights())
+            .row("strings", "strings", StringLoads.HEIGHTS, "how high they lie", x -> x.strung.strings())
             .factIfAny("woods", StrungNeck.WOODS, "of neck and fingerboard", Relief::woods)
             .line("woods", "woods", "{woods}")
             .factIfAny("bars", Kind.ANSWER, "bonded, one on each side", x -> Optional.ofNullable(x.strung.bar()))
@@ -67,7 +68,8 @@ public final class Relief extends ValueAnswer {
     }
 
     /**
-     * {@return the questions about a neck, straightedge from the 1st fret to the body, strings at usual heights}
+     * {@return the questions about a neck, straightedge from the 1st fret to the body, strings as it is set, or at
+     * the usual heights}
      *
      * @param neck with scale, fingerboard and its wood, back, wood and strings
      */
@@ -82,7 +84,12 @@ public final class Relief extends ValueAnswer {
      */
     public Relief heights(StringHeights other) {
         Objects.requireNonNull(other, "heights");
-        return with(other, strung.fromFret(), strung.toFret(), strung.arm(), strung.limit());
+        return with(
+                new StringLoads(strung.neck(), other),
+                strung.fromFret(),
+                strung.toFret(),
+                strung.arm(),
+                strung.limit());
     }
 
     /**
@@ -101,7 +108,7 @@ public final class Relief extends ValueAnswer {
                     "were",
                     from + " and " + to);
         }
-        return with(strung.heights(), from, to, strung.arm(), strung.limit());
+        return with(strung.strings(), from, to, strung.arm(), strung.limit());
     }
 
     /**
@@ -111,7 +118,7 @@ public final class Relief extends ValueAnswer {
      */
     public Relief rodArm(Quantity<Length> distance) {
         double mm = LibraryUnits.mmPositive(distance, "rod arm");
-        return with(strung.heights(), strung.fromFret(), strung.toFret(), mm, strung.limit());
+        return with(strung.strings(), strung.fromFret(), strung.toFret(), mm, strung.limit());
     }
 
     /**
@@ -122,12 +129,12 @@ public final class Relief extends ValueAnswer {
      */
     public Relief rodStands(Quantity<Force> force) {
         double newton = LibraryUnits.positive(force, ShopUnit.NEWTON, "force limit of the rod");
-        return with(strung.heights(), strung.fromFret(), strung.toFret(), strung.arm(), newton);
+        return with(strung.strings(), strung.fromFret(), strung.toFret(), strung.arm(), newton);
     }
 
-    private Relief with(StringHeights heights, int from, int to, double arm, double limit) {
+    private Relief with(StringLoads strings, int from, int to, double arm, double limit) {
         return new Relief(
-                new StrungNeck(strung.neck(), heights, from, to, arm, limit, strung.bar(), strung.barOffCentre()));
+                new StrungNeck(strung.neck(), strings, from, to, arm, limit, strung.bar(), strung.barOffCentre()));
     }
 
     /**
@@ -149,7 +156,7 @@ public final class Relief extends ValueAnswer {
         }
         return new Relief(new StrungNeck(
                 strung.neck(),
-                strung.heights(),
+                strung.strings(),
                 strung.fromFret(),
                 strung.toFret(),
                 strung.arm(),

@@ -12,6 +12,7 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.StringHeights;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.Torque;
@@ -21,7 +22,7 @@ import org.neckgeom.units.Torque;
  * of all, and the moment it makes about the neutral axis of each section. Immutable.
  *
  * <p>Tension from pitch by {@code T = mu (2 L f)^2} (Mersenne, Taylor; exact for an ideal string) unless the tension is
- * given. Moment {@code M(x) = sum T cos s (h(x) - zN(x))}, h the string's height over the glue face and zN the neutral
+ * given. Moment {@code M(x) = sum T cos s (h(x) - zN(x))}, h the height of the string's middle over the glue face and zN the neutral
  * axis, on the straight neck. Estimate through zN, which depends on the moduli of neck and fingerboard.
  */
 public final class StringLoad extends ValueAnswer {
@@ -60,33 +61,37 @@ public final class StringLoad extends ValueAnswer {
             .fact("bodyFret", Kind.WHOLE, "at the body", load -> load.neck.bodyAtFret())
             .factIfAny("momentAtBody", Likely.KIND, "at that fret", load -> load.likely(load.neck.bodyAtFret()))
             .line("momentAtBody", "at fret {bodyFret}", "{momentAtBody}")
-            .row("heights", "heights", Kind.answer(StringHeights.FORM), "of the strings", load -> load.heights)
+            .row("heights", "heights", StringLoads.HEIGHTS, "of the strings", load -> load.strings)
+            .note(
+                    "no-diameters",
+                    load -> !load.strings.haveDiameters(),
+                    "No diameters given: the load is taken at the strings' undersides.")
             .note(
                     "estimate",
                     "Estimate of the moment: about the neutral axis, whose place rests on the woods' moduli.");
 
     private final Neck neck;
-    private final StringHeights heights;
+    private final StringLoads strings;
     private final double[] tensions;
     private final StringPull pull;
 
-    private StringLoad(Neck neck, StringHeights heights) {
-        super(FORM, neck.style());
-        this.neck = neck;
-        this.heights = heights;
+    private StringLoad(StringLoads strings) {
+        super(FORM, strings.neck().style());
+        this.neck = strings.neck();
+        this.strings = strings;
         this.tensions = NeckModel.tensions(neck);
-        this.pull = NeckModel.pull(neck, heights);
+        this.pull = strings.pull();
     }
 
     /**
-     * {@return the load on a neck, its strings at the usual heights}
+     * {@return the load on a neck, its strings as it is set, or at the usual heights}
      *
      * @param neck with scale, fingerboard and strings, whose tension is given or follows from linear density or
      *     diameter
      * @throws IllegalArgumentException if a part is missing
      */
     public static StringLoad of(Neck neck) {
-        return new StringLoad(Objects.requireNonNull(neck, "neck"), StringHeights.usual());
+        return new StringLoad(StringLoads.of(Objects.requireNonNull(neck, "neck")));
     }
 
     /**
@@ -95,7 +100,7 @@ public final class StringLoad extends ValueAnswer {
      * @param other the heights
      */
     public StringLoad heights(StringHeights other) {
-        return new StringLoad(neck, Objects.requireNonNull(other, "heights"));
+        return new StringLoad(new StringLoads(neck, Objects.requireNonNull(other, "heights")));
     }
 
     /** {@return the tension of a single string of each course, from bass to treble; one to a course} */
@@ -177,6 +182,6 @@ public final class StringLoad extends ValueAnswer {
 
     @Override
     protected Object[] parts() {
-        return new Object[] {neck, heights};
+        return new Object[] {strings};
     }
 }

@@ -24,7 +24,7 @@ import org.neckgeom.units.ShopUnit;
  * A neck with its strings, a straightedge on it, and what its rod and its bars are taken to be: what all answers about its
  * relief are asked of.
  *
- * @param heights of the strings
+ * @param strings at their heights
  * @param fromFret of the straightedge, 0 is the nut
  * @param toFret of the straightedge, at most the fret at the body
  * @param arm between the axes of a two-way rod's bars, mm
@@ -34,7 +34,7 @@ import org.neckgeom.units.ShopUnit;
  */
 record StrungNeck(
         Neck neck,
-        StringHeights heights,
+        StringLoads strings,
         int fromFret,
         int toFret,
         double arm,
@@ -70,12 +70,12 @@ record StrungNeck(
     /** Core of a thread over its full section; from memory. */
     private static final double THREAD_CORE = 0.75;
 
-    /** Straightedge from the 1st fret to the body joint, strings at the usual heights. */
+    /** Straightedge from the 1st fret to the body joint, strings as the neck is set, or at the usual heights. */
     static StrungNeck usual(Neck neck) {
         return new StrungNeck(
                 neck,
-                StringHeights.usual(),
-                Objects.requireNonNull(neck, "neck").bodyAtFret() > 1 ? 1 : 0,
+                StringLoads.of(Objects.requireNonNull(neck, "neck")),
+                neck.bodyAtFret() > 1 ? 1 : 0,
                 neck.bodyAtFret(),
                 neck.channel()
                         .map(channel -> channel.reinforcement().heightMm() / 2)
@@ -149,7 +149,7 @@ record StrungNeck(
     }
 
     StringPull pull() {
-        return NeckModel.pull(neck, heights);
+        return strings.pull();
     }
 
     double rodNewton(Quantity<Force> force) {

@@ -118,7 +118,6 @@ import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.strength.Relief;
 import org.neckgeom.strength.Sections;
-import org.neckgeom.strength.StringHeights;
 import org.neckgeom.strength.StringLoad;
 import org.neckgeom.strength.StringMaterial;
 import org.neckgeom.strength.Weather;
@@ -231,7 +230,6 @@ final class CoreSamples {
                 () -> Relief.of(neck()).addingBars(Bar.carbon(mm(280)).section(mm(3), mm(6)), mm(9)),
                 () -> Sections.of(neck()),
                 () -> StringLoad.of(neck()),
-                () -> StringHeights.usual().action(mm(2)),
                 () -> StringMaterial.STEEL.plain(mm(0.3)),
                 () -> Weather.from(percent(45), ShopUnit.CELSIUS.of(21)).to(percent(25), ShopUnit.CELSIUS.of(21)),
                 () -> budget(),

@@ -14,6 +14,7 @@ import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.neckgeom.board.FannedFrets;
 import org.neckgeom.board.StringOverhang;
 import org.neckgeom.board.StringSpacing;
 import org.neckgeom.heel.HeelBlocks;
@@ -104,18 +105,19 @@ class NeckSolidTest {
 
     static List<StringLine> strings(ReferenceNecks one) {
         NeckSolid solid = NeckSolid.of(one.neck());
+        StringRuns runs = new StringRuns(one.neck(), FannedFrets.of(one.neck()));
         int n = one.gauges().length;
         List<StringLine> drawn = new ArrayList<>();
         for (int i = 0; i < n; i++) {
             double share = (double) i / (n - 1) - 0.5;
             double nut = share * one.spreadAtNut();
             double saddle = share * one.spreadAtSaddle();
-            drawn.add(solid.string(
+            StringRuns.Run run = runs.run(
                     i,
-                    solid.nutSpot(nut),
-                    solid.saddleSpot(saddle),
-                    new NeckSolid.Heights(one.fretHeight(), one.atNut(), one.actions()[i], one.compensations()[i]),
-                    one.gauges()[i]));
+                    runs.nutSpot(nut),
+                    runs.saddleSpot(saddle),
+                    new StringRuns.Heights(one.fretHeight(), one.atNut(), one.actions()[i], one.compensations()[i]));
+            drawn.add(solid.string(run, one.gauges()[i]));
         }
         return drawn;
     }

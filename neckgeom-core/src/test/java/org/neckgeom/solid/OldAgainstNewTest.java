@@ -60,7 +60,10 @@ class OldAgainstNewTest {
             Line way = StringLine.toPost(
                     new Point(0, y, slot), HeadPlanes.of(a, 0, 0, 15).frame(), new Point(-along, aside, above), 0);
             StringLine string = new StringLine(
-                    1, new Line(new Point(0, y, slot), new Point(640, y, slot)), 640, 0, way, LengthStyle.MILLIMETRES);
+                    new StringRuns.Run(0, new Line(new Point(0, y, slot), new Point(640, y, slot)), 640),
+                    0,
+                    way,
+                    LengthStyle.MILLIMETRES);
 
             double run = along * Math.cos(a) + above * Math.sin(a);
             double drop = slot + along * Math.sin(a) - above * Math.cos(a);

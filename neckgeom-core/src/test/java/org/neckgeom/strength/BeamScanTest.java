@@ -13,6 +13,8 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.neckgeom.shape.Line;
+import org.neckgeom.shape.Point;
 
 /** Bending against closed forms of Euler-Bernoulli beams and a finite-difference beam solved by Hipparchus. */
 class BeamScanTest {
@@ -193,7 +195,7 @@ class BeamScanTest {
         // w = w' = 0 at the body joint as one linear system in all w, solved by Hipparchus.
         double length = 339;
         NeckBeam beam = NeckBeamTest.mandolin(length);
-        StringPull pull = StringPull.NONE.plus(760, 7.5, 9.9, 562);
+        StringPull pull = StringPull.NONE.plus(760, new Line(new Point(0, 0, 7.5), new Point(562, 0, 9.9)));
         RodPull rod = new RodPull.Couple(3, 303, 4.5);
         BeamScan scan = BeamScan.of(beam, pull, rod, BeamScan.USUAL_PANELS);
         int n = 678;

@@ -10,6 +10,8 @@ import org.junit.jupiter.api.Test;
 import org.neckgeom.neck.Bar;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.TrussRod;
+import org.neckgeom.shape.Line;
+import org.neckgeom.shape.Point;
 
 /** The section at a station against layers summed by brute force. */
 class NeckBeamTest {
@@ -132,7 +134,7 @@ class NeckBeamTest {
     @Test
     void plus_isTheLeverOfTheStringOverTheSection() {
         // The pull's lever about the neutral axis is the perpendicular from it to the string's line.
-        StringPull pull = StringPull.NONE.plus(100, 8, 18, 600);
+        StringPull pull = StringPull.NONE.plus(100, new Line(new Point(0, 0, 8), new Point(600, 0, 18)));
         double along = Math.hypot(600, 10);
         double x = 250;
         double axis = -3;

@@ -19,6 +19,7 @@ import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Bar;
 import org.neckgeom.neck.Fingerboard;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.StringHeights;
 import org.neckgeom.neck.StringSet;
 import org.neckgeom.neck.TrussRod;
 import org.neckgeom.stock.Wood;
@@ -199,7 +200,7 @@ class ReliefTest {
     @Test
     void heights_makeALongerLever() {
         Relief low = Relief.of(Necks.mandolin());
-        Relief high = low.heights(StringHeights.usual().frets(mm(1.4)).action(mm(4)));
+        Relief high = low.heights(StringHeights.of(mm(0.7), mm(4.3)));
 
         assertThat(high.underStrings().relief().libraryValue())
                 .isGreaterThan(low.underStrings().relief().libraryValue());

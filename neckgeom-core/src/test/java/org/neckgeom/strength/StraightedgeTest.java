@@ -13,11 +13,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.TrussRod;
+import org.neckgeom.shape.Line;
+import org.neckgeom.shape.Point;
 
 /** Relief under a straightedge and the rod's force for it: closed forms, dense scans, and the forces put back in. */
 class StraightedgeTest {
 
-    private static final StringPull PULL = StringPull.NONE.plus(760, 7.5, 9.9, 562);
+    private static final StringPull PULL =
+            StringPull.NONE.plus(760, new Line(new Point(0, 0, 7.5), new Point(562, 0, 9.9)));
 
     private static Straightedge twoWay() {
         BeamScan scan = BeamScan.of(NeckBeamTest.mandolin(339), PULL, new RodPull.Couple(3, 303, 4.5), 120);

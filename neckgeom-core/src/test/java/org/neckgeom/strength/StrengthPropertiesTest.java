@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Fingerboard;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.StringHeights;
 import org.neckgeom.neck.StringSet;
 import org.neckgeom.neck.TrussRod;
 import org.neckgeom.stock.Wood;
@@ -64,11 +65,8 @@ class StrengthPropertiesTest {
     }
 
     private static Relief relief(Neck neck, double k) {
-        return Relief.of(neck)
-                .heights(StringHeights.usual()
-                        .frets(mm(k * 1))
-                        .atNut(mm(k * 0.4))
-                        .action(mm(k * 2)));
+        return Relief.of(neck.fingerboard(neck.fingerboard().fretHeight(mm(k * 1))))
+                .heights(StringHeights.of(mm(k * 0.4), mm(k * 2)));
     }
 
     /** A neck given in inches bends as one given in millimetres. */

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.neck.Bar;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.StringHeights;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.testing.Approved;
 
@@ -74,10 +75,6 @@ class StrengthValuesTest {
                         .map(question -> question.get().hashCode())
                         .toList());
         assertThat(weather(25)).isNotEqualTo(weather(26)).isEqualTo(weather(25)).hasSameHashCodeAs(weather(25));
-        assertThat(StringHeights.usual()).isNotEqualTo(StringHeights.usual().frets(mm(1)));
-        assertThat(StringHeights.usual().frets(mm(1.1)))
-                .isEqualTo(StringHeights.usual())
-                .hasSameHashCodeAs(StringHeights.usual());
     }
 
     @ParameterizedTest
@@ -96,8 +93,11 @@ class StrengthValuesTest {
     @Test
     void toString_ofClimateAndHeightsIsOneLine() {
         assertThat(Climate.of(percent(45), celsius(21))).hasToString("45 % humidity, 21 degC: wood at 8.5 % moisture");
-        assertThat(StringHeights.usual())
-                .hasToString("frets 1.1 mm, strings 0.4 mm over them at the nut, 2 mm at the 12th fret");
+        assertThat(Relief.of(Necks.mandolin())
+                        .heights(StringHeights.of(mm(0.4), mm(2)).treble(mm(0.3), mm(1.6)))
+                        .toString())
+                .contains(
+                        "frets 1.1 mm, strings 0.4 mm over them at the nut, 2 mm at the 12th fret; treble side 0.3 mm, 1.6 mm");
         assertThat(weather(25).toString()).contains("wood dries", "Estimate");
         assertThat(Weather.from(percent(45), celsius(21))
                         .to(percent(25), celsius(21))

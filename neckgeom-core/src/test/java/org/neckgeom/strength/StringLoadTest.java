@@ -20,6 +20,7 @@ import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Fan;
 import org.neckgeom.neck.Fingerboard;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.StringHeights;
 import org.neckgeom.neck.StringSet;
 import org.neckgeom.units.Amount;
 
@@ -30,29 +31,37 @@ class StringLoadTest {
     void tensions_areThoseOfTheWorkedExamples() {
         // OpenStax, University Physics Volume 1, 16.3, the guitar string: mu 0.309 g/m and 56.40 N at 427.23 m/s, and
         // 5.78 g/m with 1055.00 N; on 650 mm that speed is 328.638 Hz.
-        Neck neck = Necks.mandolin()
-                .scale(mm(650))
-                .strings(StringSet.of(hertz(427.23 / 1.3), hertz(427.23 / 1.3))
-                        .linearDensities(gramPerMetre(5.78), gramPerMetre(0.309)));
+        StringLoad low = onTheCentreline(StringSet.of(hertz(427.23 / 1.3)).linearDensities(gramPerMetre(5.78)));
+        StringLoad high = onTheCentreline(StringSet.of(hertz(427.23 / 1.3)).linearDensities(gramPerMetre(0.309)));
 
-        StringLoad load = StringLoad.of(neck);
+        assertThat(low.tensions().get(0).libraryValue()).isCloseTo(1055.00, within(0.005));
+        assertThat(high.tensions().get(0).libraryValue()).isCloseTo(56.40, within(0.005));
+        assertThat(low.total()).isEqualTo(low.tensions().get(0));
+    }
 
-        assertThat(load.tensions().get(0).libraryValue()).isCloseTo(1055.00, within(0.005));
-        assertThat(load.tensions().get(1).libraryValue()).isCloseTo(56.40, within(0.005));
-        assertThat(load.total().libraryValue()).isCloseTo(1111.40, within(0.01));
+    private static StringLoad onTheCentreline(StringSet one) {
+        return StringLoad.of(Necks.mandolin().scale(mm(650)).strings(one));
+    }
+
+    @Test
+    void tensions_countThatOuterStringsRunOutward() {
+        // 14 mm from the centreline at the nut, 3 mm from the edge; by the taper 19.41 mm at 325 mm, so 24.82 mm at
+        // 650.
+        double length = Math.hypot(650, 10.8203);
+        StringLoad two = onTheCentreline(StringSet.of(hertz(100), hertz(100)).linearDensities(gramPerMetre(5)));
+
+        assertThat(two.tensions().get(0).libraryValue())
+                .isCloseTo(0.005 * Math.pow(0.2 * length, 2), withinPercentage(1e-4));
     }
 
     @Test
     void tensions_ofPlainSteelFollowFromItsDiameter() {
         // Computed with 30 digits for 7850 kg/m3 and 650 mm: 0.2286 mm at E4 59.1623911, 0.3302 mm at B3 69.2770002 N.
-        Neck neck = Necks.mandolin()
-                .scale(mm(650))
-                .strings(StringSet.of(pitch("B3"), pitch("E4")).diameters(inch(0.013), inch(0.009)));
+        StringLoad low = onTheCentreline(StringSet.of(pitch("B3")).diameters(inch(0.013)));
+        StringLoad high = onTheCentreline(StringSet.of(pitch("E4")).diameters(inch(0.009)));
 
-        StringLoad load = StringLoad.of(neck);
-
-        assertThat(load.tensions().get(0).libraryValue()).isCloseTo(69.2770002493724297, withinPercentage(1e-7));
-        assertThat(load.tensions().get(1).libraryValue()).isCloseTo(59.1623911032033362, withinPercentage(1e-7));
+        assertThat(low.tensions().get(0).libraryValue()).isCloseTo(69.2770002493724297, withinPercentage(1e-7));
+        assertThat(high.tensions().get(0).libraryValue()).isCloseTo(59.1623911032033362, withinPercentage(1e-7));
     }
 
     @Test
@@ -89,12 +98,12 @@ class StringLoadTest {
     @Test
     void heights_lengthenTheLever() {
         StringLoad load = StringLoad.of(Necks.mandolin());
-        StringLoad higher = load.heights(StringHeights.usual().frets(mm(2.1)));
+        StringLoad higher = load.heights(StringHeights.of(mm(1.4), mm(3)));
 
         // One millimetre more on 760 N.
         assertThat(higher.momentAtFret(3).libraryValue() - load.momentAtFret(3).libraryValue())
                 .isCloseTo(760, within(0.5));
-        assertThatThrownBy(() -> StringHeights.usual().action(mm(-1)))
+        assertThatThrownBy(() -> StringHeights.of(mm(0.4), mm(-1)))
                 .hasMessageStartingWith("action must be 0 mm or more");
     }
 

@@ -2,6 +2,8 @@ package org.neckgeom.strength;
 
 import java.util.List;
 import org.neckgeom.neck.Channel;
+import org.neckgeom.shape.Line;
+import org.neckgeom.shape.Point;
 
 /** Opens the scan of this package, which has no public door of its own, to the benchmarks. */
 public final class ReliefScan {
@@ -21,7 +23,7 @@ public final class ReliefScan {
                 channel,
                 0,
                 List.of());
-        pull = StringPull.NONE.plus(760, 7.5, 9.9, 560);
+        pull = StringPull.NONE.plus(760, new Line(new Point(0, 0, 7.5), new Point(560, 0, 9.9)));
         rod = new RodPull.Couple(0, 300, 4.5);
     }
 
