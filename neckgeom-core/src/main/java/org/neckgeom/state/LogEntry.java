@@ -172,6 +172,11 @@ public final class LogEntry extends Noun<LogEntry> {
         return Estimate.of(style().amount(residualMm()), style().amount(uncertaintyMm()));
     }
 
+    /** True for the same line, and for the same reading of the same neck on another date. */
+    boolean isSameReading(LogEntry other) {
+        return equals(other) || values().has(NECK) && equals(new LogEntry(other.values().with(DATE, date())));
+    }
+
     double residualMm() {
         return values().at(READ).libraryValue() - values().at(MEANT).libraryValue();
     }

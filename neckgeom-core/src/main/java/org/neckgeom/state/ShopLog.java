@@ -114,13 +114,15 @@ public final class ShopLog extends ValueAnswer {
     }
 
     /**
-     * {@return this log with those lines of another that it has not}
+     * {@return this log with those lines of another that it has not; a line of a neck that it has on another date is no new one}
      *
      * @param other its lines
      */
     public ShopLog with(ShopLog other) {
         List<LogEntry> more = new ArrayList<>(entries);
-        other.entries.stream().filter(one -> !entries.contains(one)).forEach(more::add);
+        other.entries.stream()
+                .filter(one -> entries.stream().noneMatch(one::isSameReading))
+                .forEach(more::add);
         return of(more);
     }
 

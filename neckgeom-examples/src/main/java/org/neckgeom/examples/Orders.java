@@ -25,6 +25,8 @@ import org.neckgeom.units.LengthStyle;
  * @param set the folder of all that can be written, or the one whose files are looked at
  * @param paper the paper to print on; none to take the one usual with the neck's units
  * @param style how lengths are printed; none to print them in the neck file's units
+ * @param log the shop's log to plan with
+ * @param addTo the shop's log that gets the readings of this neck
  */
 record Orders(
         Task task,
@@ -32,7 +34,9 @@ record Orders(
         Map<Output, Path> outputs,
         Optional<Path> set,
         Optional<Paper> paper,
-        Optional<LengthStyle> style) {
+        Optional<LengthStyle> style,
+        Optional<Path> log,
+        Optional<Path> addTo) {
 
     /** What can be asked for. */
     enum Task {
@@ -67,6 +71,8 @@ record Orders(
         Optional<Path> set = Optional.empty();
         Optional<Paper> paper = Optional.empty();
         Optional<LengthStyle> style = Optional.empty();
+        Optional<Path> log = Optional.empty();
+        Optional<Path> addTo = Optional.empty();
         List<String> files = new ArrayList<>();
         for (Iterator<String> rest = arguments.iterator(); rest.hasNext(); ) {
             String argument = rest.next();
@@ -82,6 +88,8 @@ record Orders(
                     set = Optional.of(folder(argument, "write to", rest));
                     outputs.putAll(all(set.get()));
                 }
+                case "--log" -> log = Optional.of(log(argument, rest));
+                case "--add-to-log" -> addTo = Optional.of(log(argument, rest));
                 case "--units" -> style = Optional.of(style(rest));
                 case "--paper" -> paper = Optional.of(paper(rest));
                 case "--help", "-h" -> task = once(task, Task.HELP, argument);
@@ -116,7 +124,18 @@ record Orders(
         if (style.isPresent() && task != Task.PLAN) {
             throw new IllegalArgumentException("--units goes with planning alone");
         }
-        return new Orders(task, files.isEmpty() ? ShippedNecks.DEFAULT : files.get(0), outputs, set, paper, style);
+        if ((log.isPresent() || addTo.isPresent()) && task != Task.PLAN) {
+            throw new IllegalArgumentException((log.isPresent() ? "--log" : "--add-to-log") + " goes with planning alone");
+        }
+        return new Orders(
+                task, files.isEmpty() ? ShippedNecks.DEFAULT : files.get(0), outputs, set, paper, style, log, addTo);
+    }
+
+    private static Path log(String option, Iterator<String> rest) {
+        if (!rest.hasNext()) {
+            throw new IllegalArgumentException(option + " must be followed by the shop's log, but nothing follows");
+        }
+        return Path.of(rest.next());
     }
 
     /** Default: letter for a neck in inches, A4 for one in millimetres. */

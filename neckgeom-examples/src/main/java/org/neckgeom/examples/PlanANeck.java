@@ -2,6 +2,8 @@ package org.neckgeom.examples;
 
 import java.io.PrintStream;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -42,6 +44,8 @@ public final class PlanANeck {
               plan-a-neck --json neck.json       writes the plan as data; also --frets and --stations neck.csv as tables
               plan-a-neck --obj neck.obj         writes a closed mesh of every piece; --stl neck.stl one file a piece;
                                                  --channel-path neck.csv where the cutter runs, as points
+              plan-a-neck --log shop.jsonl       plans with the shop's own figures, learnt from its log of readings;
+                                                 --add-to-log shop.jsonl adds the readings of this neck to it
               plan-a-neck --units fractions      any of these with lengths in mm, inch or fractions (to 1/64 in)
               plan-a-neck --keys                 lists every key a neck file may have
               plan-a-neck --schema               prints the JSON Schema of a neck file, for an editor
@@ -109,7 +113,14 @@ public final class PlanANeck {
                 OutputFiles.check(orders.outputs().values());
                 String text = NeckFile.text(orders.file());
                 Job plan = NeckFile.parse(orders.file(), text);
-                yield planned(orders, text, orders.style().map(plan::printIn).orElse(plan), progress);
+                Optional<String> added = orders.addTo().isPresent()
+                        ? Optional.of(ShopLogFile.add(orders.addTo().get(), plan))
+                        : Optional.empty();
+                if (orders.log().isPresent()) {
+                    plan = plan.learnt(ShopLogFile.read(orders.log().get()), LocalDate.now(ZoneId.systemDefault()));
+                }
+                yield added.orElse("")
+                        + planned(orders, text, orders.style().map(plan::printIn).orElse(plan), progress);
             }
         };
     }
