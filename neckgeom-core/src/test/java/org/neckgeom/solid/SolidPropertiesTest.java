@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
@@ -371,6 +372,49 @@ class SolidPropertiesTest {
                 double inSpace = wood.atMm(x).woodMm();
                 assertThat(inSpace).as("%s at %s", one, x).isLessThanOrEqualTo(wood.inSection(x, 0, 0));
                 assertThat(least).isLessThanOrEqualTo(inSpace + 1e-7);
+            }
+        });
+    }
+
+    /**
+     * The distance in space is the least over the stations beside it: sought by samples and then by thirds, which know no slope of
+     * the back.
+     */
+    @Test
+    void wood_inSpaceIsTheLeastOverAllSections() {
+        necks(60).forEach(one -> {
+            FloorThickness wood = one.solid().floorThickness().orElseThrow();
+            Channel channel = wood.channel();
+            for (int i = 1; i < 40; i++) {
+                double x = channel.startMm() + channel.lengthMm() * i / 40;
+                double reach = wood.inSection(x, 0, 0);
+                if (!(reach > 0)) {
+                    continue;
+                }
+                DoubleUnaryOperator away = there -> {
+                    double s = wood.sectionAway(there, x, 0, 0);
+                    return (there - x) * (there - x) + s * s;
+                };
+                int n = 64;
+                double best = x;
+                for (int k = -n; k <= n; k++) {
+                    double there = x + reach * k / n;
+                    best = away.applyAsDouble(there) < away.applyAsDouble(best) ? there : best;
+                }
+                double lo = best - reach / n;
+                double hi = best + reach / n;
+                for (int k = 0; k < 80; k++) {
+                    double one3 = (2 * lo + hi) / 3;
+                    double two3 = (lo + 2 * hi) / 3;
+                    if (away.applyAsDouble(one3) < away.applyAsDouble(two3)) {
+                        hi = two3;
+                    } else {
+                        lo = one3;
+                    }
+                }
+                double least = Math.min(away.applyAsDouble((lo + hi) / 2), away.applyAsDouble(best));
+                double miss = Math.abs(wood.woodMm(x) - Math.sqrt(least));
+                assertThat(miss).as("%s at %s", one, x).isLessThan(1e-9);
             }
         });
     }
