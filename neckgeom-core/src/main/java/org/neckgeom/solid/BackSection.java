@@ -181,6 +181,33 @@ record BackSection(
         return Math.min(distance(middle - reach, v), distance(middle + reach, v)) - rounding;
     }
 
+    /**
+     * The same, and how the distance in space goes on from there; not in the heel.
+     *
+     * @param along how the half axes change, which takes the step from the foot
+     */
+    double woodUnder(double middle, double width, double floor, double rounding, AlongNeck along) {
+        double reach = 0.5 * width - rounding;
+        double v = floor - rounding;
+        if (isEven()) {
+            return treble.distance(Math.abs(middle) + reach, v, halfWidth, depth, along) - rounding;
+        }
+        double least = Double.POSITIVE_INFINITY;
+        for (double y : new double[] {middle - reach, middle + reach}) {
+            AlongNeck toTreble = along.again();
+            AlongNeck toBass = along.again();
+            double onTreble = treble.distance(y, v, halfWidth, depth, toTreble);
+            double onBass = bass.distance(-y, v, halfWidth, depth, toBass);
+            boolean treblesIsNearer = Math.abs(onTreble) < Math.abs(onBass);
+            double there = Math.copySign(Math.min(Math.abs(onTreble), Math.abs(onBass)), y >= 0 ? onTreble : onBass);
+            if (there < least) {
+                least = there;
+                along.take(treblesIsNearer ? toTreble : toBass);
+            }
+        }
+        return least - rounding;
+    }
+
     /** Whether the wood is thinnest at the corner on the treble side. */
     boolean thinnestOnTreble(double middle, double width, double floor, double rounding) {
         double reach = 0.5 * width - rounding;

@@ -194,6 +194,22 @@ public final class BackShape extends LeanAnswer {
         return u * u * (3 - 2 * u);
     }
 
+    /**
+     * How width and depth change at a station.
+     *
+     * @param offset of the station from the point whose distance is sought
+     */
+    AlongNeck alongAt(double x, double offset) {
+        double slope = depth.slopeAt(x);
+        return new AlongNeck(offset, halfWidth.slopeAt(x), bend(halfWidth, x), slope, bend(depth, x));
+    }
+
+    private static double bend(Curve curve, double x) {
+        double slope = curve.slopeAt(x);
+        double one = Math.sqrt(1 + slope * slope);
+        return curve.curvatureAt(x) * one * one * one;
+    }
+
     /** Upper bounds of how fast, and how fast faster, a point of the back moves across and down along a stretch. */
     double[] boundsIn(double from, double to) {
         double[] wide = halfWidth.boundsIn(from, to);

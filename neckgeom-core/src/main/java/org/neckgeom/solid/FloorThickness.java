@@ -49,12 +49,11 @@ public final class FloorThickness extends ValueAnswer {
             .finds("wood-left", "{least}")
             .note("channel", "under {channel}");
 
-    /** So gentle a back has one nearest point near the section. */
-    private static final double GENTLE = 0.3;
-
     private static final double STILL_MM = 1e-9;
-    private static final double SAME_MM = 1e-8;
-    private static final double FORETOLD = 1e-10;
+    /** So many steps to the nearest point in space, and so little that the last one may leave. */
+    private static final int NEWTON = 4;
+
+    private static final double FORETOLD_MM = 2e-9;
     private static final double NARROW_MM = 1e-5;
     private static final double NEAR_END = 0.02;
     private static final int ROUNDS = 60;
@@ -65,6 +64,8 @@ public final class FloorThickness extends ValueAnswer {
     private final double offset;
     private final double skew;
     private final double rounding;
+    /** Where slope or curvature of the back jumps. */
+    private final double[] breaks;
     /** The thinnest place, sought on the first question. */
     private final @Nullable WoodAt[] least = new WoodAt[1];
 
@@ -75,6 +76,12 @@ public final class FloorThickness extends ValueAnswer {
         this.offset = offset;
         this.skew = skew;
         this.rounding = rounding;
+        this.breaks = DoubleStream.concat(
+                        DoubleStream.concat(
+                                DoubleStream.of(back.depth().knots()),
+                                DoubleStream.of(back.halfWidth().knots())),
+                        DoubleStream.concat(DoubleStream.of(0), back.heelStartMm().stream()))
+                .toArray();
     }
 
     /**
@@ -257,7 +264,7 @@ public final class FloorThickness extends ValueAnswer {
     }
 
     /** Distance in the section at another station from the channel as it lies at x. */
-    private double sectionAway(double there, double x, double d, double e) {
+    double sectionAway(double there, double x, double d, double e) {
         return back.sectionMm(there)
                 .woodUnder(middle(x) + e, channel.widthAtMm(x), channel.depthAtMm(x) + d, roundingAt(x));
     }
@@ -267,18 +274,67 @@ public final class FloorThickness extends ValueAnswer {
      * the most s can change per mm, no x' farther off than {@code 2 L s / (1 + L^2)} can be nearer.
      */
     double woodMm(double x) {
-        double straight = inSection(x, 0, 0);
+        BackSection section = back.sectionMm(x);
+        boolean inHeel = section.heel() > 0;
+        AlongNeck along = back.alongAt(x, 0);
+        double straight = inHeel ? inSection(x, 0, 0) : woodUnder(section, x, along);
         if (!(straight > 0)) {
             return straight;
         }
-        double speed = back.boundsIn(x - straight, x + straight)[0];
-        double reach = Math.min(straight, 2 * speed * straight / (1 + speed * speed));
+        double[] bounds = back.boundsIn(x - straight, x + straight);
+        double reach = reach(bounds[0], straight);
+        if (hasBreak(x - straight, x + straight)) {
+            bounds = back.boundsIn(x - reach, x + reach);
+            reach = reach(bounds[0], straight);
+        }
         if (!(reach > STILL_MM)) {
             return straight;
         }
-        double[] knots = back.depth().knotsIn(x - reach, x + reach);
-        boolean smooth = speed < GENTLE && knots.length == 0 && !(Math.abs(x) < reach);
-        return smooth ? alongParabola(x, reach / 2, straight) : besideKnots(x, reach, knots, straight);
+        // Past a knot so far off the squared distance only grows: (d + t)^2 + (s - L t)^2 with d of L s or more.
+        double quiet = bounds[0] < 1 ? bounds[0] * straight / (1 - bounds[0] * bounds[0]) : reach;
+        // A rounded floor is a disc in its section: its distance in space is not that of its middle less its radius.
+        boolean plain = !inHeel && roundingAt(x) == 0 && !hasBreak(x - quiet, x + quiet);
+        double found = plain ? byNewton(x, Math.min(quiet, reach), bounds[1], along) : Double.NaN;
+        return found > 0 ? found : bySections(x, reach, straight);
+    }
+
+    private static double reach(double speed, double straight) {
+        return Math.min(straight, 2 * speed * straight / (1 + speed * speed));
+    }
+
+    /** Wood in the section at a station under the channel as it lies at x. */
+    private double woodUnder(BackSection section, double x, AlongNeck along) {
+        return section.woodUnder(middle(x), channel.widthAtMm(x), channel.depthAtMm(x), roundingAt(x), along);
+    }
+
+    /** From one station to the next, each where the nearest point in space is foretold; not a number where they do not close in. */
+    private double byNewton(double x, double reach, double bend, AlongNeck first) {
+        AlongNeck along = first;
+        double offset = 0;
+        for (int round = 0; round < NEWTON; round++) {
+            double step = along.step();
+            if (!(Math.abs(offset + step) <= reach)) {
+                return Double.NaN;
+            }
+            // The depth's second derivative changes over a step by no more than twice its bound.
+            if (bend * step * step < FORETOLD_MM) {
+                return Math.sqrt(along.squared());
+            }
+            offset += step;
+            along = back.alongAt(x + offset, offset);
+            woodUnder(back.sectionMm(x + offset), x, along);
+        }
+        return Double.NaN;
+    }
+
+    /** Whether slope or curvature of the back jumps between two stations. */
+    private boolean hasBreak(double from, double to) {
+        for (double x : breaks) {
+            if (x > from && x < to) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** What the distance in the section is multiplied by to be the one in space. */
@@ -293,42 +349,9 @@ public final class FloorThickness extends ValueAnswer {
         return (there - x) * (there - x) + s * s;
     }
 
-    /** Three stations, the vertex of their parabola, and once more with it: on so short a stretch all but exact. */
-    private double alongParabola(double x, double step, double straight) {
-        double[] at = {x - step, x, x + step};
-        double[] q = {squared(at[0], x), straight * straight, squared(at[2], x)};
-        double least = Math.min(q[1], Math.min(q[0], q[2]));
-        for (int round = 0; round < 2; round++) {
-            double d1 = (q[1] - q[0]) / (at[1] - at[0]);
-            double d2 = (q[2] - q[1]) / (at[2] - at[1]);
-            double bend = (d2 - d1) / (at[2] - at[0]);
-            if (!(bend > 0)) {
-                break;
-            }
-            double vertex = 0.5 * (at[0] + at[1]) - d1 / (2 * bend);
-            if (!(Math.abs(vertex - at[1]) > SAME_MM) || !(Math.abs(vertex - x) < 2 * step)) {
-                break;
-            }
-            double found = squared(vertex, x);
-            least = Math.min(least, found);
-            double half = Math.abs(vertex - at[1]) / 2;
-            double foretold = q[1] - bend * (vertex - at[1]) * (vertex - at[1]);
-            // Where the parabola foretold what was found, it is the function.
-            if (half < SAME_MM * 100 || Math.abs(found - foretold) < FORETOLD * found) {
-                break;
-            }
-            at = new double[] {vertex - half, vertex, vertex + half};
-            q = new double[] {squared(at[0], x), found, squared(at[2], x)};
-        }
-        return Math.sqrt(least);
-    }
-
-    /** The same where slope or curvature jumps nearby: each side of a knot is sought on its own. */
-    private double besideKnots(double x, double reach, double[] knots, double straight) {
-        double[] ends = WoodScan.ends(
-                x - reach,
-                x + reach,
-                DoubleStream.concat(DoubleStream.of(knots), DoubleStream.of(0)).toArray());
+    /** By distances in sections alone, where slope or curvature jumps nearby each side of a knot on its own. */
+    private double bySections(double x, double reach, double straight) {
+        double[] ends = WoodScan.ends(x - reach, x + reach, breaks);
         double least = straight * straight;
         for (int i = 0; i + 1 < ends.length; i++) {
             least = Math.min(least, leastOn(x, ends[i], ends[i + 1]));

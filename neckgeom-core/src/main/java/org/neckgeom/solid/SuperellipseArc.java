@@ -33,11 +33,14 @@ final class SuperellipseArc {
     private static final double AT_END = 1e-16;
     private static final double SHORT = 1e-7;
 
+    private static final int TAYLOR_ROUNDS = 3;
     private static final int PANELS = 4;
 
     private final double p;
     private final double[] unitY = new double[POINTS];
     private final double[] unitZ = new double[POINTS];
+    /** The powers {@code y^p} of the grid's points; those of z are 1 less them. */
+    private final double[] powerY = new double[POINTS];
     /** The unit quarter's area, worked out at the first question: a whole volume asks a thousand times. */
     private final @Nullable Double[] area = new Double[1];
 
@@ -47,6 +50,7 @@ final class SuperellipseArc {
             double t = StrictMath.PI / 2 * i / (POINTS - 1);
             unitY[i] = i == POINTS - 1 ? 0.0 : StrictMath.pow(StrictMath.cos(t), 2 / p);
             unitZ[i] = StrictMath.pow(StrictMath.sin(t), 2 / p);
+            powerY[i] = i == POINTS - 1 ? 0.0 : StrictMath.cos(t) * StrictMath.cos(t);
         }
     }
 
@@ -92,17 +96,30 @@ final class SuperellipseArc {
      * @param b depth, more than 0
      */
     double distance(double u, double v, double a, double b) {
+        return distance(u, v, a, b, null);
+    }
+
+    /**
+     * The same, and how the distance in space goes on from there.
+     *
+     * @param along how the half axes change, which takes the step from the foot; nothing to leave it out
+     */
+    double distance(double u, double v, double a, double b, @Nullable AlongNeck along) {
         double best = Double.POSITIVE_INFINITY;
         double before = Double.POSITIVE_INFINITY;
         double here = sample(0, u, v, a, b);
         for (int i = 0; i < POINTS; i++) {
             double after = i + 1 < POINTS ? sample(i + 1, u, v, a, b) : Double.POSITIVE_INFINITY;
             if (here <= before && here <= after) {
+                AlongNeck its = along == null ? null : along.again();
                 double found = i >= MIDDLE
-                        ? signed(unitY, i, -1, vertex(before, here, after), u, v, a, b)
-                        : signed(unitZ, i, 1, vertex(before, here, after), v, u, b, a);
+                        ? signed(unitY, i, -1, vertex(before, here, after), u, v, a, b, its)
+                        : signed(unitZ, i, 1, vertex(before, here, after), v, u, b, a, its);
                 if (Math.abs(found) < Math.abs(best)) {
                     best = found;
+                    if (along != null && its != null) {
+                        along.take(its);
+                    }
                 }
             }
             before = here;
@@ -192,13 +209,23 @@ final class SuperellipseArc {
      * half the derivative of the squared distance, kept between the neighbours. The last step is not taken but added in
      * closed form: {@code d^2 - g^2 / curvature} is right to its third power, and saves two powers.
      */
-    private double signed(double[] unit, int i, int up, double share, double u, double v, double a, double b) {
+    private double signed(
+            double[] unit,
+            int i,
+            int up,
+            double share,
+            double u,
+            double v,
+            double a,
+            double b,
+            @Nullable AlongNeck along) {
         int next = Math.max(0, Math.min(POINTS - 1, i + up));
         int last = Math.max(0, Math.min(POINTS - 1, i - up));
         double lo = unit[last];
         double hi = unit[next];
         double toward = up * share;
-        double t = unit[i] + (toward > 0 ? toward * (hi - unit[i]) : toward * (unit[i] - lo));
+        double t = fromTaylor(
+                i, up < 0, lo, hi, toward > 0 ? toward * (hi - unit[i]) : toward * (unit[i] - lo), u, v, a, b);
         double squared = 0;
         double inward = 1;
         for (int step = 0; step < STEPS; step++) {
@@ -232,12 +259,52 @@ final class SuperellipseArc {
             // Close to the curve the squared distance has no digits to spare: go on to the end there.
             double near = squared > NEAR * a * b ? 1e-5 * t : 1e-11 * (t + 1e-6);
             if (Math.abs(taken) <= near || t < AT_END) {
+                if (along != null && inBracket) {
+                    along.at(
+                            up < 0,
+                            new AlongNeck.Foot(t, z / b, a, b, dy, dz, slope, g, curvature, squared, p / (t * rest)));
+                }
                 squared -= inBracket ? g * g / curvature : 0;
                 break;
             }
             t += taken;
         }
         return Math.copySign(StrictMath.sqrt(Math.max(squared, 0)), inward);
+    }
+
+    /**
+     * Where to start near a point of the grid: the foot on the curve's Taylor polynomial of third degree there, which needs no
+     * power. So one evaluation of the curve is enough where the curve is smooth.
+     *
+     * @param guess step from the grid's point
+     */
+    private double fromTaylor(
+            int i, boolean byWidth, double lo, double hi, double guess, double u, double v, double a, double b) {
+        double t = byWidth ? unitY[i] : unitZ[i];
+        double w = byWidth ? unitZ[i] : unitY[i];
+        double s = byWidth ? powerY[i] : 1 - powerY[i];
+        double rest = 1 - s;
+        if (!(t > 0 && rest > 0)) {
+            return t + guess;
+        }
+        double k = (p - 1) / (t * rest);
+        double w1 = -w * s / (t * rest);
+        double w2 = w1 * k;
+        double w3 = w2 * k - w1 * k * (1 - (p + 1) * s) / (t * rest);
+        double step = guess;
+        for (int round = 0; round < TAYLOR_ROUNDS; round++) {
+            double z1 = b * (w1 + step * (w2 + step * w3 / 2));
+            double z2 = b * (w2 + step * w3);
+            double dy = a * (t + step) - u;
+            double dz = b * (w + step * (w1 + step * (w2 / 2 + step * w3 / 6))) - v;
+            double curvature = a * a + z1 * z1 + dz * z2;
+            double next = step - (a * dy + dz * z1) / curvature;
+            if (!(curvature > 0 && t + next > lo && t + next < hi)) {
+                return t + guess;
+            }
+            step = next;
+        }
+        return t + step;
     }
 
     /**

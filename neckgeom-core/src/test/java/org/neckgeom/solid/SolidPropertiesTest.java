@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
@@ -22,7 +23,9 @@ import org.neckgeom.kernel.HeadPlanes;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.shape.Frame;
+import org.neckgeom.shape.Line;
 import org.neckgeom.shape.Mesh;
+import org.neckgeom.shape.Plane;
 import org.neckgeom.shape.Point;
 import org.neckgeom.shape.Polyline;
 import org.neckgeom.shape.Spot;
@@ -338,6 +341,38 @@ class SolidPropertiesTest {
         });
     }
 
+    /** Every string, post and face moved by one frame: their distances stay. */
+    @Test
+    void everythingMoved_keepsEveryDistance() {
+        SplittableRandom random = new SplittableRandom(77);
+        necks(100).forEach(one -> {
+            NeckSolid solid = one.solid();
+            Frame frame = one.solid().head().orElseThrow().frame();
+            Frame moved = new Frame(
+                    new Point(random.nextDouble(-500, 500), random.nextDouble(-500, 500), random.nextDouble(-500, 500)),
+                    frame.v(),
+                    frame.w(),
+                    frame.u());
+            List<Line> lines = new ArrayList<>(solid.head().orElseThrow().postAxes());
+            solid.strings().forEach(string -> lines.add(string.overHead().orElseThrow()));
+            for (Line a : lines) {
+                for (Line b : lines) {
+                    assertThat(moved(moved, a).distanceMm(moved(moved, b))).isCloseTo(a.distanceMm(b), within(1e-9));
+                }
+            }
+            Plane face = solid.matingFace();
+            Plane there =
+                    Plane.through(moved.toNeck(new Point(solid.bodyJointMm(), 0, 0)), moved.toNeck(face.normal()));
+            for (Line a : lines) {
+                assertThat(there.heightOfMm(moved.toNeck(a.from()))).isCloseTo(face.heightOfMm(a.from()), within(1e-9));
+            }
+        });
+    }
+
+    private static Line moved(Frame frame, Line line) {
+        return new Line(frame.toNeck(line.from()), frame.toNeck(line.to()));
+    }
+
     private static List<Double> figures(NeckSolid solid) {
         List<Double> all = new ArrayList<>();
         HeadSolid head = solid.head().orElseThrow();
@@ -371,6 +406,49 @@ class SolidPropertiesTest {
                 double inSpace = wood.atMm(x).woodMm();
                 assertThat(inSpace).as("%s at %s", one, x).isLessThanOrEqualTo(wood.inSection(x, 0, 0));
                 assertThat(least).isLessThanOrEqualTo(inSpace + 1e-7);
+            }
+        });
+    }
+
+    /**
+     * The distance in space is the least over the stations beside it: sought by samples and then by thirds, which know no slope of
+     * the back.
+     */
+    @Test
+    void wood_inSpaceIsTheLeastOverAllSections() {
+        necks(60).forEach(one -> {
+            FloorThickness wood = one.solid().floorThickness().orElseThrow();
+            Channel channel = wood.channel();
+            for (int i = 1; i < 40; i++) {
+                double x = channel.startMm() + channel.lengthMm() * i / 40;
+                double reach = wood.inSection(x, 0, 0);
+                if (!(reach > 0)) {
+                    continue;
+                }
+                DoubleUnaryOperator away = there -> {
+                    double s = wood.sectionAway(there, x, 0, 0);
+                    return (there - x) * (there - x) + s * s;
+                };
+                int n = 64;
+                double best = x;
+                for (int k = -n; k <= n; k++) {
+                    double there = x + reach * k / n;
+                    best = away.applyAsDouble(there) < away.applyAsDouble(best) ? there : best;
+                }
+                double lo = best - reach / n;
+                double hi = best + reach / n;
+                for (int k = 0; k < 80; k++) {
+                    double one3 = (2 * lo + hi) / 3;
+                    double two3 = (lo + 2 * hi) / 3;
+                    if (away.applyAsDouble(one3) < away.applyAsDouble(two3)) {
+                        hi = two3;
+                    } else {
+                        lo = one3;
+                    }
+                }
+                double least = Math.min(away.applyAsDouble((lo + hi) / 2), away.applyAsDouble(best));
+                double miss = Math.abs(wood.woodMm(x) - Math.sqrt(least));
+                assertThat(miss).as("%s at %s", one, x).isLessThan(1e-9);
             }
         });
     }
