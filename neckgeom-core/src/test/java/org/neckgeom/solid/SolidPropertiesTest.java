@@ -361,8 +361,9 @@ class SolidPropertiesTest {
                 }
             }
             Plane face = solid.matingFace();
-            Plane there =
-                    Plane.through(moved.toNeck(new Point(solid.bodyJointMm(), 0, 0)), moved.toNeck(face.normal()));
+            Point joint = new Point(solid.bodyJointMm(), 0, 0);
+            Line normal = moved(moved, new Line(joint, joint.plus(face.normal(), 1)));
+            Plane there = Plane.through(normal.from(), normal.direction());
             for (Line a : lines) {
                 assertThat(there.heightOfMm(moved.toNeck(a.from()))).isCloseTo(face.heightOfMm(a.from()), within(1e-9));
             }
