@@ -15,7 +15,10 @@ println(bridge.allowance("body joint", Limits.within(mm(1.0)), percent(99)));
 println(Allocation.of(bridge, Limits.within(mm(0.8)), percent(99)));    // how tight must each be
 println(bridge.simulate(42).trials(1_000_000));                   // Monte Carlo gives the same
 
-// The channel has now been cut and measured: 0.04 mm off. What is left for the rest?
-println(work.measured("rod channel", Estimate.of(mm(0.04), mm(0.01))).across("fingerboard", "body joint", mm(560)).yield(Limits.within(mm(1.0))));
-// The same as before: the datum that both share cancels. It shows in what is still located from the blank.
-println(work.measured("rod channel", Estimate.of(mm(0.04), mm(0.01))).across("blank", "fingerboard", mm(0)));
+// The board is glued and has been read against the channel at 250 mm. A reading counts where it was read.
+var line = work.deviationAcross("fingerboard", mm(560)).minus(work.deviationAcross("body joint", mm(560)));
+var glued = work.deviationAcross("fingerboard", mm(250)).minus(work.deviationAcross("rod channel", mm(250)));
+var state = work.state().read(new NeckReading("board at 250 mm", glued, Estimate.of(mm(0.04), mm(0.02))));
+println(state.known("string line", line));
+println(state.known("string line", line).chance(Limits.within(mm(1.0))));
+println(state.agreement());
