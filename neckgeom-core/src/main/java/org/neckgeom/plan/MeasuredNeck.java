@@ -21,6 +21,7 @@ import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Reading;
 import org.neckgeom.order.Operation;
 import org.neckgeom.shop.BenchUncertainty;
+import org.neckgeom.strength.StiffnessReadings;
 import org.neckgeom.table.Key;
 import org.neckgeom.table.Moves;
 import org.neckgeom.table.Noun;
@@ -83,6 +84,11 @@ public final class MeasuredNeck extends Noun<MeasuredNeck> {
                 "neck depths as carved, each with its station");
     }
 
+    private static final Key<MeasuredNeck, StiffnessReadings> STIFFNESS = TABLE.usual(
+            "stiffness",
+            Types.group(StiffnessReadings.TABLE),
+            StiffnessReadings.none(),
+            "blanks bent or tapped, neck weighed down, relief at two tensions. Default: nothing");
     private static final Key<MeasuredNeck, Amount<Length>> REPEATABILITY = TABLE.usual(
             "repeatability",
             Types.SIZE,
@@ -237,6 +243,20 @@ public final class MeasuredNeck extends Noun<MeasuredNeck> {
         return Collections.unmodifiableSortedMap(depths);
     }
 
+    /**
+     * {@return these readings with what has been read of the neck's stiffness}
+     *
+     * @param readings on blanks and neck, in any order
+     */
+    public MeasuredNeck stiffness(StiffnessReadings readings) {
+        return new MeasuredNeck(values().with(STIFFNESS, readings));
+    }
+
+    /** {@return what has been read of the neck's stiffness} */
+    public StiffnessReadings stiffness() {
+        return values().at(STIFFNESS);
+    }
+
     /** {@return whether nothing has been read; true for {@link #none}} */
     public boolean isEmpty() {
         return count() == 0;
@@ -245,7 +265,10 @@ public final class MeasuredNeck extends Noun<MeasuredNeck> {
     /** How many readings there are. */
     int count() {
         int depths = values().find(BACK).map(List::size).orElse(0);
-        return lengths().size() + (values().has(SCARF_ANGLE) ? 1 : 0) + depths;
+        return lengths().size()
+                + (values().has(SCARF_ANGLE) ? 1 : 0)
+                + depths
+                + stiffness().count();
     }
 
     private List<NeckFeature> lengths() {
