@@ -21,6 +21,7 @@ import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Types;
 import org.neckgeom.table.Values;
+import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LinearDensity;
@@ -49,6 +50,12 @@ public final class StringSet extends Noun<StringSet> {
     private static final String[] NOTES = {"C", "C#", "D", "D#", "E", "F", "F#", "G", "G#", "A", "A#", "B"};
 
     private static final int MOST = 24;
+
+    /** Diameter in mm up to which a steel string given by its diameter alone is plain: common practice for steel guitar strings. */
+    public static final double THICKEST_PLAIN_MM = 0.55;
+
+    /** Mass of a solid string of the heaviest listed materials, nickel and copper (8908 and 8920 kg/m3), over one of steel. */
+    private static final double HEAVIEST = 1.14;
 
     /** Its keys. */
     public static final Table<StringSet> TABLE =
@@ -88,11 +95,30 @@ public final class StringSet extends Noun<StringSet> {
                             MOST),
                     "diameter of a single string: one for all, or one for each course")
             .called("string diameter");
+    private static final Key<StringSet, List<StringMaterial>> MATERIALS = TABLE.optional(
+            "materials",
+            Types.oneOrMore(Types.words(StringMaterial.class, StringMaterial::toString), MOST),
+            "material of a plain string or of the core: one for all, or one for each course. Default: steel");
+    private static final Key<StringSet, List<Amount<Length>>> CORES = TABLE.optional(
+                    "cores",
+                    Types.oneOrMore(
+                            Types.LENGTH
+                                    .atLeast(ShopUnits.mm(0))
+                                    .atMost(ShopUnits.mm(6))
+                                    .suchAs("0.45 mm or 18 thou"),
+                            MOST),
+                    "core diameter of a wound string, 0 mm for a plain one: one for all, or one for each course")
+            .called("core diameter");
+    private static final Key<StringSet, List<StringMaterial>> WRAPS = TABLE.optional(
+            "wraps",
+            Types.oneOrMore(Types.words(StringMaterial.class, StringMaterial::toString), MOST),
+            "material of the wrap round a core, one close layer: one for all, or one for each course");
     private static final Key<StringSet, Across> ACROSS =
             TABLE.optional("across", Types.group(Across.TABLE), "string spacing. Default: not planned");
 
     static {
         TABLE.moved(Moves.none().and("masses per length", "linear densities"));
+        TABLE.together(CORES, WRAPS);
     }
 
     private final double[] hertz;
@@ -100,6 +126,9 @@ public final class StringSet extends Noun<StringSet> {
     private final double[] tensions;
     private final double[] gramsPerMetre;
     private final double[] diameters;
+    private final double[] cores;
+    private final List<StringMaterial> materials;
+    private final List<StringMaterial> wraps;
 
     private StringSet(Values<StringSet> values) {
         super(once(once(once(values, TENSIONS), MASSES), DIAMETERS));
@@ -108,6 +137,10 @@ public final class StringSet extends Noun<StringSet> {
         this.tensions = each(TENSIONS);
         this.gramsPerMetre = each(MASSES);
         this.diameters = each(DIAMETERS);
+        this.cores = each(CORES);
+        this.materials = eachOf(MATERIALS);
+        this.wraps = eachOf(WRAPS);
+        checkBuild();
         for (double pitch : hertz) {
             if (!(pitch > 0)) {
                 throw values.refused(PITCHES, "more-than", "be more than 0 Hz", ShopUnits.hertz(pitch));
@@ -133,22 +166,64 @@ public final class StringSet extends Noun<StringSet> {
                 : values;
     }
 
+    /** A core lies inside its string, and no string is heavier than solid metal of the heaviest kind. */
+    private void checkBuild() {
+        if (cores.length > 0 && diameters.length == 0) {
+            throw Refusal.because(
+                    DIAMETERS.name(), "missing", "strings with cores need their diameters, but have none");
+        }
+        for (int i = 0; i < hertz.length; i++) {
+            if (cores.length > 0 && !(cores[i] < diameters[i])) {
+                throw Refusal.of(
+                        CORES.name(),
+                        "less-than",
+                        "be less than " + length(diameters[i]) + ", the diameter of string " + (i + 1),
+                        length(cores[i]));
+            }
+            double heaviest = diameters.length == 0
+                    ? Double.POSITIVE_INFINITY
+                    : HEAVIEST * 1000 * StringMaterial.STEEL.plainKgPerM(diameters[i]);
+            if (gramsPerMetre.length > 0 && gramsPerMetre[i] > heaviest) {
+                throw Refusal.of(
+                        MASSES.name(),
+                        "too-heavy",
+                        "be " + Numbers.plain(Math.floor(10 * heaviest) / 10) + " g/m or less for string " + (i + 1)
+                                + " of " + length(diameters[i]) + ", as heavy as solid nickel",
+                        Numbers.plain(gramsPerMetre[i]) + " g/m");
+            }
+        }
+    }
+
+    private String length(double mm) {
+        return Amount.ofLibrary(mm, diameters().get(0).unit()).toString();
+    }
+
+    private List<StringMaterial> eachOf(Key<StringSet, List<StringMaterial>> key) {
+        List<StringMaterial> given = values().find(key).orElse(List.of());
+        requireAsMany(key, given.size());
+        return given.size() == 1 ? Collections.nCopies(courses(), given.get(0)) : given;
+    }
+
     private <Q extends Quantity<Q>> double[] each(Key<StringSet, List<Amount<Q>>> key) {
         List<Amount<Q>> given = values().find(key).orElse(List.of());
+        requireAsMany(key, given.size());
+        double[] values = new double[given.isEmpty() ? 0 : values().at(PITCHES).size()];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = given.get(given.size() == 1 ? 0 : i).libraryValue();
+        }
+        return values;
+    }
+
+    private void requireAsMany(Key<StringSet, ?> key, int given) {
         int courses = values().at(PITCHES).size();
-        if (given.size() > 1 && given.size() != courses) {
+        if (given > 1 && given != courses) {
             throw Refusal.of(
                     key.name(),
                     "as-many",
                     "be given once for all or once for each of the " + courses + " courses",
                     "was",
-                    "given " + given.size() + " times");
+                    "given " + given + " times");
         }
-        double[] values = new double[given.isEmpty() ? 0 : courses];
-        for (int i = 0; i < values.length; i++) {
-            values[i] = given.get(given.size() == 1 ? 0 : i).libraryValue();
-        }
-        return values;
     }
 
     /** A note, or a frequency for a string tuned to none. */
@@ -237,6 +312,33 @@ public final class StringSet extends Noun<StringSet> {
     }
 
     /**
+     * {@return these strings of a material each; that of a plain string or of the core; steel where not given}
+     *
+     * @param each one for all, or one to each course from bass to treble
+     */
+    public StringSet materials(StringMaterial... each) {
+        Objects.requireNonNull(each, MATERIALS.name());
+        List<StringMaterial> all = Arrays.stream(each)
+                .map(one -> Objects.requireNonNull(one, MATERIALS.name()))
+                .toList();
+        return new StringSet(values().with(MATERIALS, all));
+    }
+
+    /**
+     * {@return these strings with cores under one close layer of round wire; how heavy they are then follows}
+     *
+     * @param wrap what the wire is made of
+     * @param diameters of the cores, one for all or one to each course from bass to treble, each less than the string's
+     *     diameter; 0 for a plain string
+     */
+    @SafeVarargs
+    @SuppressWarnings("varargs") // only read, into a list
+    public final StringSet cores(StringMaterial wrap, Quantity<Length>... diameters) {
+        return new StringSet(values().with(WRAPS, List.of(Objects.requireNonNull(wrap, "wrap")))
+                .with(CORES, amounts(Arrays.asList(Objects.requireNonNull(diameters, CORES.name())), CORES)));
+    }
+
+    /**
      * {@return these strings spread across nut and saddle}
      *
      * @param spread how
@@ -282,6 +384,44 @@ public final class StringSet extends Noun<StringSet> {
     /** {@return the tension of a single string of each course in N, where given; one to a course, or empty} */
     public double[] tensionsN() {
         return tensions.clone();
+    }
+
+    /** {@return the material of a plain string or the core of each course, from bass to treble} */
+    public List<StringMaterial> materials() {
+        return materials.isEmpty() ? Collections.nCopies(courses(), StringMaterial.STEEL) : materials;
+    }
+
+    /** {@return the core diameter of a single string of each course in mm, 0 for a plain one; one to a course, or empty} */
+    public double[] coresMm() {
+        return cores.clone();
+    }
+
+    /**
+     * {@return the linear density of a single string of a course, in g/m: as given, or of its core with its wrap, or of a plain
+     * string of its diameter and material; NaN where it is not known}
+     *
+     * <p>A steel string given by its diameter alone is plain up to 0.55 mm (common practice); a thicker one is wound, and its
+     * mass not known.
+     *
+     * @param course 0 for the one farthest on the bass side
+     */
+    public double gramPerMetre(int course) {
+        if (course < 0 || course >= hertz.length) {
+            throw Refusal.of("course", "range", "be between 0 and " + (hertz.length - 1), course);
+        }
+        if (gramsPerMetre.length > 0) {
+            return gramsPerMetre[course];
+        }
+        if (diameters.length == 0) {
+            return Double.NaN;
+        }
+        StringMaterial material = materials().get(course);
+        if (cores.length > 0 && cores[course] > 0) {
+            double wire = (diameters[course] - cores[course]) / 2;
+            return 1000 * material.woundKgPerM(cores[course], wraps.get(course), wire);
+        }
+        boolean isPlain = cores.length > 0 || !materials.isEmpty() || diameters[course] <= THICKEST_PLAIN_MM;
+        return isPlain ? 1000 * material.plainKgPerM(diameters[course]) : Double.NaN;
     }
 
     /**

@@ -58,6 +58,24 @@ public final class Tenon extends Noun<Tenon> implements HeelJoint {
                     "be less than the " + style().brief(behind) + " of tenon behind its set-back",
                     values.at(DIAMETER));
         }
+        requireApart(values);
+    }
+
+    /** Two holes that meet are one slot, which no bolt holds in. */
+    private static void requireApart(Values<Tenon> values) {
+        List<Amount<Length>> depths = values.find(HOLES).orElse(List.of()).stream()
+                .sorted(Comparator.comparingDouble(Amount::libraryValue))
+                .toList();
+        for (int i = 1; i < depths.size(); i++) {
+            double apart = depths.get(i).libraryValue() - depths.get(i - 1).libraryValue();
+            if (!(apart > values.libraryValue(DIAMETER))) {
+                throw values.refused(
+                        HOLES,
+                        "apart",
+                        "be more than " + values.at(DIAMETER) + " apart, the diameter of a hole",
+                        depths.get(i - 1) + " and " + depths.get(i));
+            }
+        }
     }
 
     /**

@@ -50,6 +50,7 @@ import org.neckgeom.neck.Posts;
 import org.neckgeom.neck.Scale;
 import org.neckgeom.neck.ScarfCut;
 import org.neckgeom.neck.StringHeights;
+import org.neckgeom.neck.StringMaterial;
 import org.neckgeom.neck.StringSet;
 import org.neckgeom.neck.Tenon;
 import org.neckgeom.neck.TrussRod;
@@ -424,6 +425,10 @@ public final class Samples {
                 group(() -> Channel.forRod(rod()).adjusterPocket(mm(40)).section(mm(11), mm(12))));
         groups(
                 StringSet.class,
+                group(() -> strings()
+                        .diameters(mm(1.2), mm(0.9), mm(0.4))
+                        .materials(StringMaterial.STEEL)
+                        .cores(StringMaterial.NICKEL, mm(0.5), mm(0.4), mm(0))),
                 group(() -> strings(), () -> StringSet.of(List.of(pitch("G2"), pitch("D3"), pitch("A3")))),
                 group(() -> strings().doubled()),
                 group(() -> strings().tensions(newton(95))),

@@ -53,7 +53,9 @@ public final class HeelCorners extends ValueAnswer {
     }
 
     static HeelCorners of(NeckAngle angle, Heel heel, Quantity<Length> change, Quantity<Length> offset) {
-        double tip = LibraryUnits.mm(change, "change at the bridge") / angle.reachMm();
+        double rise = LibraryUnits.mm(change, "change at the bridge");
+        double pivot = rise > 0 ? 0 : Objects.requireNonNull(heel, "heel").heightMm();
+        double tip = rise / angle.leverMm(pivot);
         double swing = LibraryUnits.mm(offset, "centreline at the bridge") / angle.reachMm();
         double top = swing * Objects.requireNonNull(heel, "heel").widthMm() / 2;
         double cap = swing * heel.capWidthMm() / 2;

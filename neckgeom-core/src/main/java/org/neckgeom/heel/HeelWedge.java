@@ -11,12 +11,13 @@ import org.neckgeom.units.LibraryUnits;
 
 /**
  * The wood to take off the heel's mating face in a {@index "neck reset"}, to raise or lower the fret plane at the bridge,
- * such as 0.310 mm at the top edge for 1 mm lower. Immutable.
+ * such as 0.308 mm at the top edge for 1 mm lower. Immutable.
  *
- * <p>{@code cut = heel height |change| / S} at one end of the face, running out to nothing at the other. To raise the
+ * <p>{@code cut = heel height |change| / lever} at one end of the face, running out to nothing at the other. To raise the
  * projection the wood comes off at the cap and the head tips back about the top edge; to lower it the wood comes off at
- * the top edge and the head tips forward about the cap. Estimate: the lever rule for small turns, with S from the joint
- * to the saddle; error up to 2 % of the change for neck angles up to 5 deg.
+ * the top edge and the head tips forward about the cap. Estimate: a small turn with its exact
+ * lever, {@code S/cos t - a_s sin t/cos^2 t + p tan t}, p the fret plane over the edge it tips about; of second order in the turn:
+ * under 0.3 % for a degree.
  */
 public final class HeelWedge extends ValueAnswer {
 
@@ -44,14 +45,14 @@ public final class HeelWedge extends ValueAnswer {
 
     private final double heel;
     private final double change;
-    private final double reach;
+    private final double lever;
     private final double plane;
 
-    private HeelWedge(double heel, double change, double reach, double plane, LengthStyle style) {
+    private HeelWedge(double heel, double change, double lever, double plane, LengthStyle style) {
         super(FORM, style);
         this.heel = heel;
         this.change = change;
-        this.reach = reach;
+        this.lever = lever;
         this.plane = plane;
     }
 
@@ -59,14 +60,17 @@ public final class HeelWedge extends ValueAnswer {
         return new HeelWedge(
                 LibraryUnits.mmPositive(heelHeight, "heel height"),
                 LibraryUnits.mm(change, "change at the bridge"),
-                angle.reachMm(),
+                angle.leverMm(
+                        LibraryUnits.mm(change, "change at the bridge") > 0
+                                ? 0
+                                : LibraryUnits.mm(heelHeight, "heel height")),
                 angle.planeMm(),
                 angle.style());
     }
 
     /** {@return the greatest thickness of the wedge; 0 or more} */
     public Amount<Length> cut() {
-        return style().amount(heel * Math.abs(change) / reach);
+        return style().amount(heel * Math.abs(change) / lever);
     }
 
     /**
@@ -87,12 +91,12 @@ public final class HeelWedge extends ValueAnswer {
     }
 
     private double shorteningMm() {
-        double turn = Math.abs(change) / reach;
+        double turn = Math.abs(change) / lever;
         return isAtCap() ? -plane * turn : (heel + plane) * turn;
     }
 
     @Override
     protected Object[] parts() {
-        return new Object[] {heel, change, reach, plane};
+        return new Object[] {heel, change, lever, plane};
     }
 }

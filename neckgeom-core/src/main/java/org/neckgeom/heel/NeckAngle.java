@@ -122,6 +122,17 @@ public final class NeckAngle extends LeanAnswer {
         return plane + levelReachMm() * StrictMath.tan(rad()) - domeRise;
     }
 
+    /**
+     * How much the fret plane's height at the saddle changes for one radian of a small turn about a point under its point at the
+     * joint: {@code S/cos t - a_s sin t/cos^2 t + p tan t}, p the fret plane over that point. S alone is 1 % off at 2 deg, 4 % at
+     * 5 deg.
+     */
+    double leverMm(double pivotUnderTopMm) {
+        double slope = StrictMath.tan(rad());
+        double cos = StrictMath.cos(rad());
+        return levelReachMm() / (cos * cos) + (plane + pivotUnderTopMm) * slope;
+    }
+
     /** Distance from joint to the string's point on the saddle, level with the reference plane. */
     private double levelReachMm() {
         double t = rad();

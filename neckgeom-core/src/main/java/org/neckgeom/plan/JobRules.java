@@ -15,6 +15,9 @@ import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;
+import org.neckgeom.strength.Relief;
+import org.neckgeom.strength.StiffnessReadings;
+import org.neckgeom.strength.StringLoad;
 import org.neckgeom.units.LengthStyle;
 
 /** What must hold between the neck, its blank, the shop and what has been read; each fault at the key a maker would change. */
@@ -63,9 +66,21 @@ final class JobRules {
         if (rules.strings()) {
             rules.posts();
         }
+        if (design.isReadyForLoad()) {
+            rules.refused("strings", () -> StringLoad.of(design).total());
+            rules.stiffness(stages);
+        }
         rules.readings(stages.measured());
         if (!rules.faults.isEmpty()) {
             throw Refusal.of(rules.faults);
+        }
+    }
+
+    /** Readings of stiffness that no wood gives are asked about, once there is a neck to compare them with. */
+    private void stiffness(Stages stages) {
+        StiffnessReadings readings = stages.job().measured().stiffness();
+        if (faults.isEmpty() && !readings.isEmpty()) {
+            refused("measured.stiffness", () -> Relief.of(design).knowing(readings));
         }
     }
 

@@ -21,6 +21,7 @@ import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Reading;
 import org.neckgeom.order.Operation;
 import org.neckgeom.shop.BenchUncertainty;
+import org.neckgeom.strength.StiffnessReadings;
 import org.neckgeom.table.Key;
 import org.neckgeom.table.Moves;
 import org.neckgeom.table.Noun;
@@ -89,6 +90,11 @@ public final class MeasuredNeck extends Noun<MeasuredNeck> {
             Types.list(Types.group(Offset.TABLE), 1, MOST_STATIONS),
             "offsets from the channel of what was cut or glued, each with its station");
 
+    private static final Key<MeasuredNeck, StiffnessReadings> STIFFNESS = TABLE.usual(
+            "stiffness",
+            Types.group(StiffnessReadings.TABLE),
+            StiffnessReadings.none(),
+            "blanks bent or tapped, neck weighed down, relief at two tensions. Default: nothing");
     private static final Key<MeasuredNeck, Amount<Length>> REPEATABILITY = TABLE.usual(
             "repeatability",
             Types.SIZE,
@@ -334,6 +340,20 @@ public final class MeasuredNeck extends Noun<MeasuredNeck> {
         return Collections.unmodifiableSortedMap(depths);
     }
 
+    /**
+     * {@return these readings with what has been read of the neck's stiffness}
+     *
+     * @param readings on blanks and neck, in any order
+     */
+    public MeasuredNeck stiffness(StiffnessReadings readings) {
+        return new MeasuredNeck(values().with(STIFFNESS, readings));
+    }
+
+    /** {@return what has been read of the neck's stiffness} */
+    public StiffnessReadings stiffness() {
+        return values().at(STIFFNESS);
+    }
+
     /** {@return whether nothing has been read; true for {@link #none}} */
     public boolean isEmpty() {
         return count() == 0;
@@ -345,7 +365,8 @@ public final class MeasuredNeck extends Noun<MeasuredNeck> {
         return lengths().size()
                 + (values().has(SCARF_ANGLE) ? 1 : 0)
                 + depths
-                + offsets().size();
+                + offsets().size()
+                + stiffness().count();
     }
 
     private List<NeckFeature> lengths() {

@@ -68,6 +68,9 @@ final class StrengthParts {
         PlanSection.Draft draft = draft(plan)
                 .row("load", "load", plan.strength().load())
                 .row("rodSlack", "rod slack", relief.underStrings());
+        if (!plan.job().measured().stiffness().isEmpty()) {
+            draft = draft.row("stiffness", "stiffness", relief.stiffness());
+        }
         if (!plan.job().channel().rod().isPresent()) {
             return PlanPart.of(draft, noRodToSet(plan, relief.underStrings()));
         }

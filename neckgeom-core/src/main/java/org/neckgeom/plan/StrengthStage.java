@@ -44,7 +44,9 @@ final class StrengthStage {
     }
 
     private Optional<Relief> underTheStrings() {
-        return isKnown() && thinnest().woodMm() > 0 ? Optional.of(Relief.of(made.design())) : Optional.empty();
+        return isKnown() && thinnest().woodMm() > 0
+                ? Optional.of(Relief.of(made.design()).knowing(job.measured().stiffness()))
+                : Optional.empty();
     }
 
     StringLoad load() {

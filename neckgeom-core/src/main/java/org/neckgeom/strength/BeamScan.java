@@ -51,10 +51,10 @@ record BeamScan(Bend strings, @Nullable Bend rod) {
             double x2 = x[i] + SECOND * h;
             beam.section(x1, section);
             double axis1 = section.neutralAxis();
-            double flexible1 = 1 / section.bendingStiffness();
+            double flexible1 = beam.flexibility(x1, section);
             beam.section(x2, section);
             double axis2 = section.neutralAxis();
-            double flexible2 = 1 / section.bendingStiffness();
+            double flexible2 = beam.flexibility(x2, section);
             panel.set(h, pull.pull() * flexible1, pull.pull() * flexible2);
             byStrings.step(i, panel, pull.moment(x1, axis1) * flexible1, pull.moment(x2, axis2) * flexible2);
             byRamp.step(i, panel, x1 * flexible1, x2 * flexible2);

@@ -28,6 +28,17 @@ final class Bend {
         return new Bend(x, sumSlope, sumRise);
     }
 
+    /** Returns this line with all its slopes and rises times a number. */
+    Bend times(double factor) {
+        double[] moreSlope = new double[x.length];
+        double[] moreRise = new double[x.length];
+        for (int i = 0; i < x.length; i++) {
+            moreSlope[i] = factor * slope[i];
+            moreRise[i] = factor * rise[i];
+        }
+        return new Bend(x, moreSlope, moreRise);
+    }
+
     /** Returns the same line turned and shifted so that its body end stays where it was, level. */
     Bend clampedAtEnd() {
         int last = x.length - 1;

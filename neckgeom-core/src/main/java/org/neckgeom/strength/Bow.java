@@ -15,9 +15,21 @@ import org.neckgeom.units.ShopUnit;
  * as {@code relief 0.55 mm (95 %: 0.37 to 0.86 mm), 187 mm from the nut}. Immutable.
  *
  * <p>Relief is the greatest gap under the straightedge; a hump is the greatest rise over the line between its two frets.
- * Estimate, with the assumptions of {@link Relief}; its interval is the 95 % interval over pairs of woods.
+ * Estimate, with the assumptions of {@link Relief}; its interval is the 95 % interval over pairs of
+ * woods and over what the beam leaves out: fret slots, a slack rod in touch, glue line, joint, heel, run-out of the grain, shear in
+ * table moduli, moisture, sizes, tension and heights, each with a size of its own.
  */
 public final class Bow extends ValueAnswer {
+
+    private static final Form<BowKnowledge.Share> MODEL = Form.<BowKnowledge.Share>of("model-part")
+            .fact(
+                    "part",
+                    Kind.NAME,
+                    "what the beam leaves out",
+                    share -> share.cause().toString())
+            .fact("shift", Kind.RATIO, "of the logarithm of relief", BowKnowledge.Share::shift)
+            .fact("deviation", Kind.RATIO, "standard uncertainty of the logarithm", BowKnowledge.Share::deviation)
+            .finds("model-part", "{part} {deviation:percent 0}");
 
     private static final Form<Bow> FORM = Form.<Bow>of("bow")
             .fact("neck", Kind.NAME, "its name", bow -> bow.question.name())
@@ -38,21 +50,47 @@ public final class Bow extends ValueAnswer {
             .row("straightedge", "straightedge", StrungNeck.STRAIGHTEDGE, "where it lies", bow -> bow.question)
             .row("lift", "nut lifted", Likely.KIND, "of the nut, the neck held at the body", x -> x.lift)
             .row("woods", "woods", StrungNeck.WOODS, "of neck and fingerboard", bow -> bow.question.woods())
-            .note("estimate", "Estimate: elastic beam clamped at the body joint, fingerboard bonded, frets, heel and")
-            .note("estimate", "creep left out; 95 % interval over pairs of woods.");
+            .fact("uncertainty", Kind.RATIO, "of relief, standard, relative", bow -> bow.knowledge.deviation())
+            .fact("byWood", Kind.RATIO, "of it, by the two woods alone", bow -> bow.knowledge.deviationOfWoods())
+            .fact("byModel", Kind.RATIO, "of it, by what the beam leaves out", bow -> bow.knowledge.deviationOfModel())
+            .fact(
+                    "model",
+                    Kind.table(MODEL),
+                    "what the beam leaves out, the largest first",
+                    bow -> bow.knowledge.model())
+            .fact(
+                    "largest",
+                    Kind.answer(MODEL),
+                    "of the model",
+                    bow -> bow.knowledge.model().get(0))
+            .line(
+                    "uncertainty",
+                    "uncertainty",
+                    "{uncertainty:percent 0}: wood {byWood:percent 0}, model {byModel:percent 0}, most of it {largest}")
+            .fact("inPureBending", Kind.RATIO, "modulus used over that of a bending table", bow -> MadeNeck.TABLE)
+            .note(
+                    "table-moduli",
+                    Bow::isOfTable,
+                    "Moduli from bending tables contain shear: {inPureBending:2} of them is used.")
+            .note(
+                    "estimate",
+                    "Estimate: elastic beam clamped at the body joint; creep left out. 95 % interval over woods")
+            .note("estimate", "and over what the beam leaves out.");
 
     private final StrungNeck question;
     private final double force;
     private final Straightedge edge;
     private final Likely<Length> relief;
     private final Likely<Length> lift;
+    private final BowKnowledge knowledge;
 
     Bow(StrungNeck question, double force) {
         super(FORM, question.style());
         this.question = question;
         this.force = force;
         StrungNeck.Bench bench = question.bench();
-        this.edge = bench.with(1, 1);
+        this.edge = bench.middle();
+        this.knowledge = bench.knowledge();
         List<double[]> intervals = bench.intervals(
                 List.of(x -> x.bow(force), x -> x.under(force).clampedAtEnd().riseAt(0)));
         this.relief = Likely.of(intervals.get(0), style().unit());
@@ -67,6 +105,25 @@ public final class Bow extends ValueAnswer {
     /** {@return the 95 % interval of the bow over pairs of woods} */
     public Interval<Length> interval() {
         return relief.interval();
+    }
+
+    private boolean isOfTable() {
+        return question.woods().stream().anyMatch(wood -> MadeNeck.pureBending(wood) != 1);
+    }
+
+    /** {@return the standard uncertainty of the relief, relative: that of its logarithm} */
+    public double relativeUncertainty() {
+        return knowledge.deviation();
+    }
+
+    /** {@return what of the relative uncertainty comes from the two woods alone} */
+    public double uncertaintyOfWood() {
+        return knowledge.deviationOfWoods();
+    }
+
+    /** {@return what of the relative uncertainty comes from what the beam leaves out} */
+    public double uncertaintyOfModel() {
+        return knowledge.deviationOfModel();
     }
 
     Likely<Length> likely() {

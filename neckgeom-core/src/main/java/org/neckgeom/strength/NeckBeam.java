@@ -22,9 +22,27 @@ import org.neckgeom.neck.Channel;
  * @param channel the rod's channel, or null
  * @param filling modulus of a bar bonded into the channel, 0 for an unbonded rod
  * @param bars bonded bars beside the channel
+ * @param effect of what the section does not know on its stiffness
  */
 record NeckBeam(
-        double length, Board board, Back back, @Nullable Channel channel, double filling, List<BondedBar> bars) {
+        double length,
+        Board board,
+        Back back,
+        @Nullable Channel channel,
+        double filling,
+        List<BondedBar> bars,
+        Effect effect) {
+
+    /** Gives the bending stiffness at a station of a section that has a stiffness without it, N mm2. */
+    interface Effect {
+        Effect NONE = (x, stiffness) -> stiffness;
+
+        double stiffness(double x, double ofTheSection);
+    }
+
+    NeckBeam(double length, Board board, Back back, @Nullable Channel channel, double filling, List<BondedBar> bars) {
+        this(length, board, back, channel, filling, bars, Effect.NONE);
+    }
 
     /**
      * The fingerboard.
@@ -69,11 +87,40 @@ record NeckBeam(
                 new Back(back.halfWidth, back.depth, back.bass, back.treble, backFactor * back.modulus),
                 channel,
                 filling,
-                bars);
+                bars,
+                effect);
     }
 
     NeckBeam withBars(List<BondedBar> others) {
-        return new NeckBeam(length, board, back, channel, filling, others);
+        return new NeckBeam(length, board, back, channel, filling, others, effect);
+    }
+
+    NeckBeam with(Effect other) {
+        return new NeckBeam(length, board, back, channel, filling, bars, other);
+    }
+
+    /** With a thicker board and a deeper back. */
+    NeckBeam thicker(double boardMm, double backMm) {
+        return new NeckBeam(
+                length,
+                new Board(board.width, board.thickness.plus(boardMm), board.radius, board.modulus),
+                new Back(back.halfWidth, back.depth.plus(backMm), back.bass, back.treble, back.modulus),
+                channel,
+                filling,
+                bars,
+                effect);
+    }
+
+    /** Without its board, or with nothing but it: the parts that a glue line joins. */
+    void board(double x, SectionMoments into) {
+        into.clear();
+        double curvature = board.radius == null ? 0 : 1 / board.radius.at(x);
+        into.board(board.modulus, board.width.at(x), board.thickness.at(x), curvature);
+    }
+
+    /** Curvature for one N mm of moment, where the section has been summed. */
+    double flexibility(double x, SectionMoments section) {
+        return 1 / effect.stiffness(x, section.bendingStiffness());
     }
 
     /**
@@ -82,9 +129,7 @@ record NeckBeam(
      * @throws ArithmeticException if the channel or a bar breaks through the back there
      */
     void section(double x, SectionMoments into) {
-        into.clear();
-        double curvature = board.radius == null ? 0 : 1 / board.radius.at(x);
-        into.board(board.modulus, board.width.at(x), board.thickness.at(x), curvature);
+        board(x, into);
         double halfWidth = back.halfWidth.at(x);
         double depth = back.depth.at(x);
         if (back.isEven()) {

@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import org.neckgeom.board.FannedFrets;
-import org.neckgeom.board.StringSpacing;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.kernel.NeckSetKernel;
 import org.neckgeom.neck.BackProfile;
@@ -14,11 +12,8 @@ import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Fingerboard;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.Reinforcement;
-import org.neckgeom.neck.StringHeights;
 import org.neckgeom.neck.StringSet;
-import org.neckgeom.solid.StringLine;
 import org.neckgeom.stock.Wood;
-import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
 /** Turns a design into a beam and its loads, and refuses what cannot be one. */
@@ -119,34 +114,6 @@ final class NeckModel {
         return bars;
     }
 
-    /** Tension of a single string of each course, N: as given, from mass per length, or as plain steel of its diameter. */
-    static double[] tensions(Neck neck) {
-        StringSet strings = strings(neck);
-        double[] given = strings.tensionsN();
-        if (given.length > 0) {
-            return given;
-        }
-        double[] masses = strings.linearDensitiesGramPerMetre();
-        double[] diameters = strings.diametersMm();
-        if (masses.length == 0 && diameters.length == 0) {
-            throw Refusal.because(
-                    "string tension",
-                    "missing",
-                    "\"" + neck.name() + "\" needs its string tensions for this, but has none: add .tensions(...),"
-                            + " .linearDensities(...) or .diameters(...) to the strings");
-        }
-        double[] hertz = strings.pitchesHz();
-        double[] speaking = speaking(neck);
-        double[] tensions = new double[hertz.length];
-        for (int i = 0; i < hertz.length; i++) {
-            double kgPerM = masses.length > 0
-                    ? masses[i] / 1000
-                    : StringMaterial.plainKgPerM(StringMaterial.STEEL.kgPerM3(), diameters[i]);
-            tensions[i] = newton(kgPerM, speaking[i], hertz[i]);
-        }
-        return tensions;
-    }
-
     /**
      * Tension of a string from its pitch, N: Mersenne's law as Taylor derived it, {@code T = mu (2 L f)^2}. Exact for an ideal flexible string.
      *
@@ -157,30 +124,5 @@ final class NeckModel {
     static double newton(double kgPerM, double scaleMm, double hertz) {
         double speed = 2 * scaleMm / 1000 * hertz;
         return kgPerM * speed * speed;
-    }
-
-    /**
-     * Speaking length of each course in plan, mm: its own scale and its compensation, the middle of both strings of a pair.
-     * Fanned frets give the scales along their outermost strings.
-     */
-    private static double[] speaking(Neck neck) {
-        double[] scales = FannedFrets.of(neck)
-                .map(fan -> fan.scales(
-                        StringSpacing.atNut(neck).orElseThrow(),
-                        StringSpacing.atSaddle(neck).orElseThrow()))
-                .orElseGet(() -> StringLine.overBoard(neck, StringHeights.usual()).stream()
-                        .map(StringLine::scale)
-                        .toList())
-                .stream()
-                .mapToDouble(Amount::libraryValue)
-                .toArray();
-        double compensation =
-                neck.neckSet().map(set -> set.compensation().libraryValue()).orElse(0.0);
-        double[] speaking = new double[strings(neck).courses()];
-        int inCourse = scales.length / speaking.length;
-        for (int i = 0; i < scales.length; i++) {
-            speaking[i / inCourse] += (scales[i] + compensation) / inCourse;
-        }
-        return speaking;
     }
 }

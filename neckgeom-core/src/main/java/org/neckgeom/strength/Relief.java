@@ -133,8 +133,8 @@ public final class Relief extends ValueAnswer {
     }
 
     private Relief with(StringLoads strings, int from, int to, double arm, double limit) {
-        return new Relief(
-                new StrungNeck(strung.neck(), strings, from, to, arm, limit, strung.bar(), strung.barOffCentre()));
+        return new Relief(new StrungNeck(
+                strung.neck(), strings, from, to, arm, limit, strung.bar(), strung.barOffCentre(), strung.readings()));
     }
 
     /**
@@ -162,7 +162,8 @@ public final class Relief extends ValueAnswer {
                 strung.arm(),
                 strung.limit(),
                 pairOf,
-                mm));
+                mm,
+                strung.readings()));
     }
 
     /**
@@ -173,6 +174,23 @@ public final class Relief extends ValueAnswer {
      */
     public BarsAdded addingBars(Bar pairOf, Quantity<Length> offCentre) {
         return new BarsAdded(strung, withBars(pairOf, offCentre).strung);
+    }
+
+    /**
+     * {@return these questions with what has been read of the neck's stiffness: its intervals are narrower}
+     *
+     * @param readings in any order
+     * @throws IllegalArgumentException if one is more than three times, or less than a third of, what the woods' table leads to
+     */
+    public Relief knowing(StiffnessReadings readings) {
+        StrungNeck known = strung.knowing(Objects.requireNonNull(readings, "readings"));
+        BenchRows.of(known.made(), readings);
+        return new Relief(known);
+    }
+
+    /** {@return what those readings have narrowed, one after the other} */
+    public StiffnessKnowledge stiffness() {
+        return new StiffnessKnowledge(strung);
     }
 
     /** {@return the bow under the strings, the rod slack} */
@@ -212,6 +230,16 @@ public final class Relief extends ValueAnswer {
      */
     public RodForce rodForceFor(Quantity<Length> wanted) {
         return RodForce.of(strung, wanted);
+    }
+
+    /**
+     * {@return how far to turn the rod for the wanted relief under the strings, which way, and at which torque to stop}
+     *
+     * @param wanted relief, positive forward
+     * @param pitch of the rod's thread, more than 0; twice it for left-and-right threads
+     */
+    public RodTurns rodTurnsFor(Quantity<Length> wanted, Quantity<Length> pitch) {
+        return RodTurns.of(strung, wanted, pitch);
     }
 
     /**

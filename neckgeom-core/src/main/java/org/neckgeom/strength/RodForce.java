@@ -59,7 +59,7 @@ public final class RodForce extends ValueAnswer {
                     "the strings leave {slackRelief}, and a single-action rod can only take relief away")
             .finds("too-weak", "the rod's limit is {limit:0}");
 
-    private static final Form<RodForce> FORM = Form.<RodForce>of("rod-force")
+    static final Form<RodForce> FORM = Form.<RodForce>of("rod-force")
             .fact("wanted", Kind.MM, "relief, positive forward", x -> x.wanted)
             .fact("reach", Kind.code(Reach.class), "of the rod", RodForce::reach)
             .fact("rodArm", Kind.MM, "between the axes of a two-way rod's bars", x -> x.question.arm())
@@ -82,7 +82,7 @@ public final class RodForce extends ValueAnswer {
                     x -> x.question.isTwoWay(),
                     "Estimate: bars {rodArm:brief} apart, whole moment passed to the wood;")
             .note("estimate", x -> !x.question.isTwoWay(), "Estimate: rod on the channel's floor, no friction;")
-            .note("estimate", "95 % interval over pairs of woods.")
+            .note("estimate", "95 % interval over woods, model and arm of the rod.")
             .note("turn-slowly", x -> x.question.hasRod(), "An eighth of a turn at a time; stop where it turns hard.");
 
     private final StrungNeck question;
@@ -105,7 +105,7 @@ public final class RodForce extends ValueAnswer {
         double[] found = intervals.get(1);
         this.slack = Likely.of(intervals.get(0), style.unit());
         this.force = Likely.of(found, ShopUnit.NEWTON);
-        this.hump = Double.isNaN(found[0]) ? 0 : bench.with(1, 1).hump(found[0]);
+        this.hump = Double.isNaN(found[0]) ? 0 : bench.middle().hump(found[0]);
     }
 
     /** {@return whether the rod can do it; may, or cannot} */

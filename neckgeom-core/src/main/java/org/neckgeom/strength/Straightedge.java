@@ -18,6 +18,15 @@ record Straightedge(Bend strings, @Nullable Bend rod, double from, double to) {
     private static final int MOST_STEPS = 200;
     private static final double LARGEST_FORCE = 1e6;
 
+    /** On a neck softer by a logarithm, its load and the arm of its rod larger by others. */
+    Straightedge softer(double softness, double load, double arm) {
+        return new Straightedge(
+                strings.times(StrictMath.exp(softness + load)),
+                rod == null ? null : rod.times(StrictMath.exp(softness + arm)),
+                from,
+                to);
+    }
+
     Bend under(double force) {
         return rod == null || force == 0 ? strings : strings.plus(rod, force);
     }

@@ -29,6 +29,39 @@ public final class StringLoad extends ValueAnswer {
 
     private static final Kind<Double> NEWTON = Kind.libraryValue(ShopUnit.NEWTON);
 
+    /** How near to breaking the string stressed most is: by common practice. */
+    public enum Strain {
+        /** Under 15 % of its strength. */
+        SLACK("slack"),
+        /** From 15 to 70 %. */
+        USUAL("usual"),
+        /** From 70 to 85 %. */
+        BREAKS_EARLY("breaks early"),
+        /** Over 85 %. */
+        WILL_NOT_LAST("will not last");
+
+        private final String words;
+
+        Strain(String words) {
+            this.words = words;
+        }
+
+        static Strain of(double share) {
+            if (share < 0.15) {
+                return SLACK;
+            }
+            if (share <= 0.70) {
+                return USUAL;
+            }
+            return share <= 0.85 ? BREAKS_EARLY : WILL_NOT_LAST;
+        }
+
+        @Override
+        public String toString() {
+            return words;
+        }
+    }
+
     private static final Form<StringLoad> FORM = Form.<StringLoad>of("string-load")
             .fact("neck", Kind.NAME, "its name", load -> load.neck.name())
             .factIfAny("obstacle", Kind.NAME, "why there is no moment", StringLoad::obstacle)
@@ -53,6 +86,21 @@ public final class StringLoad extends ValueAnswer {
                     load -> load.tensions.length > 10,
                     "from {pullLower:1 bare} to {pullUpper:1}{course}")
             .line("pulls", "each string", load -> load.tensions.length <= 10, "{pulls:1 bare} N{course}")
+            .factIfAny(
+                    "weakest",
+                    Kind.WHOLE,
+                    "string stressed most for its strength",
+                    load -> load.weakest().map(i -> i + 1))
+            .factIfAny(
+                    "shareOfStrength",
+                    Kind.RATIO,
+                    "its tension over its breaking load; steel, standard uncertainty 5 %",
+                    StringLoad::shareOfStrength)
+            .factIfAny("strain", Kind.code(Strain.class), "of that string", StringLoad::strain)
+            .line(
+                    "weakest",
+                    "stressed most",
+                    "string {weakest}: {shareOfStrength:percent 0} of its breaking load, {strain}")
             .factIfAny("momentAtNut", Likely.KIND, "positive bows the neck forward", load -> load.likely(0))
             .line("momentAtNut", "moment at the nut", "{momentAtNut}")
             .fact("middleFret", Kind.WHOLE, "half way to the body", StringLoad::middleFret)
@@ -62,6 +110,22 @@ public final class StringLoad extends ValueAnswer {
             .factIfAny("momentAtBody", Likely.KIND, "at that fret", load -> load.likely(load.neck.bodyAtFret()))
             .line("momentAtBody", "at fret {bodyFret}", "{momentAtBody}")
             .row("heights", "heights", StringLoads.HEIGHTS, "of the strings", load -> load.strings)
+            .factIfAny(
+                    "unlikely",
+                    Kind.WHOLE,
+                    "wound string whose mass none has",
+                    load -> load.unlikely().map(i -> i + 1))
+            .factIfAny(
+                    "overSolidSteel",
+                    Kind.RATIO,
+                    "its mass over that of solid steel of its diameter",
+                    load -> load.unlikely().map(load.strung::overSolidSteel))
+            .fact("leastWound", Kind.RATIO, "least of that for wound steel", load -> StringTensions.LEAST_WOUND)
+            .fact("mostWound", Kind.RATIO, "most of that for wound steel", load -> StringTensions.MOST_WOUND)
+            .note(
+                    "unlikely-mass",
+                    load -> load.unlikely().isPresent(),
+                    "Check the linear density of string {unlikely}: {overSolidSteel:2} of solid steel; wound steel has {leastWound:2} to {mostWound:2}.")
             .note(
                     "no-diameters",
                     load -> !load.strings.haveDiameters(),
@@ -72,6 +136,7 @@ public final class StringLoad extends ValueAnswer {
 
     private final Neck neck;
     private final StringLoads strings;
+    private final StringTensions strung;
     private final double[] tensions;
     private final StringPull pull;
 
@@ -79,7 +144,8 @@ public final class StringLoad extends ValueAnswer {
         super(FORM, strings.neck().style());
         this.neck = strings.neck();
         this.strings = strings;
-        this.tensions = NeckModel.tensions(neck);
+        this.strung = StringTensions.of(neck);
+        this.tensions = strung.newton();
         this.pull = strings.pull();
     }
 
@@ -106,6 +172,27 @@ public final class StringLoad extends ValueAnswer {
     /** {@return the tension of a single string of each course, from bass to treble; one to a course} */
     public List<Amount<Force>> tensions() {
         return Arrays.stream(tensions).mapToObj(StringLoad::force).toList();
+    }
+
+    /**
+     * {@return the tension of the string stressed most over its breaking load, a ratio; nothing where no string's strength is
+     * known} Steel wire, {@code 2060/d^0.163} MPa (ASTM A228), standard uncertainty 5 %; of a wound string the core bears.
+     */
+    public Optional<Double> shareOfStrength() {
+        return weakest().map(strung::shareOfStrength);
+    }
+
+    /** {@return how near to breaking that string is, in words; nothing where no string's strength is known} */
+    public Optional<Strain> strain() {
+        return shareOfStrength().map(Strain::of);
+    }
+
+    private Optional<Integer> weakest() {
+        return Optional.of(strung.weakest()).filter(i -> i >= 0);
+    }
+
+    private Optional<Integer> unlikely() {
+        return Optional.of(strung.unlikely()).filter(i -> i >= 0);
     }
 
     /** {@return the tension of all strings together, along the neck} */

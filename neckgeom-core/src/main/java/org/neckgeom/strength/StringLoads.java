@@ -73,7 +73,7 @@ record StringLoads(Neck neck, StringHeights heights) {
 
     /** The tension of all strings, each along its own middle line. */
     StringPull pull() {
-        double[] tensions = NeckModel.tensions(neck);
+        double[] tensions = StringTensions.of(neck).newton();
         List<StringLine> lines = StringLine.overBoard(neck, heights);
         int inLine = tensions.length * NeckModel.strings(neck).inCourse() / lines.size();
         StringPull pull = StringPull.NONE;

@@ -82,6 +82,11 @@ record StringPull(double pull, double atNut, double perMm, double overSaddle, Li
                         .toList());
     }
 
+    /** This load with all strings higher over the glue face. */
+    StringPull higher(double mm) {
+        return new StringPull(pull, atNut + pull * mm, perMm, overSaddle, late);
+    }
+
     /** This load with more of m1. */
     StringPull steeper(double newtonMore) {
         return new StringPull(pull, atNut, perMm + newtonMore, overSaddle, late);

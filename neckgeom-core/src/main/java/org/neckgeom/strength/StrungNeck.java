@@ -31,6 +31,7 @@ import org.neckgeom.units.ShopUnit;
  * @param limit greatest force of the rod, N
  * @param bar of the bonded pair, or null
  * @param barOffCentre from the centreline to the middle of each, mm
+ * @param readings of its stiffness
  */
 record StrungNeck(
         Neck neck,
@@ -40,7 +41,8 @@ record StrungNeck(
         double arm,
         double limit,
         @Nullable Bar bar,
-        double barOffCentre) {
+        double barOffCentre,
+        StiffnessReadings readings) {
 
     /** Between which frets the straightedge lies. */
     static final Kind<StrungNeck> STRAIGHTEDGE = Kind.answer(Form.<StrungNeck>of("straightedge")
@@ -82,7 +84,8 @@ record StrungNeck(
                         .orElse(0.0),
                 usualLimit(neck),
                 null,
-                0);
+                0,
+                StiffnessReadings.none());
     }
 
     /** Default force limit of the rod: its thread is as thick as one of its bars. */
@@ -163,6 +166,29 @@ record StrungNeck(
         return newton;
     }
 
+    MadeNeck made() {
+        return new MadeNeck(neck, beam(), pull());
+    }
+
+    StrungNeck knowing(StiffnessReadings other) {
+        return new StrungNeck(neck, strings, fromFret, toFret, arm, limit, bar, barOffCentre, other);
+    }
+
+    /** What each cause changes of the logarithm of relief. */
+    double[] effects() {
+        double from = neck.scale().fretMm(fromFret);
+        double to = neck.scale().fretMm(toFret);
+        return MadeNeck.effects(made(), made -> made.relief(from, to));
+    }
+
+    private BowKnowledge knowledge() {
+        CauseState state = CauseState.prior();
+        for (BenchRows.Named row : BenchRows.of(made(), readings)) {
+            state = state.after(row.row());
+        }
+        return new BowKnowledge(state, effects(), NeckModel.spread(neck));
+    }
+
     Bench bench() {
         return new Bench(
                 beam(),
@@ -170,13 +196,29 @@ record StrungNeck(
                 rodPull(),
                 neck.scale().fretMm(fromFret),
                 neck.scale().fretMm(toFret),
-                NeckModel.spread(neck));
+                knowledge());
     }
 
-    /** Lays the straightedge on the neck for any multiple of the two moduli. */
-    record Bench(NeckBeam beam, StringPull pull, @Nullable RodPull rod, double from, double to, ModulusSpread spread) {
+    /** Lays the straightedge on the neck for any multiple of the two moduli, and what else is not known. */
+    record Bench(
+            NeckBeam beam, StringPull pull, @Nullable RodPull rod, double from, double to, BowKnowledge knowledge) {
 
-        Straightedge with(double backFactor, double boardFactor) {
+        /** On the neck as the model has it, at means and medians. */
+        Straightedge middle() {
+            Straightedge[] found = new Straightedge[1];
+            knowledge.atMeans((neck, board, softness, load, arm) -> {
+                found[0] = with(neck, board).softer(softness, load, arm);
+                return 0;
+            });
+            return found[0];
+        }
+
+        /** On the plain beam: mean moduli, and nothing of what the beam leaves out. */
+        Straightedge bare() {
+            return with(1, 1);
+        }
+
+        private Straightedge with(double backFactor, double boardFactor) {
             BeamScan scan = BeamScan.of(beam.stiffer(backFactor, boardFactor), pull, rod, BeamScan.USUAL_PANELS);
             return new Straightedge(scan.strings(), scan.rod(), from, to);
         }
@@ -187,8 +229,9 @@ record StrungNeck(
         List<double[]> intervals(List<ToDoubleFunction<Straightedge>> questions) {
             Map<List<Double>, Straightedge> known = new HashMap<>();
             return questions.stream()
-                    .map(shown -> spread.interval((back, board) -> shown.applyAsDouble(
-                            known.computeIfAbsent(List.of(back, board), moduli -> with(back, board)))))
+                    .map(shown -> knowledge.interval((back, board, softness, load, arm) ->
+                            shown.applyAsDouble(known.computeIfAbsent(List.of(back, board), moduli -> with(back, board))
+                                    .softer(softness, load, arm))))
                     .toList();
         }
     }

@@ -8,6 +8,10 @@ record Taper(double atZero, double slope) {
         return new Taper(value1 - slope * x1, slope);
     }
 
+    Taper plus(double more) {
+        return new Taper(atZero + more, slope);
+    }
+
     double at(double x) {
         return atZero + slope * x;
     }

@@ -116,10 +116,15 @@ import org.neckgeom.state.ShopLog;
 import org.neckgeom.state.ShopStep;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
+import org.neckgeom.strength.AirInWood;
+import org.neckgeom.strength.BlankBent;
+import org.neckgeom.strength.BlankTapped;
+import org.neckgeom.strength.Creep;
+import org.neckgeom.strength.NeckBent;
 import org.neckgeom.strength.Relief;
 import org.neckgeom.strength.Sections;
+import org.neckgeom.strength.StiffnessReadings;
 import org.neckgeom.strength.StringLoad;
-import org.neckgeom.strength.StringMaterial;
 import org.neckgeom.strength.Weather;
 import org.neckgeom.sweep.Axis;
 import org.neckgeom.sweep.Sweep;
@@ -127,6 +132,7 @@ import org.neckgeom.template.Paper;
 import org.neckgeom.template.Template;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
+import org.neckgeom.units.ShopUnits;
 
 /** Answers to begin a walk with, all of lengths made by one function: in millimetres, in inches, very small, very large. */
 final class CoreSamples {
@@ -227,10 +233,21 @@ final class CoreSamples {
                 () -> WoodSpreads.ofDepth(ErrorDistribution.normal(mm(0.1)))
                         .carving(ErrorDistribution.rectangular(mm(0.3))),
                 () -> Relief.of(neck()),
+                () -> Relief.of(neck()).rodTurnsFor(mm(0.1), mm(0.8)),
+                () -> stiffness(),
+                () -> Creep.after(180),
+                () -> AirInWood.of(mm(20), 10),
+                () -> Relief.of(neck()).knowing(stiffness()).stiffness(),
+                () -> BlankBent.over(mm(600)),
+                () -> BlankBent.over(mm(600)).section(mm(70), mm(22)),
+                () -> bentBlank(),
+                () -> BlankTapped.of(mm(700)),
+                () -> BlankTapped.of(mm(700)).section(mm(70), mm(25)),
+                () -> tappedBlank(),
+                () -> NeckBent.supported(ShopUnits.newton(78.5), mm(0.137)),
                 () -> Relief.of(neck()).addingBars(Bar.carbon(mm(280)).section(mm(3), mm(6)), mm(9)),
                 () -> Sections.of(neck()),
                 () -> StringLoad.of(neck()),
-                () -> StringMaterial.STEEL.plain(mm(0.3)),
                 () -> Weather.from(percent(45), ShopUnit.CELSIUS.of(21)).to(percent(25), ShopUnit.CELSIUS.of(21)),
                 () -> budget(),
                 () -> Allocation.of(budget(), Limits.within(mm(2)), percent(95)),
@@ -451,6 +468,18 @@ final class CoreSamples {
                         .action(mm(2.0))
                         .fretPlane(mm(7.1))
                         .compensation(mm(2.2)));
+    }
+
+    private BlankBent bentBlank() {
+        return BlankBent.over(mm(600)).section(mm(70), mm(22)).fall(ShopUnits.newton(49), mm(0.28));
+    }
+
+    private BlankTapped tappedBlank() {
+        return BlankTapped.of(mm(700)).section(mm(70), mm(25)).rings(ShopUnits.newton(8.4), ShopUnits.hertz(219.5));
+    }
+
+    private StiffnessReadings stiffness() {
+        return StiffnessReadings.none().neckBlank(bentBlank()).neckBlank(tappedBlank());
     }
 
     private Neck neck() {

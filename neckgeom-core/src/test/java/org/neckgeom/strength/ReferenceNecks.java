@@ -16,6 +16,7 @@ import org.neckgeom.neck.NeckSet;
 import org.neckgeom.neck.StringSet;
 import org.neckgeom.neck.TrussRod;
 import org.neckgeom.stock.Wood;
+import org.neckgeom.stock.WoodFigure;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnits;
 
@@ -28,7 +29,7 @@ enum ReferenceNecks {
             6,
             305,
             new double[] {15.5, 18},
-            new double[] {357, 10},
+            new double[] {357, 9},
             new double[] {0.4, 2},
             false,
             new double[] {87.340174277, 95.315103119, 89.370393943, 74.171463268, 68.851336125, 72.591203664},
@@ -40,7 +41,7 @@ enum ReferenceNecks {
             6,
             254,
             new double[] {16, 19},
-            new double[] {507, 10},
+            new double[] {507, 9},
             new double[] {0.5, 2.5},
             false,
             new double[] {202.25276652, 236.163107007, 246.070326453, 210.143465221},
@@ -52,7 +53,7 @@ enum ReferenceNecks {
             5,
             0,
             new double[] {13, 15},
-            new double[] {162, 7},
+            new double[] {162, 6},
             new double[] {0.4, 1.7},
             true,
             new double[] {110.237327959, 105.484580201, 97.70518422, 103.672763331},
@@ -93,7 +94,8 @@ enum ReferenceNecks {
                 .wood(Wood.named("neck of the reference").modulus(gigapascal(12.6)))
                 .channel(Channel.forRod(
                                 TrussRod.twoWay(mm(rod[0])).section(mm(name().equals("MANDOLIN") ? 5 : 6), mm(rod[1])))
-                        .startingAt(mm(3)))
+                        .startingAt(mm(3))
+                        .depthClearance(mm(1)))
                 .strings((doubled ? single.doubled() : single)
                         .tensions(Arrays.stream(tensions)
                                 .mapToObj(ShopUnits::newton)
@@ -105,6 +107,20 @@ enum ReferenceNecks {
 
     Neck neck() {
         return neck;
+    }
+
+    /** The same of woods whose moduli are those of a bending table. */
+    static Neck ofTableWoods(Neck neck) {
+        return neck.wood(ofTable(12_600)).fingerboard(neck.fingerboard().wood(ofTable(14_000)));
+    }
+
+    private static Wood ofTable(double modulus) {
+        return Wood.of(
+                "table wood",
+                "",
+                List.of(
+                        new WoodFigure(WoodFigure.Kind.MODULUS, modulus, "a table", WoodFigure.Standing.PRINTED),
+                        new WoodFigure(WoodFigure.Kind.MODULUS_VARIATION, 22, "a table", WoodFigure.Standing.PRINTED)));
     }
 
     static ReferenceNecks named(String name) {

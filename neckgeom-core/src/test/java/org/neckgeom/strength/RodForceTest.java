@@ -28,11 +28,7 @@ class RodForceTest {
             FiniteDifferenceNeck other = new FiniteDifferenceNeck(neck);
             double from = neck.scale().fretMm(1);
             for (double wanted : new double[] {0.15, 0.05, 0, -0.05}) {
-                double force = Relief.of(neck)
-                        .rodForceFor(mm(wanted))
-                        .force()
-                        .orElseThrow()
-                        .libraryValue();
+                double force = StrungNeck.usual(neck).bench().bare().forceFor(wanted);
 
                 assertThat(other.bow(from, neck.bodyJointMm(), force))
                         .as("%s, %s mm", neck.name(), wanted)

@@ -15,6 +15,7 @@ import org.hipparchus.dfp.Dfp;
 import org.hipparchus.special.Gamma;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.StringMaterial;
 import org.neckgeom.neck.StringSet;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.units.ShopUnit;
@@ -38,6 +39,7 @@ public final class StrengthChecks {
         sections(checks.topic("Sections"));
         bending(checks.topic("Bending"));
         weather(checks.topic("Wood and weather"));
+        bench(checks.topic("Stiffness on the bench"));
     }
 
     private static void strings(Checks checks) {
@@ -67,7 +69,8 @@ public final class StrengthChecks {
         pounds.of("StringLoad.tensions");
         double[][] bench = {{0.254, 648, 329.6276, 16.3}, {0.3048, 645, 329.6276, 23.3}, {0.254, 352, 659.2551, 19.3}};
         for (double[] row : bench) {
-            double pull = NeckModel.newton(StringMaterial.plainKgPerM(7850, row[0]), row[1], row[2]);
+            double pull = NeckModel.newton(
+                    StringMaterial.STEEL.plain(mm(row[0])).valueIn(ShopUnit.GRAM_PER_METRE) / 1000, row[1], row[2]);
             pounds.figure(row[3], newton(pull).valueIn(ShopUnit.POUND_FORCE), 0.06);
         }
     }
@@ -282,16 +285,76 @@ public final class StrengthChecks {
             FiniteDifferenceNeck other = new FiniteDifferenceNeck(neck);
             double from = neck.scale().fretMm(1);
             double to = neck.bodyJointMm();
-            Relief relief = Relief.of(neck);
-            bow.relative(other.bow(from, to, 0), relief.underStrings().relief().libraryValue(), 1e-3)
-                    .relative(other.lift(), relief.underStrings().lift().libraryValue(), 1e-3);
+            Straightedge plain = StrungNeck.usual(neck).bench().bare();
+            bow.relative(other.bow(from, to, 0), plain.bow(0), 1e-3)
+                    .relative(other.lift(), plain.under(0).clampedAtEnd().riseAt(0), 1e-3);
             for (double force : new double[] {400, 1500, 3000}) {
-                pulled.figure(
-                        other.bow(from, to, force),
-                        relief.withRodAt(newton(force)).relief().libraryValue(),
-                        0.0005);
+                pulled.figure(other.bow(from, to, force), plain.bow(force), 0.0005);
             }
         }
+    }
+
+    private static void bench(Checks checks) {
+        checks.check("least strength of music wire of 7.25 mm", Source.A228, "", Status.PUBLISHED, "MPa")
+                .figure(1492, StringTensions.wireStrengthMPa(7.25), 1)
+                .of("StringLoad.shareOfStrength");
+        Check tap = checks.check(
+                "modulus from the tap tone of five bars",
+                Source.SCIPY,
+                "exact beam, strength-cases.csv",
+                Status.EXACT,
+                "MPa");
+        tap.of("BlankTapped.modulus");
+        double[][] bars = {
+            {700, 25, 700, 12_600, 219.5469},
+            {600, 22, 680, 12_100, 261.2745},
+            {550, 7, 1100, 14_000, 84.71307},
+            {900, 30, 560, 10_300, 161.3786}
+        };
+        for (double[] bar : bars) {
+            double weight = bar[2] * bar[0] * bar[1] * 60 / 1e9 * 9.80665;
+            tap.relative(
+                    bar[3],
+                    BlankTapped.of(mm(bar[0]))
+                            .section(mm(60), mm(bar[1]))
+                            .rings(newton(weight), hertz(bar[4]))
+                            .vibratingMPa(),
+                    3e-4);
+        }
+        Check fall = checks.check(
+                "fall of three necks under 1 kg, gap and midway", Source.SCIPY, "bench.py", Status.EXACT, "mm");
+        fall.of("StiffnessKnowledge.bow");
+        double[][] falls = {{0.04654, 0.01588 + 0.00126}, {0.1256, 0.04343 + 0.00176}, {0.01271, 0.004336 + 0.00106}};
+        for (ReferenceNecks one : ReferenceNecks.values()) {
+            MadeNeck made = StrungNeck.usual(one.neck()).made();
+            fall.relative(falls[one.ordinal()][0], 9.80665 * BenchRows.fall(made, false), 2e-3)
+                    .relative(falls[one.ordinal()][1], 9.80665 * BenchRows.fall(made, true), 2e-3);
+        }
+        Check slots = checks.check(
+                "stiffness of a neck with open slots", Source.SCIPY, "finite elements, slots_fe.py", Status.EXACT, "");
+        slots.of("Bow.uncertaintyOfModel");
+        for (double[] row : new double[][] {{2, 0.85809}, {3, 0.74449}, {4, 0.63385}}) {
+            slots.figure(row[1], MadeNeck.slotted(row[0], 25), 0.004);
+        }
+        checks.check("torque of M5 at 500 N, friction 0.15", Source.SCIPY, "cases.py", Status.EXACT, "N.m")
+                .figure(0.5201517, RodTurns.torque(500, 0.8, 4.48, 3.5, 0.15) / 1000, 1e-7)
+                .of("RodTurns.torqueStop", "RodTurns.mostTorque");
+        checks.check(
+                        "creep over elastic bow after ten years",
+                        Source.WOOD_HANDBOOK,
+                        "ch. 5: about 1, EN 1995: 0.6",
+                        Status.MEMORY,
+                        "")
+                .figure(0.8, Creep.after(3652.5).share(), 0.2)
+                .of("Creep.share");
+        checks.check(
+                        "half of a change of moisture is done at D t/l^2 0.1963",
+                        Source.SCIPY,
+                        "cases.py",
+                        Status.EXACT,
+                        "")
+                .figure(0.4994585575, AirInWood.share(0.1963), 1e-9)
+                .of("AirInWood.shareDone");
     }
 
     private static void weather(Checks checks) {

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Fingerboard;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.NeckSet;
 import org.neckgeom.neck.StringHeights;
 import org.neckgeom.neck.StringSet;
 import org.neckgeom.neck.TrussRod;
@@ -69,6 +70,13 @@ class StrengthPropertiesTest {
                 .heights(StringHeights.of(mm(k * 0.4), mm(k * 2)));
     }
 
+    /** On the plain beam: what it leaves out has sizes of its own, which do not scale. */
+    private static double plain(Neck neck, double k) {
+        Neck set = neck.fingerboard(neck.fingerboard().fretHeight(mm(k)))
+                .neckSet(NeckSet.saddle(mm(15)).atNut(mm(k * 0.4)).action(mm(k * 2)));
+        return StrungNeck.usual(set).bench().bare().bow(0);
+    }
+
     /** A neck given in inches bends as one given in millimetres. */
     @Test
     void relief_doesNotCareForUnits() {
@@ -101,15 +109,9 @@ class StrengthPropertiesTest {
             double t = random.nextDouble(40, 150);
             double k = random.nextDouble(0.6, 1.5);
 
-            double one = relief(flat(neck(1, depth, 11, t, 9, false), 1), 1)
-                    .underStrings()
-                    .relief()
-                    .libraryValue();
+            double one = plain(flat(neck(1, depth, 11, t, 9, false), 1), 1);
 
-            assertThat(relief(flat(neck(k, depth, 11, k * k * t, 9, false), k), k)
-                            .underStrings()
-                            .relief()
-                            .libraryValue())
+            assertThat(plain(flat(neck(k, depth, 11, k * k * t, 9, false), k), k))
                     .as(at(i))
                     .isCloseTo(k * one, withinPercentage(1e-6));
         }

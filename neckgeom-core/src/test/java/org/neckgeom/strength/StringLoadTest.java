@@ -21,6 +21,7 @@ import org.neckgeom.neck.Fan;
 import org.neckgeom.neck.Fingerboard;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.StringHeights;
+import org.neckgeom.neck.StringMaterial;
 import org.neckgeom.neck.StringSet;
 import org.neckgeom.units.Amount;
 

@@ -3,10 +3,13 @@ package org.neckgeom.strength;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
+import static org.neckgeom.units.ShopUnits.mm;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.neckgeom.neck.StringMaterial;
+import org.neckgeom.units.ShopUnit;
 
 /** Mersenne's law against worked examples of OpenStax, University Physics Volume 1, sections 16.3 and 16.6. */
 class StringTensionTest {
@@ -30,7 +33,8 @@ class StringTensionTest {
     @Test
     void plainKgPerM_givesTheWorkedExampleOfCopperWire() {
         // 16.3 problem: copper 8920 kg/m3, radius 1.20 mm: 0.040 kg/m printed, 0.0403531293168 exact.
-        assertThat(StringMaterial.plainKgPerM(8920, 2.4)).isCloseTo(0.0403531293168, withinPercentage(1e-9));
+        assertThat(StringMaterial.COPPER.plain(mm(2.4)).valueIn(ShopUnit.GRAM_PER_METRE) / 1000)
+                .isCloseTo(0.0403531293168, withinPercentage(1e-9));
     }
 
     @ParameterizedTest
@@ -41,7 +45,8 @@ class StringTensionTest {
     })
     void newton_ofPlainSteelAt650IsTheExactValue(double diameter, double hertz, double newton) {
         // rho pi d^2/4 (2 L f)^2 with 7850 kg/m3, computed with 30 digits.
-        assertThat(NeckModel.newton(StringMaterial.plainKgPerM(7850, diameter), 650, hertz))
+        assertThat(NeckModel.newton(
+                        StringMaterial.STEEL.plain(mm(diameter)).valueIn(ShopUnit.GRAM_PER_METRE) / 1000, 650, hertz))
                 .isCloseTo(newton, withinPercentage(1e-11));
     }
 
@@ -49,16 +54,9 @@ class StringTensionTest {
     @CsvSource({"0.254, 648, 329.6276, 16.3", "0.3048, 645, 329.6276, 23.3", "0.254, 352, 659.2551, 19.3"})
     void newton_agreesWithPoundsOnTheBench(double diameter, double scale, double hertz, double pounds) {
         // Common practice: .010 at 648 mm E4 16.3 lb, .012 at 645 mm E4 23.3 lb, .010 at 352 mm E5 19.3 lb.
-        double newton = NeckModel.newton(StringMaterial.plainKgPerM(7850, diameter), scale, hertz);
+        double newton = NeckModel.newton(
+                StringMaterial.STEEL.plain(mm(diameter)).valueIn(ShopUnit.GRAM_PER_METRE) / 1000, scale, hertz);
 
         assertThat(newton / 4.4482216152605).isCloseTo(pounds, within(0.06));
-    }
-
-    @Test
-    void windingKgPerM_isTheRingOfHalfTheWire() {
-        // One turn fills pi/4 of its square: a ring of thickness w has pi (c + w) w of area.
-        double ring = Math.PI * (0.5 + 0.3) * 0.3 * 1e-6 * 8800;
-
-        assertThat(StringMaterial.windingKgPerM(8800, 0.5, 0.3)).isCloseTo(Math.PI / 4 * ring, withinPercentage(1e-12));
     }
 }

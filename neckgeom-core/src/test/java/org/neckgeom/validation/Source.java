@@ -18,6 +18,7 @@ public enum Source {
     NIST_STRD("NIST StRD", "Statistical Reference Datasets, univariate summary statistics"),
     WOOD_HANDBOOK("Wood Handbook", "Forest Products Laboratory, FPL-GTR-190, 2010"),
     AISC_360("AISC 360", "Specification for structural steel buildings, Commentary, second-order benchmark cases"),
+    A228("ASTM A228", "music wire, least strength 2060/d^0.163 MPa as in two engineering tables"),
     MECHANICS("textbook", "R. C. Hibbeler, Mechanics of Materials, composite beams"),
     SHOP_FORMULAS("shop formulas", "cutting-tool data sheets: speed, feed, chip load"),
     GAUGE_BLOCKS("gauge-block notes", "makers' notes on stacking 81-piece inch and metric sets"),

@@ -18,8 +18,8 @@ import org.neckgeom.template.Paper;
 public final class EveryForm {
 
     private static final int COLUMNS = 80;
-    /** Templates for CAD have nine decimals of a millimetre. */
-    private static final double DRAWN_MM = 3e-9;
+    /** Templates for CAD have nine decimals of their unit, an inch at most: half of the last at both ends. */
+    private static final double DRAWN_MM = 2.6e-8;
 
     private static final Pattern NO_NUMBER = Pattern.compile("\\b(NaN|[Ii]nfinity)\\b");
     /** An end of a fret in a drawing exchange file, bass end first. */

@@ -195,7 +195,7 @@ class NeckFileTest {
         assertThat(head.backVeneerMm()).isCloseTo(0.79375, within(1e-12));
         assertThat(neck.strings().orElseThrow().pitchesHz()[2])
                 .isEqualTo(hertz(55).libraryValue());
-        assertThat(neck.strings().orElseThrow().linearDensitiesGramPerMetre()).containsExactly(77, 44, 27, 15.5, 8.6);
+        assertThat(neck.strings().orElseThrow().linearDensitiesGramPerMetre()).containsExactly(54, 34, 21, 12.7, 6.7);
         assertThat(file.blank().outOfParallelMm()).isCloseTo(-0.0762, within(1e-12));
         assertThat(file.blank().nutFromHeadEndMm()).isCloseTo(228.6, within(1e-12));
         assertThat(file.shop().fence()).isEqualTo(Fence.pivoting(inch(30)).fromPivot(inch(15), inch(27)));

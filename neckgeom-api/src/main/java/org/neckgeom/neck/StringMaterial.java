@@ -1,4 +1,4 @@
-package org.neckgeom.strength;
+package org.neckgeom.neck;
 
 import java.util.Objects;
 import javax.measure.Quantity;
@@ -15,26 +15,34 @@ import org.neckgeom.units.ShopUnit;
  */
 public enum StringMaterial {
     /** Music wire, 7850 kg/m3. */
-    STEEL(7850),
+    STEEL("steel", 7850),
     /** Pure nickel, 8908 kg/m3. */
-    NICKEL(8908),
+    NICKEL("nickel", 8908),
     /** Phosphor bronze with about 8 % tin, 8800 kg/m3; 8780 to 8860 occur. */
-    PHOSPHOR_BRONZE(8800),
+    PHOSPHOR_BRONZE("phosphor bronze", 8800),
     /** Copper with 20 % zinc, 8670 kg/m3, sold as 80/20 bronze. */
-    BRASS(8670),
+    BRASS("brass", 8670),
     /** Copper, 8920 kg/m3. */
-    COPPER(8920),
+    COPPER("copper", 8920),
     /** Nylon, 1140 kg/m3; 1040 to 1150 occur in strings. */
-    NYLON(1140),
+    NYLON("nylon", 1140),
     /** Polyvinylidene fluoride, 1780 kg/m3, called fluorocarbon. */
-    FLUOROCARBON(1780),
+    FLUOROCARBON("fluorocarbon", 1780),
     /** Gut, 1300 kg/m3. */
-    GUT(1300);
+    GUT("gut", 1300);
 
+    private final String word;
     private final double kgPerM3;
 
-    StringMaterial(double kgPerM3) {
+    StringMaterial(String word, double kgPerM3) {
+        this.word = word;
         this.kgPerM3 = kgPerM3;
+    }
+
+    /** Returns such as {@code phosphor bronze}. */
+    @Override
+    public String toString() {
+        return word;
     }
 
     /** {@return the density} */
@@ -48,8 +56,7 @@ public enum StringMaterial {
      * @param diameter d, more than 0
      */
     public Amount<LinearDensity> plain(Quantity<Length> diameter) {
-        double kgPerM = plainKgPerM(kgPerM3, LibraryUnits.mmPositive(diameter, "string diameter"));
-        return grams(kgPerM);
+        return grams(plainKgPerM(LibraryUnits.mmPositive(diameter, "string diameter")));
     }
 
     /**
@@ -63,31 +70,26 @@ public enum StringMaterial {
     public Amount<LinearDensity> wrapped(Quantity<Length> core, StringMaterial wrap, Quantity<Length> wire) {
         double d = LibraryUnits.mmPositive(core, "core diameter");
         double w = LibraryUnits.mmPositive(wire, "wire diameter");
-        return grams(plainKgPerM(kgPerM3, d) + windingKgPerM(Objects.requireNonNull(wrap, "wrap").kgPerM3, d, w));
-    }
-
-    double kgPerM3() {
-        return kgPerM3;
+        return grams(woundKgPerM(d, Objects.requireNonNull(wrap, "wrap"), w));
     }
 
     private static Amount<LinearDensity> grams(double kgPerM) {
         return Amount.of(1000 * kgPerM, ShopUnit.GRAM_PER_METRE);
     }
 
-    /** Mass per length of a plain round string: {@code rho pi d^2/4}, in kg/m from kg/m3 and mm. */
-    static double plainKgPerM(double kgPerM3, double diameterMm) {
+    /** Mass per length of a plain round string: {@code rho pi d^2/4}, in kg/m from mm. */
+    double plainKgPerM(double diameterMm) {
         double d = diameterMm / 1000;
         return kgPerM3 * Math.PI * d * d / 4;
     }
 
     /**
-     * Mass per length of one close layer of round wire around a round core:
-     * {@code rho pi^2 dw (dc + dw)/4}, kg/m. Estimate: the turns touch and the wire keeps its round section; the small
-     * slope of the helix is left out.
+     * Mass per length of a core with one close layer of round wire: {@code rho_c pi dc^2/4 + rho_w pi^2 dw (dc + dw)/4}, kg/m
+     * from mm.
      */
-    static double windingKgPerM(double kgPerM3, double coreMm, double wireMm) {
+    double woundKgPerM(double coreMm, StringMaterial wrap, double wireMm) {
         double dc = coreMm / 1000;
         double dw = wireMm / 1000;
-        return kgPerM3 * Math.PI * Math.PI * dw * (dc + dw) / 4;
+        return plainKgPerM(coreMm) + wrap.kgPerM3 * Math.PI * Math.PI * dw * (dc + dw) / 4;
     }
 }

@@ -1,0 +1,183 @@
+package org.neckgeom.strength;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import org.neckgeom.fault.Refusal;
+import org.neckgeom.stock.Wood;
+import org.neckgeom.text.Numbers;
+
+/** Readings of stiffness as rows over the causes, each beside the expected figure. */
+final class BenchRows {
+
+    /** Further from the table than this no wood lies. */
+    private static final double MOST_FROM_TABLE = 3;
+
+    private static final double BLANK_U = 0.03;
+    private static final double TAP_U = 0.03;
+    private static final double WEIGHT_U = 0.02;
+
+    /** What softness along the neck leaves between a weight's shape and the strings'. */
+    private static final double SUPPORTED_U = 0.006;
+
+    private static final double CLAMPED_U = 0.010;
+
+    /** Each of two reliefs read with a feeler gauge and a straightedge, mm. */
+    private static final double FEELER_MM = 0.005;
+
+    private static final double SHEAR_AREA = 5.0 / 6;
+
+    private final MadeNeck made;
+    private final List<Named> rows = new ArrayList<>();
+
+    /** A row with what was read, in words. */
+    record Named(String words, double overExpected, CauseState.Row row) {}
+
+    private BenchRows(MadeNeck made) {
+        this.made = made;
+    }
+
+    /** In one order for readings in any order. */
+    static List<Named> of(MadeNeck made, StiffnessReadings readings) {
+        BenchRows bench = new BenchRows(made);
+        for (BlankBent blank : readings.neckBlanksBent()) {
+            bench.blank("neck blank bent", true, blank.modulusMPa(), blank.uncertainty(), false);
+        }
+        for (BlankBent blank : readings.boardBlanksBent()) {
+            bench.blank("board blank bent", false, blank.modulusMPa(), blank.uncertainty(), false);
+        }
+        for (BlankTapped blank : readings.neckBlanksTapped()) {
+            bench.blank("neck blank tapped", true, blank.modulusMPa(), blank.uncertainty(), true);
+        }
+        for (BlankTapped blank : readings.boardBlanksTapped()) {
+            bench.blank("board blank tapped", false, blank.modulusMPa(), blank.uncertainty(), true);
+        }
+        readings.shafts().forEach(shaft -> bench.bent("shaft weighed down", made.withoutBoard(), shaft));
+        readings.necks().forEach(neck -> bench.bent("neck weighed down", made, neck));
+        readings.reliefChange().ifPresent(bench::relief);
+        return List.copyOf(bench.rows);
+    }
+
+    private void blank(String what, boolean ofNeck, double modulus, double uncertainty, boolean tapped) {
+        Wood wood = ofNeck ? NeckModel.wood(made.neck()) : NeckModel.boardWood(made.neck());
+        Cause cause = ofNeck ? Cause.NECK_WOOD : Cause.BOARD_WOOD;
+        double deviation = made.logDeviation(cause);
+        double[] row = new double[Cause.COUNT];
+        row[cause.ordinal()] = deviation;
+        row[Cause.TABLE.ordinal()] = StrictMath.log(MadeNeck.pureBending(wood));
+        row[Cause.MOISTURE.ordinal()] = StrictMath.log(MadeNeck.MOISTURE);
+        row[Cause.RUN_OUT.ordinal()] = ofNeck ? StrictMath.log(MadeNeck.RUN_OUT) : 0;
+        row[Cause.BLANK.ordinal()] = BLANK_U;
+        row[Cause.TAP.ordinal()] = tapped ? TAP_U : 0;
+        add(what, modulus / wood.modulusMPa(), deviation * deviation / 2, row, uncertainty);
+    }
+
+    private void bent(String what, MadeNeck neck, NeckBent reading) {
+        boolean isSupported = reading.held() == NeckBent.Held.SUPPORTED;
+        double[] row = MadeNeck.effects(neck, one -> fall(one, isSupported));
+        if (!neck.hasBoard()) {
+            for (Cause none : EnumSet.of(Cause.SLOTS, Cause.ROD, Cause.GLUE, Cause.BOARD, Cause.BOARD_WOOD)) {
+                row[none.ordinal()] = 0;
+            }
+        }
+        row[Cause.PLACE.ordinal()] = isSupported ? SUPPORTED_U : CLAMPED_U;
+        row[Cause.WEIGHT.ordinal()] = WEIGHT_U;
+        double ratio = reading.readings().perNewton() / fall(neck, isSupported);
+        add(what, ratio, halfVariances(row), row, reading.readings().uncertainty());
+    }
+
+    private void relief(double change) {
+        double from = made.neck().scale().fretMm(made.neck().bodyAtFret() > 1 ? 1 : 0);
+        double to = made.beam().length();
+        double[] row = MadeNeck.effects(made, one -> one.relief(from, to));
+        add(
+                "relief at two tensions",
+                change / made.relief(from, to),
+                halfVariances(row),
+                row,
+                Math.sqrt(2) * FEELER_MM / change);
+    }
+
+    /** The medians of both woods lie below their means, by half the variance of ln E. */
+    private double halfVariances(double[] row) {
+        double sum = 0;
+        for (Cause wood : EnumSet.of(Cause.NECK_WOOD, Cause.BOARD_WOOD)) {
+            sum += row[wood.ordinal()] * made.logDeviation(wood) / 2;
+        }
+        return sum;
+    }
+
+    private void add(String what, double ratio, double toMedian, double[] row, double uncertainty) {
+        if (!(ratio < MOST_FROM_TABLE && ratio > 1 / MOST_FROM_TABLE)) {
+            throw Refusal.of(
+                    what,
+                    "unlikely",
+                    "lie between a third and three times what the woods' table leads to: check span, sizes, weight and"
+                            + " fall, or give the wood its own modulus",
+                    Numbers.fixed(ratio, 2) + " times that");
+        }
+        rows.add(new Named(what, ratio, new CauseState.Row(row, StrictMath.log(ratio) + toMedian, uncertainty)));
+    }
+
+    /** For one newton: fall midway with its shear, or gap. */
+    static double fall(MadeNeck made, boolean isSupported) {
+        double from = made.neck().scale().fretMm(1);
+        double to = made.beam().length();
+        double middle = (from + to) / 2;
+        if (!isSupported) {
+            Bend bend = made.under(new AtFretOne(from, to));
+            return bend.gapAt(bend.deepest(from, to), from, to);
+        }
+        return made.under(new Midway(from, to)).gapAt(middle, from, to) + shear(made, from, middle) / 2;
+    }
+
+    /** {@code int dx/(5/6 G A)} where G is the modulus over 14. */
+    static double shear(MadeNeck made, double from, double to) {
+        SectionMoments section = new SectionMoments();
+        int steps = 40;
+        double sum = 0;
+        for (int i = 0; i < steps; i++) {
+            made.beam().section(from + (to - from) * (i + 0.5) / steps, section);
+            sum += BlankBent.MODULUS_OVER_SHEAR / (SHEAR_AREA * section.stretchStiffness());
+        }
+        return sum * (to - from) / steps;
+    }
+
+    /** One newton at fret 1 on a neck clamped at the body joint. */
+    private record AtFretOne(double start, double end) implements RodPull {
+
+        @Override
+        public double moment(double x, double neutralAxis) {
+            return Math.max(0, x - start);
+        }
+
+        @Override
+        public double push(double x) {
+            return 0;
+        }
+    }
+
+    /** One newton midway between supports at fret 1 and body joint. */
+    private record Midway(double from, double to) implements RodPull {
+
+        @Override
+        public double moment(double x, double neutralAxis) {
+            return x < from ? 0 : Math.min(x - from, to - x) / 2;
+        }
+
+        @Override
+        public double push(double x) {
+            return 0;
+        }
+
+        @Override
+        public double start() {
+            return from;
+        }
+
+        @Override
+        public double end() {
+            return (from + to) / 2;
+        }
+    }
+}

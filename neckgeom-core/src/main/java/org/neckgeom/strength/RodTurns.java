@@ -1,0 +1,183 @@
+package org.neckgeom.strength;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.LibraryUnits;
+import org.neckgeom.units.ShopUnit;
+import org.neckgeom.units.Torque;
+
+/**
+ * How far to turn a truss rod for a wanted relief, from where it begins to bite, which way, and at which torque to stop, such as
+ * {@code 0.3 to 0.6 turns, tighten}. Immutable.
+ *
+ * <p>n turns of pitch P after slack: a two-way rod {@code F = n P/(L (1/EA1 + 1/EA2) + c^2 int dx/(E I) + k)}, a single-action rod
+ * {@code F = n P/(L/EA + int (a^2/(E I) + 1/(EA of the neck)) dx + k)}, k the give of the seats, 0 to 0.2 mm for 1000 N: an
+ * estimate. A rod that has been turned and read once gives its own k: {@link #turned}. Left-and-right threads count twice.
+ * Torque {@code F (P/(2 pi) + mu d2/(2 cos 30 deg) + mu r)}, mu 0.10 to 0.25: friction decides it, so that it does not show the
+ * force; the torque stop is the rod's limit at the least friction.
+ */
+public final class RodTurns extends ValueAnswer {
+
+    /** Which way the adjuster is turned. */
+    public enum Way {
+        /** Against the strings: the neck becomes straighter. */
+        TIGHTEN("tighten: against the strings"),
+        /** With the strings: a two-way rod pushes the neck forward. */
+        PUSH("turn the other way: the rod pushes the neck forward"),
+        /** Leave it slack. */
+        LEAVE("leave the rod slack");
+
+        private final String words;
+
+        Way(String words) {
+            this.words = words;
+        }
+
+        @Override
+        public String toString() {
+            return words;
+        }
+    }
+
+    /** Give of the seats, mm for each newton, at most: an estimate. */
+    private static final double MOST_GIVE = 2e-4;
+
+    private static final double LEAST_FRICTION = 0.10;
+    private static final double MOST_FRICTION = 0.25;
+
+    /** Radius at which the adjuster rubs, over the thread's: a nut's face. */
+    private static final double NUT_RADIUS = 0.7;
+
+    private static final Form<RodTurns> FORM = Form.<RodTurns>of("rod-turns")
+            .fact("wanted", Kind.MM, "relief, positive forward", x -> x.wanted)
+            .fact("way", Kind.code(Way.class), "of the adjuster", RodTurns::way)
+            .fact("reach", Kind.code(RodForce.Reach.class), "of the rod", x -> x.force.reach())
+            .fact("fewest", Kind.RATIO, "turns, seats without give", x -> x.fewest)
+            .fact("most", Kind.RATIO, "turns, seats with 0.2 mm of give for 1000 N", x -> x.most)
+            .fact("isFitted", Kind.FLAG, "whether the give of the seats is that of a turn read", x -> x.fitted)
+            .finds("none", x -> Double.isNaN(x.most), "Rod for {wanted:brief} of relief: {reach}")
+            .finds("leave", x -> x.way() == Way.LEAVE, "Rod for {wanted:brief} of relief: {way}")
+            .finds("fitted", x -> x.fitted, "Rod for {wanted:brief} of relief: {most:2} turns, {way}")
+            .finds("turns", "Rod for {wanted:brief} of relief: {fewest:2} to {most:2} turns, {way}")
+            .row("rod", "rod", Kind.answer(RodForce.FORM), "force for the wanted relief", x -> x.force)
+            .fact(
+                    "stop",
+                    Kind.libraryValue(ShopUnit.NEWTON_METRE),
+                    "torque at the rod's limit, least friction",
+                    x -> x.stop)
+            .line("stop", "torque stop", x -> x.stop > 0, "{stop:1}; it does not show the force")
+            .note(
+                    "from-slack",
+                    "Turns count from where the rod begins to bite. Turn half, read, then ask again with .turned(...).");
+
+    private final StrungNeck question;
+    private final double wanted;
+    private final double pitch;
+    private final double given;
+    private final boolean fitted;
+    private final RodForce force;
+    private final double fewest;
+    private final double most;
+    private final double stop;
+
+    static RodTurns of(StrungNeck question, Quantity<Length> wanted, Quantity<Length> pitch) {
+        return new RodTurns(
+                question,
+                LibraryUnits.mm(wanted, "relief wanted"),
+                LibraryUnits.mmPositive(pitch, "pitch of the rod's thread"),
+                Double.NaN,
+                RodForce.of(question, wanted));
+    }
+
+    private RodTurns(StrungNeck question, double wanted, double pitch, double given, RodForce force) {
+        super(FORM, force.style());
+        this.question = question;
+        this.wanted = wanted;
+        this.pitch = pitch;
+        this.given = given;
+        this.fitted = !Double.isNaN(given);
+        this.force = force;
+        double newton = Math.abs(force.force().map(Amount::libraryValue).orElse(Double.NaN));
+        double own = RodGive.of(question);
+        this.fewest = newton * (own + (fitted ? given : 0)) / pitch;
+        this.most = newton * (own + (fitted ? given : MOST_GIVE)) / pitch;
+        this.stop = torque(question.limit(), RodGive.threadMm(question), LEAST_FRICTION);
+    }
+
+    /** Torque for a force in a metric thread of this diameter, N mm. */
+    private double torque(double newton, double diameter, double friction) {
+        return torque(newton, pitch, diameter - 0.6495 * pitch, NUT_RADIUS * diameter, friction);
+    }
+
+    static double torque(double newton, double pitch, double flank, double radius, double friction) {
+        return newton
+                * (pitch / (2 * Math.PI) + friction * flank / (2 * StrictMath.cos(Math.PI / 6)) + friction * radius);
+    }
+
+    /**
+     * {@return this answer with the give of the seats that one turn has shown}
+     *
+     * @param turns from where the rod began to bite, more than 0
+     * @param before relief at pitch with the rod slack
+     * @param after relief at pitch after those turns
+     * @throws IllegalArgumentException if the relief did not move the way the rod pulls
+     */
+    public RodTurns turned(double turns, Quantity<Length> before, Quantity<Length> after) {
+        double moved = LibraryUnits.mm(before, "relief before") - LibraryUnits.mm(after, "relief after");
+        double perNewton = RodGive.reliefPerNewton(question);
+        if (!(turns > 0 && turns <= 20)) {
+            throw Refusal.of("turns", "range", "be more than 0 and at most 20", turns);
+        }
+        if (!(moved > 0)) {
+            throw LibraryUnits.refused(
+                    "relief after", "less-than", "less than before, as a tightened rod makes it", after);
+        }
+        double give = turns * pitch * perNewton / moved - RodGive.of(question);
+        return new RodTurns(question, wanted, pitch, Math.max(0, give), force);
+    }
+
+    /** {@return which way to turn the adjuster} */
+    public Way way() {
+        double newton = force.force().map(Amount::libraryValue).orElse(0.0);
+        if (newton == 0 || newton < question.leastForce()) {
+            return Way.LEAVE;
+        }
+        return newton > 0 ? Way.TIGHTEN : Way.PUSH;
+    }
+
+    /** {@return the fewest turns, where the seats do not give; NaN where no force leaves the wanted relief} */
+    public double fewestTurns() {
+        return fewest;
+    }
+
+    /** {@return the most turns, where the seats give 0.2 mm for 1000 N; NaN where no force leaves the wanted relief} */
+    public double mostTurns() {
+        return most;
+    }
+
+    /** {@return the force for the wanted relief} */
+    public RodForce force() {
+        return force;
+    }
+
+    /** {@return the torque at which to stop: that of the rod's limit with the least friction} */
+    public Amount<Torque> torqueStop() {
+        return Amount.ofLibrary(stop, ShopUnit.NEWTON_METRE);
+    }
+
+    /** {@return the greatest torque that the wanted relief can take, with the most friction} */
+    public Amount<Torque> mostTorque() {
+        double newton = Math.abs(force.force().map(Amount::libraryValue).orElse(0.0));
+        return Amount.ofLibrary(torque(newton, RodGive.threadMm(question), MOST_FRICTION), ShopUnit.NEWTON_METRE);
+    }
+
+    @Override
+    protected Object[] parts() {
+        return new Object[] {question, wanted, pitch, given};
+    }
+}
