@@ -71,7 +71,7 @@ class CookbookTest {
         assertThat(numbers).isEqualTo(wanted);
         assertThat(TestShell.read(COOKBOOK).split("```text", -1))
                 .as("no block is left out")
-                .hasSize(36);
+                .hasSize(39);
     }
 
     @ParameterizedTest
