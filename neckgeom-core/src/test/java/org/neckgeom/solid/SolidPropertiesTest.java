@@ -23,7 +23,9 @@ import org.neckgeom.kernel.HeadPlanes;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.shape.Frame;
+import org.neckgeom.shape.Line;
 import org.neckgeom.shape.Mesh;
+import org.neckgeom.shape.Plane;
 import org.neckgeom.shape.Point;
 import org.neckgeom.shape.Polyline;
 import org.neckgeom.shape.Spot;
@@ -337,6 +339,39 @@ class SolidPropertiesTest {
                             8 * one.solid().woodMm3(),
                             within(8e-11 * one.solid().woodMm3()));
         });
+    }
+
+    /** Every string, post and face moved by one frame: their distances stay. */
+    @Test
+    void everythingMoved_keepsEveryDistance() {
+        SplittableRandom random = new SplittableRandom(77);
+        necks(100).forEach(one -> {
+            NeckSolid solid = one.solid();
+            Frame frame = one.solid().head().orElseThrow().frame();
+            Frame moved = new Frame(
+                    new Point(random.nextDouble(-500, 500), random.nextDouble(-500, 500), random.nextDouble(-500, 500)),
+                    frame.v(),
+                    frame.w(),
+                    frame.u());
+            List<Line> lines = new ArrayList<>(solid.head().orElseThrow().postAxes());
+            solid.strings().forEach(string -> lines.add(string.overHead().orElseThrow()));
+            for (Line a : lines) {
+                for (Line b : lines) {
+                    assertThat(moved(moved, a).distanceMm(moved(moved, b))).isCloseTo(a.distanceMm(b), within(1e-9));
+                }
+            }
+            Plane face = solid.matingFace();
+            Point joint = new Point(solid.bodyJointMm(), 0, 0);
+            Line normal = moved(moved, new Line(joint, joint.plus(face.normal(), 1)));
+            Plane there = Plane.through(normal.from(), normal.direction());
+            for (Line a : lines) {
+                assertThat(there.heightOfMm(moved.toNeck(a.from()))).isCloseTo(face.heightOfMm(a.from()), within(1e-9));
+            }
+        });
+    }
+
+    private static Line moved(Frame frame, Line line) {
+        return new Line(frame.toNeck(line.from()), frame.toNeck(line.to()));
     }
 
     private static List<Double> figures(NeckSolid solid) {
