@@ -2,9 +2,9 @@
 var scarf = Scarf.of(deg(13), mm(20), mm(15)).kerf(mm(1.8));
 println(ScarfJoint.inTheHead(scarf));            // glue face, joint lines
 println(ScarfJoint.inTheShaft(scarf));
-println(ScarfRoll.of(scarf.pitch(), deg(0.5)));  // saw line out of square
+println(ScarfRoll.of(scarf.angle(), deg(0.5)));  // saw line out of square
 println(ScarfJoint.inTheShaft(scarf).board(mm(560), mm(185)));
-println(BreakAngle.over(scarf.pitch(), mm(7.5)).post(mm(60), mm(8)));
+println(BreakAngle.over(scarf.angle(), mm(7.5)).post(mm(60), mm(8)));
 
 // The head's face is planed by 0.6 mm and a 2 mm veneer goes on: the break line moves.
 println(ScarfJoint.inTheHead(scarf).planingHeadFace(mm(0.6)).veneered(HeadSide.FACE, mm(2)));

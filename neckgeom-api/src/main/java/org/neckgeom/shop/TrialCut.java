@@ -35,7 +35,7 @@ import org.neckgeom.units.ShopUnit;
  * several readings of one wall use their own standard deviation (GUM 4.2, Type A).
  *
  * <p>Readings that no slip explains throw {@code IllegalArgumentException}: a wall longer than the piece, a slot wider than
- * the piece, or walls and slot that differ from the piece by more than {@link #LARGEST_MISFIT} of its width.
+ * the piece, or walls and slot that differ from the piece by more than {@link #LARGEST_MISCLOSURE} of its width.
  *
  * <pre>{@code
  * println(TrialCut.walls(mm(29.84), mm(31.26)).slot(mm(6.01)).piece(mm(67.11)).repeatability(mm(0.02)));
@@ -93,7 +93,7 @@ public final class TrialCut extends LeanAnswer {
     public static final double DEFAULT_RESOLUTION_MM = 0.01;
 
     /** By how much of the piece's width walls and slot may differ from it; a larger misclosure is another piece (common practice). */
-    public static final double LARGEST_MISFIT = 0.2;
+    public static final double LARGEST_MISCLOSURE = 0.2;
 
     private static final int NEAR = 0;
     private static final int FAR = 1;
@@ -256,7 +256,7 @@ public final class TrialCut extends LeanAnswer {
         boolean hasSlot = !Double.isNaN(slotMm);
         double sum = nearMm + farMm + (hasSlot ? slotMm : 0);
         double off = hasSlot ? Math.abs(sum - pieceMm) : sum - pieceMm;
-        if (off > LARGEST_MISFIT * pieceMm) {
+        if (off > LARGEST_MISCLOSURE * pieceMm) {
             String walls =
                     "near wall " + exactly(nearMm) + (hasSlot ? ", far wall " : " and far wall ") + exactly(farMm);
             throw Refusal.because(
@@ -387,7 +387,7 @@ public final class TrialCut extends LeanAnswer {
 
     /**
      * {@return the question whether the right piece was read, where its width is far from that of the blank: by more
-     * than {@link #LARGEST_MISFIT} of the blank's; a question with both figures; nothing where the widths are near, or
+     * than {@link #LARGEST_MISCLOSURE} of the blank's; a question with both figures; nothing where the widths are near, or
      * the piece's is not known} Without the piece's width, walls and slot together are asked about.
      *
      * @param blankWidth more than 0
@@ -396,7 +396,7 @@ public final class TrialCut extends LeanAnswer {
         double blank = LibraryUnits.mmPositive(blankWidth, "blank width");
         boolean isRead = !Double.isNaN(pieceMm);
         double width = isRead ? pieceMm : nearMm + slotMm + farMm;
-        if (!(Math.abs(width - blank) > LARGEST_MISFIT * blank)) {
+        if (!(Math.abs(width - blank) > LARGEST_MISCLOSURE * blank)) {
             return Optional.empty();
         }
         String found = isRead ? "the piece was read as" : "walls and slot make a piece of";

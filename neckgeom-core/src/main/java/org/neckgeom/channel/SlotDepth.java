@@ -25,7 +25,7 @@ public final class SlotDepth extends ValueAnswer {
                     Kind.MM,
                     "of the rod",
                     d -> d.channel.reinforcement().heightMm())
-            .fact("coverStrip", Kind.MM, "thickness of the strip over the rod", d -> d.channel.filletMm())
+            .fact("fillet", Kind.MM, "thickness of the strip over the rod", d -> d.channel.filletMm())
             .fact("clearance", Kind.MM, "left over the rod", d -> d.channel.depthClearanceMm())
             .factIfAny("pocketDepth", Kind.MM, "of the pocket for the adjuster", SlotDepth::pocketMm)
             .phrase("where", d -> d.channel.archMm() == 0, "deep")
@@ -33,7 +33,7 @@ public final class SlotDepth extends ValueAnswer {
             .phrase("pocket", "; pocket {pocketDepth:brief}")
             .finds(
                     "depth",
-                    "{atEnds:brief} {where}: rod {rodHeight:..4 bare}, fillet {coverStrip:..4 bare}, clearance"
+                    "{atEnds:brief} {where}: rod {rodHeight:..4 bare}, fillet {fillet:..4 bare}, clearance"
                             + " {clearance:..4 bare}{pocket}");
 
     private final Channel channel;

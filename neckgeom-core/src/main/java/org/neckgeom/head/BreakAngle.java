@@ -35,7 +35,7 @@ import org.neckgeom.units.ShopUnit;
 public final class BreakAngle extends ValueAnswer {
 
     /** Angle under which a nut commonly needs a retainer, in degrees; common practice. */
-    public static final double FEW_DEGREES = 5;
+    public static final double LEAST_DEGREES = 5;
 
     private static final Form<BreakAngle> FORM = Form.<BreakAngle>of("string-break")
             .fact("angle", Kind.RAD, "over the nut, below the glue face", BreakAngle::angleRad)
@@ -54,7 +54,7 @@ public final class BreakAngle extends ValueAnswer {
             .note("no-pressure", s -> !s.presses(), "the string does not press on the nut")
             .note(
                     "few-degrees",
-                    s -> s.presses() && s.angleRad() < Math.toRadians(FEW_DEGREES),
+                    s -> s.presses() && s.angleRad() < Math.toRadians(LEAST_DEGREES),
                     "under 5 deg: a retainer is commonly wanted");
 
     private final double pitch;

@@ -27,11 +27,11 @@ public final class HeadLayout extends ValueAnswer {
 
     private static final Form<HeadLayout> FORM = Form.<HeadLayout>of("head-layout")
             .fact("length", Kind.MM, "along the face from the break line", l -> l.head.lengthMm())
-            .fact("pitch", Kind.RAD, "of the head", l -> l.head.angleRad())
+            .fact("angle", Kind.RAD, "of the head", l -> l.head.angleRad())
             .fact("widthAtBreakLine", Kind.MM, "of the outline", l -> l.head.widthAtBreakLineMm())
             .fact("widthAtTip", Kind.MM, "of the outline", l -> l.head.widthAtTipMm())
             .fact("posts", Kind.list(Kind.MM), "from the break line, bass to treble", HeadLayout::postsMm)
-            .finds("head", "Head {length:brief} long at {pitch:2}")
+            .finds("head", "Head {length:brief} long at {angle:2}")
             .line("width", "wide", "{widthAtBreakLine:brief} at the break line, {widthAtTip:brief} at the tip")
             .fact("thickness", Kind.MM, "both veneers counted", HeadLayout::thicknessMm)
             .line("thickness", "thick with veneers", "{thickness:brief}")

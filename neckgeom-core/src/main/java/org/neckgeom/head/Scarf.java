@@ -140,10 +140,10 @@ public final class Scarf extends LeanAnswer {
     /** Its sentences, in a class of their own: who only computes does not load them. */
     private static final class Sentences {
         static final Form<Scarf> FORM = Form.<Scarf>of("scarf")
-                .fact("pitch", Kind.RAD, "between the faces", Scarf::pitchRad)
+                .fact("angle", Kind.RAD, "between the faces", Scarf::pitchRad)
                 .fact("shaft", Kind.MM, "thickness of its wood at the head end", Scarf::shaftMm)
                 .fact("head", Kind.MM, "thickness of its wood as glued", Scarf::headMm)
-                .finds("scarf", "Scarf at {pitch:2}")
+                .finds("scarf", "Scarf at {angle:2}")
                 .line("thicknesses", "shaft, head", "{shaft:brief}, {head:brief}")
                 .fact("run", Kind.MM, "along the blank", Scarf::runMm)
                 .line("run", "run of the shaft's slope", "{run:text}")
@@ -171,7 +171,7 @@ public final class Scarf extends LeanAnswer {
     }
 
     /** {@return the pitch; angle between the faces} */
-    public Amount<Angle> pitch() {
+    public Amount<Angle> angle() {
         return Amount.ofLibrary(pitch, ShopUnit.DEGREE);
     }
 

@@ -367,7 +367,7 @@ public final class ScarfJoint extends LeanAnswer {
     private static final class Sentences {
         static final Form<ScarfJoint> FORM = Form.<ScarfJoint>of("scarf-joint")
                 .fact("place", Kind.code(JointPlace.class), "of the glued face", ScarfJoint::place)
-                .fact("pitch", Kind.RAD, "between the faces", j -> j.scarf.pitchRad())
+                .fact("angle", Kind.RAD, "between the faces", j -> j.scarf.pitchRad())
                 .fact("frontLine", Kind.MM, "from the break line, along the head or behind it", ScarfJoint::frontLineMm)
                 .fact("backLine", Kind.MM, "from the break line; positive: toward the body", ScarfJoint::backLineMm)
                 .fact("breakLineShift", Kind.MM, "positive: toward the body", ScarfJoint::breakLineShiftMm)
@@ -380,7 +380,7 @@ public final class ScarfJoint extends LeanAnswer {
                 .phrase("low", "bass")
                 .phrase("shifted", j -> j.breakLineShiftMm() > 0, "toward the body")
                 .phrase("shifted", "toward the tip")
-                .finds("joint", "Scarf joint {place}, {pitch:2}")
+                .finds("joint", "Scarf joint {place}, {angle:2}")
                 .fact("glueFace", Kind.MM, "along the slope", ScarfJoint::glueFaceMm)
                 .line("glueFace", "glue face", "{glueFace:text}")
                 .fact("run", Kind.MM, "of the glued face along its piece", ScarfJoint::runMm)

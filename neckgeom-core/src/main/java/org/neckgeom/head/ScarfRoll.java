@@ -23,7 +23,7 @@ import org.neckgeom.units.ShopUnit;
 public final class ScarfRoll extends ValueAnswer {
 
     private static final Form<ScarfRoll> FORM = Form.<ScarfRoll>of("scarf-roll")
-            .fact("pitch", Kind.RAD, "of the head", cut -> cut.pitch)
+            .fact("angle", Kind.RAD, "of the head", cut -> cut.pitch)
             .fact("outOfSquare", Kind.RAD, "saw line; positive: treble end nearer the body", cut -> cut.outOfSquare)
             .fact("roll", Kind.RAD, "of the shaft's sawn face; positive: treble side low", ScarfRoll::rollRad)
             .fact("mismatch", Kind.AMOUNT, "between both slopes if not trued", ScarfRoll::mismatch)

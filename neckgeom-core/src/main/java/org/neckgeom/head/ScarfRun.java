@@ -19,9 +19,9 @@ import org.neckgeom.units.ShopUnit;
 public final class ScarfRun extends ValueAnswer {
 
     private static final Form<ScarfRun> FORM = Form.<ScarfRun>of("scarf-run")
-            .fact("pitch", Kind.RAD, "the layout really has", ScarfRun::pitchRad)
+            .fact("angle", Kind.RAD, "the layout really has", ScarfRun::pitchRad)
             .fact("thickness", Kind.MM, "of the blank", l -> l.thickness)
-            .finds("laid-out-by-its-run", "Scarf laid out by its run: {pitch:2}")
+            .finds("laid-out-by-its-run", "Scarf laid out by its run: {angle:2}")
             .fact("run", Kind.MM, "along the blank's face", l -> l.run)
             .line("run", "run", "{run:brief} on {thickness:brief}")
             .fact("glueFace", Kind.MM, "along the slope", l -> ScarfKernel.slope(l.thickness, l.pitchRad()))
@@ -50,7 +50,7 @@ public final class ScarfRun extends ValueAnswer {
     }
 
     /** {@return the angle this layout really has} */
-    public Amount<Angle> pitch() {
+    public Amount<Angle> angle() {
         return Amount.ofLibrary(pitchRad(), ShopUnit.DEGREE);
     }
 

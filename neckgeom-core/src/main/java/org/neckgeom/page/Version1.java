@@ -499,7 +499,7 @@ final class Version1 {
 
     private static Map<String, Function<Job, Number>> following() {
         Map<String, Function<Job, Number>> all = new LinkedHashMap<>();
-        all.put("scarf.pitch", job -> joint(job).scarf().pitch().libraryValue());
+        all.put("scarf.pitch", job -> joint(job).scarf().angle().libraryValue());
         all.put("scarf.shaft", job -> joint(job).scarf().shaftMm());
         all.put("scarf.head", job -> joint(job).scarf().headMm());
         for (String none : List.of("nutLedge", "offHeadFace", "offShaftFace", "offHeadBack")) {

@@ -97,14 +97,14 @@ final class HeadParts {
         if (plan.neck().isReadyForLoad()) {
             solid.nutForces(pulls(plan.neck())).ifPresent(forces -> draft.row("onTheNut", "on the nut", forces));
         }
-        boolean enough = least >= BreakAngle.FEW_DEGREES;
+        boolean enough = least >= BreakAngle.LEAST_DEGREES;
         return new PlanCheck(
                 CheckCode.STRINGS_PRESS_ON_THE_NUT,
                 new Finding.Computed(
-                        ShopUnits.deg(least), Limits.atLeast(ShopUnits.deg(BreakAngle.FEW_DEGREES)), Outcome.OPEN),
+                        ShopUnits.deg(least), Limits.atLeast(ShopUnits.deg(BreakAngle.LEAST_DEGREES)), Outcome.OPEN),
                 draft.words("least-break", "least break {angle:2}").with("angle", Kind.RAD, Math.toRadians(least)),
                 draft.words("at-least", "{least:2} or more (common practice)")
-                        .with("least", Kind.RAD, Math.toRadians(BreakAngle.FEW_DEGREES)),
+                        .with("least", Kind.RAD, Math.toRadians(BreakAngle.LEAST_DEGREES)),
                 enough
                         ? draft.words("drill-for-the-posts", "Drill for the posts.")
                         : draft.words("more-break", "A retainer, a post nearer the nut, or a steeper head."));

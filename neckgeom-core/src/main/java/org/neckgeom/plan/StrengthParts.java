@@ -104,13 +104,15 @@ final class StrengthParts {
                 .row("fromAndTo", "from and to", plan.job().weather())
                 .row("then", "then", then);
         Optional<PlanCheck> binds = then.slotFit()
-                .filter(fit -> moves && fit.playAfter().libraryValue() < -settable)
+                .filter(fit -> moves && fit.clearanceAfter().libraryValue() < -settable)
                 .map(fit -> new PlanCheck(
                         CheckCode.ROD_PLAY,
                         new Finding.Computed(
-                                fit.playAfter(), Limits.atLeast(plan.style().amount(0)), Outcome.OPEN),
+                                fit.clearanceAfter(),
+                                Limits.atLeast(plan.style().amount(0)),
+                                Outcome.OPEN),
                         draft.words("too-tight", "{play:size small} too tight")
-                                .with("play", Kind.MM, fit.playAfter().libraryValue()),
+                                .with("play", Kind.MM, fit.clearanceAfter().libraryValue()),
                         plan.limit(Limits.atLeast(plan.style().amount(0))),
                         wider(fit, plan.isDone(Operation.CUT_ROD_CHANNEL), plan.style())));
         return new PlanPart(draft.done(), binds.map(List::of).orElse(List.of()));
@@ -123,7 +125,7 @@ final class StrengthParts {
      */
     private static Statement wider(SlotFit fit, boolean isCut, LengthStyle style) {
         double now = fit.slot().before().libraryValue();
-        double rod = now - fit.playBefore().libraryValue();
+        double rod = now - fit.clearanceBefore().libraryValue();
         double wanted = now * rod / fit.slot().after().libraryValue();
         double more = Math.ceil((wanted - now) / WIDENED_BY_MM) * WIDENED_BY_MM;
         String words = isCut

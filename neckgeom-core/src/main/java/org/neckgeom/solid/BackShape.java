@@ -184,10 +184,11 @@ public final class BackShape extends LeanAnswer {
 
     /**
      * Share of the mating face's trapezoid in a section: it grows smoothly from the start of the turn to the body joint,
-     * {@code u^2 (3 - 2u)}. How the heel is blended is a choice of this library; makers carve it by eye.
+     * {@code u^2 (3 - 2u)}; none where the turn starts past the joint. How the heel
+     * is blended is a choice of this library; makers carve it by eye.
      */
     private double heelShare(double x) {
-        if (heel.isEmpty() || !(x > drawn.heelStart())) {
+        if (heel.isEmpty() || !(x > drawn.heelStart()) || !(drawn.heelStart() < joint)) {
             return 0;
         }
         double u = Math.min(1, (x - drawn.heelStart()) / (joint - drawn.heelStart()));
@@ -216,7 +217,7 @@ public final class BackShape extends LeanAnswer {
         double[] deep = depth.boundsIn(from, to);
         double speed = wide[0] + deep[0];
         double bend = wide[1] + deep[1];
-        if (heel.isPresent() && to > drawn.heelStart()) {
+        if (heel.isPresent() && to > drawn.heelStart() && drawn.heelStart() < joint) {
             double run = joint - drawn.heelStart();
             double far = Math.max(halfWidth.valueAt(joint), heel.get().widthMm() / 2);
             double narrowing = Math.abs(

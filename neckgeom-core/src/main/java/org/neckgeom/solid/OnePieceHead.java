@@ -29,7 +29,7 @@ import org.neckgeom.units.LibraryUnits;
 public final class OnePieceHead extends ValueAnswer {
 
     private static final Form<OnePieceHead> FORM = Form.<OnePieceHead>of("one-piece-head")
-            .fact("pitch", Kind.RAD, "of the head; 0: flat", p -> p.head.head().angleRad())
+            .fact("angle", Kind.RAD, "of the head; 0: flat", p -> p.head.head().angleRad())
             .fact(
                     "thickness",
                     Kind.MM,
@@ -41,7 +41,7 @@ public final class OnePieceHead extends ValueAnswer {
             .phrase("side", p -> p.backLengthMm() < 0, "behind")
             .phrase("side", "before")
             .finds("flat", OnePieceHead::isFlat, "One-piece head, flat: blank {thickness:brief} thick or more")
-            .finds("pitched", "One-piece head, angled {pitch}: blank {thickness:brief} thick or more")
+            .finds("pitched", "One-piece head, angled {angle}: blank {thickness:brief} thick or more")
             .line("tip", "tip", OnePieceHead::isFlat, "{length:brief} before the nut line")
             .line(
                     "faceAtTip",

@@ -37,11 +37,15 @@ public final class SlotFit extends ValueAnswer {
 
     private static final Form<SlotFit> FORM = Form.<SlotFit>of("slot-fit")
             .fact("fit", Kind.code(Fit.class), "of the rod afterwards", SlotFit::fit)
-            .fact("playBefore", Kind.AMOUNT, "channel less rod; negative: too wide a rod", SlotFit::playBefore)
+            .fact(
+                    "clearanceBefore",
+                    Kind.AMOUNT,
+                    "channel less rod; negative: too wide a rod",
+                    SlotFit::clearanceBefore)
             .finds("rod-in-channel", "Rod in its channel: {fit}")
-            .line("playBefore", "clearance before", "{playBefore:text}")
+            .line("clearanceBefore", "clearance before", "{clearanceBefore:text}")
             .row(
-                    "playAfter",
+                    "clearanceAfter",
                     "clearance after",
                     Likely.KIND,
                     "channel less rod; negative: too wide a rod",
@@ -64,12 +68,12 @@ public final class SlotFit extends ValueAnswer {
     }
 
     /** {@return the side clearance before: width of the channel less width of the rod; negative where the rod is too wide} */
-    public Amount<Length> playBefore() {
+    public Amount<Length> clearanceBefore() {
         return slot.style().amount(slot.before().libraryValue() - rod);
     }
 
     /** {@return the side clearance after; negative where the rod is too wide} */
-    public Amount<Length> playAfter() {
+    public Amount<Length> clearanceAfter() {
         return slot.style().amount(slot.after().libraryValue() - rod);
     }
 

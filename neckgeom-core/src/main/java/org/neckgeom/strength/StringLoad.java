@@ -71,7 +71,7 @@ public final class StringLoad extends ValueAnswer {
                     "String tension of {neck} cannot be computed: {obstacle}")
             .fact("total", NEWTON, "tension of all strings together", StringLoad::totalNewton)
             .finds("string-load", "Strings of {neck}: {total:0}")
-            .fact("pulls", Kind.list(NEWTON), "of one string of each course, bass first", StringLoad::newtons)
+            .fact("tensions", Kind.list(NEWTON), "of one string of each course, bass first", StringLoad::newtons)
             .fact("pullLower", NEWTON, "least of them", load -> Collections.min(load.newtons()))
             .fact("pullUpper", NEWTON, "greatest of them", load -> Collections.max(load.newtons()))
             .fact(
@@ -81,11 +81,11 @@ public final class StringLoad extends ValueAnswer {
                     load -> NeckModel.strings(load.neck).inCourse())
             .phrase("course", load -> NeckModel.strings(load.neck).inCourse() > 1, ", {inCourse} to a course")
             .line(
-                    "pulls",
+                    "tensions",
                     "each string",
                     load -> load.tensions.length > 10,
                     "from {pullLower:1 bare} to {pullUpper:1}{course}")
-            .line("pulls", "each string", load -> load.tensions.length <= 10, "{pulls:1 bare} N{course}")
+            .line("tensions", "each string", load -> load.tensions.length <= 10, "{tensions:1 bare} N{course}")
             .factIfAny(
                     "weakest",
                     Kind.WHOLE,

@@ -138,7 +138,7 @@ public final class HeadChecks {
 
     private static Map<String, Amount<Angle>> settings(ScarfJoint joint, ScarfBoard board) {
         return Map.of(
-                "pitch along the centreline", joint.scarf().pitch(),
+                "pitch along the centreline", joint.scarf().angle(),
                 "nut slant s", joint.scarf().nutSlant(),
                 "blade from the face, both cuts", board.headCut().blade(),
                 "mitre on the shaft, on its face", board.shaftCut().mitre(),
@@ -212,8 +212,8 @@ public final class HeadChecks {
         lines.figure(2.5, ScarfJoint.inTheHead(scarf15(19)).backLineMm(), 0.05)
                 .figure(-22, ScarfJoint.inTheShaft(scarf15(12.7)).backLineMm(), 0.5);
         checks.check("pitch of a run of 63.5 on 22.2", Source.TRADE, "a known trap", Status.PRACTICE, "deg")
-                .figure(19.3, ScarfRun.of(mm(22.2), mm(63.5)).pitch().valueIn(ShopUnit.DEGREE), 0.05)
-                .of("ScarfRun.pitch");
+                .figure(19.3, ScarfRun.of(mm(22.2), mm(63.5)).angle().valueIn(ShopUnit.DEGREE), 0.05)
+                .of("ScarfRun.angle");
         checks.check("run that 15 deg needs on 22.2", Source.TRADE, "a known trap", Status.PRACTICE, "mm")
                 .figure(82.9, ScarfRun.of(mm(22.2), mm(63.5)).runFor(deg(15)).libraryValue(), 0.06)
                 .of("ScarfRun.runFor");

@@ -50,7 +50,7 @@ class ScarfBoardTest {
             ScarfJoint joint = (inHead ? ScarfJoint.inTheHead(scarf) : ScarfJoint.inTheShaft(scarf))
                     .planingHeadFace(mm(off))
                     .planingShaftFace(mm(0.3));
-            double a = scarf.pitch().libraryValue();
+            double a = scarf.angle().libraryValue();
             double sin = StrictMath.sin(a);
             double shift = (off - 0.3) / sin + 0.3 * StrictMath.tan(a / 2) + 0.0;
             double along = (0.3 - off * StrictMath.cos(a)) / sin;

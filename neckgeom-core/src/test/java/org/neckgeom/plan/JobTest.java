@@ -158,7 +158,7 @@ class JobTest {
                 "plan",
                 Map.of(
                         "plain.txt", whole(PLAIN),
-                        "told.txt", whole(told()),
+                        "given.txt", whole(told()),
                         "inches.txt", whole(inInches()),
                         "read.txt", whole(readAndClashing()),
                         "stop.txt", whole(toStopFor())));

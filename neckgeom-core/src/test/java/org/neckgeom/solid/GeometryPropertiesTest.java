@@ -105,7 +105,7 @@ class GeometryPropertiesTest {
             double run = random.nextDouble(40, 300);
             ScarfRun layout = ScarfRun.of(mm(random.nextDouble(14, 26)), mm(run));
 
-            assertThat(layout.runFor(layout.pitch()).libraryValue()).as(at(i)).isCloseTo(run, within(1e-10));
+            assertThat(layout.runFor(layout.angle()).libraryValue()).as(at(i)).isCloseTo(run, within(1e-10));
         }
     }
 

@@ -152,8 +152,8 @@ class WeatherTest {
         // Common practice: a 6.35 mm channel for a 6.24 mm rod is a good fit.
         SlotFit fit = WINTER.slotFit(mm(6.35), mm(6.24), Wood.BLACK_WALNUT);
 
-        assertThat(fit.playBefore().libraryValue()).isCloseTo(0.11, within(1e-12));
-        assertThat(fit.playAfter().libraryValue())
+        assertThat(fit.clearanceBefore().libraryValue()).isCloseTo(0.11, within(1e-12));
+        assertThat(fit.clearanceAfter().libraryValue())
                 .isCloseTo(0.11 + WINTER.across(mm(6.35), Wood.BLACK_WALNUT).changeMm(), within(1e-12));
         assertThat(fit.fit()).isEqualTo(SlotFit.Fit.FREE);
         assertThat(WINTER.slotFit(mm(6.26), mm(6.24), Wood.BLACK_WALNUT).fit()).isEqualTo(SlotFit.Fit.BINDS);
