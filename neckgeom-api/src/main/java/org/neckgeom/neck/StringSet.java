@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.BiFunction;
 import javax.measure.Quantity;
@@ -398,30 +399,30 @@ public final class StringSet extends Noun<StringSet> {
 
     /**
      * {@return the linear density of a single string of a course, in g/m: as given, or of its core with its wrap, or of a plain
-     * string of its diameter and material; NaN where it is not known}
+     * string of its diameter and material; nothing where it is not known}
      *
      * <p>A steel string given by its diameter alone is plain up to 0.55 mm (common practice); a thicker one is wound, and its
      * mass not known.
      *
      * @param course 0 for the one farthest on the bass side
      */
-    public double gramPerMetre(int course) {
+    public OptionalDouble gramPerMetre(int course) {
         if (course < 0 || course >= hertz.length) {
             throw Refusal.of("course", "range", "be between 0 and " + (hertz.length - 1), course);
         }
         if (gramsPerMetre.length > 0) {
-            return gramsPerMetre[course];
+            return OptionalDouble.of(gramsPerMetre[course]);
         }
         if (diameters.length == 0) {
-            return Double.NaN;
+            return OptionalDouble.empty();
         }
         StringMaterial material = materials().get(course);
         if (cores.length > 0 && cores[course] > 0) {
             double wire = (diameters[course] - cores[course]) / 2;
-            return 1000 * material.woundKgPerM(cores[course], wraps.get(course), wire);
+            return OptionalDouble.of(1000 * material.woundKgPerM(cores[course], wraps.get(course), wire));
         }
         boolean isPlain = cores.length > 0 || !materials.isEmpty() || diameters[course] <= THICKEST_PLAIN_MM;
-        return isPlain ? 1000 * material.plainKgPerM(diameters[course]) : Double.NaN;
+        return isPlain ? OptionalDouble.of(1000 * material.plainKgPerM(diameters[course])) : OptionalDouble.empty();
     }
 
     /**

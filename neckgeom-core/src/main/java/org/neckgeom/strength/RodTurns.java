@@ -1,5 +1,6 @@
 package org.neckgeom.strength;
 
+import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
@@ -150,14 +151,18 @@ public final class RodTurns extends ValueAnswer {
         return newton > 0 ? Way.TIGHTEN : Way.PUSH;
     }
 
-    /** {@return the fewest turns, where the seats do not give; NaN where no force leaves the wanted relief} */
-    public double fewestTurns() {
-        return fewest;
+    /** {@return the fewest turns, where the seats do not give; nothing where no force leaves the wanted relief} */
+    public OptionalDouble fewestTurns() {
+        return turns(fewest);
     }
 
-    /** {@return the most turns, where the seats give 0.2 mm for 1000 N; NaN where no force leaves the wanted relief} */
-    public double mostTurns() {
-        return most;
+    /** {@return the most turns, where the seats give 0.2 mm for 1000 N; nothing where no force leaves the wanted relief} */
+    public OptionalDouble mostTurns() {
+        return turns(most);
+    }
+
+    private static OptionalDouble turns(double turns) {
+        return Double.isNaN(turns) ? OptionalDouble.empty() : OptionalDouble.of(turns);
     }
 
     /** {@return the force for the wanted relief} */

@@ -51,7 +51,7 @@ final class StringTensions {
         double[] newton = new double[strings.courses()];
         boolean haveMass = strings.linearDensitiesGramPerMetre().length > 0 || strings.coresMm().length > 0;
         for (int i = 0; i < newton.length; i++) {
-            double gram = strings.gramPerMetre(i);
+            double gram = strings.gramPerMetre(i).orElse(Double.NaN);
             double byMass = NeckModel.newton(gram / 1000, speaking[i], strings.pitchesHz()[i]);
             newton[i] = given.length > 0 ? given[i] : byMass;
             if (Double.isNaN(newton[i])) {

@@ -80,11 +80,12 @@ class RodTurnsTest {
 
         RodTurns second = first.turned(0.25, mm(0.2), mm(0.2 - moved));
 
-        assertThat(second.fewestTurns())
-                .isEqualTo(second.mostTurns())
-                .isBetween(first.fewestTurns(), first.mostTurns());
+        assertThat(second.fewestTurns().orElseThrow())
+                .isEqualTo(second.mostTurns().orElseThrow())
+                .isBetween(first.fewestTurns().orElseThrow(), first.mostTurns().orElseThrow());
         double newton = first.force().force().orElseThrow().libraryValue();
-        assertThat(second.mostTurns()).isCloseTo(newton * (RodGive.of(strung) + give) / 0.8, withinPercentage(1e-6));
+        assertThat(second.mostTurns().orElseThrow())
+                .isCloseTo(newton * (RodGive.of(strung) + give) / 0.8, withinPercentage(1e-6));
         assertThatThrownBy(() -> first.turned(0.25, mm(0.1), mm(0.2)))
                 .hasMessageContaining("as a tightened rod makes it");
     }

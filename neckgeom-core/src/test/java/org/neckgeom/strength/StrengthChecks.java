@@ -299,7 +299,7 @@ public final class StrengthChecks {
                 .figure(1492, StringTensions.wireStrengthMPa(7.25), 1)
                 .of("StringLoad.shareOfStrength");
         Check tap = checks.check(
-                "modulus from the tap tone of five bars",
+                "modulus from the tap tone of four bars",
                 Source.SCIPY,
                 "exact beam, strength-cases.csv",
                 Status.EXACT,

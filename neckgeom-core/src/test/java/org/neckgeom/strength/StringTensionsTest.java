@@ -48,7 +48,7 @@ class StringTensionsTest {
                 StringSet one = StringSet.of(pitch("E2"))
                         .diameters(mm(outer))
                         .cores(wraps.get(given.group(3)), mm(outer * Double.parseDouble(given.group(2))));
-                assertThat(one.gramPerMetre(0))
+                assertThat(one.gramPerMetre(0).orElseThrow())
                         .as(row.get("given"))
                         .isCloseTo(
                                 Rows.number(row, "value"),
