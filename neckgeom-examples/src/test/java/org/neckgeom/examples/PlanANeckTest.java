@@ -398,6 +398,8 @@ class PlanANeckTest {
                             "piece-shaft-and-heel.stl",
                             "piece-fingerboard.stl",
                             "piece-head.stl",
+                            "piece-wing-1.stl",
+                            "piece-wing-2.stl",
                             "piece-dovetail.stl",
                             "piece-cut-channel.stl",
                             "channel-path.csv",
@@ -407,7 +409,7 @@ class PlanANeckTest {
                 .matches("(?s).*\nlist of set [0-9a-f]{8}: \\Q" + sheets.resolve("neckgeom-set.json") + "\\E\n");
         assertThat(run("--check-set", sheets.toString()).out())
                 .matches("\\Q" + sheets
-                        + "\\E is whole: set [0-9a-f]{8} of octave-mandolin.yaml, in mm, its 15 files belong "
+                        + "\\E is whole: set [0-9a-f]{8} of octave-mandolin.yaml, in mm, its 17 files belong "
                         + "together\n");
     }
 
