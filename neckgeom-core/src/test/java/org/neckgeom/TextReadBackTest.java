@@ -37,6 +37,7 @@ class TextReadBackTest {
             Map.entry("page/Sheet", 1), // escapes quotes in a cell
             Map.entry("page/Version1", 1), // writes a code of an old document in words
             Map.entry("page/Style", 1), // puts colours into the style sheet
+            Map.entry("plan/Clearance", 1), // the way in which one brace prints
             Map.entry("plan/NeckFeature", 1)); // makes a key of a constant's name
 
     @Test

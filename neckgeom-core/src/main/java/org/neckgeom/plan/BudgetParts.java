@@ -71,7 +71,7 @@ final class BudgetParts {
         JointChance all = plan.state().all();
         draft.row(
                 "all",
-                "all " + BudgetCode.values().length + " together",
+                "all of them together",
                 draft.words("all", "{chance}").with("chance", Kind.CHANCE, all.chance()));
         plan.state()
                 .nextReading()

@@ -4,6 +4,7 @@ import org.neckgeom.state.ShopLog;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javax.measure.Quantity;
@@ -194,6 +195,8 @@ public final class Job {
      * @param day as of which the log counts
      */
     public Job learnt(ShopLog log, LocalDate day) {
+        Objects.requireNonNull(log, "log");
+        Objects.requireNonNull(day, "day");
         Shop shop = given.at(SHOP);
         return workmanship(log.workmanship(given.at(WORKMANSHIP), day))
                 .with(SHOP, shop.uncertainty(log.bench(shop.uncertainty(), day)));
@@ -206,6 +209,7 @@ public final class Job {
      * @param date of the readings, such as {@code 2026-03-02}
      */
     public ShopLog log(String date) {
+        Objects.requireNonNull(date, "date");
         return LogLines.of(stages.job(), date);
     }
 

@@ -287,10 +287,11 @@ public final class MeasuredNeck extends Noun<MeasuredNeck> {
      * @param offset of its middle from the channel's, positive toward the treble side, with its uncertainty
      */
     public MeasuredNeck offset(Located feature, Quantity<Length> station, Estimate<Length> offset) {
-        Offset fresh = new Offset(
-                Objects.requireNonNull(feature, "feature"),
-                Amount.from(station, "station"),
-                Reading.of(Objects.requireNonNull(offset, "offset")));
+        Offset fresh = new Offset(Offset.TABLE
+                .values()
+                .with(Offset.FEATURE, Objects.requireNonNull(feature, "feature"))
+                .amount(Offset.STATION, station)
+                .with(Offset.OFFSET, Reading.of(Objects.requireNonNull(offset, "offset"))));
         List<Offset> more = new ArrayList<>(values().find(OFFSETS).orElse(List.of()));
         more.removeIf(one -> one.feature() == feature && one.station().equals(fresh.station()));
         more.add(fresh);

@@ -3,6 +3,7 @@ package org.neckgeom.state;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
@@ -53,6 +54,19 @@ public final class Agreement extends ValueAnswer {
                         "of a reading at least as far off, either way",
                         Compared::probability)
                 .finds("compared-reading", "{name}: {value}, expected {expected}, probability {probability}");
+
+        /**
+         * Checks the parts.
+         *
+         * @param reading as given
+         * @param expected from the causes and all other readings
+         * @param probability of a reading at least as far off, either way, in [0, 1]
+         */
+        public Compared {
+            Objects.requireNonNull(reading, "reading");
+            Checked.length("expected", expected);
+            probability = Checked.ratio("probability", probability);
+        }
 
         @Override
         public Form<Compared> form() {

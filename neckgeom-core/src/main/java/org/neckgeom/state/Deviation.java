@@ -77,6 +77,8 @@ public final class Deviation extends ValueAnswer {
      * @throws IllegalArgumentException if the fraction is not finite
      */
     public static Deviation between(Deviation first, Deviation second, double fraction) {
+        Objects.requireNonNull(first, "first");
+        Objects.requireNonNull(second, "second");
         return first.times(1.0 - fraction).plus(second.times(fraction));
     }
 
@@ -90,6 +92,7 @@ public final class Deviation extends ValueAnswer {
      * @param other what is added
      */
     public Deviation plus(Deviation other) {
+        Objects.requireNonNull(other, "other");
         int n = names.length;
         int m = other.names.length;
         String[] all = new String[n + m];
@@ -118,7 +121,7 @@ public final class Deviation extends ValueAnswer {
      * @param other what is taken off
      */
     public Deviation minus(Deviation other) {
-        return plus(other.times(-1.0));
+        return plus(Objects.requireNonNull(other, "other").times(-1.0));
     }
 
     /**

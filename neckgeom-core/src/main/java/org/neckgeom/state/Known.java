@@ -139,7 +139,7 @@ public final class Known extends ValueAnswer {
      * @param limits to be kept
      */
     public Chance chance(Limits<Length> limits) {
-        double low = limits.libraryLower();
+        double low = Objects.requireNonNull(limits, "limits").libraryLower();
         double high = limits.libraryUpper();
         double outside = outside(low, high);
         boolean guesses = hasGuesses();
@@ -335,6 +335,7 @@ public final class Known extends ValueAnswer {
      * @param step one of {@link #shares()}
      */
     public List<Share> sharesIn(String step) {
+        Objects.requireNonNull(step, "step");
         Map<String, Double> causes = new LinkedHashMap<>();
         double[] shares = state.solved().shares(of);
         for (int i = 0; i < shares.length; i++) {

@@ -3,6 +3,7 @@ package org.neckgeom.state;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
@@ -15,6 +16,7 @@ import org.neckgeom.table.Table;
 import org.neckgeom.table.Type;
 import org.neckgeom.table.Types;
 import org.neckgeom.table.Values;
+import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnits;
 
@@ -82,12 +84,12 @@ public final class LogEntry extends Noun<LogEntry> {
     public static NeedsReading on(String date, ShopStep step) {
         LocalDate day;
         try {
-            day = LocalDate.parse(date);
+            day = LocalDate.parse(Objects.requireNonNull(date, "date"));
         } catch (DateTimeParseException e) {
-            throw Refusal.of("date", "date", "be a date such as 2026-03-02", date)
+            throw Refusal.of("date", "date", "be a date such as 2026-03-02", Words.quoted(date))
                     .causedBy(e);
         }
-        Values<LogEntry> begun = TABLE.values().with(DATE, day).with(STEP, step);
+        Values<LogEntry> begun = TABLE.values().with(DATE, day).with(STEP, Objects.requireNonNull(step, "step"));
         return value -> new LogEntry(begun.amount(READ, value));
     }
 

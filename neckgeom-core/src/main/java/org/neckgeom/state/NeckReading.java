@@ -39,7 +39,7 @@ public record NeckReading(String name, Deviation of, Estimate<Length> value) imp
     public NeckReading {
         Words.name(name, "a reading's name");
         Objects.requireNonNull(of, "of");
-        Objects.requireNonNull(value, "value");
+        Checked.length("value", value);
     }
 
     double uncertainty() {

@@ -1,6 +1,7 @@
 package org.neckgeom.state;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Supplier;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
@@ -91,7 +92,7 @@ public final class NeckState extends ValueAnswer {
      * @throws IllegalArgumentException if the name is taken, or the reading is of a cause that the state has not
      */
     public NeckState read(NeckReading reading) {
-        return new NeckState(known.read(reading));
+        return new NeckState(known.read(Objects.requireNonNull(reading, "reading")));
     }
 
     /**
@@ -101,7 +102,7 @@ public final class NeckState extends ValueAnswer {
      * @throws IllegalArgumentException if there is no such reading
      */
     public NeckState withdraw(String reading) {
-        return new NeckState(known.withdraw(reading));
+        return new NeckState(known.withdraw(Objects.requireNonNull(reading, "reading")));
     }
 
     /** {@return the causes, by name} */
@@ -122,7 +123,7 @@ public final class NeckState extends ValueAnswer {
      * @throws IllegalArgumentException if it is of a cause that the state has not
      */
     public Known known(String title, Deviation of) {
-        return new Known(known, title, of);
+        return new Known(known, title, Objects.requireNonNull(of, "deviation"));
     }
 
     /** {@return whether the readings agree with each other and with the causes, and which is doubtful} */
@@ -136,7 +137,7 @@ public final class NeckState extends ValueAnswer {
      * @param wanted what is to be kept; 1 to 12
      */
     public JointChance chanceOfAll(List<Requirement> wanted) {
-        return JointChance.of(known, wanted);
+        return JointChance.of(known, given(wanted, "wanted"));
     }
 
     /**
@@ -147,7 +148,7 @@ public final class NeckState extends ValueAnswer {
      * @param wanted limits to keep
      */
     public List<ReadingWorth> worthReading(List<PossibleReading> possible, List<Requirement> wanted) {
-        return ReadingWorth.ranked(known, possible, wanted);
+        return ReadingWorth.ranked(known, given(possible, "possible"), given(wanted, "wanted"));
     }
 
     /**
@@ -156,7 +157,14 @@ public final class NeckState extends ValueAnswer {
      * @param wanted limit to keep
      */
     public List<StepWorth> worthImproving(Requirement wanted) {
-        return StepWorth.ranked(known, wanted);
+        return StepWorth.ranked(known, Objects.requireNonNull(wanted, "wanted"));
+    }
+
+    private static <T> List<T> given(List<T> some, String name) {
+        for (T one : Objects.requireNonNull(some, name)) {
+            Objects.requireNonNull(one, name);
+        }
+        return some;
     }
 
     @Override

@@ -3,6 +3,7 @@ package org.neckgeom.state;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
@@ -38,7 +39,10 @@ public record PossibleReading(String name, Deviation of, Amount<Length> standard
     public PossibleReading {
         Words.name(name, "a reading's name");
         Objects.requireNonNull(of, "of");
-        if (!(Objects.requireNonNull(standardUncertainty, "standardUncertainty").libraryValue() >= 0.0)) {
+        if (Objects.requireNonNull(standardUncertainty, "standardUncertainty").unit().kind() != (Class<?>) Length.class) {
+            throw Refusal.of("standard uncertainty of " + name, "kind", "be a length", standardUncertainty);
+        }
+        if (!(standardUncertainty.libraryValue() >= 0.0)) {
             throw LibraryUnits.refused(
                     "standard uncertainty of " + name, "not-negative", "0 or more", standardUncertainty);
         }

@@ -3,6 +3,7 @@ package org.neckgeom.state;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
@@ -30,6 +31,19 @@ public record ReadingWorth(PossibleReading reading, double worth, String helps) 
             .fact("helps", Kind.NAME, "the limit that it helps most", ReadingWorth::helps)
             .finds("no-correction", one -> one.helps.isEmpty(), "{name}: nothing can be put right by it")
             .finds("helps", "{name}: takes {worth:percent digits 2} off the chance of a miss, most of {helps}");
+
+    /**
+     * Checks the parts.
+     *
+     * @param reading that the bench could take
+     * @param worth sum over the limits of the fall in the chance of breaking each
+     * @param helps the limit that it helps most
+     */
+    public ReadingWorth {
+        Objects.requireNonNull(reading, "reading");
+        Objects.requireNonNull(helps, "helps");
+        worth = Checked.finite("worth", worth);
+    }
 
     static List<ReadingWorth> ranked(Knowledge state, List<PossibleReading> possible, List<Requirement> wanted) {
         List<Requirement> open =

@@ -4,6 +4,7 @@ import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
@@ -44,7 +45,14 @@ public record Requirement(String name, Deviation of, Limits<Length> limits, Opti
         Words.name(name, "a requirement's name");
         Objects.requireNonNull(of, "of");
         Objects.requireNonNull(limits, "limits");
-        Objects.requireNonNull(correction, "correction");
+        Optional<?> raw = Objects.requireNonNull(correction, "correction"); // may come in raw from another language
+        if (raw.isPresent()
+                && !(raw.get() instanceof Amount<?> amount && amount.unit().kind() == (Class<?>) Length.class)) {
+            throw Refusal.of("correction", "kind", "be a length", raw.get());
+        }
+        if (limits.unit().kind() != (Class<?>) Length.class) {
+            throw Refusal.of("limits", "kind", "be lengths", limits);
+        }
     }
 
     /**

@@ -44,7 +44,7 @@ public record Share(String name, Level level, double fraction) implements Answer
     public Share {
         Words.name(name, "a share's name");
         Objects.requireNonNull(level, "level");
-        fraction += 0.0;
+        fraction = Checked.finite("fraction", fraction);
     }
 
     @Override

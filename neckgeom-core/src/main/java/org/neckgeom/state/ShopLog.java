@@ -10,6 +10,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.DoubleUnaryOperator;
@@ -71,6 +72,7 @@ public final class ShopLog extends ValueAnswer {
      * @param entries its lines, in any order
      */
     public static ShopLog of(List<LogEntry> entries) {
+        Objects.requireNonNull(entries, "entries").forEach(one -> Objects.requireNonNull(one, "entry"));
         return new ShopLog(entries.stream()
                 .sorted(Comparator.comparing(LogEntry::date).thenComparing(LogEntry::toString))
                 .toList());
@@ -86,7 +88,7 @@ public final class ShopLog extends ValueAnswer {
         List<LogEntry> entries = new ArrayList<>();
         List<Fault> faults = new ArrayList<>();
         int number = 0;
-        for (String line : jsonLines.lines().toList()) {
+        for (String line : Objects.requireNonNull(jsonLines, "jsonLines").lines().toList()) {
             number++;
             if (line.isBlank()) {
                 continue;
@@ -107,9 +109,9 @@ public final class ShopLog extends ValueAnswer {
     public String jsonLines() {
         return entries.stream()
                 .map(entry -> Json.of(LogEntry.TABLE.write(entry, Spelling.JSON))
-                                .strip()
-                                .replaceAll("\\s*\\n\\s*", " ")
-                        + "\n")
+                        .lines()
+                        .map(String::strip)
+                        .collect(Collectors.joining(" ", "", "\n")))
                 .collect(Collectors.joining());
     }
 
@@ -120,7 +122,7 @@ public final class ShopLog extends ValueAnswer {
      */
     public ShopLog with(ShopLog other) {
         List<LogEntry> more = new ArrayList<>(entries);
-        other.entries.stream()
+        Objects.requireNonNull(other, "other").entries.stream()
                 .filter(one -> entries.stream().noneMatch(one::isSameReading))
                 .forEach(more::add);
         return of(more);
@@ -133,7 +135,7 @@ public final class ShopLog extends ValueAnswer {
      */
     public ShopLog with(LogEntry entry) {
         List<LogEntry> more = new ArrayList<>(entries);
-        more.add(entry);
+        more.add(Objects.requireNonNull(entry, "entry"));
         return of(more);
     }
 
@@ -154,7 +156,10 @@ public final class ShopLog extends ValueAnswer {
      * @param day as of which the log counts
      */
     public Learnt learnt(ShopStep step, Workmanship before, BenchUncertainty bench, LocalDate day) {
-        double prior = step.usualMm(before, bench);
+        Objects.requireNonNull(before, "before");
+        Objects.requireNonNull(bench, "bench");
+        Objects.requireNonNull(day, "day");
+        double prior = Objects.requireNonNull(step, "step").usualMm(before, bench);
         List<LogEntry> some = entries.stream()
                 .filter(one -> one.step() == step && !one.date().isAfter(day))
                 .toList();
@@ -299,7 +304,8 @@ public final class ShopLog extends ValueAnswer {
      * @param day as of which the log counts
      */
     public Workmanship workmanship(Workmanship before, LocalDate day) {
-        Workmanship work = before;
+        Workmanship work = Objects.requireNonNull(before, "before");
+        Objects.requireNonNull(day, "day");
         for (ShopStep step : ShopStep.values()) {
             Learnt one = learnt(step, before, BenchUncertainty.withDefaults(), day);
             if (one.count() == 0) {
@@ -326,7 +332,8 @@ public final class ShopLog extends ValueAnswer {
      * @param day as of which the log counts
      */
     public BenchUncertainty bench(BenchUncertainty before, LocalDate day) {
-        BenchUncertainty bench = before;
+        BenchUncertainty bench = Objects.requireNonNull(before, "before");
+        Objects.requireNonNull(day, "day");
         for (ShopStep step : List.of(ShopStep.READING, ShopStep.CUT_SCATTER, ShopStep.FENCE_MOVE)) {
             Learnt one = learnt(step, Workmanship.withDefaults(), before, day);
             if (one.count() == 0) {

@@ -8,11 +8,14 @@ import java.util.Set;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.kernel.RoughSum;
+import org.neckgeom.measure.Chance;
+import org.neckgeom.text.Words;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * What half the spread of a step would do for a limit, such as {@code body joint: 1.2 % outside, 0.043 % with half its
- * spread}. Immutable.
+ * What half the spread of a step would do for a limit, such as {@code body joint: 98.8 %, with half its spread better than
+ * 99.9 %}. Immutable.
  *
  * @param step of work
  * @param outsideNow chance of breaking the limit as it is; in [0, 1]
@@ -22,15 +25,28 @@ public record StepWorth(String step, double outsideNow, double outsideThen) impl
 
     static final Form<StepWorth> FORM = Form.<StepWorth>of("step-worth")
             .fact("step", Kind.NAME, "of work", StepWorth::step)
-            .fact("outsideNow", Kind.PROBABILITY, "of breaking the limit", StepWorth::outsideNow)
-            .fact(
-                    "outsideThen",
-                    Kind.PROBABILITY,
-                    "of breaking the limit with every spread of the step halved",
-                    StepWorth::outsideThen)
-            .finds("step-worth", "{step}: {outsideNow} outside, {outsideThen} with half its spread");
+            .fact("now", Kind.CHANCE, "of keeping the limit", one -> kept(one.outsideNow))
+            .fact("then", Kind.CHANCE, "of keeping it with every spread of the step halved", one -> kept(one.outsideThen))
+            .finds("step-worth", "{step}: {now}, with half its spread {then}");
 
     private static final double HALF = 0.5;
+
+    /**
+     * Checks the parts.
+     *
+     * @param step of work
+     * @param outsideNow chance of breaking the limit as it is
+     * @param outsideThen the same with every spread of the step halved
+     */
+    public StepWorth {
+        Words.name(step, "a step's name");
+        outsideNow = Checked.ratio("chance outside now", outsideNow);
+        outsideThen = Checked.ratio("chance outside then", outsideThen);
+    }
+
+    private static Chance kept(double outside) {
+        return Chance.ofOutside(outside, RoughSum.ACCURACY, outside, false);
+    }
 
     static List<StepWorth> ranked(Knowledge state, Requirement wanted) {
         double now = outside(state, wanted);
@@ -58,7 +74,7 @@ public record StepWorth(String step, double outsideNow, double outsideThen) impl
         return LengthStyle.MILLIMETRES;
     }
 
-    /** Returns such as {@code body joint: 1.2 % outside, 0.043 % with half its spread}. */
+    /** Returns such as {@code body joint: 98.8 %, with half its spread better than 99.9 %}. */
     @Override
     public String toString() {
         return text(style());

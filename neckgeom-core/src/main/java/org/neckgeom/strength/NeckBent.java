@@ -143,11 +143,11 @@ public final class NeckBent extends Noun<NeckBent> {
 
     private static Form<NeckBent> sentences() {
         return TABLE.facts("neck-bent")
-                .fact("perNewton", Kind.RATIO, "fall or gap for one newton, mm", neck -> neck.readings.perNewton())
+                .fact("perNewton", Kind.MM, "fall or gap for one newton", neck -> neck.readings.perNewton())
                 .finds(
                         "supported",
                         neck -> neck.held() == Held.SUPPORTED,
-                        "Supported at fret 1 and body joint, {perNewton:5} mm per N")
-                .finds("clamped", "Clamped at the body joint, {perNewton:5} mm per N");
+                        "Supported at fret 1 and body joint, {perNewton:fine digits 3} per N")
+                .finds("clamped", "Clamped at the body joint, {perNewton:fine digits 3} per N");
     }
 }

@@ -145,7 +145,7 @@ class PlanDataTest {
         assertEquals(
                 OCTAVE.plan().sections().stream().map(section -> section.code()).toList(),
                 column(data, "sections", "answer"));
-        assertEquals(4, ((List<?>) data.get("budgets")).size());
+        assertEquals(5, ((List<?>) data.get("budgets")).size());
         assertEquals("neckgeom plan", whole.get("format"));
     }
 

@@ -110,14 +110,14 @@ class Version1Test {
 
     @ParameterizedTest
     @ValueSource(strings = {"short-scale-bass", "octave-mandolin-worked"})
-    void budgets_areThoseOfThePlan(String name) throws IOException {
-        List<Budget<?>> today =
-                List.copyOf(Document.PLAN.read(text(name)).plan().budgets());
-        assertThat(today).hasSize(4);
-        for (int i = 0; i < today.size(); i++) {
-            Budget<?> read = Document.BUDGET.read(text(name + "-budget-" + (i + 1)));
+    void budgets_areReadWithEveryComponentAndWrittenAnew(String name) throws IOException {
+        for (int i = 1; i <= 4; i++) {
+            String text = text(name + "-budget-" + i);
+            Budget<?> read = Document.BUDGET.read(text);
 
-            assertThat(read).isEqualTo(today.get(i));
+            assertThat(read.contributors()).hasSize(text.split("\"sensitivity\"", -1).length - 1);
+            assertThat(text).contains("\"title\": \"" + read.title() + "\"");
+            assertThat(Document.BUDGET.read(Document.BUDGET.json(read))).isEqualTo(read);
         }
     }
 

@@ -186,7 +186,7 @@ class ShopLogTest {
     void on_refusesWhatIsNoDate() {
         assertThatThrownBy(() -> LogEntry.on("2. March", ShopStep.GLUING))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessage("date must be a date such as 2026-03-02, but was 2. March");
+                .hasMessage("date must be a date such as 2026-03-02, but was \"2. March\"");
     }
 
     @Test

@@ -25,15 +25,15 @@ public final class StateChecks {
     private static void tables(Checks checks) {
         Check means = checks.check(
                         "estimates after 0, 1, 5 and 12 readings", Source.SCIPY, "state/necks.csv", Status.EXACT, "mm")
-                .of("Known.estimate", "NeckState.read", "NeckState.known");
+                .of("Known.estimate");
         Check us = checks.check("their standard uncertainties", Source.SCIPY, "state/necks.csv", Status.EXACT, "mm")
                 .of("Known.estimate");
         Check singles = checks.check("chances outside limits", Source.SCIPY, "state/necks.csv", Status.EXACT, "")
                 .of("Known.chance");
         Check joint = checks.check("chance of all five limits", Source.SCIPY, "state/necks.csv", Status.EXACT, "")
-                .of("NeckState.chanceOfAll", "JointChance.probability");
+                .of("JointChance.probability");
         Check agreement = checks.check("chi-square of the readings", Source.SCIPY, "state/necks.csv", Status.EXACT, "")
-                .of("NeckState.agreement", "Agreement.chiSquare");
+                .of("Agreement.chiSquare");
         Check coefficients = checks.check(
                         "coefficients of every cause", Source.SCIPY, "state/coefficients.csv", Status.EXACT, "")
                 .of(

@@ -31,7 +31,7 @@ final class ShopLogFile {
         }
     }
 
-    /** Adds the readings of a job that the log has not, a log that is not there yet being empty; says how many. */
+    /** Adds the readings of a job that the log has not, a log that is not there yet being empty; returns how many. */
     static String add(Path file, Job job) throws Unwritable {
         ShopLog before = Files.exists(file) ? read(file) : ShopLog.of(List.of());
         ShopLog after =
