@@ -17,6 +17,7 @@ import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Way.Mode;
+import org.neckgeom.measure.Chance;
 import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.GlobalRisk;
@@ -119,6 +120,13 @@ public final class Kind<V> {
             EnumSet.of(Mode.PLAIN, Mode.DIGITS),
             (value, way, style, beside) -> way.mode() == Mode.PLAIN ? Numbers.percent(value) : number(value, way),
             (value, style) -> Json.number(value));
+
+    /** A chance, printed as percent with no more nines than are earned. */
+    public static final Kind<Chance> CHANCE = new Kind<>(
+            "chance",
+            EnumSet.of(Mode.PLAIN),
+            (value, way, style, beside) -> value.toString(),
+            (value, style) -> chanceData(value));
 
     /** A name that the user gave, or another word that is no code. */
     public static final Kind<String> NAME = new Kind<>(
@@ -690,6 +698,16 @@ public final class Kind<V> {
         return data;
     }
 
+    private static Object chanceData(Chance chance) {
+        Map<String, Object> data = new LinkedHashMap<>();
+        data.put("probability", Json.number(chance.probability()));
+        data.put("outside", Json.number(chance.outside()));
+        data.put("accuracy", Json.number(chance.accuracy()));
+        data.put("outsideAtWorst", Json.number(chance.outsideAtWorst()));
+        data.put("wellKnown", chance.isWellKnown());
+        return data;
+    }
+
     private static Object spreadData(ErrorDistribution<?> spread, LengthStyle style) {
         ErrorDistribution<?> shown = spread.in(style.inTables());
         ShopUnit<?> unit = shown.unit();
@@ -731,6 +749,11 @@ public final class Kind<V> {
         probability.put("minimum", 0);
         probability.put("maximum", 1);
         all.put("probability", probability);
+        Map<String, Object> chance = new LinkedHashMap<>();
+        List.of("probability", "outside", "accuracy", "outsideAtWorst")
+                .forEach(key -> chance.put(key, ref("probability")));
+        chance.put("wellKnown", Map.of("type", "boolean"));
+        all.put("chance", closed(chance, List.copyOf(chance.keySet())));
         all.put("text", Map.of("type", "string"));
         all.put("flag", Map.of("type", "boolean"));
         return all;
@@ -747,12 +770,16 @@ public final class Kind<V> {
         properties.putAll(more);
         properties.put("unit", Map.of("type", "string"));
         properties.put("ucum", Map.of("type", "string"));
+        return closed(
+                properties,
+                Stream.concat(needed.stream(), Stream.of("unit", "ucum")).toList());
+    }
+
+    private static Map<String, Object> closed(Map<String, Object> properties, List<String> needed) {
         Map<String, Object> object = new LinkedHashMap<>();
         object.put("type", "object");
         object.put("properties", properties);
-        object.put(
-                "required",
-                Stream.concat(needed.stream(), Stream.of("unit", "ucum")).toList());
+        object.put("required", needed);
         object.put("additionalProperties", false);
         return object;
     }

@@ -436,6 +436,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
                 },
                 mean,
                 seed,
+                true,
                 unit);
     }
 

@@ -45,8 +45,9 @@ final class Draws {
     private long c;
     private long d;
 
+    /** Four words of SplitMix64's stream to a block, so that no two blocks share one. */
     Draws(long seed, long block) {
-        long z = mix(seed) + block * 0x9E3779B97F4A7C15L;
+        long z = mix(seed) + 4 * block * 0x9E3779B97F4A7C15L;
         a = mix(z += 0x9E3779B97F4A7C15L);
         b = mix(z += 0x9E3779B97F4A7C15L);
         c = mix(z += 0x9E3779B97F4A7C15L);

@@ -23,9 +23,9 @@ class PlanFiguresTest {
 
     private static final Pattern NUMBER = Pattern.compile("(?<![\\w.])(\\d+ )?\\d+/\\d+|\\d[\\d,]*(\\.\\d+)?");
 
-    /** Sources, ordinals such as the 12th fret, and how a probability near 1 is printed. */
+    /** Sources, ordinals such as the 12th fret, and how a probability near 0 or 1 is printed. */
     private static final Pattern CITED =
-            Pattern.compile("\\(Wood Handbook[^)]*\\)|\\d+(st|nd|rd|th)\\b|more than 99\\.9999 %");
+            Pattern.compile("\\(Wood Handbook[^)]*\\)|\\d+(st|nd|rd|th)\\b|(more than|better than|below) [\\d.]+ %");
 
     /** A size in words is no name. */
     private static final Pattern SIZE = Pattern.compile("\\d (mm|in|thou|N|deg|m)\\b");
