@@ -121,12 +121,12 @@ public final class Kind<V> {
             (value, way, style, beside) -> way.mode() == Mode.PLAIN ? Numbers.percent(value) : number(value, way),
             (value, style) -> Json.number(value));
 
-    /** A chance of keeping limits, printed with no more nines than it has earned. */
+    /** A chance, printed as percent with no more nines than are earned. */
     public static final Kind<Chance> CHANCE = new Kind<>(
             "chance",
             EnumSet.of(Mode.PLAIN),
-            (chance, way, style, beside) -> chance.toString(),
-            (chance, style) -> chanceData(chance));
+            (value, way, style, beside) -> value.toString(),
+            (value, style) -> chanceData(value));
 
     /** A name that the user gave, or another word that is no code. */
     public static final Kind<String> NAME = new Kind<>(
@@ -702,8 +702,9 @@ public final class Kind<V> {
         Map<String, Object> data = new LinkedHashMap<>();
         data.put("probability", Json.number(chance.probability()));
         data.put("outside", Json.number(chance.outside()));
-        data.put("pessimisticOutside", Json.number(chance.pessimisticOutside()));
-        data.put("error", Json.number(chance.error()));
+        data.put("accuracy", Json.number(chance.accuracy()));
+        data.put("outsideAtWorst", Json.number(chance.outsideAtWorst()));
+        data.put("wellKnown", chance.isWellKnown());
         return data;
     }
 
@@ -748,15 +749,11 @@ public final class Kind<V> {
         probability.put("minimum", 0);
         probability.put("maximum", 1);
         all.put("probability", probability);
-        List<String> ofAChance = List.of("probability", "outside", "pessimisticOutside", "error");
-        Map<String, Object> chances = new LinkedHashMap<>();
-        ofAChance.forEach(key -> chances.put(key, ref("probability")));
         Map<String, Object> chance = new LinkedHashMap<>();
-        chance.put("type", "object");
-        chance.put("properties", chances);
-        chance.put("required", ofAChance);
-        chance.put("additionalProperties", false);
-        all.put("chance", chance);
+        List.of("probability", "outside", "accuracy", "outsideAtWorst")
+                .forEach(key -> chance.put(key, ref("probability")));
+        chance.put("wellKnown", Map.of("type", "boolean"));
+        all.put("chance", closed(chance, List.copyOf(chance.keySet())));
         all.put("text", Map.of("type", "string"));
         all.put("flag", Map.of("type", "boolean"));
         return all;
@@ -773,12 +770,16 @@ public final class Kind<V> {
         properties.putAll(more);
         properties.put("unit", Map.of("type", "string"));
         properties.put("ucum", Map.of("type", "string"));
+        return closed(
+                properties,
+                Stream.concat(needed.stream(), Stream.of("unit", "ucum")).toList());
+    }
+
+    private static Map<String, Object> closed(Map<String, Object> properties, List<String> needed) {
         Map<String, Object> object = new LinkedHashMap<>();
         object.put("type", "object");
         object.put("properties", properties);
-        object.put(
-                "required",
-                Stream.concat(needed.stream(), Stream.of("unit", "ucum")).toList());
+        object.put("required", needed);
         object.put("additionalProperties", false);
         return object;
     }

@@ -38,7 +38,7 @@ public final class ErrorDistribution<Q extends Quantity<Q>> {
         ARCSINE,
         /** No spread at all: a known shift. */
         BIAS,
-        /** Measured in the shop: each sample as likely as the next. */
+        /** Measured in the shop: each sample as likely as the next, stretched about their mean for the next error. */
         SAMPLES
     }
 
@@ -141,16 +141,30 @@ public final class ErrorDistribution<Q extends Quantity<Q>> {
     }
 
     /**
-     * {@return the spread of errors measured in the shop, each sample as likely as the next}
+     * {@return the spread of the next error of a kind that was measured n times: normal about the mean, with {@code s sqrt(1 +
+     * 1/n)} and n - 1 degrees of freedom, s the experimental standard deviation} The next error is Student's.
      *
      * @param <Q> the kind of quantity
-     * @param errors one or more; the first one's unit is the one the spread is read in
+     * @param errors two or more; the first one's unit is the one the spread is read in
+     */
+    public static <Q extends Quantity<Q>> ErrorDistribution<Q> repeated(List<? extends Quantity<Q>> errors) {
+        Estimate<Q> mean = Estimate.repeated(errors);
+        double u = mean.libraryUncertainty() * Math.sqrt(errors.size() + 1.0);
+        return of(Estimate.ofLibrary(mean.libraryValue(), u, mean.degreesOfFreedom(), mean.unit()));
+    }
+
+    /**
+     * {@return the spread of errors measured in the shop, each sample as likely as the next, of n - 1 degrees of freedom}
+     *
+     * <p>It keeps the shape of the n samples. They are stretched about their mean by {@code sqrt((n + 1)/(n - 1))}, so that the
+     * variance is that of the next error, {@code s^2 (1 + 1/n)}. Nothing rarer than 1 in n + 1 can be read off them; {@link
+     * #repeated} can be used where the error is normal.
+     *
+     * @param <Q> the kind of quantity
+     * @param errors two or more; the first one's unit is the one the spread is read in
      */
     public static <Q extends Quantity<Q>> ErrorDistribution<Q> samples(List<? extends Quantity<Q>> errors) {
-        if (Objects.requireNonNull(errors, "errors").isEmpty()) {
-            throw Refusal.of("samples", "at-least", "be 1 or more", "were", "0");
-        }
-        ShopUnit<Q> unit = Amount.from(errors.get(0), "sample").unit();
+        ShopUnit<Q> unit = unitOf(errors);
         double[] values = new double[errors.size()];
         for (int i = 0; i < values.length; i++) {
             values[i] = Amount.from(errors.get(i), unit, "sample").libraryDifference();
@@ -160,24 +174,18 @@ public final class ErrorDistribution<Q extends Quantity<Q>> {
         for (int i = 0; i < values.length; i++) {
             values[i] -= mean;
         }
-        double largest = Math.max(-values[0], values[values.length - 1]);
-        return new ErrorDistribution<>(
-                Law.SAMPLES, mean, largest, 0, Double.POSITIVE_INFINITY, values, unit.forDifferences());
+        return ofSamples(mean, values, unit);
     }
 
     /**
      * {@return a spread from samples whose mean has been taken off: one read back from a record of it; its shift 0}
      *
      * @param <Q> the kind of quantity
-     * @param fromTheirMean one or more, ascending, adding up to nothing; the first one's unit is the one the spread is read
-     *     in
+     * @param fromTheirMean two or more, ascending, adding up to nothing; the first one's unit is the one the spread is read in
      */
     public static <Q extends Quantity<Q>> ErrorDistribution<Q> centredSamples(
             List<? extends Quantity<Q>> fromTheirMean) {
-        if (Objects.requireNonNull(fromTheirMean, "samples").isEmpty()) {
-            throw Refusal.of("samples", "at-least", "be 1 or more", "were", "0");
-        }
-        ShopUnit<Q> unit = Amount.from(fromTheirMean.get(0), "sample").unit();
+        ShopUnit<Q> unit = unitOf(fromTheirMean);
         double[] values = new double[fromTheirMean.size()];
         double sum = 0;
         double size = 0;
@@ -195,9 +203,27 @@ public final class ErrorDistribution<Q extends Quantity<Q>> {
             throw LibraryUnits.refused(
                     "sum of the samples", "centred", "nothing", Amount.ofLibrary(sum, unit.forDifferences()));
         }
-        double largest = Math.max(-values[0], values[values.length - 1]);
+        return ofSamples(0, values, unit);
+    }
+
+    private static <Q extends Quantity<Q>> ShopUnit<Q> unitOf(List<? extends Quantity<Q>> samples) {
+        int n = Objects.requireNonNull(samples, "samples").size();
+        if (n < 2) {
+            throw Refusal.of("samples", "at-least", "be 2 or more", "were", n);
+        }
+        return Amount.from(samples.get(0), "sample").unit();
+    }
+
+    private static <Q extends Quantity<Q>> ErrorDistribution<Q> ofSamples(
+            double mean, double[] centred, ShopUnit<Q> unit) {
+        double largest = stretch(centred.length) * Math.max(-centred[0], centred[centred.length - 1]);
         return new ErrorDistribution<>(
-                Law.SAMPLES, 0, largest, 0, Double.POSITIVE_INFINITY, values, unit.forDifferences());
+                Law.SAMPLES, mean, largest, 0, centred.length - 1.0, centred, unit.forDifferences());
+    }
+
+    /** From n samples to the next error. */
+    private static double stretch(int n) {
+        return Math.sqrt((n + 1.0) / (n - 1.0));
     }
 
     /**
@@ -275,12 +301,24 @@ public final class ErrorDistribution<Q extends Quantity<Q>> {
         return topScale;
     }
 
-    /** {@return the samples in the library unit, less their mean, ascending; empty for every other law} */
+    /**
+     * {@return the errors that are as likely as each other, in the library unit, less their mean, ascending: the samples,
+     * stretched for the next error; empty for every law but samples}
+     */
     public double[] libraryCentredSamples() {
+        double[] next = samples.clone();
+        for (int i = 0; i < next.length; i++) {
+            next[i] *= stretch(next.length);
+        }
+        return next;
+    }
+
+    /** {@return the samples as measured, less their mean, ascending; in the library unit; empty for every other law} */
+    public double[] librarySamples() {
         return samples.clone();
     }
 
-    /** {@return the degrees of freedom of the standard uncertainty; more than 0; infinite unless given} */
+    /** {@return the degrees of freedom of the standard uncertainty; more than 0; infinite unless given, n - 1 for n samples} */
     public double degreesOfFreedom() {
         return degreesOfFreedom;
     }
@@ -294,7 +332,8 @@ public final class ErrorDistribution<Q extends Quantity<Q>> {
             case TRAPEZOIDAL -> (scale * scale + topScale * topScale) / 6;
             case ARCSINE -> scale * scale / 2;
             case BIAS -> 0;
-            case SAMPLES -> Arrays.stream(samples).map(x -> x * x).sum() / samples.length;
+            case SAMPLES ->
+                Arrays.stream(samples).map(x -> x * x).sum() / (samples.length - 1) * (1 + 1.0 / samples.length);
         };
     }
 
@@ -357,7 +396,7 @@ public final class ErrorDistribution<Q extends Quantity<Q>> {
             case BIAS -> "bias " + Amount.ofLibrary(shift, unit).toString();
             case SAMPLES ->
                 samples.length + " samples, mean "
-                        + Estimate.ofLibrary(shift, Math.sqrt(libraryVariance()), degreesOfFreedom, unit);
+                        + Estimate.ofLibrary(shift, Math.sqrt(libraryVariance()), Double.POSITIVE_INFINITY, unit);
             default ->
                 law.name().toLowerCase(java.util.Locale.ROOT) + ", half-width "
                         + Amount.ofLibrary(scale, unit).toString();

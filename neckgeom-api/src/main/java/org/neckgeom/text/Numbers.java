@@ -3,7 +3,6 @@ package org.neckgeom.text;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import java.util.regex.Pattern;
 import org.neckgeom.fault.Refusal;
 
 /** Numbers as text: at most twelve significant digits, rounded by their uncertainty, never {@code -0}. */
@@ -16,10 +15,12 @@ public final class Numbers {
     private static final int HUGE_DIGITS = 6;
     private static final int MOST_DECIMALS = 9;
     private static final double EXPONENT_FROM = 1e15;
-    private static final double NEGLIGIBLE = 5e-7;
+
+    /** Of a hundred percent: what one decimal shows at least. */
+    private static final double LEAST_SHARE = 1e-3;
+
     private static final int MOST_PLACES = 100;
     private static final double[] POWERS = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9};
-    private static final Pattern CERTAIN = Pattern.compile("(0|100)\\.0+");
 
     private Numbers() {}
 
@@ -150,27 +151,17 @@ public final class Numbers {
     }
 
     /**
-     * {@return a probability as percent with one decimal, or as many as keep it from reading as certain when it is not:
-     * {@code 95.0 %}, {@code 99.98 %}, {@code more than 99.9999 %}, {@code 0.04 %}} A probability of less than one in
-     * two millions prints as {@code 0.0 %}.
+     * {@return a probability as percent with one decimal, and never as certain: {@code 95.0 %}, {@code more than 99.9 %},
+     * {@code below 0.1 %}} More nines would rest on spreads that are seldom known so well: a {@link
+     * org.neckgeom.measure.Chance} shows those that are earned.
      *
      * @param probability in [0, 1]
      */
     public static String percent(double probability) {
-        if (!(probability >= NEGLIGIBLE)) {
-            return "0.0 %";
+        if (!(probability >= 0.0005)) {
+            return "below 0.1 %";
         }
-        if (1 - probability < NEGLIGIBLE) {
-            return "more than 99.9999 %";
-        }
-        // Down to the first digit that is neither nine nor nought, which the negligible keeps within reach.
-        int decimals = 1;
-        String text = fixed(100 * probability, decimals);
-        while (CERTAIN.matcher(text).matches()) {
-            decimals++;
-            text = fixed(100 * probability, decimals);
-        }
-        return text + " %";
+        return 1 - probability < LEAST_SHARE ? "more than 99.9 %" : fixed(100 * probability, 1) + " %";
     }
 
     private static void checkPlaces(int decimals) {

@@ -22,6 +22,7 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.form.RenderedAnswer;
 import org.neckgeom.form.Statement;
 import org.neckgeom.form.Tree;
+import org.neckgeom.measure.Chance;
 import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.GlobalRisk;
@@ -105,6 +106,13 @@ public final class Samples {
                 group(() -> Estimate.of(mm(25.4), mm(0.2))),
                 group(() -> Estimate.of(mm(25), mm(0.1))),
                 group(() -> Estimate.of(newton(25.4), newton(0.1))));
+        groups(
+                Chance.class,
+                group(() -> Chance.outside(0.25), () -> Chance.outside(0.25).atWorst(0.25)),
+                group(() -> Chance.outside(0.5)),
+                group(() -> Chance.outside(0.25).atWorst(0.5)),
+                group(() -> Chance.outside(0.25).accurateTo(0.01)),
+                group(() -> Chance.outside(0.25).wellKnown()));
         groups(
                 Interval.class,
                 group(() -> Interval.of(mm(-1), inch(1)), () -> Interval.of(mm(-1), mm(25.4))),

@@ -142,7 +142,7 @@ class FormTest {
                 .fact("odds", Kind.PROBABILITY, "of a slip", odds -> odds)
                 .finds("odds", "{odds}, {odds:percent digits 2}");
 
-        assertThat(form.text(0.00012345, MILLIMETRES)).isEqualTo("0.01 %, 0.012 %");
+        assertThat(form.text(0.00012345, MILLIMETRES)).isEqualTo("below 0.1 %, 0.012 %");
     }
 
     @Test
@@ -193,7 +193,7 @@ class FormTest {
                 "{share:percent 1}; 45.7 %",
                 "{share:percent ..3}; 45.67 %",
                 "{share:percent 1 bare}; 45.7",
-                "{chance}; 99.98 %",
+                "{chance}; more than 99.9 %",
                 "{force}; 12.5 N",
                 "{force:0}; 13 N",
                 "{force:0 bare}; 13",

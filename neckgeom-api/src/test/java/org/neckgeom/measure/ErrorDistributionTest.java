@@ -109,16 +109,39 @@ class ErrorDistributionTest {
 
         assertThat(spread.libraryMean()).isCloseTo(0.2, within(1e-16));
         assertThat(spread.libraryCentredSamples()).isSorted().hasSize(4);
-        assertThat(spread.libraryVariance()).isCloseTo(0.02 / 4, within(1e-17));
-        assertThat(spread.libraryScale()).isCloseTo(0.1, within(1e-16));
+        // s^2 divides by n - 1 (GUM 4.2.2); the next error is off by the mean's own error besides.
+        assertThat(spread.libraryVariance()).isCloseTo(0.02 / 3 * (1 + 1.0 / 4), within(1e-17));
+        assertThat(spread.degreesOfFreedom()).isEqualTo(3);
+        assertThat(spread.libraryScale()).isCloseTo(0.1 * Math.sqrt(5.0 / 3), within(1e-16));
         spread.libraryCentredSamples()[0] = 99;
-        assertThat(spread.libraryCentredSamples()[0]).isCloseTo(-0.1, within(1e-16));
+        assertThat(spread.libraryCentredSamples()[0]).isCloseTo(-0.1 * Math.sqrt(5.0 / 3), within(1e-16));
+        assertThat(spread.librarySamples()[0]).isCloseTo(-0.1, within(1e-16));
+        double square = 0;
+        for (double error : spread.libraryCentredSamples()) {
+            square += error * error;
+        }
+        assertThat(square / 4).isCloseTo(spread.libraryVariance(), within(1e-17));
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> ErrorDistribution.samples(new ArrayList<Amount<Length>>()))
-                .withMessage("samples must be 1 or more, but were 0");
+                .withMessage("samples must be 2 or more, but were 0");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> ErrorDistribution.samples(List.of(mm(1), OtherQuantity.<Length>lie(newton(1)))))
                 .withMessage("sample must be a length, but was 1 N");
+    }
+
+    /** Next error of five: Student(4), s sqrt(1 + 1/5) about the mean; s^2 = 0.02/4 by hand. */
+    @Test
+    void repeated_isTheSpreadOfTheNextError() {
+        ErrorDistribution<Length> next =
+                ErrorDistribution.repeated(List.of(mm(0.3), mm(0.1), mm(0.2), mm(0.2), mm(0.2)));
+
+        assertThat(next.law()).isEqualTo(ErrorDistribution.Law.NORMAL);
+        assertThat(next.libraryMean()).isCloseTo(0.2, within(1e-16));
+        assertThat(next.libraryScale()).isCloseTo(Math.sqrt(0.02 / 4 * 1.2), within(1e-16));
+        assertThat(next.degreesOfFreedom()).isEqualTo(4);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> ErrorDistribution.repeated(List.of(mm(1))))
+                .withMessage("readings must be 2 or more, but were 1");
     }
 
     @Test
@@ -210,6 +233,6 @@ class ErrorDistributionTest {
         assertThat(ErrorDistribution.bias(inch(0.01))).hasToString("bias 0.01 in");
         assertThat(ErrorDistribution.arcsine(thou(2))).hasToString("arcsine, half-width 2 thou");
         assertThat(ErrorDistribution.samples(List.of(mm(0.1), mm(0.3))))
-                .hasToString("2 samples, mean 0.20 mm, u 0.10 mm");
+                .hasToString("2 samples, mean 0.20 mm, u 0.17 mm");
     }
 }

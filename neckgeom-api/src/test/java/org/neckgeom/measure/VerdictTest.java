@@ -222,11 +222,11 @@ class VerdictTest {
                         "  guard     2 u on the safe side",
                         "  read again, or use a finer instrument"));
         assertThat(verdict(4, 0.1, Limits.atLeast(mm(3))).toString())
-                .startsWith("WITHIN: conformance probability more than 99.9999 % (3 mm or more)");
+                .startsWith("WITHIN: conformance probability more than 99.9 % (3 mm or more)");
         assertThat(verdict(4, 0.1, Limits.atMost(mm(3))).toString())
-                .startsWith("OUTSIDE: conformance probability 0.0 % (3 mm or less)");
+                .startsWith("OUTSIDE: conformance probability below 0.1 % (3 mm or less)");
         assertThat(verdict(4, 0.1, Limits.between(mm(3), mm(5))).toString())
-                .startsWith("WITHIN: conformance probability more than 99.9999 % (3 to 5 mm)");
+                .startsWith("WITHIN: conformance probability more than 99.9 % (3 to 5 mm)");
     }
 
     /** A limit belongs to the zone it bounds: ISO 14253-1 proves conformity where the value with its guard keeps it. */
@@ -256,6 +256,6 @@ class VerdictTest {
     @Test
     void toString_neverCallsWhatIsUncertainCertain() {
         assertThat(verdict(7, 0.01, Limits.between(mm(6), mm(8))).toString())
-                .startsWith("WITHIN: conformance probability more than 99.9999 % (6 to 8 mm)");
+                .startsWith("WITHIN: conformance probability more than 99.9 % (6 to 8 mm)");
     }
 }

@@ -118,25 +118,18 @@ class NumbersTest {
 
     @ParameterizedTest
     @CsvSource({
-        "0, 0.0 %",
-        "1, more than 99.9999 %",
+        "0, below 0.1 %",
+        "1, more than 99.9 %",
         "0.5, 50.0 %",
         "0.95, 95.0 %",
         "0.9949, 99.5 %",
-        "0.9994, 99.9 %",
-        "0.9996, 99.96 %",
-        "0.9998, 99.98 %",
-        "0.9999, 99.99 %",
-        "0.99996, 99.996 %",
-        "0.9999993, 99.9999 %",
-        "0.9999996, more than 99.9999 %",
+        "0.9989, 99.9 %",
+        "0.9991, more than 99.9 %",
+        "0.9999996, more than 99.9 %",
         "0.001, 0.1 %",
         "0.0006, 0.1 %",
-        "0.0004, 0.04 %",
-        "0.0002, 0.02 %",
-        "0.0000007, 0.0001 %",
-        "0.0000004, 0.0 %",
-        "1e-300, 0.0 %",
+        "0.0004, below 0.1 %",
+        "1e-300, below 0.1 %",
     })
     void percent_neverReadsAsCertainWhatIsNot(double probability, String text) {
         assertThat(Numbers.percent(probability)).isEqualTo(text);
@@ -148,12 +141,11 @@ class NumbersTest {
         for (int i = 0; i < 20_000; i++) {
             double p = Math.pow(random.nextDouble(), 12);
             for (double chance : new double[] {p, 1 - p}) {
-                if (chance > 5e-7 && chance < 1) {
-                    assertThat(Numbers.percent(chance))
-                            .as("seed 21, trial %d, %s", i, chance)
-                            .doesNotMatch("0(\\.0*)? %")
-                            .doesNotMatch("100(\\.0*)? %");
-                }
+                assertThat(Numbers.percent(chance))
+                        .as("seed 21, trial %d, %s", i, chance)
+                        .doesNotContain("100")
+                        .matches("below 0\\.1 %|more than 99\\.9 %|\\d+\\.\\d %")
+                        .isNotEqualTo("0.0 %");
             }
         }
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.numeric.NormalLaw;
 
 /** The stopping rule of JCGM 101:2008, 7.9.4, over batches of equal size. */
 final class AdaptiveRun {
@@ -12,6 +13,7 @@ final class AdaptiveRun {
 
     private final double coverage;
     private final int digits;
+    private final boolean byEnds;
     private final int batch;
     private final List<BlockEngine.Tally> tallies = new ArrayList<>();
     /** Sums and sums of squares of each batch's mean, deviation, low and high end, less those of the first batch. */
@@ -20,9 +22,15 @@ final class AdaptiveRun {
     private final double[] squares = new double[4];
     private double @Nullable [] first;
 
-    AdaptiveRun(double coverage, int digits) {
+    /**
+     * A run yet to be made.
+     *
+     * @param byEnds whether the result has no standard deviation, so that the ends of the interval alone can settle
+     */
+    AdaptiveRun(double coverage, int digits, boolean byEnds) {
         this.coverage = coverage;
         this.digits = digits;
+        this.byEnds = byEnds;
         // 7.9.4 b: J = 100/(1 - p) rounded up, M the larger of J and 10,000.
         this.batch = (int) Math.min(10_000_000.0, Math.max(LEAST_BATCH, Math.ceil(100.0 / (1.0 - coverage) - 1e-9)));
     }
@@ -33,7 +41,7 @@ final class AdaptiveRun {
 
     void add(BlockEngine.Tally tally) {
         tallies.add(tally);
-        double[] ends = Simulated.ends(Objects.requireNonNull(tally.values(), "values of a batch"), tally, coverage);
+        double[] ends = Simulated.ends(tally, coverage);
         double[] now = {tally.mean(), Math.sqrt(tally.variance()), ends[0], ends[1]};
         if (first == null) {
             first = now.clone();
@@ -50,8 +58,8 @@ final class AdaptiveRun {
         if (h < 2) {
             return false;
         }
-        double tolerance = tolerance(Math.sqrt(tally().variance()));
-        for (int i = 0; i < sums.length; i++) {
+        double tolerance = Tolerance.of(byEnds ? width() : Math.sqrt(tally().variance()), digits);
+        for (int i = byEnds ? 2 : 0; i < sums.length; i++) {
             double ofMean = Math.sqrt(Math.max(0.0, squares[i] - sums[i] * sums[i] / h) / (h * (h - 1.0)));
             if (2.0 * ofMean > tolerance) {
                 return false;
@@ -60,40 +68,40 @@ final class AdaptiveRun {
         return true;
     }
 
-    /** 7.9.2: u written as c times 10^l with an integer c of so many digits; half of 10^l. */
-    double tolerance(double u) {
-        if (u == 0.0) {
-            return 0.0;
-        }
-        int exponent = (int) Math.floor(StrictMath.log10(u)) - (digits - 1);
-        double c = Math.rint(u / StrictMath.pow(10.0, exponent));
-        // 0.0996 to one digit is 1 x 10^-1, not 10 x 10^-2.
-        if (c >= StrictMath.pow(10.0, digits)) {
-            exponent++;
-        }
-        return 0.5 * StrictMath.pow(10.0, exponent);
+    /** In place of a standard deviation: the mean width of the batches' intervals over that of a normal law of deviation 1. */
+    private double width() {
+        double ends = Objects.requireNonNull(first)[3] - first[2] + (sums[3] - sums[2]) / tallies.size();
+        return ends / (2.0 * NormalLaw.coverageFactor(coverage));
     }
 
     /** All batches as one. */
     BlockEngine.Tally tally() {
         long n = 0;
         long inside = 0;
-        double mean = 0.0;
+        long undefined = 0;
+        String trouble = null;
+        double sum = 0.0;
         double least = Double.POSITIVE_INFINITY;
         double most = Double.NEGATIVE_INFINITY;
         for (BlockEngine.Tally one : tallies) {
             n += one.trials();
             inside += one.inside();
-            mean += one.mean() / tallies.size();
+            undefined += one.undefined();
+            trouble = trouble == null ? one.trouble() : trouble;
+            sum += one.mean() * (one.trials() - one.undefined());
             least = Math.min(least, one.least());
             most = Math.max(most, one.most());
         }
+        long defined = n - undefined;
+        double mean = defined > 0 ? sum / defined : 0.0;
         double square = 0.0;
         for (BlockEngine.Tally one : tallies) {
             double off = one.mean() - mean;
-            square += one.variance() * (batch - 1.0) + off * off * batch;
+            double its = one.trials() - one.undefined();
+            square += one.variance() * Math.max(0.0, its - 1.0) + off * off * its;
         }
-        return new BlockEngine.Tally(n, mean, square / (n - 1.0), inside, least, most, null);
+        double variance = defined > 1 ? square / (defined - 1.0) : 0.0;
+        return new BlockEngine.Tally(n, mean, variance, inside, undefined, trouble, least, most, null);
     }
 
     /** All batches as one, with their values. */
@@ -104,6 +112,14 @@ final class AdaptiveRun {
         }
         BlockEngine.Tally all = tally();
         return new BlockEngine.Tally(
-                all.trials(), all.mean(), all.variance(), all.inside(), all.least(), all.most(), values);
+                all.trials(),
+                all.mean(),
+                all.variance(),
+                all.inside(),
+                all.undefined(),
+                all.trouble(),
+                all.least(),
+                all.most(),
+                values);
     }
 }

@@ -22,8 +22,13 @@ final class BlockEngine {
     /** Fills a block with results; one per thread, as it may hold scratch space. */
     interface Filler {
 
-        /** Overwrites the first n of out. */
+        /** Overwrites the first n of out; what has no value becomes NaN. */
         void fill(Draws draws, double[] out, int n);
+
+        /** Why the first trial of the last block without a value has none, if that is known. */
+        default @Nullable String trouble() {
+            return null;
+        }
     }
 
     /** Makes a filler for a thread. */
@@ -32,13 +37,18 @@ final class BlockEngine {
         Filler filler();
     }
 
-    /** What a run came to; mean and deviation are of the results less the reference. */
+    /**
+     * What a run came to; mean and deviation are of the results less the reference. Trials without a value count among the
+     * trials alone, and are NaN among the values.
+     */
     @SuppressWarnings("ArrayRecordComponent") // stays in this package and is never compared
     record Tally(
             long trials,
             double mean,
             double variance,
             long inside,
+            long undefined,
+            @Nullable String trouble,
             double least,
             double most,
             double @Nullable [] values) {}
@@ -187,11 +197,39 @@ final class BlockEngine {
             part.sum = sum0 + sum1;
             part.square = square0 + square1;
             part.inside = inside;
-            // A NaN among the values is one in their sum; the totals then keep it.
-            part.least = Double.isNaN(part.sum) ? Double.NaN : least;
-            part.most = Double.isNaN(part.sum) ? Double.NaN : most;
+            part.undefined = 0;
+            part.trouble = null;
+            part.least = least;
+            part.most = most;
+            // What is no number among the values is none in their sum of squares.
+            if (!Double.isFinite(part.square)) {
+                sumDefined(n, part);
+            }
             if (values != null) {
                 System.arraycopy(out, 0, values, (int) start, n);
+            }
+        }
+
+        /** The block's sums over the trials that have a value; the others become NaN. */
+        private void sumDefined(int n, Part part) {
+            part.sum = 0.0;
+            part.square = 0.0;
+            part.least = Double.POSITIVE_INFINITY;
+            part.most = Double.NEGATIVE_INFINITY;
+            part.inside = 0;
+            part.trouble = filler.trouble();
+            for (int i = 0; i < n; i++) {
+                double x = out[i];
+                if (!Double.isFinite(x)) {
+                    out[i] = Double.NaN;
+                    part.undefined++;
+                    continue;
+                }
+                part.sum += x;
+                part.square += x * x;
+                part.inside += x >= low && x <= high ? 1 : 0;
+                part.least = Math.min(part.least, x);
+                part.most = Math.max(part.most, x);
             }
         }
     }
@@ -202,6 +240,8 @@ final class BlockEngine {
         private double sum;
         private double square;
         private long inside;
+        private long undefined;
+        private @Nullable String trouble;
         private double least = Double.POSITIVE_INFINITY;
         private double most = Double.NEGATIVE_INFINITY;
 
@@ -210,14 +250,17 @@ final class BlockEngine {
             sum += part.sum;
             square += part.square;
             inside += part.inside;
+            undefined += part.undefined;
+            trouble = trouble == null ? part.trouble : trouble;
             least = Math.min(least, part.least);
             most = Math.max(most, part.most);
         }
 
         Tally tally(double @Nullable [] values) {
-            double mean = sum / n;
-            double variance = n > 1 ? Math.max(0.0, (square - sum * mean) / (n - 1)) : 0.0;
-            return new Tally(n, mean, variance, inside, least, most, values);
+            long defined = n - undefined;
+            double mean = defined > 0 ? sum / defined : 0.0;
+            double variance = defined > 1 ? Math.max(0.0, (square - sum * mean) / (defined - 1)) : 0.0;
+            return new Tally(n, mean, variance, inside, undefined, trouble, least, most, values);
         }
     }
 }

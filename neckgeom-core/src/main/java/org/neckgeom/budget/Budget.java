@@ -437,6 +437,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
                 },
                 mean,
                 seed,
+                true,
                 unit);
     }
 

@@ -46,8 +46,9 @@ final class Draws {
     private long c;
     private long d;
 
+    /** Four words of SplitMix64's stream to a block, so that no two blocks share one. */
     Draws(long seed, long block) {
-        long z = Mix.of(seed) + block * 0x9E3779B97F4A7C15L;
+        long z = Mix.of(seed) + 4 * block * 0x9E3779B97F4A7C15L;
         a = Mix.of(z += 0x9E3779B97F4A7C15L);
         b = Mix.of(z += 0x9E3779B97F4A7C15L);
         c = Mix.of(z += 0x9E3779B97F4A7C15L);

@@ -243,31 +243,71 @@ public final class Propagation<Q extends Quantity<Q>> extends ValueAnswer {
         List<Input> all = inputs;
         Formula function = formula();
         return new Simulation<>(
-                title,
-                () -> {
-                    double[][] columns = new double[all.size()][BlockEngine.BLOCK];
-                    double[] row = new double[all.size()];
-                    return (draws, out, n) -> {
-                        for (int i = 0; i < columns.length; i++) {
-                            Arrays.fill(columns[i], 0, n, all.get(i).mean());
-                            UncertaintyComponent.drawSpread(all.get(i).spread(), 1.0, true, draws, columns[i], n);
-                        }
-                        for (int t = 0; t < n; t++) {
-                            for (int i = 0; i < columns.length; i++) {
-                                row[i] = columns[i][t];
-                            }
-                            out[t] = function.at(row) - reference;
-                        }
-                    };
-                },
-                reference,
-                seed,
-                unit);
+                title, () -> new Trials(all, function, reference), reference, seed, hasDeviation(), unit);
+    }
+
+    /** Student's law of 2 degrees of freedom or fewer has no standard deviation. */
+    private boolean hasDeviation() {
+        return inputs.stream()
+                .map(Input::spread)
+                .noneMatch(spread -> spread.law() == ErrorDistribution.Law.NORMAL
+                        && spread.libraryScale() > 0
+                        && spread.degreesOfFreedom() <= 2);
+    }
+
+    /** Fills blocks with results of the function; an exception leaves its trial without a value. */
+    private static final class Trials implements BlockEngine.Filler {
+
+        private final List<Input> inputs;
+        private final Formula function;
+        private final double reference;
+        private final double[][] columns;
+        private final double[] row;
+        private @Nullable String trouble;
+
+        Trials(List<Input> inputs, Formula function, double reference) {
+            this.inputs = inputs;
+            this.function = function;
+            this.reference = reference;
+            this.columns = new double[inputs.size()][BlockEngine.BLOCK];
+            this.row = new double[inputs.size()];
+        }
+
+        @Override
+        public void fill(Draws draws, double[] out, int n) {
+            trouble = null;
+            for (int i = 0; i < columns.length; i++) {
+                Arrays.fill(columns[i], 0, n, inputs.get(i).mean());
+                UncertaintyComponent.drawSpread(inputs.get(i).spread(), 1.0, true, draws, columns[i], n);
+            }
+            for (int t = 0; t < n; t++) {
+                for (int i = 0; i < columns.length; i++) {
+                    row[i] = columns[i][t];
+                }
+                out[t] = value() - reference;
+            }
+        }
+
+        @SuppressWarnings("PMD.AvoidCatchingGenericException") // a user's function may throw any
+        private double value() {
+            try {
+                return function.at(row);
+            } catch (RuntimeException e) {
+                trouble = trouble == null ? String.valueOf(e.getMessage()) : trouble;
+                return Double.NaN;
+            }
+        }
+
+        @Override
+        public @Nullable String trouble() {
+            return trouble;
+        }
     }
 
     /**
      * Compares first order with trials as JCGM 101:2008, clause 8, does: the ends of both 95 % intervals must agree to
-     * half a unit of the last of the significant digits of u.
+     * half a unit of the last of the significant digits of u. Where an input has no standard deviation, Student's law of 2
+     * degrees of freedom or fewer, u is the width of the interval over that of a normal law, {@code 3.92}.
      *
      * @param seed any number
      * @param digits significant digits of u that matter, 1 or 2
@@ -277,7 +317,7 @@ public final class Propagation<Q extends Quantity<Q>> extends ValueAnswer {
         Estimate<Q> first = firstOrder();
         // The trials settle to a digit more than is compared (8.2), as far as the trials allow.
         Simulated<Q> trials = simulate(seed).adaptive(Comparison.COVERAGE, Math.min(2, digits + 1));
-        return new Comparison<>(title, first, trials, digits, unit);
+        return new Comparison<>(title, first, trials, hasDeviation(), digits, unit);
     }
 
     private Formula formula() {

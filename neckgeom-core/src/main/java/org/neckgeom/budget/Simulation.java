@@ -45,10 +45,26 @@ public final class Simulation<Q extends Quantity<Q>> extends ValueAnswer {
     private final ShopUnit<Q> unit;
     private final int threads;
     private final boolean keep;
+    private final boolean hasDeviation;
     private final @Nullable Limits<Q> limits;
 
-    Simulation(String title, BlockEngine.FillerSource source, double reference, long seed, ShopUnit<Q> unit) {
-        this(title, source, reference, seed, unit, Runtime.getRuntime().availableProcessors(), true, null);
+    Simulation(
+            String title,
+            BlockEngine.FillerSource source,
+            double reference,
+            long seed,
+            boolean hasDeviation,
+            ShopUnit<Q> unit) {
+        this(
+                title,
+                source,
+                reference,
+                seed,
+                unit,
+                Runtime.getRuntime().availableProcessors(),
+                true,
+                hasDeviation,
+                null);
     }
 
     private Simulation(
@@ -59,6 +75,7 @@ public final class Simulation<Q extends Quantity<Q>> extends ValueAnswer {
             ShopUnit<Q> unit,
             int threads,
             boolean keep,
+            boolean hasDeviation,
             @Nullable Limits<Q> limits) {
         super(FORM, LengthStyle.ofUnit(unit));
         this.title = title;
@@ -68,6 +85,7 @@ public final class Simulation<Q extends Quantity<Q>> extends ValueAnswer {
         this.unit = unit;
         this.threads = threads;
         this.keep = keep;
+        this.hasDeviation = hasDeviation;
         this.limits = limits;
     }
 
@@ -80,7 +98,7 @@ public final class Simulation<Q extends Quantity<Q>> extends ValueAnswer {
         if (count < 1 || count > MOST_THREADS) {
             throw Refusal.of("threads", "range", "be 1 to " + MOST_THREADS, "were", count);
         }
-        return new Simulation<>(title, source, reference, seed, unit, count, keep, limits);
+        return new Simulation<>(title, source, reference, seed, unit, count, keep, hasDeviation, limits);
     }
 
     /**
@@ -89,7 +107,7 @@ public final class Simulation<Q extends Quantity<Q>> extends ValueAnswer {
      * @param allowed what is allowed
      */
     public Simulation<Q> withLimits(Limits<Q> allowed) {
-        return new Simulation<>(title, source, reference, seed, unit, threads, keep, allowed);
+        return new Simulation<>(title, source, reference, seed, unit, threads, keep, hasDeviation, allowed);
     }
 
     /**
@@ -97,7 +115,7 @@ public final class Simulation<Q extends Quantity<Q>> extends ValueAnswer {
      * and the yield within the limits stated beforehand, but no quantiles}
      */
     public Simulation<Q> withoutQuantiles() {
-        return new Simulation<>(title, source, reference, seed, unit, threads, false, limits);
+        return new Simulation<>(title, source, reference, seed, unit, threads, false, hasDeviation, limits);
     }
 
     /**
@@ -117,7 +135,7 @@ public final class Simulation<Q extends Quantity<Q>> extends ValueAnswer {
                     "were",
                     count + "; withoutQuantiles() takes any number");
         }
-        return new Simulated<>(title, tally(seed, count), reference, limits, null, unit);
+        return new Simulated<>(title, tally(seed, count), reference, hasDeviation, limits, null, unit);
     }
 
     BlockEngine.Tally tally(long itsSeed, long count) {
@@ -129,7 +147,8 @@ public final class Simulation<Q extends Quantity<Q>> extends ValueAnswer {
     /**
      * Runs batches of trials until mean, deviation and both ends of the coverage interval stand still: twice the standard
      * deviation of the mean of each, over the batches, is within the numerical tolerance of the standard deviation taken
-     * to so many significant digits. Source: JCGM 101:2008, 7.9.4.
+     * to so many significant digits. Source: JCGM 101:2008, 7.9.4. Where an input has no standard deviation, Student's law of
+     * 2 degrees of freedom or fewer, the ends alone must stand still, by the interval's width over that of a normal law.
      *
      * @param coverage more than 0 and less than 100 percent
      * @param digits significant digits wanted of the standard deviation, 1 or 2
@@ -141,8 +160,9 @@ public final class Simulation<Q extends Quantity<Q>> extends ValueAnswer {
         if (digits < 1 || digits > 2) {
             throw Refusal.of("digits", "range", "be 1 or 2", "were", digits);
         }
-        AdaptiveRun run = new AdaptiveRun(p, digits);
-        Simulation<Q> kept = new Simulation<>(title, source, reference, seed, unit, threads, true, limits);
+        AdaptiveRun run = new AdaptiveRun(p, digits, !hasDeviation);
+        Simulation<Q> kept =
+                new Simulation<>(title, source, reference, seed, unit, threads, true, hasDeviation, limits);
         int batches = 0;
         while (!run.isStable()) {
             if ((batches + 1L) * run.batchSize() > MOST_KEPT) {
@@ -156,11 +176,13 @@ public final class Simulation<Q extends Quantity<Q>> extends ValueAnswer {
             batches++;
         }
         Simulated.Settled settled = new Simulated.Settled(digits, batches, run.batchSize());
-        return new Simulated<>(title, run.tallyWithValues(), reference, limits, settled, unit);
+        return new Simulated<>(title, run.tallyWithValues(), reference, hasDeviation, limits, settled, unit);
     }
 
     @Override
     protected Object[] parts() {
-        return new Object[] {title, source, reference, seed, unit.kind(), threads, keep, Optional.ofNullable(limits)};
+        return new Object[] {
+            title, source, reference, seed, unit.kind(), threads, keep, hasDeviation, Optional.ofNullable(limits)
+        };
     }
 }

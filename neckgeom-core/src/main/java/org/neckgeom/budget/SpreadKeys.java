@@ -65,10 +65,10 @@ final class SpreadKeys<Q extends Quantity<Q>> {
                 "degrees of freedom",
                 Types.number(1e-9, 1e9),
                 Double.POSITIVE_INFINITY,
-                "degrees of freedom of the standard uncertainty. Default: infinite");
+                "degrees of freedom of the standard uncertainty. Default: infinite; of samples one less than they are");
         samples = table.optional(
                 "from their mean",
-                Types.list(eitherWay, 1, MOST_SAMPLES),
+                Types.list(eitherWay, 2, MOST_SAMPLES),
                 "errors as read, minus their mean, ascending. Instead of a half-width");
         shift = table.optional("shift", eitherWay, "known (systematic) part of the error. Default: 0");
         table.moved(Moves.none()
@@ -157,7 +157,7 @@ final class SpreadKeys<Q extends Quantity<Q>> {
             case SAMPLES ->
                 none.with(
                         samples,
-                        Arrays.stream(spread.libraryCentredSamples())
+                        Arrays.stream(spread.librarySamples())
                                 .mapToObj(error -> Amount.ofLibrary(error, unit))
                                 .toList());
             case BIAS -> none;
@@ -165,6 +165,7 @@ final class SpreadKeys<Q extends Quantity<Q>> {
         if (spread.libraryMean() != 0 || spread.law() == Law.BIAS) {
             values = values.with(shift, Amount.ofLibrary(spread.libraryMean(), unit));
         }
-        return Double.isInfinite(spread.degreesOfFreedom()) ? values : values.with(degrees, spread.degreesOfFreedom());
+        double usual = spread.law() == Law.SAMPLES ? spread.librarySamples().length - 1.0 : Double.POSITIVE_INFINITY;
+        return spread.degreesOfFreedom() == usual ? values : values.with(degrees, spread.degreesOfFreedom());
     }
 }

@@ -1,9 +1,12 @@
 package org.neckgeom.budget;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.kernel.RoughSum;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.units.ShopUnit;
 
@@ -27,6 +30,74 @@ record Sum<Q extends Quantity<Q>>(String title, ShopUnit<Q> unit, List<Uncertain
                 .outside(
                         Objects.requireNonNull(limits, "limits").libraryLower() - parts.mean,
                         limits.libraryUpper() - parts.mean);
+    }
+
+    /** The same sum with the scale of each component as rough as its degrees of freedom leave it. */
+    RoughSum rough() {
+        RoughSum.Builder sum = RoughSum.builder();
+        for (UncertaintyComponent one : contributors) {
+            sum.add(one.spread(), one.sensitivity(), 0.0, false);
+        }
+        return sum.build();
+    }
+
+    /** First order: standard deviation of the logarithm of the sum's standard deviation. */
+    double logDeviation() {
+        double variance = variance();
+        double squares = 0.0;
+        for (UncertaintyComponent one : contributors) {
+            double part = one.contribution() > 0.0 ? share(one, variance) * logDeviation(one) : 0.0;
+            squares += part * part;
+        }
+        return Math.sqrt(squares);
+    }
+
+    /**
+     * How many times as wide each component is where the sum's scale is so many standard deviations of its logarithm off:
+     * the likeliest way to come there.
+     */
+    double[] widened(double deviations) {
+        double variance = variance();
+        double all = logDeviation();
+        return contributors.stream()
+                .mapToDouble(one -> {
+                    double own = one.contribution() > 0.0 ? logDeviation(one) : 0.0;
+                    return own == 0.0 ? 1.0 : StrictMath.exp(deviations * share(one, variance) * own * own / all);
+                })
+                .toArray();
+    }
+
+    /** The largest components that together make up a share of the variance. */
+    List<UncertaintyComponent> mostOfTheVariance(double share) {
+        double variance = variance();
+        double sum = 0.0;
+        List<UncertaintyComponent> most = new ArrayList<>();
+        for (UncertaintyComponent one : contributors.stream()
+                .sorted(Comparator.comparingDouble(UncertaintyComponent::contribution)
+                        .reversed())
+                .toList()) {
+            if (sum < share * variance) {
+                most.add(one);
+                sum += one.contribution() * one.contribution();
+            }
+        }
+        return most;
+    }
+
+    private double variance() {
+        double sum = 0.0;
+        for (UncertaintyComponent one : contributors) {
+            sum += one.contribution() * one.contribution();
+        }
+        return sum;
+    }
+
+    private static double share(UncertaintyComponent one, double variance) {
+        return one.contribution() * one.contribution() / variance;
+    }
+
+    private static double logDeviation(UncertaintyComponent one) {
+        return RoughSum.logDeviation(one.degreesOfFreedom());
     }
 
     /** How much further out each limit would have to lie for these factors to be kept often enough. */

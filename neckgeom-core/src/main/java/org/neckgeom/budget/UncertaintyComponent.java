@@ -69,10 +69,9 @@ public record UncertaintyComponent(String name, String step, double sensitivity,
         return Math.abs(sensitivity) * Math.sqrt(spread.libraryVariance());
     }
 
-    /** Of its standard deviation: that of samples is known by their number besides. */
+    /** Of its standard deviation. */
     double degreesOfFreedom() {
-        int samples = spread.libraryCentredSamples().length;
-        return samples > 1 ? Math.min(samples - 1.0, spread.degreesOfFreedom()) : spread.degreesOfFreedom();
+        return spread.degreesOfFreedom();
     }
 
     UncertaintyComponent with(ErrorDistribution<?> other) {

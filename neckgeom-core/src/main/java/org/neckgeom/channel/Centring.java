@@ -41,7 +41,7 @@ import org.neckgeom.units.ShopUnit;
  * <p>prints
  *
  * <pre>{@code
- * OUTSIDE: conformance probability 0.0 % (within 0.1 mm)
+ * OUTSIDE: conformance probability below 0.1 % (within 0.1 mm)
  *   estimate  -0.710 mm, u 0.014 mm
  *   limit     within 0.1 mm
  *   guard     2 u on the safe side
@@ -238,13 +238,15 @@ public final class Centring implements Answer {
         Estimate<Length> slot = slotFromTheEdge();
         double centre = slot.libraryValue();
         double length = Objects.requireNonNull(blank, "blank").lengthMm() - blank.nutFromHeadEndMm();
-        double u = StrictMath.hypot(slot.libraryUncertainty(), singleReadingMm() / 2);
+        double halfWidth = singleReadingMm() / 2;
         return new SlotLine(
                 centre - blank.widthAtMm(0) / 2,
-                centre - blank.widthAtMm(length) / 2,
+                halfWidth,
                 0,
+                centre - blank.widthAtMm(length) / 2,
+                halfWidth,
                 length,
-                u,
+                slot.libraryUncertainty(),
                 background.style());
     }
 

@@ -24,12 +24,13 @@ public final class SlotLine extends ValueAnswer {
 
     private static final Form<SlotLine> FORM = Form.<SlotLine>of("slot-line")
             .fact("skew", Kind.AMOUNT, "positive: the slot draws away from the fence toward the body", SlotLine::skew)
+            .fact("skewUncertainty", Kind.AMOUNT, "of the skew", SlotLine::skewUncertainty)
             .fact("endToEnd", Kind.MM, "change of the offset from start to end", SlotLine::endToEndMm)
             .fact("length", Kind.MM, "from start to end", line -> line.endMm - line.startMm)
             .fact("start", Kind.MM, "station from the nut", line -> line.startMm)
-            .fact("startOffset", Kind.ESTIMATE, "positive: too far from the fence", l -> l.estimate(l.startOffsetMm))
+            .fact("startOffset", Kind.ESTIMATE, "positive: too far from the fence", l -> l.estimate(l.startMm))
             .fact("end", Kind.MM, "station from the nut", line -> line.endMm)
-            .fact("endOffset", Kind.ESTIMATE, "positive: too far from the fence", l -> l.estimate(l.endOffsetMm))
+            .fact("endOffset", Kind.ESTIMATE, "positive: too far from the fence", l -> l.estimate(l.endMm))
             .phrase("startPlace", line -> line.startOffsetMm == 0, "in the middle")
             .phrase("startPlace", line -> line.startOffsetMm < 0, "{startOffset:size value} nearer the fence")
             .phrase("startPlace", "{startOffset:size value} farther from the fence")
@@ -40,7 +41,8 @@ public final class SlotLine extends ValueAnswer {
             .phrase("atStart", "{start:..3}")
             .phrase("atEnd", line -> line.endMm == 0, "the nut")
             .phrase("atEnd", "{end:..3}")
-            .phrase("u", ", u {startOffset:u}")
+            .phrase("u", l -> l.startUncertaintyMm == l.endUncertaintyMm, ", u {startOffset:u}")
+            .phrase("u", ", u {startOffset:u} and {endOffset:u}")
             .finds(
                     "line",
                     "skew {skew:size 4}, {endToEnd:size text} over {length:brief}: {startPlace} at {atStart}, {endPlace} at {atEnd}{u}");
@@ -49,25 +51,32 @@ public final class SlotLine extends ValueAnswer {
     private final double endOffsetMm;
     private final double startMm;
     private final double endMm;
-    private final double uncertaintyMm;
+    private final double startUncertaintyMm;
+    private final double endUncertaintyMm;
+    private final double sharedMm;
 
+    /** A line with standard uncertainties of the offset at each end and of what both have in common. */
     SlotLine(
             double startOffsetMm,
-            double endOffsetMm,
+            double startUncertaintyMm,
             double startMm,
+            double endOffsetMm,
+            double endUncertaintyMm,
             double endMm,
-            double uncertaintyMm,
+            double sharedMm,
             LengthStyle style) {
         super(FORM, style);
         this.startOffsetMm = startOffsetMm + 0.0;
         this.endOffsetMm = endOffsetMm + 0.0;
         this.startMm = startMm + 0.0;
         this.endMm = endMm + 0.0;
-        this.uncertaintyMm = uncertaintyMm + 0.0;
+        this.startUncertaintyMm = startUncertaintyMm + 0.0;
+        this.endUncertaintyMm = endUncertaintyMm + 0.0;
+        this.sharedMm = sharedMm + 0.0;
     }
 
     /**
-     * {@return a line from the offsets at two stations, as uncertain as the less certain of its ends}
+     * {@return a line from the offsets at two stations, read independently}
      *
      * @param startOffset offset at the first station
      * @param start first station from the nut
@@ -86,19 +95,45 @@ public final class SlotLine extends ValueAnswer {
                     "more than the first, " + Amount.from(start, "start").toString(),
                     end);
         }
-        double u = Math.max(
-                Objects.requireNonNull(startOffset, "startOffset").uncertaintyMm(),
-                Objects.requireNonNull(endOffset, "endOffset").uncertaintyMm());
-        return new SlotLine(startOffset.amountMm(), endOffset.amountMm(), x0, x1, u, startOffset.style());
+        Objects.requireNonNull(endOffset, "endOffset");
+        return new SlotLine(
+                startOffset.amountMm(),
+                startOffset.uncertaintyMm(),
+                x0,
+                endOffset.amountMm(),
+                endOffset.uncertaintyMm(),
+                x1,
+                0,
+                startOffset.style());
+    }
+
+    /**
+     * {@return the same line with an error that both of its offsets have in common, such as the zero of the instrument}
+     *
+     * @param uncertainty standard uncertainty of that error, beside those of the two offsets; 0 or more
+     */
+    public SlotLine sharing(Quantity<Length> uncertainty) {
+        double u = LibraryUnits.mm(uncertainty, "shared uncertainty");
+        if (!(u >= 0)) {
+            throw LibraryUnits.refused("shared uncertainty", "at-least", "0 mm or more", uncertainty);
+        }
+        return new SlotLine(
+                startOffsetMm, startUncertaintyMm, startMm, endOffsetMm, endUncertaintyMm, endMm, u, style());
     }
 
     /**
      * {@return the offset at a station; beyond the ends the line goes on straight}
      *
+     * <p>Its standard uncertainty: {@code u^2 = (a u1)^2 + (b u2)^2 + us^2}, {@code a = (x2 - x)/(x2 - x1)}, {@code b = 1 -
+     * a}. What both ends share counts once anywhere. Source: JCGM 100:2008, 5.2.2.
+     *
      * @param station from the nut, positive toward the body
      */
     public SlotOffset at(Quantity<Length> station) {
-        return SlotOffset.ofMm(offsetMmAt(LibraryUnits.mm(station, "station")), uncertaintyMm, style());
+        return SlotOffset.ofMm(
+                offsetMmAt(LibraryUnits.mm(station, "station")),
+                uncertaintyMmAt(LibraryUnits.mm(station, "station")),
+                style());
     }
 
     /**
@@ -115,6 +150,18 @@ public final class SlotLine extends ValueAnswer {
         return Amount.ofLibrary(StrictMath.atan(slope()), ShopUnit.DEGREE);
     }
 
+    private double uncertaintyMmAt(double stationMm) {
+        double b = (stationMm - startMm) / (endMm - startMm);
+        double own = StrictMath.hypot((1 - b) * startUncertaintyMm, b * endUncertaintyMm);
+        return StrictMath.hypot(own, sharedMm);
+    }
+
+    /** {@return the standard uncertainty of the skew; what both ends share does not turn the line} */
+    public Amount<Angle> skewUncertainty() {
+        double ofSlope = StrictMath.hypot(startUncertaintyMm, endUncertaintyMm) / (endMm - startMm);
+        return Amount.ofLibrary(ofSlope / (1 + slope() * slope()), ShopUnit.DEGREE);
+    }
+
     /** {@return by how much the offset changes from the line's start to its end; end less start} */
     public Amount<Length> endToEnd() {
         return style().amount(endToEndMm());
@@ -124,8 +171,8 @@ public final class SlotLine extends ValueAnswer {
         return endOffsetMm - startOffsetMm;
     }
 
-    private Estimate<Length> estimate(double offsetMm) {
-        return Estimate.of(style().amount(offsetMm), style().amount(uncertaintyMm));
+    private Estimate<Length> estimate(double stationMm) {
+        return Estimate.of(style().amount(offsetMmAt(stationMm)), style().amount(uncertaintyMmAt(stationMm)));
     }
 
     private double slope() {
@@ -134,6 +181,7 @@ public final class SlotLine extends ValueAnswer {
 
     @Override
     protected Object[] parts() {
-        return new Object[] {startOffsetMm, endOffsetMm, startMm, endMm, uncertaintyMm};
+        return new Object[] {startOffsetMm, startUncertaintyMm, startMm, endOffsetMm, endUncertaintyMm, endMm, sharedMm
+        };
     }
 }

@@ -65,7 +65,7 @@ public final class Spacer extends ValueAnswer {
      */
     public SlotLine skewFrom(Quantity<Length> thickerAtTheNut) {
         double delta = LibraryUnits.mm(thickerAtTheNut, "lack of parallelism");
-        return new SlotLine(-delta, 0, 0, lengthMm, 0, LengthStyle.of(thickerAtTheNut));
+        return new SlotLine(-delta, 0, 0, 0, 0, lengthMm, 0, LengthStyle.of(thickerAtTheNut));
     }
 
     @Override

@@ -1,6 +1,5 @@
 package org.neckgeom.plan;
 
-import org.neckgeom.state.ShopLog;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,6 +19,7 @@ import org.neckgeom.order.OrderChanges;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.shop.TrialCut;
+import org.neckgeom.state.ShopLog;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.strength.Weather;
 import org.neckgeom.table.Key;

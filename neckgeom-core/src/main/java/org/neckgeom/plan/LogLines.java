@@ -22,13 +22,13 @@ final class LogLines {
         List<LogEntry> lines = new ArrayList<>(moves(job, date));
         for (MeasuredNeck.OffsetRead one : job.measured().offsets()) {
             boolean glued = one.feature() == MeasuredNeck.Located.FINGERBOARD;
-            lines.add(line(
-                    job, date, glued ? ShopStep.GLUING : ShopStep.LOCATING, one.name(job.style()), one.offset()));
+            lines.add(
+                    line(job, date, glued ? ShopStep.GLUING : ShopStep.LOCATING, one.name(job.style()), one.offset()));
         }
         job.measured()
                 .of(NeckFeature.FINGERBOARD_OFFSET)
-                .ifPresent(read -> lines.add(
-                        line(job, date, ShopStep.GLUING, NeckFeature.FINGERBOARD_OFFSET.toString(), read)));
+                .ifPresent(read ->
+                        lines.add(line(job, date, ShopStep.GLUING, NeckFeature.FINGERBOARD_OFFSET.toString(), read)));
         return ShopLog.of(lines);
     }
 

@@ -195,9 +195,8 @@ final class ShapeParts {
     private static PlanCheck action(Stages plan, NeckSet set) {
         StringHeights heights = set.heights();
         double bass = heights.action().libraryValue() - heights.atNut().libraryValue();
-        boolean treble = heights.trebleAction().libraryValue()
-                        - heights.trebleAtNut().libraryValue()
-                < bass;
+        boolean treble =
+                heights.trebleAction().libraryValue() - heights.trebleAtNut().libraryValue() < bass;
         Amount<Length> high = treble ? heights.trebleAction() : heights.action();
         Amount<Length> atNut = treble ? heights.trebleAtNut() : heights.atNut();
         Finding finding = new Finding.Computed(high, Limits.atLeast(atNut), Outcome.OPEN);

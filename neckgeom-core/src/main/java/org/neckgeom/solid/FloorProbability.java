@@ -16,10 +16,7 @@ public final class FloorProbability extends ValueAnswer {
     private static final Form<FloorProbability> FORM = Form.<FloorProbability>of("wood-chance")
             .fact("limit", Kind.MM, "of the wood left", c -> c.limit)
             .fact("probability", Kind.PROBABILITY, "that less is left", FloorProbability::probability)
-            .phrase("percent", c -> c.probability > 0 && c.probability < 1e-6, "under 0.0001 %")
-            .phrase("percent", c -> c.probability > 0 && c.probability < 1e-3, "{probability:percent digits 2}")
-            .phrase("percent", "{probability}")
-            .finds("chance", "Probability of less than {limit:brief}: {percent}")
+            .finds("chance", "Probability of less than {limit:brief}: {probability}")
             .row(
                     "least",
                     "thinnest as designed",

@@ -112,7 +112,8 @@ public final class DatumTree extends ValueAnswer {
      * @param about x of the station at which the turn moves nothing
      */
     public DatumTree skewed(ErrorDistribution<Angle> turn, Quantity<Length> about) {
-        return adding(new Term(lastFeature + " skew", lastFeature + " skew", turn, -LibraryUnits.mm(about, "about"), 1.0));
+        return adding(
+                new Term(lastFeature + " skew", lastFeature + " skew", turn, -LibraryUnits.mm(about, "about"), 1.0));
     }
 
     /**
@@ -545,8 +546,18 @@ public final class DatumTree extends ValueAnswer {
                         feature,
                         on.parent,
                         List.of(
-                                new Term(named(x1), feature() + " at its first station", first, x2 / length, -1.0 / length),
-                                new Term(named(x2), feature() + " at its second station", second, -x1 / length, 1.0 / length)));
+                                new Term(
+                                        named(x1),
+                                        feature() + " at its first station",
+                                        first,
+                                        x2 / length,
+                                        -1.0 / length),
+                                new Term(
+                                        named(x2),
+                                        feature() + " at its second station",
+                                        second,
+                                        -x1 / length,
+                                        1.0 / length)));
             }
 
             private String named(double x) {

@@ -55,7 +55,9 @@ final class GroupSeries {
                     .map(c -> c * scale)
                     .toArray();
         }
-        this.isNormal = Arrays.stream(group.covariance()).flatMapToDouble(Arrays::stream).anyMatch(x -> x != 0.0);
+        this.isNormal = Arrays.stream(group.covariance())
+                .flatMapToDouble(Arrays::stream)
+                .anyMatch(x -> x != 0.0);
         fill(0, 0, new double[group.size()], new double[laws.length]);
     }
 

@@ -151,7 +151,9 @@ public final class JointChance extends ValueAnswer {
 
     /** {@return the same as a chance that is printed with no more nines than it has earned} */
     public Chance chance() {
-        return Chance.ofOutside(1.0 - probability, error, 1.0 - pessimistic, false);
+        return Chance.outside(1.0 - probability)
+                .accurateTo(Math.min(1.0, error))
+                .atWorst(1.0 - pessimistic);
     }
 
     /** {@return what is to be kept} */

@@ -144,7 +144,8 @@ public final class Known extends ValueAnswer {
         double outside = outside(low, high);
         boolean guesses = hasGuesses();
         double worse = guesses ? outsideAt(low, high, Scales.factor(PESSIMISTIC)) : outside;
-        return Chance.ofOutside(outside, RoughSum.ACCURACY, worse, isWellKnown());
+        Chance chance = Chance.outside(outside).accurateTo(RoughSum.ACCURACY).atWorst(worse);
+        return isWellKnown() ? chance.wellKnown() : chance;
     }
 
     /**

@@ -176,7 +176,8 @@ public final class LogEntry extends Noun<LogEntry> {
 
     /** True for the same line, and for the same reading of the same neck on another date. */
     boolean isSameReading(LogEntry other) {
-        return equals(other) || values().has(NECK) && equals(new LogEntry(other.values().with(DATE, date())));
+        return equals(other)
+                || values().has(NECK) && equals(new LogEntry(other.values().with(DATE, date())));
     }
 
     double residualMm() {

@@ -39,7 +39,10 @@ public record PossibleReading(String name, Deviation of, Amount<Length> standard
     public PossibleReading {
         Words.name(name, "a reading's name");
         Objects.requireNonNull(of, "of");
-        if (Objects.requireNonNull(standardUncertainty, "standardUncertainty").unit().kind() != (Class<?>) Length.class) {
+        if (Objects.requireNonNull(standardUncertainty, "standardUncertainty")
+                        .unit()
+                        .kind()
+                != (Class<?>) Length.class) {
             throw Refusal.of("standard uncertainty of " + name, "kind", "be a length", standardUncertainty);
         }
         if (!(standardUncertainty.libraryValue() >= 0.0)) {

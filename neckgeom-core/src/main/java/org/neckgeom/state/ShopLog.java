@@ -1,9 +1,5 @@
 package org.neckgeom.state;
 
-import org.neckgeom.fault.Refusal;
-import org.neckgeom.table.Spelling;
-import org.neckgeom.form.Json;
-import org.neckgeom.fault.Fault;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -17,12 +13,16 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Collectors;
 import javax.measure.quantity.Length;
 import org.neckgeom.budget.Workmanship;
+import org.neckgeom.fault.Fault;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
+import org.neckgeom.form.Json;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.kernel.TenPoints;
 import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.shop.BenchUncertainty;
+import org.neckgeom.table.Spelling;
 import org.neckgeom.units.LengthStyle;
 
 /**
@@ -88,7 +88,8 @@ public final class ShopLog extends ValueAnswer {
         List<LogEntry> entries = new ArrayList<>();
         List<Fault> faults = new ArrayList<>();
         int number = 0;
-        for (String line : Objects.requireNonNull(jsonLines, "jsonLines").lines().toList()) {
+        for (String line :
+                Objects.requireNonNull(jsonLines, "jsonLines").lines().toList()) {
             number++;
             if (line.isBlank()) {
                 continue;

@@ -26,7 +26,11 @@ public record StepWorth(String step, double outsideNow, double outsideThen) impl
     static final Form<StepWorth> FORM = Form.<StepWorth>of("step-worth")
             .fact("step", Kind.NAME, "of work", StepWorth::step)
             .fact("now", Kind.CHANCE, "of keeping the limit", one -> kept(one.outsideNow))
-            .fact("then", Kind.CHANCE, "of keeping it with every spread of the step halved", one -> kept(one.outsideThen))
+            .fact(
+                    "then",
+                    Kind.CHANCE,
+                    "of keeping it with every spread of the step halved",
+                    one -> kept(one.outsideThen))
             .finds("step-worth", "{step}: {now}, with half its spread {then}");
 
     private static final double HALF = 0.5;
@@ -45,7 +49,7 @@ public record StepWorth(String step, double outsideNow, double outsideThen) impl
     }
 
     private static Chance kept(double outside) {
-        return Chance.ofOutside(outside, RoughSum.ACCURACY, outside, false);
+        return Chance.outside(outside).accurateTo(RoughSum.ACCURACY);
     }
 
     static List<StepWorth> ranked(Knowledge state, Requirement wanted) {

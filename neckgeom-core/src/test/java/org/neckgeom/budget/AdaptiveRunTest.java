@@ -31,13 +31,15 @@ class AdaptiveRunTest {
                 mean,
                 square / (values.length - 1),
                 inside,
+                0,
+                null,
                 DoubleStream.of(values).min().orElseThrow(),
                 DoubleStream.of(values).max().orElseThrow(),
                 values);
     }
 
     private static AdaptiveRun run(double... moves) {
-        AdaptiveRun run = new AdaptiveRun(0.95, 2);
+        AdaptiveRun run = new AdaptiveRun(0.95, 2, false);
         for (double moved : moves) {
             run.add(tally(values(moved)));
         }
@@ -80,11 +82,26 @@ class AdaptiveRunTest {
 
     @Test
     void isStable_asksForEachOfTheFourFigures() {
-        AdaptiveRun run = new AdaptiveRun(0.95, 2);
+        AdaptiveRun run = new AdaptiveRun(0.95, 2, false);
         run.add(tally(values(0)));
         // As wide again: the mean stays, deviation and ends do not.
         run.add(tally(DoubleStream.of(values(0)).map(x -> 2 * x).toArray()));
 
         assertThat(run.isStable()).isFalse();
+    }
+
+    /** Two batches with the same ends and another deviation: where there is none, the ends alone are asked. */
+    @Test
+    void isStable_withoutADeviationAsksForTheEndsAlone() {
+        for (boolean byEnds : new boolean[] {false, true}) {
+            AdaptiveRun run = new AdaptiveRun(0.95, 2, byEnds);
+            run.add(tally(values(0)));
+            double[] far = values(0);
+            Arrays.sort(far);
+            far[far.length - 1] = 1e6;
+            run.add(tally(far));
+
+            assertThat(run.isStable()).isEqualTo(byEnds);
+        }
     }
 }

@@ -9,6 +9,7 @@ import static org.neckgeom.units.ShopUnits.percent;
 import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.DoubleStream;
 import javax.measure.quantity.Length;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
@@ -21,7 +22,11 @@ class BudgetClosedFormsTest {
     private static final NormalDistribution STANDARD = NormalDistribution.of(0, 1);
     private static final double Z_95 = 1.959963984540054;
     private static final double Z_99 = 2.5758293035489004;
-    private static final double[] SAMPLES = {-0.25, -0.05, 0.1, 0.2};
+
+    /** Of four, stretched by sqrt(5/3) for the next error. */
+    private static final double[] SAMPLES = DoubleStream.of(-0.25, -0.05, 0.1, 0.2)
+            .map(x -> x * Math.sqrt(5.0 / 3))
+            .toArray();
 
     private static ErrorDistribution<Length> samples() {
         return ErrorDistribution.samples(List.of(mm(-0.25), mm(-0.05), mm(0.1), mm(0.2)));
@@ -93,47 +98,21 @@ class BudgetClosedFormsTest {
                 .isCloseTo(below(0.2, 1) - below(-0.1, 1), within(5 * 0.5 / Math.sqrt(trials)));
     }
 
-    /** A deviation known by nu readings is uncertain by 1/sqrt(2 nu) of it (JCGM 100:2008, E.4.3). */
+    /** 1.645 standard deviations of a count with one more inside and one more outside; trials without a value at either end. */
     @Test
-    void yield_isAsUncertainAsTheDeviation() {
-        Yield<Length> yield = Budget.named("one")
-                .with("read", ErrorDistribution.normal(mm(0.1)).degreesOfFreedom(9))
-                .yield(Limits.within(mm(0.15)));
+    void yield_counted_isTheShareWithTheRangeOfACount() {
+        Yield<Length> counted = Yield.counted("trials", Limits.within(mm(1)), 900, 50, 1000);
+        double least = 901.0 / 1002;
+        double most = 951.0 / 1002;
+        double z = STANDARD.inverseCumulativeProbability(0.95);
 
-        assertThat(yield.probabilityOutside()).isCloseTo(2 * STANDARD.survivalProbability(1.5), within(1e-14));
-        assertThat(yield.standardUncertainty())
-                .isCloseTo(2 * 1.5 * STANDARD.density(1.5) / Math.sqrt(18), within(2e-5));
-        assertThat(Budget.named("sure")
-                        .with("set", ErrorDistribution.normal(mm(0.1)))
-                        .yield(Limits.within(mm(0.15)))
-                        .standardUncertainty())
-                .isZero();
-    }
-
-    /** What widening all samples and moving their mean by s/sqrt(n) does to the mixture, in squares. */
-    @Test
-    void yield_ofSamplesIsAsUncertainAsTheirDeviationAndMean() {
-        double limit = 0.25;
-        double h = 1e-4;
-        double slope = ((1 - below(limit, 1 + h)) - (1 - below(limit, 1 - h))) / (2 * h);
-        double shift = Math.sqrt(samples().libraryVariance() / SAMPLES.length);
-        double moved = (below(limit + shift, 1) - below(limit - shift, 1)) / 2;
-
-        Yield<Length> yield = mixture().yield(Limits.atMost(mm(limit)));
-
-        assertThat(yield.probabilityOutside()).isCloseTo(1 - below(limit, 1), within(1e-11));
-        assertThat(yield.standardUncertainty())
-                .isCloseTo(Math.sqrt(slope * slope / (2 * (SAMPLES.length - 1)) + moved * moved), within(1e-4));
-    }
-
-    @Test
-    void yield_counted_isTheShareWithTheDeviationOfACount() {
-        Yield<Length> counted = Yield.counted("trials", Limits.within(mm(1)), 950, 1000);
-        double smooth = 951.0 / 1002;
-
-        assertThat(counted.probabilityOutside()).isCloseTo(0.05, within(1e-15));
-        assertThat(counted.probability()).isCloseTo(0.95, within(1e-15));
-        assertThat(counted.standardUncertainty()).isCloseTo(Math.sqrt(smooth * (1 - smooth) / 1000), within(1e-15));
+        assertThat(counted.probabilityOutside()).isCloseTo(0.1, within(1e-15));
+        assertThat(counted.probability()).isCloseTo(0.9, within(1e-15));
+        assertThat(counted.leastProbability())
+                .isCloseTo(0.9 - z * Math.sqrt(least * (1 - least) / 1000), within(1e-12));
+        assertThat(counted.mostProbability()).isCloseTo(0.95 + z * Math.sqrt(most * (1 - most) / 1000), within(1e-12));
+        assertThat(Yield.counted("trials", Limits.within(mm(1)), 1000, 0, 1000).mostProbability())
+                .isOne();
     }
 
     /** sqrt(u1^2 + u2^2 + 2 r u1 u2), of three by all three pairs; JCGM 100:2008, 5.2.2. */

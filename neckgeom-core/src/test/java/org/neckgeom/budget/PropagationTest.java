@@ -15,6 +15,8 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Interval;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.numeric.NormalLaw;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 
@@ -183,6 +185,122 @@ class PropagationTest {
         }
         assertThat(angle.firstOrder().unit()).isEqualTo(ShopUnit.DEGREE);
         assertThat(angle.compared(5, 1).isValidated()).isTrue();
+    }
+
+    private static Propagation<Length> root(double sd) {
+        return Propagation.to("root", ShopUnit.MILLIMETRE)
+                .input("x", mm(1), ErrorDistribution.normal(mm(sd)))
+                .through(x -> Math.sqrt(x[0]));
+    }
+
+    /** A root of a negative number: P(x < 0) of the trials have none, x normal of mean 1. */
+    @Test
+    void trials_withoutAValueAreCountedAndShown() {
+        int count = 100_000;
+        Simulated<Length> trials =
+                root(0.5).simulate(3).withLimits(Limits.atMost(mm(1))).trials(count);
+        double lacking = NormalLaw.upperTail(2);
+
+        assertThat(trials.undefined() / (double) count).isCloseTo(lacking, within(4 * Math.sqrt(lacking / count)));
+        assertThat(trials.toString())
+                .contains(trials.undefined() / 1000 + "," + "%03d".formatted(trials.undefined() % 1000)
+                        + " of 100,000 trials have no value")
+                .containsPattern("standard deviation +none");
+        assertThatThrownBy(trials::mean)
+                .isInstanceOf(ArithmeticException.class)
+                .hasMessage("there is no mean of root: " + trials.undefined() + " of 100000 trials have no value");
+        assertThatThrownBy(trials::standardDeviation).isInstanceOf(ArithmeticException.class);
+        assertThatThrownBy(trials::estimate).isInstanceOf(ArithmeticException.class);
+        assertThatThrownBy(() -> trials.shortestInterval(percent(95))).isInstanceOf(ArithmeticException.class);
+        // The low end of 95 % may be among those: 2.3 % of the trials, against 2.5 %.
+        assertThatThrownBy(() -> trials.interval(percent(95))).isInstanceOf(ArithmeticException.class);
+        assertThatThrownBy(() -> trials.interval(percent(99))).isInstanceOf(ArithmeticException.class);
+        // Half keep the limit; the share of those without a value lies between.
+        assertThat(trials.yield().leastProbability()).isLessThan(0.5 - lacking);
+        assertThat(trials.yield().mostProbability()).isGreaterThan(0.5);
+        assertThat(trials.yield().probability()).isCloseTo(0.5 - lacking, within(0.01));
+    }
+
+    /** So few have none that it does not matter where they lie: the interval holds both ways of placing them. */
+    @Test
+    void interval_ofTrialsIsGivenWhereThoseWithoutAValueDoNotMatter() {
+        Simulated<Length> few = root(0.3).simulate(3).trials(200_000);
+        assertThat(few.undefined()).isBetween(20L, 200L);
+
+        Interval<Length> interval = few.interval(percent(95));
+
+        assertThat(interval.libraryLow()).isCloseTo(Math.sqrt(1 - 1.96 * 0.3), within(0.01));
+        assertThat(interval.libraryHigh()).isCloseTo(Math.sqrt(1 + 1.96 * 0.3), within(0.01));
+    }
+
+    @Test
+    void compared_neverAgreesWhereATrialHasNoValue() {
+        Propagation<Length> straight = Propagation.to("straight", ShopUnit.MILLIMETRE)
+                .input("x", mm(0), ErrorDistribution.normal(mm(1)))
+                .through(x -> x[0] > 3.5 ? Double.NaN : x[0]);
+
+        Comparison<Length> comparison = straight.compared(7, 1);
+
+        assertThat(comparison.trials().undefined()).isPositive();
+        assertThat(comparison.difference().libraryValue())
+                .isLessThan(comparison.tolerance().libraryValue());
+        assertThat(comparison.isValidated()).isFalse();
+        assertThat(comparison.toString()).startsWith("straight: first order is NOT PROVED: trials have no value");
+    }
+
+    /** What a function throws leaves a trial without a value, with the first one's message, on any number of threads. */
+    @Test
+    void trials_thatThrowHaveNoValue() {
+        Propagation<Length> throwing = Propagation.to("throwing", ShopUnit.MILLIMETRE)
+                .input("x", mm(0), ErrorDistribution.normal(mm(1)))
+                .through(x -> {
+                    if (x[0] > 2) {
+                        throw new IllegalStateException("too far at " + x[0]);
+                    }
+                    return x[0];
+                });
+
+        Simulated<Length> one = throwing.simulate(7).withThreads(1).trials(50_000);
+        Simulated<Length> four = throwing.simulate(7).withThreads(4).trials(50_000);
+
+        assertThat(one.undefined()).isEqualTo(four.undefined()).isBetween(1_000L, 1_300L);
+        assertThat(one.trouble().orElseThrow()).startsWith("too far at 2.");
+        assertThat(four.trouble()).isEqualTo(one.trouble());
+        assertThat(one.toString()).contains("too far at 2.");
+        assertThatThrownBy(one::mean).hasMessageEndingWith("(" + one.trouble().orElseThrow() + ")");
+    }
+
+    /**
+     * Student's law of 2 degrees of freedom has no standard deviation: the trials' own grows with their number, and a tolerance
+     * made of it would let anything pass.
+     */
+    @Test
+    void compared_ofTwoDegreesGoesByTheWidthOfTheInterval() {
+        for (double degrees : new double[] {1, 2}) {
+            Propagation<Length> square = Propagation.to("square", ShopUnit.MILLIMETRE)
+                    .input("x", mm(10), ErrorDistribution.normal(mm(0.1)).degreesOfFreedom(degrees))
+                    .through(x -> x[0] * x[0] / 20);
+            Propagation<Length> straight = Propagation.to("straight", ShopUnit.MILLIMETRE)
+                    .input("x", mm(10), ErrorDistribution.normal(mm(0.001)).degreesOfFreedom(degrees))
+                    .through(x -> x[0]);
+
+            Comparison<Length> bent = square.compared(1, 2);
+            Comparison<Length> even = straight.compared(1, 1);
+
+            assertThat(bent.isValidated()).as("%s degrees", degrees).isFalse();
+            assertThat(even.isValidated()).as("%s degrees", degrees).isTrue();
+            double width = even.trials().interval(percent(95)).libraryHigh()
+                    - even.trials().interval(percent(95)).libraryLow();
+            // Half a unit of the first digit of the width over 3.92.
+            double unit = Math.pow(10, Math.floor(Math.log10(width / 3.919927969080108)));
+            assertThat(even.tolerance().libraryValue()).isCloseTo(unit / 2, within(1e-12));
+            assertThat(bent.toString()).contains("standard deviation: none");
+            assertThatThrownBy(bent.trials()::standardDeviation)
+                    .isInstanceOf(ArithmeticException.class)
+                    .hasMessage(
+                            "there is no standard deviation of square: an input has Student's law of 2 degrees of freedom"
+                                    + " or fewer, which has no standard deviation; ask for an interval");
+        }
     }
 
     /** Every operation of the dual numbers against Hipparchus' Gradient, at random places, with 3 and with 11 inputs. */

@@ -9,9 +9,12 @@ import static org.neckgeom.units.ShopUnits.percent;
 import java.util.Arrays;
 import java.util.SplittableRandom;
 import javax.measure.quantity.Length;
+import org.apache.commons.rng.core.source64.SplitMix64;
+import org.apache.commons.rng.core.source64.XoShiRo256PlusPlus;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.neckgeom.kernel.Mix;
 import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
@@ -46,7 +49,7 @@ class SimulationTest {
 
     @ParameterizedTest
     @ValueSource(ints = {4095, 4096, 9_001})
-    void trials_knowTheirLeastAndMost_andThatOneIsNoNumber(int count) {
+    void trials_knowTheirLeastAndMost_andCountThoseWithoutAValue(int count) {
         SplittableRandom random = new SplittableRandom(count);
         double[] given = random.doubles(count, -1, 1).toArray();
         BlockEngine.FillerSource source = () -> new BlockEngine.Filler() {
@@ -69,8 +72,14 @@ class SimulationTest {
         assertThat(all.most())
                 .as("seed %s", count)
                 .isEqualTo(Arrays.stream(all.values()).max().orElseThrow());
-        assertThat(spoilt.least()).isNaN();
-        assertThat(spoilt.most()).isNaN();
+        assertThat(all.undefined()).isZero();
+        assertThat(spoilt.undefined()).isOne();
+        double[] others =
+                Arrays.stream(spoilt.values()).filter(x -> !Double.isNaN(x)).toArray();
+        assertThat(others).as("seed %s", count).hasSize(count - 1);
+        assertThat(spoilt.least()).isEqualTo(Arrays.stream(others).min().orElseThrow());
+        assertThat(spoilt.most()).isEqualTo(Arrays.stream(others).max().orElseThrow());
+        assertThat(spoilt.mean()).isCloseTo(Arrays.stream(others).average().orElseThrow(), within(1e-15));
     }
 
     private static BlockEngine.Tally tally(Simulation<Length> question, long count) {
@@ -119,9 +128,9 @@ class SimulationTest {
     void ends_followTheRanksOfSupplement1() {
         double[] values = {5, 3, 9, 1, 7, 2, 8, 10, 4, 6};
 
-        BlockEngine.Tally tally = new BlockEngine.Tally(10, 5.5, 0.0, 10, 1.0, 10.0, values);
+        BlockEngine.Tally tally = new BlockEngine.Tally(10, 5.5, 0.0, 10, 0, null, 1.0, 10.0, values);
 
-        assertThat(Simulated.ends(values, tally, 0.8)).containsExactly(1.0, 9.0);
+        assertThat(Simulated.ends(tally, 0.8)).containsExactly(1.0, 9.0);
     }
 
     @Test
@@ -179,15 +188,27 @@ class SimulationTest {
     /** 7.9.2: tolerances of u = 0.00035 to two digits, and of values that round up to a power of ten. */
     @Test
     void tolerance_followsSupplement1() {
-        AdaptiveRun two = new AdaptiveRun(0.95, 2);
-        AdaptiveRun one = new AdaptiveRun(0.95, 1);
+        assertThat(Tolerance.of(0.00035, 2)).isCloseTo(0.5e-5, within(1e-18));
+        assertThat(Tolerance.of(0.00035, 1)).isCloseTo(0.5e-4, within(1e-17));
+        assertThat(Tolerance.of(35.0, 2)).isCloseTo(0.5, within(1e-14));
+        assertThat(Tolerance.of(0.0996, 1)).isCloseTo(0.05, within(1e-15));
+        assertThat(new AdaptiveRun(0.95, 1, false).batchSize()).isEqualTo(10_000);
+        assertThat(new AdaptiveRun(0.999, 1, false).batchSize()).isEqualTo(100_000);
+    }
 
-        assertThat(two.tolerance(0.00035)).isCloseTo(0.5e-5, within(1e-18));
-        assertThat(one.tolerance(0.00035)).isCloseTo(0.5e-4, within(1e-17));
-        assertThat(two.tolerance(35.0)).isCloseTo(0.5, within(1e-14));
-        assertThat(one.tolerance(0.0996)).isCloseTo(0.05, within(1e-15));
-        assertThat(one.batchSize()).isEqualTo(10_000);
-        assertThat(new AdaptiveRun(0.999, 1).batchSize()).isEqualTo(100_000);
+    /** One stream of commons-rng's SplitMix64 seeds commons-rng's xoshiro256++ of all blocks, four words to each. */
+    @Test
+    void draws_haveStatesThatShareNoWord() {
+        SplitMix64 words = new SplitMix64(Mix.of(42));
+        for (int block = 0; block < 100; block++) {
+            long[] state = {words.next(), words.next(), words.next(), words.next()};
+            XoShiRo256PlusPlus wanted = new XoShiRo256PlusPlus(state);
+            Draws draws = new Draws(42, block);
+
+            for (int i = 0; i < 20; i++) {
+                assertThat(draws.next()).as("block %d, draw %d", block, i).isEqualTo(wanted.nextLong());
+            }
+        }
     }
 
     /** The ziggurat against the normal law: chi-square over 200 bins of equal chance; 199 degrees of freedom, 5 sigma. */

@@ -238,7 +238,7 @@ class RoughSumTest {
                     .add(ErrorDistribution.normal(mm(0.1 * factor)), -1, 0, false)
                     .add(ErrorDistribution.triangular(mm(0.4)), 1, 0.1, false)
                     .add(ErrorDistribution.normal(mm(0.15)).degreesOfFreedom(9), 1, 0, false)
-                    .add(ErrorDistribution.samples(List.of(mm(-0.1), mm(0), mm(0.04))), -2, 0, false)
+                    .add(SAMPLES, -2, 0, false)
                     .build()
                     .outside(-0.7, 0.8);
 
@@ -248,13 +248,17 @@ class RoughSumTest {
         assertThat(sum.outsideAt(-0.7, 0.8, 1.3)).isCloseTo(mixed().outsideAt(-0.7, 0.8, 1.3), within(2e-10));
     }
 
+    /** Their scale taken as known. */
+    private static final ErrorDistribution<Length> SAMPLES =
+            ErrorDistribution.samples(List.of(mm(-0.1), mm(0), mm(0.04))).degreesOfFreedom(Double.POSITIVE_INFINITY);
+
     private static RoughSum mixed() {
         return RoughSum.builder()
                 .add(ErrorDistribution.rectangular(mm(0.3)), 1, 0.2, true)
                 .add(ErrorDistribution.normal(mm(0.1)), -1, 0, true)
                 .add(ErrorDistribution.triangular(mm(0.4)), 1, 0.1, false)
                 .add(ErrorDistribution.normal(mm(0.15)).degreesOfFreedom(9), 1, 0, false)
-                .add(ErrorDistribution.samples(List.of(mm(-0.1), mm(0), mm(0.04))), -2, 0, false)
+                .add(SAMPLES, -2, 0, false)
                 .build();
     }
 
@@ -264,7 +268,7 @@ class RoughSumTest {
         SplittableRandom random = new SplittableRandom(61);
         int trials = 400_000;
         int out = 0;
-        double[] samples = {-0.1, 0, 0.04};
+        double[] samples = SAMPLES.libraryCentredSamples();
         for (int i = 0; i < trials; i++) {
             double common = Math.exp(0.25 * random.nextGaussian());
             double square = 0;
@@ -275,7 +279,7 @@ class RoughSumTest {
                     - common * 0.1 * random.nextGaussian()
                     + Math.exp(0.1 * random.nextGaussian()) * 0.4 * (random.nextDouble() - random.nextDouble())
                     + 0.15 * random.nextGaussian() / Math.sqrt(square / 9)
-                    - 2 * samples[random.nextInt(3)];
+                    - 2 * (SAMPLES.libraryMean() + samples[random.nextInt(3)]);
             out += sum < -0.7 || sum > 0.8 ? 1 : 0;
         }
         double wanted = mixed().outside(-0.7, 0.8, 0.25);
@@ -286,7 +290,11 @@ class RoughSumTest {
     /** Samples on their own: a rough scale carries each past the limit with a chance of its own. */
     @Test
     void outside_samplesAloneAreCounted() {
-        ErrorDistribution<Length> samples = ErrorDistribution.samples(List.of(mm(-0.5), mm(0), mm(0.2), mm(0.3)));
+        // Their stretch for the next error, sqrt(5/3), taken off again; their scale as rough as is given, and no
+        // rougher.
+        ErrorDistribution<Length> samples = ErrorDistribution.samples(List.of(mm(-0.5), mm(0), mm(0.2), mm(0.3)))
+                .scaled(Math.sqrt(3.0 / 5))
+                .degreesOfFreedom(Double.POSITIVE_INFINITY);
 
         assertThat(RoughSum.builder().add(samples, -1, 0, false).build().outside(-0.25, 0.4))
                 .isEqualTo(0.5);

@@ -95,7 +95,9 @@ class SpreadLawTest {
         SpreadLaw samples = new SpreadLaw(ErrorDistribution.samples(List.of(mm(0.25), mm(-0.25), mm(0.5), mm(0.5))));
         SpreadLaw bias = new SpreadLaw(ErrorDistribution.bias(mm(0.2)));
 
-        assertThat(samples.above(0.5)).isZero();
+        // Stretched about their mean of 0.25 by sqrt(5/3) for the next error.
+        assertThat(samples.above(0.6)).isZero();
+        assertThat(samples.above(0.5)).isEqualTo(0.5);
         assertThat(samples.above(0.25)).isEqualTo(0.5);
         assertThat(samples.below(0.25)).isEqualTo(0.25);
         assertThat(samples.below(0.6)).isEqualTo(1);

@@ -236,7 +236,7 @@ class MeasuredNeckTest {
     /** Depth and carving as uncertain as their readings: the chance by drawing both, and the wood of each draw. */
     @Test
     void chanceOfLess_isThatOfTheReadings() {
-        double limit = 4.6;
+        double limit = 6;
         Job carved = PLAN.limits(NeckLimits.withDefaults().floorThickness(mm(limit)))
                 .measured(MeasuredNeck.none()
                         .read(CHANNEL_DEPTH, read(9.3, 0.2))

@@ -24,8 +24,8 @@ class PlanFiguresTest {
     private static final Pattern NUMBER = Pattern.compile("(?<![\\w.])(\\d+ )?\\d+/\\d+|\\d[\\d,]*(\\.\\d+)?");
 
     /** Sources, ordinals such as the 12th fret, and how a chance is printed, which its own test holds. */
-    private static final Pattern CITED =
-            Pattern.compile("\\(Wood Handbook[^)]*\\)|\\d+(st|nd|rd|th)\\b|(more than|better than|below|from) [\\d.]+ %|[\\d.]+ %(?=, from)");
+    private static final Pattern CITED = Pattern.compile(
+            "\\(Wood Handbook[^)]*\\)|\\d+(st|nd|rd|th)\\b|(more than|better than|below|from) [\\d.]+ %|[\\d.]+ %(?=, from)");
 
     /** A size in words is no name. */
     private static final Pattern SIZE = Pattern.compile("\\d (mm|in|thou|N|deg|m)\\b");

@@ -197,7 +197,8 @@ class DatumTreeTest {
                         .libraryValue())
                 .isCloseTo(0.2, within(1e-9));
         assertThat(more.state().causes()).extracting(Cause::name).contains("nut along the neck");
-        assertThat(more.deviationInHeight("fingerboard", mm(10)).causes()).contains("fingerboard at its first station in height");
+        assertThat(more.deviationInHeight("fingerboard", mm(10)).causes())
+                .contains("fingerboard at its first station in height");
         assertThatThrownBy(() -> more.height("blank", "heel", mm(1)))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("\"heel\" is not placed in height; there are \"blank\", \"fingerboard\"");

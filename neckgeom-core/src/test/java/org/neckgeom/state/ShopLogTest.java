@@ -210,7 +210,8 @@ class ShopLogTest {
     @Test
     void read_refusesEveryBadLineAtOnce() {
         String good = ShopLog.of(residuals(1, 0)).jsonLines();
-        assertThatThrownBy(() -> ShopLog.read(good + "{\"date\": \"2026-02-30\", \"step\": \"gluing\", \"read\": 1}\nno json\n"))
+        assertThatThrownBy(() ->
+                        ShopLog.read(good + "{\"date\": \"2026-02-30\", \"step\": \"gluing\", \"read\": 1}\nno json\n"))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("line 2")
                 .hasMessageContaining("line 3");

@@ -57,7 +57,7 @@ class StateCasesTest {
         double certain = Double.parseDouble(row.get(1));
         assertThat(known.outside(-limit, limit)).as("scales known").isCloseTo(certain, within(1e-9 + 1e-5 * certain));
         double worse = Double.parseDouble(row.get(3));
-        assertThat(line.chance(Limits.within(mm(limit))).pessimisticOutside())
+        assertThat(line.chance(Limits.within(mm(limit))).outsideAtWorst())
                 .as("at z 1.645")
                 .isCloseTo(worse, within(1e-4 * worse));
     }

@@ -125,7 +125,8 @@ record Orders(
             throw new IllegalArgumentException("--units goes with planning alone");
         }
         if ((log.isPresent() || addTo.isPresent()) && task != Task.PLAN) {
-            throw new IllegalArgumentException((log.isPresent() ? "--log" : "--add-to-log") + " goes with planning alone");
+            throw new IllegalArgumentException(
+                    (log.isPresent() ? "--log" : "--add-to-log") + " goes with planning alone");
         }
         return new Orders(
                 task, files.isEmpty() ? ShippedNecks.DEFAULT : files.get(0), outputs, set, paper, style, log, addTo);

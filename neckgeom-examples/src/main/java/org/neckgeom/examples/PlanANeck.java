@@ -120,7 +120,8 @@ public final class PlanANeck {
                     plan = plan.learnt(ShopLogFile.read(orders.log().get()), LocalDate.now(ZoneId.systemDefault()));
                 }
                 yield added.orElse("")
-                        + planned(orders, text, orders.style().map(plan::printIn).orElse(plan), progress);
+                        + planned(
+                                orders, text, orders.style().map(plan::printIn).orElse(plan), progress);
             }
         };
     }

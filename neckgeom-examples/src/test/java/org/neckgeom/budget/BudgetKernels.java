@@ -87,12 +87,12 @@ public final class BudgetKernels {
     /** Trials for mean, deviation, yield and both ends of the 95 % interval. */
     public double fullJob(int count, int threads) {
         BlockEngine.Tally tally = new BlockEngine(() -> BudgetKernels::fill, 1, threads).run(count, -0.2, 0.2, true);
-        return tally.variance() + Simulated.ends(tally.values(), tally, 0.95)[1];
+        return tally.variance() + Simulated.ends(tally, 0.95)[1];
     }
 
     /** Two exact percentiles of a million values. */
     public double percentiles() {
-        return Simulated.ends(million.values(), million, 0.95)[1];
+        return Simulated.ends(million, 0.95)[1];
     }
 
     /** The million values themselves. */
