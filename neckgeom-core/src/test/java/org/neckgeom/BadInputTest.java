@@ -56,6 +56,8 @@ import org.neckgeom.solid.NeckSolid;
 import org.neckgeom.state.DatumTree;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
+import org.neckgeom.strength.BlankBent;
+import org.neckgeom.strength.BlankTapped;
 import org.neckgeom.sweep.Axis;
 import org.neckgeom.sweep.Sweep;
 import org.neckgeom.sweep.SweepProgress;
@@ -64,6 +66,7 @@ import org.neckgeom.testing.Grown;
 import org.neckgeom.testing.PublicTypes;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
+import org.neckgeom.units.ShopUnits;
 
 /** Bad input to every public factory and step of this module: answered with finite numbers or refused in words. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -71,7 +74,7 @@ class BadInputTest {
 
     private static final int MIXED = 40;
     private static final Duration HANGS = Duration.ofMinutes(3);
-    private static final List<String> TEXTS = List.of("thing", "channel", "blank", "plane the head");
+    private static final List<String> TEXTS = List.of("thing", "channel", "blank", "plane the head", "2026-03-02");
 
     private final Grown grown = Grown.from(types().toList(), seeds(), formulas(), TEXTS);
     private final BadInput badInput = new BadInput(grown, MIXED);
@@ -163,6 +166,8 @@ class BadInputTest {
                 ShopUnit.MILLIMETRE,
                 ShopUnit.DEGREE,
                 Frame.NECK,
+                BlankBent.over(mm(600)).section(mm(70), mm(22)).fall(newton(49), mm(0.28)),
+                BlankTapped.of(mm(700)).section(mm(70), mm(25)).rings(newton(8.4), ShopUnits.hertz(219.5)),
                 Budget.named("slot")
                         .with("fence", ErrorDistribution.rectangular(mm(0.05)))
                         .with("reading", ErrorDistribution.normal(mm(0.02))),

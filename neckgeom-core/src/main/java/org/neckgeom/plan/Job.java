@@ -113,7 +113,7 @@ public final class Job {
         this.given = values.complete();
         this.stages = Stages.of(inputs());
         JobRules.check(stages);
-        if (given.at(WORKMANSHIP).given().contains("centring")) {
+        if (given.at(WORKMANSHIP).given().stream().anyMatch("centring"::equals)) {
             throw Refusal.because(
                     "workmanship.centring",
                     "not-here",

@@ -66,6 +66,7 @@ public final class NeckState extends ValueAnswer {
      * @throws IllegalArgumentException if two causes share a name, or there are more than 2,000
      */
     public static NeckState of(List<Cause> causes) {
+        given(causes, "causes");
         return of(
                 causes,
                 causes.isEmpty() ? LengthStyle.MILLIMETRES : causes.get(0).style());

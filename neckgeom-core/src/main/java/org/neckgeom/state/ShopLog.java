@@ -3,11 +3,13 @@ package org.neckgeom.state;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Collectors;
@@ -228,6 +230,7 @@ public final class ShopLog extends ValueAnswer {
         }
         Map<String, List<double[]>> zeros = new LinkedHashMap<>();
         Map<String, Long> weekOf = new LinkedHashMap<>();
+        Set<String> alone = new HashSet<>();
         int own = 0;
         for (List<LogEntry> setting : settings.values()) {
             LogEntry first = setting.get(0);
@@ -238,12 +241,15 @@ public final class ShopLog extends ValueAnswer {
                             .sum()
                     / (n * n);
             String key = first.zero().map(name -> first.date() + name).orElse("none " + own++);
+            if (first.zero().isEmpty()) {
+                alone.add(key);
+            }
             zeros.computeIfAbsent(key, name -> new ArrayList<>()).add(new double[] {mean, read});
             weekOf.putIfAbsent(key, first.date().toEpochDay() / DAYS);
         }
         List<Draw> draws = new ArrayList<>();
         zeros.forEach((key, group) -> {
-            boolean shared = !key.startsWith("none ");
+            boolean shared = !alone.contains(key);
             double n = group.size();
             double mean = shared ? group.stream().mapToDouble(one -> one[0]).sum() / n : 0.0;
             for (double[] one : group) {

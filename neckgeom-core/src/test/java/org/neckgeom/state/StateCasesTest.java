@@ -7,6 +7,7 @@ import static org.neckgeom.units.ShopUnits.mm;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -15,6 +16,7 @@ import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.units.LengthStyle;
 
 /** Held to single cases of {@code state/cases.csv}, {@code more.csv} and {@code default.csv}, computed in numpy and scipy. */
 class StateCasesTest {
@@ -73,10 +75,24 @@ class StateCasesTest {
             String name = "octave mandolin, from channel: " + wanted.getKey();
             List<StepWorth> ranked = guessed().state().worthImproving(wanted.getValue());
             assertThat(ranked.get(0).step()).isEqualTo("body joint");
+            // The table has one scale of its own for each spread, none common: one sum.
+            Limits<Length> limits = wanted.getValue().limits();
+            Knowledge known = Knowledge.of(guessed().causes(), LengthStyle.MILLIMETRES);
             double now = row("more.csv", "predictive by quantity", name, "chance outside, own");
             double then = row("more.csv", "improve", name, "chance outside with joint halved");
-            assertThat(ranked.get(0).outsideNow()).isCloseTo(now, within(1e-5 * now));
-            assertThat(ranked.get(0).outsideThen()).isCloseTo(then, within(1e-3 * then + 1e-9));
+            assertThat(new Known(known, "now", wanted.getValue().of()).outsideByOneSum(limits))
+                    .isCloseTo(now, within(1e-5 * now));
+            assertThat(new Known(
+                                    known.scaled("body joint", 0.5),
+                                    "then",
+                                    wanted.getValue().of())
+                            .outsideByOneSum(limits))
+                    .isCloseTo(then, within(1e-3 * then + 1e-9));
+            assertThat(ranked.get(0).now())
+                    .isEqualTo(
+                            guessed().state().known("x", wanted.getValue().of()).chance(limits));
+            assertThat(ranked.get(0).then().outside())
+                    .isLessThan(ranked.get(0).now().outside());
         }
     }
 

@@ -348,7 +348,7 @@ class PlanANeckTest {
 
         assertThat(ended.status()).isZero();
         assertThat(ended.out().lines())
-                .hasSizeLessThan(24)
+                .hasSizeLessThan(27)
                 .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(110));
         assertThat(ended.out()).contains("--check my-neck.yaml", "--keys", "--schema", "mvn -q compile exec:java");
     }
