@@ -95,6 +95,7 @@ public final class SlotLine extends ValueAnswer {
                     "more than the first, " + Amount.from(start, "start").toString(),
                     end);
         }
+        Objects.requireNonNull(startOffset, "startOffset");
         Objects.requireNonNull(endOffset, "endOffset");
         return new SlotLine(
                 startOffset.amountMm(),
