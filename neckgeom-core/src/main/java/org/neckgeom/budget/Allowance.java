@@ -2,6 +2,7 @@ package org.neckgeom.budget;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import javax.measure.Quantity;
 import org.neckgeom.fault.NoAnswer;
@@ -33,19 +34,32 @@ public final class Allowance<Q extends Quantity<Q>> extends ValueAnswer {
             .fact("contributors", Kind.table(UncertaintyComponent.FORM), "at their widest", Allowance::contributors)
             .finds("allowance", "{name}: up to {times} times as wide as now, to keep {kept} {probability} of the time")
             .each("contributors", "{name}", "{wide}", 8, "")
+            .factIfAny(
+                    "leastFactor",
+                    Kind.RATIO,
+                    "how many times as wide as now it makes the result least uncertain",
+                    allowance -> Optional.of(allowance.leastFactor).filter(least -> least > 0))
+            .line("leastFactor", "least uncertain", "{leastFactor:3} times as wide as now")
             .fitted();
 
     private final String name;
     private final double factor;
+    private final double leastFactor;
     private final List<UncertaintyComponent> allowed;
     private final Limits<Q> limits;
     private final double probability;
 
     private Allowance(
-            String name, double factor, List<UncertaintyComponent> allowed, Limits<Q> limits, double probability) {
+            String name,
+            double factor,
+            double leastFactor,
+            List<UncertaintyComponent> allowed,
+            Limits<Q> limits,
+            double probability) {
         super(FORM, Shown.style(limits.unit(), allowed.stream().map(UncertaintyComponent::spread)));
         this.name = name;
         this.factor = factor;
+        this.leastFactor = leastFactor;
         this.allowed = allowed;
         this.limits = limits;
         this.probability = probability;
@@ -63,7 +77,8 @@ public final class Allowance<Q extends Quantity<Q>> extends ValueAnswer {
                     name, "no-spread", "\"" + name + "\" has no spread in " + sum.title() + " to be widened");
         }
         double allowedOutside = 1.0 - p;
-        double alone = sum.outside(limits, scaled(all.size(), which, 0.0));
+        double least = leastFactor(sum, which);
+        double alone = sum.outside(limits, scaled(all.size(), which, least));
         if (alone > allowedOutside) {
             throw NoAnswer.because(
                     "allowance",
@@ -72,9 +87,11 @@ public final class Allowance<Q extends Quantity<Q>> extends ValueAnswer {
                             + Numbers.percent(1.0 - alone) + " of the time, " + Numbers.percent(p)
                             + " asked; they overspend the limits by "
                             + Shown.size(
-                                    sum.overspent(scaled(all.size(), which, 0.0), limits, allowedOutside), sum.unit()));
+                                    sum.overspent(scaled(all.size(), which, least), limits, allowedOutside),
+                                    sum.unit()));
         }
-        double factor = Scaling.most(f -> sum.outside(limits, scaled(all.size(), which, f)), allowedOutside);
+        double factor =
+                least + Scaling.most(f -> sum.outside(limits, scaled(all.size(), which, least + f)), allowedOutside);
         if (factor == Double.POSITIVE_INFINITY) {
             throw NoAnswer.because(
                     "allowance",
@@ -85,7 +102,24 @@ public final class Allowance<Q extends Quantity<Q>> extends ValueAnswer {
         for (int i : which) {
             allowed.add(all.get(i).with(all.get(i).spread().scaled(factor)));
         }
-        return new Allowance<>(name, factor, List.copyOf(allowed), limits, p);
+        return new Allowance<>(name, factor, least, List.copyOf(allowed), limits, p);
+    }
+
+    /**
+     * How many times as wide it makes the sum's variance {@code a f^2 + b f + c} least: more than 0 where its error offsets one
+     * that it is correlated with.
+     */
+    private static double leastFactor(Sum<?> sum, Set<Integer> which) {
+        if (sum.correlations().isEmpty()) {
+            return 0.0;
+        }
+        int size = sum.contributors().size();
+        double none = sum.scaled(scaled(size, which, 0.0)).variance();
+        double once = sum.scaled(scaled(size, which, 1.0)).variance() - none;
+        double twice = sum.scaled(scaled(size, which, 2.0)).variance() - none;
+        double a = 0.5 * (twice - 2.0 * once);
+        double b = once - a;
+        return a > 0.0 ? Math.max(0.0, -0.5 * b / a) : 0.0;
     }
 
     private static double[] scaled(int size, Set<Integer> which, double factor) {
@@ -101,6 +135,14 @@ public final class Allowance<Q extends Quantity<Q>> extends ValueAnswer {
         return factor;
     }
 
+    /**
+     * {@return how many times as wide as now it makes the result least uncertain: 0, or more where its error offsets one that
+     * it is correlated with}
+     */
+    public double leastFactor() {
+        return leastFactor;
+    }
+
     /** {@return the widest spread allowed; the spread of the component, or of the first of the step} */
     public ErrorDistribution<?> spread() {
         return allowed.get(0).spread();
@@ -113,6 +155,6 @@ public final class Allowance<Q extends Quantity<Q>> extends ValueAnswer {
 
     @Override
     protected Object[] parts() {
-        return new Object[] {name, factor, allowed, limits, probability};
+        return new Object[] {name, factor, leastFactor, allowed, limits, probability};
     }
 }

@@ -21,6 +21,7 @@ import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Words;
+import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
@@ -77,6 +78,11 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
                     Kind.table(VarianceShare.FORM),
                     "of the variance, largest first",
                     budget -> List.copyOf(budget.shares().list()))
+            .factIfAny(
+                    "correlations",
+                    Kind.table(Correlation.FORM),
+                    "of its components",
+                    budget -> Optional.of(budget.correlations()).filter(pairs -> !pairs.isEmpty()))
             .finds("sum", "{title}: {sum:own fine value}, standard deviation {sum:own fine deviation}")
             .each("shares", "{name}", "{contribution:own fine digits 2}", 6, "and {more:of smaller one/smaller ones}")
             .note("exactly", "{exactly}")
@@ -90,13 +96,20 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
     private final String title;
     private final ShopUnit<Q> unit;
     private final Named<UncertaintyComponent> named;
+    private final List<Correlation> correlations;
     private final String note;
 
-    private Budget(String title, ShopUnit<Q> unit, Named<UncertaintyComponent> named, String note) {
+    private Budget(
+            String title,
+            ShopUnit<Q> unit,
+            Named<UncertaintyComponent> named,
+            List<Correlation> correlations,
+            String note) {
         super(FORM, LengthStyle.ofUnit(unit));
         this.title = title;
         this.unit = unit;
         this.named = named;
+        this.correlations = correlations;
         this.note = note;
     }
 
@@ -130,7 +143,8 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
      * @param unit the unit the result is read in
      */
     public static <Q extends Quantity<Q>> Budget<Q> of(String title, ShopUnit<Q> unit) {
-        return new Budget<>(Words.name(title, "a title"), Objects.requireNonNull(unit, "unit"), Named.none(), "");
+        return new Budget<>(
+                Words.name(title, "a title"), Objects.requireNonNull(unit, "unit"), Named.none(), List.of(), "");
     }
 
     /**
@@ -167,7 +181,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
         if (named.find(Objects.requireNonNull(contributor, "contributor").name()) != null) {
             throw givenTwice(contributor);
         }
-        return new Budget<>(title, unit, named.with(contributor.name(), contributor), note);
+        return new Budget<>(title, unit, named.with(contributor.name(), contributor), correlations, note);
     }
 
     private IllegalArgumentException givenTwice(UncertaintyComponent contributor) {
@@ -181,7 +195,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
 
     /** The same budget under a shorter title, with its exact title in a note. */
     Budget<Q> titled(String shorter, String exactly) {
-        return new Budget<>(shorter, unit, named, exactly);
+        return new Budget<>(shorter, unit, named, correlations, exactly);
     }
 
     /** The same budget with all its components at once, their names known to differ. */
@@ -193,7 +207,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
             }
             fresh = fresh.with(one.name(), one);
         }
-        return new Budget<>(title, unit, fresh, note);
+        return new Budget<>(title, unit, fresh, correlations, note);
     }
 
     /**
@@ -202,7 +216,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
      * @param other the unit
      */
     public Budget<Q> in(ShopUnit<Q> other) {
-        return new Budget<>(title, Objects.requireNonNull(other, "unit"), named, note);
+        return new Budget<>(title, Objects.requireNonNull(other, "unit"), named, correlations, note);
     }
 
     /**
@@ -219,10 +233,19 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
         for (int i : find(name)) {
             all = all.with(old.get(i).name(), replaced(old.get(i), spread));
         }
-        return new Budget<>(title, unit, all, note);
+        return new Budget<>(title, unit, all, correlations, note);
     }
 
-    private static UncertaintyComponent replaced(UncertaintyComponent old, ErrorDistribution<?> spread) {
+    private UncertaintyComponent replaced(UncertaintyComponent old, ErrorDistribution<?> spread) {
+        checkKind(old, spread);
+        UncertaintyComponent fresh = old.with(spread);
+        if (isCorrelated(old) && fresh.contribution() > 0.0) {
+            checkNormal(fresh);
+        }
+        return fresh;
+    }
+
+    private static void checkKind(UncertaintyComponent old, ErrorDistribution<?> spread) {
         if (old.spread().unit().kind() != (Class<?>) spread.unit().kind()) {
             throw Refusal.of(
                     "spread of " + old.name(),
@@ -230,30 +253,40 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
                     "be " + old.spread().unit().kindInWords(),
                     spread);
         }
-        return old.with(spread);
+    }
+
+    private static void checkNormal(UncertaintyComponent one) {
+        if (one.spread().law() != ErrorDistribution.Law.NORMAL || one.contribution() == 0.0) {
+            throw Refusal.of(
+                    "correlated components",
+                    "normal",
+                    "have a normal spread that reaches the result",
+                    "",
+                    one.name() + " was " + one);
+        }
+    }
+
+    private boolean isCorrelated(UncertaintyComponent one) {
+        return correlations.stream().anyMatch(pair -> pair.isOf(one.name()));
     }
 
     /**
-     * {@return this budget with some of its components correlated; give all correlations at once} Each of them is
-     * replaced by an independent one that carries itself and the part that later ones share with it, so that every
-     * answer adds up as {@code u^2 = sum of c_i c_j u_i u_j r_ij} (JCGM 100:2008, 5.2.2). Exact, for normal spreads.
+     * {@return this budget with some of its components correlated, {@code u^2 = sum of c_i c_j u_i u_j r_ij} (JCGM 100:2008,
+     * 5.2.2)} The components keep their names; what is replaced, measured, allowed or allocated later keeps its
+     * coefficients. Exact, for normal spreads.
      *
      * <p>One and the same error that enters twice needs no correlation: give it once, with the sum of its sensitivities,
      * signs and all. A {@link DatumTree} does that by itself.
      *
-     * @param correlations pairs of components; those not named are independent
-     * @throws IllegalArgumentException if nothing is called so, a spread is not normal or is nothing, or no errors can be
-     *     correlated like that
+     * @param correlations pairs of components, beside those given before; those not named are independent
+     * @throws IllegalArgumentException if nothing is called so, a spread is not normal or is nothing, a pair is given twice,
+     *     or no errors can be correlated like that
      */
     public Budget<Q> correlated(Correlation... correlations) {
+        List<Correlation> pairs = new ArrayList<>(this.correlations);
         for (Correlation pair : Objects.requireNonNull(correlations, "correlations")) {
-            Objects.requireNonNull(pair, "correlation");
+            pairs.add(Objects.requireNonNull(pair, "correlation"));
         }
-        List<Correlation> pairs = List.of(correlations);
-        List<UncertaintyComponent> contributors = contributors();
-        List<UncertaintyComponent> group = contributors.stream()
-                .filter(one -> pairs.stream().anyMatch(pair -> pair.isOf(one.name())))
-                .toList();
         for (Correlation pair : pairs) {
             if (pairs.stream()
                             .filter(other -> other.isOf(pair.one()) && other.isOf(pair.other()))
@@ -266,37 +299,37 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
                         "",
                         "that of " + pair.one() + " and " + pair.other() + " was given twice");
             }
-            for (String name : List.of(pair.one(), pair.other())) {
-                UncertaintyComponent one =
-                        contributors.get(find(name).iterator().next());
-                if (!one.name().equals(name)) {
-                    throw Refusal.of(
-                            "\"" + name + "\"",
-                            "contributor",
-                            "be a component",
-                            "",
-                            "is a step of \"" + one.name() + "\"; give all correlations at once");
-                }
-                if (one.spread().law() != ErrorDistribution.Law.NORMAL || one.contribution() == 0.0) {
-                    throw Refusal.of(
-                            "correlated components",
-                            "normal",
-                            "have a normal spread that reaches the result",
-                            "",
-                            name + " was " + one);
-                }
-            }
+            checkNormal(component(pair.one()));
+            checkNormal(component(pair.other()));
         }
-        List<UncertaintyComponent> independent = new ArrayList<>(Correlation.independent(group, pairs));
-        List<UncertaintyComponent> all = contributors.stream()
-                .map(one -> group.contains(one) ? independent.remove(0) : one)
-                .toList();
-        return withAll(all);
+        Coefficients.check(
+                contributors().stream()
+                        .filter(one -> pairs.stream().anyMatch(pair -> pair.isOf(one.name())))
+                        .toList(),
+                pairs);
+        return new Budget<>(title, unit, named, List.copyOf(pairs), note);
+    }
+
+    private UncertaintyComponent component(String name) {
+        UncertaintyComponent one = contributors().get(find(name).iterator().next());
+        if (!one.name().equals(name)) {
+            throw Refusal.of(
+                    "\"" + name + "\"", "contributor", "be a component", "", "is a step of \"" + one.name() + "\"");
+        }
+        return one;
+    }
+
+    /** {@return the correlations of its components; those of which none is named are independent} */
+    public List<Correlation> correlations() {
+        return correlations;
     }
 
     /**
      * {@return this budget with one component measured: its spread gives way to the reading, which shifts the result
      * by its value and leaves its uncertainty}
+     *
+     * <p>Components that are correlated with it are better known by the reading as well: they, and it, take the mean and
+     * the uncertainty that they have given the reading (conditional normal law).
      *
      * @param name a component, or a step of a single component
      * @param reading the error as read, of the component's own kind
@@ -309,7 +342,57 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
                     "several",
                     "\"" + name + "\" is the name of several components: measure one of " + namesOf(find(name)));
         }
-        return replaced(name, ErrorDistribution.of(reading));
+        UncertaintyComponent one = contributors().get(find(name).iterator().next());
+        if (!isCorrelated(one)) {
+            return replaced(name, ErrorDistribution.of(reading));
+        }
+        checkKind(one, ErrorDistribution.of(reading));
+        return given(one, reading);
+    }
+
+    /** Kalman's update of all that hang together with one by coefficients. */
+    private Budget<Q> given(UncertaintyComponent read, Estimate<?> reading) {
+        Coefficients coefficients = new Coefficients(correlations);
+        List<UncertaintyComponent> group = coefficients.group(read, contributors());
+        double u = reading.libraryUncertainty();
+        double prior = read.spread().libraryScale();
+        double innovation = reading.libraryValue() - read.spread().libraryMean();
+        double whole = prior * prior + u * u;
+        Named<UncertaintyComponent> all = named;
+        for (UncertaintyComponent one : group) {
+            double r = coefficients.between(one.name(), read.name());
+            double own = one.spread().libraryScale();
+            // 1 - r^2 s^2/(s^2 + u^2) as a sum, so that a sharp reading loses no digits.
+            double left = Math.sqrt(((1.0 - r * r) * prior * prior + u * u) / whole);
+            double gain = whole > 0.0 ? r * own * prior / whole : 0.0;
+            all = all.with(one.name(), one.with(moved(one.spread(), gain * innovation, left, reading)));
+        }
+        List<Correlation> pairs = new ArrayList<>();
+        for (int i = 0; i < group.size(); i++) {
+            for (int j = i + 1; j < group.size(); j++) {
+                UncertaintyComponent one = group.get(i);
+                UncertaintyComponent other = group.get(j);
+                double a = coefficients.between(one.name(), read.name());
+                double b = coefficients.between(other.name(), read.name());
+                double r = coefficients.between(one.name(), other.name());
+                double both =
+                        Math.sqrt(((1.0 - a * a) * prior * prior + u * u) * ((1.0 - b * b) * prior * prior + u * u));
+                double rest = (r - a * b) * prior * prior + r * u * u;
+                if (rest != 0.0 && both > 0.0) {
+                    pairs.add(new Correlation(one.name(), other.name(), Math.max(-1.0, Math.min(1.0, rest / both))));
+                }
+            }
+        }
+        correlations.stream()
+                .filter(pair -> group.stream().noneMatch(one -> pair.isOf(one.name())))
+                .forEach(pairs::add);
+        return new Budget<>(title, unit, all, List.copyOf(pairs), note);
+    }
+
+    private static <E extends Quantity<E>> ErrorDistribution<E> moved(
+            ErrorDistribution<E> spread, double by, double times, Estimate<?> reading) {
+        double degrees = Math.min(spread.degreesOfFreedom(), reading.degreesOfFreedom());
+        return spread.scaled(times).shifted(Amount.ofLibrary(by, spread.unit())).degreesOfFreedom(degrees);
     }
 
     /** {@return the title; what adds up} */
@@ -369,7 +452,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
         double mean = 0.0;
         double variance = 0.0;
         double fourth = 0.0;
-        for (UncertaintyComponent one : contributors()) {
+        for (UncertaintyComponent one : sum().independent().contributors()) {
             double square = one.contribution() * one.contribution();
             mean += one.sensitivity() * one.spread().libraryMean();
             variance += square;
@@ -392,17 +475,17 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
      * @param limits what is allowed
      */
     public Yield<Q> yield(Limits<Q> limits) {
-        return Yield.of(sum(), limits);
+        return Yield.of(sum().independent(), limits);
     }
 
     /** {@return each component's share of the variance, largest first} */
     public VarianceShares<Q> shares() {
-        return VarianceShares.of(title, contributors(), false, unit);
+        return VarianceShares.of(sum(), false);
     }
 
     /** {@return each step's share of the variance, the components of a step together, largest first} */
     public VarianceShares<Q> sharesByStep() {
-        return VarianceShares.of(title, contributors(), true, unit);
+        return VarianceShares.of(sum(), true);
     }
 
     /**
@@ -426,7 +509,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
      */
     public Simulation<Q> simulate(long seed) {
         double mean = rootSumSquare().libraryValue();
-        List<UncertaintyComponent> all = contributors();
+        List<UncertaintyComponent> all = sum().independent().contributors();
         return new Simulation<>(
                 title,
                 () -> (draws, out, n) -> {
@@ -442,7 +525,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     Sum<Q> sum() {
-        return new Sum<>(title, unit, contributors());
+        return new Sum<>(title, unit, contributors(), correlations);
     }
 
     /** The places of the components of a name, its own or that of their step. */
@@ -481,6 +564,6 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
 
     @Override
     protected Object[] parts() {
-        return new Object[] {title, unit.kind(), contributors()};
+        return new Object[] {title, unit.kind(), contributors(), Set.copyOf(correlations)};
     }
 }

@@ -53,7 +53,31 @@ public final class BudgetKeys {
     private static final Key<Budget<?>, List<UncertaintyComponent>> CONTRIBUTORS =
             TABLE.needed("contributors", Types.list(Types.group(CONTRIBUTOR), 0, MOST), "its components");
 
+    private static final Table<Correlation> CORRELATION =
+            Table.of("", "a correlation of two components", BudgetKeys::correlation, BudgetKeys::values);
+    private static final Key<Correlation, String> ONE = CORRELATION.needed("one", Types.TEXT, "a component");
+    private static final Key<Correlation, String> OTHER = CORRELATION.needed("other", Types.TEXT, "another one");
+    private static final Key<Correlation, Double> COEFFICIENT =
+            CORRELATION.needed("coefficient", Types.number(-1, 1), "of correlation");
+    private static final Key<Budget<?>, List<Correlation>> CORRELATIONS = TABLE.usual(
+            "correlations",
+            Types.list(Types.group(CORRELATION), 0, MOST),
+            List.of(),
+            "correlations of its components. Default: none");
+
     private BudgetKeys() {}
+
+    private static Correlation correlation(Values<Correlation> given) {
+        return new Correlation(given.at(ONE), given.at(OTHER), given.at(COEFFICIENT));
+    }
+
+    private static Values<Correlation> values(Correlation pair) {
+        return CORRELATION
+                .values()
+                .with(ONE, pair.one())
+                .with(OTHER, pair.other())
+                .with(COEFFICIENT, pair.coefficient());
+    }
 
     private static <Q extends Quantity<Q>> Types.Case<ErrorDistribution<?>> spread(
             QuantityType<Q> type, ShopUnit<Q> unit) {
@@ -83,7 +107,8 @@ public final class BudgetKeys {
     }
 
     private static Budget<?> budget(Values<Budget<?>> given) {
-        return with(Budget.of(given.at(TITLE), given.at(UNIT)), given.at(CONTRIBUTORS));
+        return with(Budget.of(given.at(TITLE), given.at(UNIT)), given.at(CONTRIBUTORS))
+                .correlated(given.at(CORRELATIONS).toArray(Correlation[]::new));
     }
 
     private static <Q extends Quantity<Q>> Budget<Q> with(Budget<Q> none, List<UncertaintyComponent> all) {
@@ -95,9 +120,10 @@ public final class BudgetKeys {
     }
 
     private static Values<Budget<?>> values(Budget<?> budget) {
-        return TABLE.values()
+        Values<Budget<?>> values = TABLE.values()
                 .with(TITLE, budget.title())
                 .with(UNIT, budget.unit())
                 .with(CONTRIBUTORS, budget.contributors());
+        return budget.correlations().isEmpty() ? values : values.with(CORRELATIONS, budget.correlations());
     }
 }

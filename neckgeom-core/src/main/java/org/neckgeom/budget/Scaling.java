@@ -23,14 +23,35 @@ final class Scaling {
                 return Double.POSITIVE_INFINITY;
             }
         }
-        while (bad - good > 1e-12 * bad) {
-            double middle = 0.5 * (good + bad);
-            if (outside.applyAsDouble(middle) <= allowed) {
+        double goodValue = good == 0.0 ? Double.NaN : outside.applyAsDouble(good);
+        double badValue = outside.applyAsDouble(bad);
+        for (int i = 0; bad - good > 1e-12 * bad; i++) {
+            double middle = i % 3 == 2 ? 0.5 * (good + bad) : between(good, goodValue, bad, badValue, allowed);
+            double value = outside.applyAsDouble(middle);
+            if (value <= allowed) {
                 good = middle;
+                goodValue = value;
             } else {
                 bad = middle;
+                badValue = value;
             }
         }
         return good;
+    }
+
+    /**
+     * Where a chord of the logarithms passes the allowed probability, a little past it in turn to either side, so that both ends
+     * close in; the middle where there is no such place.
+     */
+    private static double between(double good, double goodValue, double bad, double badValue, double allowed) {
+        double share = StrictMath.log(allowed / goodValue) / StrictMath.log(badValue / goodValue);
+        if (!(share > 0.0 && share < 1.0)) {
+            return 0.5 * (good + bad);
+        }
+        double chord = good + (bad - good) * share;
+        double margin = 1e-3 * (bad - good);
+        return share < 0.5
+                ? Math.min(chord + margin, 0.5 * (good + bad))
+                : Math.max(chord - margin, 0.5 * (good + bad));
     }
 }

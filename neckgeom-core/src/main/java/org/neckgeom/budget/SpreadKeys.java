@@ -65,7 +65,7 @@ final class SpreadKeys<Q extends Quantity<Q>> {
                 "degrees of freedom",
                 Types.number(1e-9, 1e9),
                 Double.POSITIVE_INFINITY,
-                "degrees of freedom of the standard uncertainty. Default: infinite; of samples one less than they are");
+                "degrees of freedom of the standard uncertainty. Default: infinite; for samples one fewer than their number");
         samples = table.optional(
                 "from their mean",
                 Types.list(eitherWay, 2, MOST_SAMPLES),

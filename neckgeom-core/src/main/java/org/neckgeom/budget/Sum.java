@@ -10,11 +10,32 @@ import org.neckgeom.kernel.RoughSum;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.units.ShopUnit;
 
-/** Contributors that add up to a result, each as wide as it is or so many times. */
-record Sum<Q extends Quantity<Q>>(String title, ShopUnit<Q> unit, List<UncertaintyComponent> contributors) {
+/** Contributors that add up to a result, each as wide as it is or so many times, some of them correlated. */
+record Sum<Q extends Quantity<Q>>(
+        String title, ShopUnit<Q> unit, List<UncertaintyComponent> contributors, List<Correlation> correlations) {
+
+    /** The same sum of independent contributors. */
+    Sum<Q> independent() {
+        return correlations.isEmpty()
+                ? this
+                : new Sum<>(title, unit, new Coefficients(correlations).independent(contributors, unit), List.of());
+    }
+
+    /** The same sum, component i taken factor i times as wide. */
+    Sum<Q> scaled(double[] factors) {
+        List<UncertaintyComponent> scaled = new ArrayList<>();
+        for (int i = 0; i < factors.length; i++) {
+            UncertaintyComponent one = contributors.get(i);
+            scaled.add(one.with(one.spread().scaled(factors[i])));
+        }
+        return new Sum<>(title, unit, scaled, correlations);
+    }
 
     /** The parts of the sum, component i taken factor i times as wide, or as it is. */
     Parts parts(double @Nullable [] factors) {
+        if (!correlations.isEmpty()) {
+            return (factors == null ? this : scaled(factors)).independent().parts(null);
+        }
         Parts.Builder parts = new Parts.Builder();
         int i = 0;
         for (UncertaintyComponent one : contributors) {
@@ -84,12 +105,14 @@ record Sum<Q extends Quantity<Q>>(String title, ShopUnit<Q> unit, List<Uncertain
         return most;
     }
 
-    private double variance() {
+    /** Variance of the sum. */
+    double variance() {
+        Coefficients coefficients = new Coefficients(correlations);
         double sum = 0.0;
         for (UncertaintyComponent one : contributors) {
-            sum += one.contribution() * one.contribution();
+            sum += coefficients.part(one, contributors);
         }
-        return sum;
+        return Math.max(0.0, sum);
     }
 
     private static double share(UncertaintyComponent one, double variance) {

@@ -17,13 +17,20 @@ public final class VarianceShare<Q extends Quantity<Q>> extends ValueAnswer {
 
     static final Form<VarianceShare<?>> FORM = Form.<VarianceShare<?>>of("share")
             .fact("name", Kind.NAME, "of the component or the step", VarianceShare::name)
-            .fact("varianceShare", Kind.RATIO, "of the variance, 0 to 1", VarianceShare::fraction)
+            .fact(
+                    "varianceShare",
+                    Kind.RATIO,
+                    "of the variance, 0 to 1; less than 0 where it offsets those it is correlated with",
+                    VarianceShare::fraction)
             .fact(
                     "contribution",
                     Kind.AMOUNT,
                     "standard deviation it brings into the result",
                     VarianceShare::contribution)
-            .finds("share", "{name}: {varianceShare:percent 1} of the variance, {contribution:own fine digits 2}");
+            .phrase("part", share -> share.fraction < 0, "offsets")
+            .phrase("part", "{varianceShare:percent 1}")
+            .finds("offsets", share -> share.fraction < 0, "{name}: offsets others, {contribution:own fine digits 2}")
+            .finds("share", "{name}: {part} of the variance, {contribution:own fine digits 2}");
 
     private final String name;
     private final double fraction;
@@ -41,7 +48,10 @@ public final class VarianceShare<Q extends Quantity<Q>> extends ValueAnswer {
         return name;
     }
 
-    /** {@return the share of the variance; in [0, 1]} */
+    /**
+     * {@return the share of the variance; in [0, 1], or less than 0 where a component offsets those it is correlated with;
+     * the shares of a budget add up to 1}
+     */
     public double fraction() {
         return fraction;
     }

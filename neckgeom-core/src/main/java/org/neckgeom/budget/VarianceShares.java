@@ -33,7 +33,7 @@ public final class VarianceShares<Q extends Quantity<Q>> extends ValueAnswer {
             .each(
                     "shares",
                     "{name}",
-                    "{varianceShare:percent 1}  ({contribution:own fine digits 2})",
+                    "{part}  ({contribution:own fine digits 2})",
                     PRINTED,
                     "and {more:of smaller one/smaller ones}")
             .fitted();
@@ -47,22 +47,30 @@ public final class VarianceShares<Q extends Quantity<Q>> extends ValueAnswer {
         this.list = list;
     }
 
-    static <Q extends Quantity<Q>> VarianceShares<Q> of(
-            String title, List<UncertaintyComponent> contributors, boolean bySteps, ShopUnit<Q> unit) {
-        Map<String, Double> squares = new LinkedHashMap<>();
-        double all = 0.0;
-        for (UncertaintyComponent one : contributors) {
-            double square = one.contribution() * one.contribution();
-            squares.merge(bySteps ? one.step() : one.name(), square, Double::sum);
-            all += square;
+    static <Q extends Quantity<Q>> VarianceShares<Q> of(Sum<Q> sum, boolean bySteps) {
+        Map<String, List<UncertaintyComponent>> rows = new LinkedHashMap<>();
+        for (UncertaintyComponent one : sum.contributors()) {
+            rows.computeIfAbsent(bySteps ? one.step() : one.name(), name -> new ArrayList<>())
+                    .add(one);
         }
+        Coefficients coefficients = new Coefficients(sum.correlations());
+        double total = sum.variance();
         List<VarianceShare<Q>> list = new ArrayList<>();
-        double total = all;
-        squares.forEach((name, square) -> list.add(new VarianceShare<>(
-                name, total > 0.0 ? square / total : 0.0, Amount.ofLibrary(Math.sqrt(square), unit))));
-        list.sort(Comparator.comparingDouble(
-                (VarianceShare<Q> share) -> -share.contribution().libraryValue()));
-        return new VarianceShares<>(title, List.copyOf(list), unit);
+        rows.forEach((name, ones) -> {
+            double part = 0.0;
+            double own = 0.0;
+            for (UncertaintyComponent one : ones) {
+                part += coefficients.part(one, sum.contributors());
+                own += coefficients.part(one, ones);
+            }
+            list.add(new VarianceShare<>(
+                    name,
+                    total > 0.0 ? part / total : 0.0,
+                    Amount.ofLibrary(Math.sqrt(Math.max(0.0, own)), sum.unit())));
+        });
+        list.sort(Comparator.comparingDouble((VarianceShare<Q> share) -> -share.fraction())
+                .thenComparingDouble(share -> -share.contribution().libraryValue()));
+        return new VarianceShares<>(sum.title(), List.copyOf(list), sum.unit());
     }
 
     /** {@return all shares, largest first; they add up to 1 unless nothing spreads} */

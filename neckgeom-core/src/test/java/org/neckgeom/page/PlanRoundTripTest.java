@@ -33,6 +33,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.neckgeom.budget.Budget;
+import org.neckgeom.budget.Correlation;
 import org.neckgeom.drawing.RandomPlans;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.measure.ErrorDistribution;
@@ -354,7 +355,9 @@ class PlanRoundTripTest {
     void budgetFrom_takesOtherKindsOfErrors_andRefusesAnotherKindOfResult() {
         Budget<Length> budget = Budget.named("string line")
                 .with("skew", 500, ErrorDistribution.rectangular(ShopUnits.deg(0.1)))
-                .with("glue", ErrorDistribution.normal(mm(0.1)));
+                .with("glue", ErrorDistribution.normal(mm(0.1)))
+                .with("stop", ErrorDistribution.normal(mm(0.2)))
+                .correlated(new Correlation("glue", "stop", -0.25));
         String json = Document.BUDGET.json(budget);
 
         assertThat(Document.BUDGET.read(json).ofKind(Length.class)).isEqualTo(budget);
