@@ -1,7 +1,7 @@
 /**
  * What was measured, how well, and does it conform? Estimates with their standard uncertainty, tolerance limits,
- * verdicts with their conformance probability, coverage intervals, and error distributions (spreads) of what has not
- * been read. Terms: GUM (JCGM 100:2008), JCGM 106:2012.
+ * verdicts with their conformance probability, coverage intervals, chances that print no more nines than they have
+ * earned, and error distributions (spreads) of what has not been read. Terms: GUM (JCGM 100:2008), JCGM 106:2012.
  *
  * <p>A standard uncertainty is one standard deviation, never a half-width or an expanded uncertainty. Open first:
  * {@link org.neckgeom.measure.Estimate}. No argument may be null.
@@ -11,6 +11,7 @@
  * <pre>
  * mean of n readings        u = s / sqrt(n), with n - 1 degrees of freedom     GUM 4.2
  * uniform, half-width a     u = a / sqrt(3)                                    GUM 4.3.7
+ * next of n errors          s sqrt(1 + 1/n) about the mean, n - 1 degrees of freedom
  * conformance probability   Phi((b - y)/u) - Phi((a - y)/u)                    JCGM 106, 7
  * accepted though outside   integral outside of f(x) P(accepted | x) dx        JCGM 106, 9.5
  * within                    a + 2 u &lt;= y &lt;= b - 2 u                            ISO 14253-1, guard factor 2

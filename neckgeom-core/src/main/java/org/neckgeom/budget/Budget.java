@@ -36,8 +36,8 @@ import org.neckgeom.units.ShopUnit;
  * mm by default.
  *
  * <p>The distribution and the trials take a normal input as normal, however few degrees of freedom its deviation has.
- * The degrees of freedom count in {@link #rootSumSquare} (effective degrees of freedom, GUM G.4) and in the uncertainty
- * of {@link #yield}.
+ * The degrees of freedom count in {@link #rootSumSquare} (effective degrees of freedom, GUM G.4) and in {@link #yield},
+ * which is averaged over the deviations that they leave open.
  *
  * <p>Errors: two inputs of one name, or a name that is not in the budget, throw {@link org.neckgeom.fault.Refusal} (an
  * {@code IllegalArgumentException}). Immutable: each {@code with} returns a new budget.
