@@ -23,6 +23,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.Propagation;
+import org.neckgeom.budget.Workmanship;
 import org.neckgeom.channel.FlippedPass;
 import org.neckgeom.fault.Fault;
 import org.neckgeom.measure.ErrorDistribution;
@@ -46,6 +47,7 @@ import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.page.Document;
 import org.neckgeom.plan.Job;
 import org.neckgeom.shape.Frame;
+import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
@@ -54,6 +56,9 @@ import org.neckgeom.shop.TestPiece;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.solid.NeckSolid;
 import org.neckgeom.state.DatumTree;
+import org.neckgeom.state.LogEntry;
+import org.neckgeom.state.ShopLog;
+import org.neckgeom.state.ShopStep;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.strength.BlankBent;
@@ -74,7 +79,7 @@ class BadInputTest {
 
     private static final int MIXED = 40;
     private static final Duration HANGS = Duration.ofMinutes(3);
-    private static final List<String> TEXTS = List.of("thing", "channel", "blank", "plane the head", "2026-03-02");
+    private static final List<String> TEXTS = List.of("thing", "channel", "blank", "plane the head");
 
     private final Grown grown = Grown.from(types().toList(), seeds(), formulas(), TEXTS);
     private final BadInput badInput = new BadInput(grown, MIXED);
@@ -166,6 +171,13 @@ class BadInputTest {
                 ShopUnit.MILLIMETRE,
                 ShopUnit.DEGREE,
                 Frame.NECK,
+                line(),
+                ShopLog.of(List.of(line()))
+                        .learnt(
+                                ShopStep.LOCATING,
+                                Workmanship.withDefaults(),
+                                BenchUncertainty.withDefaults(),
+                                line().date()),
                 BlankBent.over(mm(600)).section(mm(70), mm(22)).fall(newton(49), mm(0.28)),
                 BlankTapped.of(mm(700)).section(mm(70), mm(25)).rings(newton(8.4), ShopUnits.hertz(219.5)),
                 Budget.named("slot")
@@ -179,6 +191,10 @@ class BadInputTest {
                 Propagation.to("sum", ShopUnit.MILLIMETRE)
                         .input("one", mm(1), ErrorDistribution.normal(mm(0.1)))
                         .through(x -> 2 * x[0]));
+    }
+
+    private static LogEntry line() {
+        return LogEntry.on("2026-03-02", ShopStep.LOCATING).read(mm(0.04));
     }
 
     /** Formulas of a maker, the last of each with no answer. */

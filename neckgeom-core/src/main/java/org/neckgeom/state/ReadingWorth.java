@@ -46,6 +46,8 @@ public record ReadingWorth(PossibleReading reading, double worth, String helps) 
     }
 
     static List<ReadingWorth> ranked(Knowledge state, List<PossibleReading> possible, List<Requirement> wanted) {
+        possible.forEach(one -> state.requireKnown(one.of()));
+        wanted.forEach(one -> state.requireKnown(one.of()));
         List<Requirement> open =
                 wanted.stream().filter(one -> one.correction().isPresent()).toList();
         double[] now = open.stream()
