@@ -23,10 +23,6 @@ import org.neckgeom.units.ShopUnits;
 /**
  * A line of a shop's log: what a step was meant to give, and what was read. Immutable.
  *
- * <pre>{@code
- * LogEntry.on("2026-03-02", ShopStep.LOCATING).meant(mm(0)).read(mm(0.04)).jig("taper jig")
- * }</pre>
- *
  * <p>Lines of one setting are one draw: give them its name. Lines of one day read with one zero share that zero: give its
  * name.
  */

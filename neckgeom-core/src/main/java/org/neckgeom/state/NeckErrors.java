@@ -41,11 +41,6 @@ import org.neckgeom.units.LibraryUnits;
  *
  * <p>Exact for errors small against the distances: first order (0.29 mm at the bridge is right to 0.0001 mm).
  *
- * <pre>{@code
- * var errors = NeckErrors.of(neck).locatedOn(NeckErrors.Located.SAME_EDGE);
- * println(errors.state().known("string line", errors.stringLine()));
- * }</pre>
- *
  * @see NeckState
  */
 @SuppressWarnings("exports") // JSpecify is for compilers only

@@ -20,16 +20,6 @@ import org.neckgeom.units.LengthStyle;
  * <p>Mean and standard uncertainty are those of the best linear estimate, for any laws. Causes that no reading
  * touches keep their laws exactly; those that readings touch count as normal.
  *
- * <pre>{@code
- * var neck = NeckState.of(List.of(
- *     Cause.of("near", ErrorDistribution.rectangular(mm(0.08))),
- *     Cause.of("far", ErrorDistribution.rectangular(mm(0.08)))));
- * var line = Deviation.between(Deviation.of("near"), Deviation.of("far"), 2);
- * println(neck.known("board at the bridge", line));
- * println(neck.read(new NeckReading("far end", Deviation.of("far"), Estimate.of(mm(0.03), mm(0.02))))
- *     .known("board at the bridge", line));
- * }</pre>
- *
  * <p>Source: JCGM 100:2008, 5; the square-root update is J. E. Potter's (from memory).
  *
  * @see NeckErrors

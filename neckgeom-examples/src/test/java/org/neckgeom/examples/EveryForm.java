@@ -54,7 +54,7 @@ public final class EveryForm {
         for (Output output : Output.values()) {
             if (output == Output.STL) {
                 output.files(Path.of("neck.stl"), asked).forEach((path, bytes) -> {
-                    if (!path.toString().matches("neck(-[a-z]+)+\\.stl") || bytes.length <= STL_HEAD) {
+                    if (!path.toString().matches("neck(-[a-z]+)+(-[0-9]+)?\\.stl") || bytes.length <= STL_HEAD) {
                         faults.add(path + " has " + bytes.length + " bytes");
                     }
                 });
