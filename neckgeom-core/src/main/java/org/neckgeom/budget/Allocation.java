@@ -171,11 +171,11 @@ public final class Allocation<Q extends Quantity<Q>> extends ValueAnswer {
                     "never-breaks",
                     budget.title() + " never breaks " + limits + ": there is nothing to share out");
         }
-        double[] alike = LeastEffort.times(equal, common);
-        double[] least = new LeastEffort(sum, limits, allowed, k).from(normalized(shape, all), alike);
-        double saving = 1.0 - LeastEffort.cost(all, least, k) / LeastEffort.cost(all, alike, k);
+        double[] even = LeastEffort.times(equal, common);
+        double[] least = new LeastEffort(sum, limits, allowed, k).from(normalized(shape, all), even);
+        double saving = 1.0 - LeastEffort.cost(all, least, k) / LeastEffort.cost(all, even, k);
         return new Allocation<>(
-                budget.title(), scaled(budget, alike), scaled(budget, least), common, Math.max(0.0, saving), limits, p);
+                budget.title(), scaled(budget, even), scaled(budget, least), common, Math.max(0.0, saving), limits, p);
     }
 
     /** The shape scaled to the root sum of squares the budget has now, so that the search starts near 1. */

@@ -49,14 +49,14 @@ final class LeastEffort {
     }
 
     /** Factors of the spreads, from Lagrange's and, unless that is exact, from two further starts. */
-    double[] from(double[] lagrange, double[] alike) {
+    double[] from(double[] lagrange, double[] even) {
         double[] best = scaled(lagrange);
         if (sum.correlations().isEmpty()
                 && sum.contributors().stream().allMatch(one -> one.contribution() == 0.0 || isNormal(one))) {
             return best;
         }
         best = searched(best);
-        for (double[] start : List.of(alike, scaled(atTheLargest()))) {
+        for (double[] start : List.of(even, scaled(atTheLargest()))) {
             double[] other = searched(start);
             best = cost(other) < cost(best) ? other : best;
         }

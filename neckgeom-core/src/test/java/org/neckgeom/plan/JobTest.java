@@ -55,7 +55,7 @@ class JobTest {
 
     private static final Job PLAIN = Job.of(OCTAVE, SampleBench.octaveBlank(), SampleBench.metricShop());
 
-    private static Job told() {
+    private static Job asGiven() {
         return of(Necks.octave(), SampleBench.octaveBlank())
                 .trialCut(SampleBench.offCentre())
                 .fenceMoved(FenceMove.away(mm(0.7)))
@@ -80,7 +80,7 @@ class JobTest {
     }
 
     private static Job readAndClashing() {
-        return told().measured(MeasuredNeck.none()
+        return asGiven().measured(MeasuredNeck.none()
                         .read(NeckFeature.CHANNEL_DEPTH, Estimate.of(mm(9.05), mm(0.02)))
                         .backDepth(mm(100), Estimate.of(mm(14.6), mm(0.05))))
                 .order(OrderOfWork.forNeck().keep("glue wings").before("cut rod channel"));
@@ -97,7 +97,7 @@ class JobTest {
 
     /** Plans of every state: nothing given, much given, inches, read on the neck, to stop for. */
     static List<Job> samples() {
-        return List.of(PLAIN, told(), inInches(), readAndClashing(), toStopFor());
+        return List.of(PLAIN, asGiven(), inInches(), readAndClashing(), toStopFor());
     }
 
     private static String whole(Job plan) {
@@ -158,7 +158,7 @@ class JobTest {
                 "plan",
                 Map.of(
                         "plain.txt", whole(PLAIN),
-                        "given.txt", whole(told()),
+                        "given.txt", whole(asGiven()),
                         "inches.txt", whole(inInches()),
                         "read.txt", whole(readAndClashing()),
                         "stop.txt", whole(toStopFor())));
@@ -166,7 +166,7 @@ class JobTest {
 
     @Test
     void parts_areHandedBackAsTold() {
-        Job plan = told();
+        Job plan = asGiven();
 
         assertThat(plan.neck()).isEqualTo(Necks.octave());
         assertThat(plan.blank()).isEqualTo(SampleBench.octaveBlank());
@@ -199,7 +199,7 @@ class JobTest {
     void plans_areEqualWhenTheyWereToldTheSame() {
         List<Job> unlike = List.of(
                 PLAIN,
-                told(),
+                asGiven(),
                 PLAIN.relief(mm(0.21)),
                 of(SCARFED, SampleBench.octaveBlank()),
                 of(SET, SampleBench.octaveBlank()),
@@ -211,7 +211,7 @@ class JobTest {
 
         assertThat(unlike).doesNotHaveDuplicates();
         assertThat(unlike.stream().map(Object::hashCode)).doesNotHaveDuplicates();
-        assertThat(told()).isEqualTo(told()).hasSameHashCodeAs(told()).isNotEqualTo("a plan");
+        assertThat(asGiven()).isEqualTo(asGiven()).hasSameHashCodeAs(asGiven()).isNotEqualTo("a plan");
     }
 
     private static void refused(ThrowingCallable call, String message) {

@@ -183,7 +183,7 @@ class StiffnessKnowledgeTest {
     void weighedDown_leavesWhatTheReferenceLeaves(ReferenceNecks one) {
         // interval.csv: both blanks read 0.0744 and 0.0719; slack to pitch, to 0.007 mm, 0.0375 and 0.0092. Its 0.0318
         // and 0.0335
-        // after weighing down take relief and fall to change alike with the woods. They do not: a stiffer board also
+        // after weighing down take relief and fall to change equally with the woods. They do not: a stiffer board also
         // lifts the
         // neutral axis toward the strings. Per ln E of board and neck, by neck.py and bench.py: relief of the guitar
         // -0.635 and
