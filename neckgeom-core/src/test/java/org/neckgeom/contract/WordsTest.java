@@ -211,7 +211,7 @@ class WordsTest {
             strings = {
                 "boolean alike = told(says);",
                 "/** The head stands proud by 2 mm. */",
-                "/** {@link Plan#asGiven() the plan}, see {@code plan.Told}. */",
+                "/** {@link Plan#told() the plan}, see {@code plan.Told}. */",
                 "char c = '\"'; int told; char d = '\"';",
                 "/** Foretold, standstill. */"
             })
