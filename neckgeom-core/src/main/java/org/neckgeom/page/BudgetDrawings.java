@@ -16,7 +16,7 @@ final class BudgetDrawings {
     private static final double ROW = 38;
     private static final double BAR = 12;
     private static final double CURVE_HEIGHT = 150;
-    private static final double CURVE_TOP = 34;
+    private static final double CURVE_TOP = 42;
     private static final int POINTS = 160;
 
     private BudgetDrawings() {}
@@ -63,7 +63,7 @@ final class BudgetDrawings {
         ResultDistribution<Length> law = part.budget().distribution();
         double lower = part.limits().libraryLower();
         double upper = part.limits().libraryUpper();
-        String within = part.known().chance(part.limits()) + " within";
+        String chance = part.known().chance(part.limits()).toString();
         double mean = law.mean().libraryValue();
         double reach = 4 * law.standardDeviation().libraryValue();
         double low = Math.min(mean - reach, Double.isFinite(lower) ? lower : mean);
@@ -75,8 +75,8 @@ final class BudgetDrawings {
                 + shown.style().small(law.standardDeviation().libraryValue()) + ".";
         Drawing drawing = new Drawing(
                 part.title() + ": distribution of the result",
-                "The distribution of the result as a curve over its value. Dashed: " + dashed + ". " + within + ". "
-                        + deviation,
+                "The distribution of the result as a curve over its value. Dashed: " + dashed + ". Within the limits: " + chance
+                        + ". " + deviation,
                 CURVE_TOP + CURVE_HEIGHT + 46);
         double floor = CURVE_TOP + CURVE_HEIGHT;
         List<Spot> curve = density(law, scale, floor);
@@ -87,7 +87,8 @@ final class BudgetDrawings {
         drawing.line("axis", EDGE, floor, Drawing.WIDTH - EDGE, floor);
         limit(drawing, lower, scale, shown.length(lower), floor);
         limit(drawing, upper, scale, shown.length(upper), floor);
-        drawing.label("number", "middle", Drawing.WIDTH / 2, 18, within);
+        drawing.label("words", "middle", Drawing.WIDTH / 2, 12, "within the limits");
+        drawing.label("number", "middle", Drawing.WIDTH / 2, 28, chance);
         return new Figure(id, drawing, "Dashed: " + dashed + ". " + deviation);
     }
 
