@@ -95,11 +95,13 @@ public final class SlotPlace extends LeanAnswer {
     }
 
     /**
-     * {@return this place with its head end where it was read on the neck itself, as uncertain as that reading}
+     * {@return this place with its head end where it was read on the neck itself, as uncertain as that reading; the
+     * heel end besides as uncertain as the slot's course from end to end}
      *
      * @param atStart offset at the channel's head end
      */
     public SlotPlace readAtStart(Estimate<Length> atStart) {
+        double runOut = StrictMath.hypot(startUncertainty, endUncertainty);
         double by = Objects.requireNonNull(atStart, "offset").libraryValue() - offsets[0];
         double u = atStart.libraryUncertainty();
         return new SlotPlace(
@@ -108,7 +110,7 @@ public final class SlotPlace extends LeanAnswer {
                 shifts,
                 u * u,
                 0,
-                0,
+                runOut,
                 atStart.degreesOfFreedom(),
                 style());
     }
@@ -147,14 +149,29 @@ public final class SlotPlace extends LeanAnswer {
         return Math.sqrt(variance + one * one + other * other);
     }
 
+    /** {@return the standard uncertainty that the offsets at all stations share, such as that of the fence's setting} */
+    public Amount<Length> sharedUncertainty() {
+        return style().amount(Math.sqrt(variance));
+    }
+
+    /** {@return the channel's head end, from the nut} */
+    public Amount<Length> startStation() {
+        return style().amount(stations[0]);
+    }
+
+    /** {@return the channel's heel end, from the nut} */
+    public Amount<Length> endStation() {
+        return style().amount(endStationMm());
+    }
+
     /** {@return the offset at the channel's head end, with its uncertainty} */
     public SlotOffset start() {
-        return at(style().amount(stations[0]));
+        return at(startStation());
     }
 
     /** {@return the offset at the channel's heel end, with its uncertainty} */
     public SlotOffset end() {
-        return at(style().amount(endStationMm()));
+        return at(endStation());
     }
 
     /** {@return the offset where it is largest, with its uncertainty} */

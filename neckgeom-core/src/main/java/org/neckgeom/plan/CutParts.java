@@ -55,7 +55,15 @@ final class CutParts {
                         draft.words("read", "{offset}, read on the neck")
                                 .with("offset", Kind.ANSWER, offset(plan, read.get())))
                 .row("limit", "limit", Kind.LIMITS, limits);
-        return PlanPart.of(draft, centred(plan, Verdict.of(read.get(), limits)));
+        plan.measured()
+                .of(NeckFeature.SLOT_OFFSET_AT_HEEL)
+                .ifPresent(heel -> draft.row(
+                        "atTheHeelEnd",
+                        "at its heel end",
+                        draft.words("read-at-the-heel-end", "{offset}, read on the neck")
+                                .with("offset", Kind.ANSWER, offset(plan, heel))));
+        return PlanPart.of(
+                draft, centred(plan, Verdict.of(plan.slot().place().worst().estimate(), limits)));
     }
 
     private static SlotOffset offset(Stages plan, Estimate<Length> estimate) {

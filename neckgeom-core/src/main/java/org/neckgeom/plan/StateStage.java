@@ -3,6 +3,7 @@ package org.neckgeom.plan;
 import static org.neckgeom.plan.NeckFeature.FINGERBOARD_OFFSET;
 import static org.neckgeom.plan.NeckFeature.HEIGHT_AT_BRIDGE;
 import static org.neckgeom.plan.NeckFeature.OFFSET_AT_BRIDGE;
+import static org.neckgeom.plan.NeckFeature.SLOT_OFFSET;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -62,18 +63,30 @@ final class StateStage {
         this.slot = slot;
     }
 
-    /** As given, else common practice, and the channel's centring as it is known now. */
+    /**
+     * As given, else common practice, and the channel's centring as it is known now: toward the treble side, the fence along the
+     * treble edge.
+     */
     Workmanship workmanship() {
+        Estimate<Length> away = slot.place().start().estimate();
         return job.workmanship()
-                .centring(ErrorDistribution.of(slot.place().start().estimate()));
+                .centring(ErrorDistribution.of(Estimate.ofLibrary(
+                        0.0 - away.libraryValue(), away.libraryUncertainty(), away.degreesOfFreedom(), away.unit())));
     }
 
     NeckErrors errors() {
         return errors.get();
     }
 
+    /** A slot that no trial cut has placed is as uncertain as one cut and the best move after it leave it. */
     private NeckErrors asMade() {
-        return NeckErrors.of(job.neck()).with(workmanship());
+        NeckErrors usual = NeckErrors.of(job.neck());
+        if (job.measured().has(SLOT_OFFSET)) {
+            return usual.with(job.workmanship()).slotRead(slot.place(), job.blank());
+        }
+        return job.steps().isEmpty()
+                ? usual.with(workmanship())
+                : usual.with(job.workmanship()).slotSet(slot.place(), job.blank());
     }
 
     NeckState state() {

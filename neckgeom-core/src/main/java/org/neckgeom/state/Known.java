@@ -164,27 +164,37 @@ public final class Known extends ValueAnswer {
     }
 
     /**
-     * Half the length of the interval about the mean that is left with a probability: secants of the normal deviate that has
-     * the same tail, which is nearly straight.
+     * Half the length of the interval about the mean that is left with a probability: chords of the normal deviate that has
+     * the same tail, which is nearly straight, and halves of what is left where a chord does not help.
      */
     private double half(double mean, double left, double u) {
         if (u == 0.0) {
             return 0.0;
         }
         double wanted = NormalLaw.coverageFactor(1.0 - left);
-        double before = 0.0;
-        double deviateBefore = 0.0;
+        double low = 0.0;
+        double lowDeviate = 0.0;
+        double high = Double.POSITIVE_INFINITY;
+        double highDeviate = Double.POSITIVE_INFINITY;
         double half = u * wanted;
         for (int i = 0; i < MOST_STEPS; i++) {
             double outside = outside(mean - half, mean + half);
             double deviate = NormalLaw.coverageFactor(Math.max(1e-12, 1.0 - outside));
-            if (Math.abs(deviate - wanted) <= SETTLED * wanted) {
+            if (Math.abs(deviate - wanted) <= SETTLED * wanted || high - low <= SETTLED * low) {
                 break;
             }
-            double next = half + (wanted - deviate) * (half - before) / (deviate - deviateBefore);
-            before = half;
-            deviateBefore = deviate;
-            half = Math.max(0.1 * half, Math.min(10.0 * half, next));
+            if (deviate < wanted) {
+                low = half;
+                lowDeviate = deviate;
+            } else {
+                high = half;
+                highDeviate = deviate;
+            }
+            double chord = low + (wanted - lowDeviate) * (high - low) / (highDeviate - lowDeviate);
+            boolean open = high == Double.POSITIVE_INFINITY;
+            half = open
+                    ? Math.min(10.0, wanted / Math.max(0.1 * wanted, deviate)) * half
+                    : i % 4 == 3 ? (low + high) / 2.0 : chord;
         }
         return half;
     }

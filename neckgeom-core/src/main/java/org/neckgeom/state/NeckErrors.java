@@ -9,12 +9,15 @@ import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.budget.Workmanship;
+import org.neckgeom.channel.SlotPlace;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.measure.Estimate;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.stock.Blank;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LibraryUnits;
 
@@ -28,6 +31,8 @@ import org.neckgeom.units.LibraryUnits;
  * <pre>
  * W(x)       width of the blank less its nominal width, a straight line between the two stations
  * channel    centring + skew (x - xc) + s (W(x) - W(xc))/2      centred at xc, s = 1 along the treble edge, else -1
+ *            -s e(x) + centring + s W(x)/2     e(x) the offset as trial cuts set it, W read at the channel's ends
+ *            -s e(x) + what is left open       e(x) the offset as read on the neck
  * heel, side taper                                            base + its line between two stations + its cut
  *   base     the channel, or an edge: s W(x)/2 the same, -s W(x)/2 the opposite edge
  * fingerboard                                                 channel + its line between two stations
@@ -106,6 +111,7 @@ public final class NeckErrors extends ValueAnswer {
     private static final String AT_JOINT = " near the body joint";
     private static final String FRONT = "front of the cheeks";
     private static final String BACK = "back of the cheeks";
+    private static final String WIDTH = "blank width";
     private static final String CENTRING = "centring of the channel";
     private static final String SKEW = "skew of the channel";
     private static final String CALLIPER = "zero of the calliper";
@@ -127,6 +133,42 @@ public final class NeckErrors extends ValueAnswer {
     private final double centredAt;
     private final @Nullable ErrorDistribution<Angle> skew;
     private final @Nullable ErrorDistribution<Length> zero;
+    private final @Nullable Slot slot;
+
+    /**
+     * Where the slot runs.
+     *
+     * @param place its offset all along
+     * @param blank that it runs in
+     * @param onTheNeck whether it was read on the neck itself, and not set by trial cuts
+     */
+    private record Slot(SlotPlace place, Blank blank, boolean onTheNeck) {
+
+        double startMm() {
+            return place.startStation().libraryValue();
+        }
+
+        double endMm() {
+            return place.endStation().libraryValue();
+        }
+
+        double widerMm(double x) {
+            return blank.widthAtMm(x) - blank.widthMm();
+        }
+
+        Estimate<Length> shared() {
+            return Estimate.of(
+                    place.style().amount(0),
+                    place.sharedUncertainty(),
+                    place.start().estimate().degreesOfFreedom());
+        }
+
+        ErrorDistribution<Length> own(Amount<Length> station) {
+            double all = place.at(station).estimate().libraryUncertainty();
+            double shared = place.sharedUncertainty().libraryValue();
+            return ErrorDistribution.normal(place.style().amount(Math.sqrt(Math.max(0, all * all - shared * shared))));
+        }
+    }
 
     private NeckErrors(
             Neck design,
@@ -136,7 +178,8 @@ public final class NeckErrors extends ValueAnswer {
             boolean alongTreble,
             double centredAt,
             @Nullable ErrorDistribution<Angle> skew,
-            @Nullable ErrorDistribution<Length> zero) {
+            @Nullable ErrorDistribution<Length> zero,
+            @Nullable Slot slot) {
         super(FORM, design.style());
         this.design = design;
         this.work = Objects.requireNonNull(work, "workmanship");
@@ -146,6 +189,7 @@ public final class NeckErrors extends ValueAnswer {
         this.centredAt = centredAt;
         this.skew = skew;
         this.zero = zero;
+        this.slot = slot;
     }
 
     /**
@@ -163,6 +207,7 @@ public final class NeckErrors extends ValueAnswer {
                 true,
                 CENTRED_AT * design.bodyJointMm(),
                 null,
+                null,
                 null);
     }
 
@@ -172,7 +217,7 @@ public final class NeckErrors extends ValueAnswer {
      * @param its how well each kind of step is done
      */
     public NeckErrors with(Workmanship its) {
-        return new NeckErrors(design, its, located, guide, alongTreble, centredAt, skew, zero);
+        return new NeckErrors(design, its, located, guide, alongTreble, centredAt, skew, zero, slot);
     }
 
     /**
@@ -181,7 +226,7 @@ public final class NeckErrors extends ValueAnswer {
      * @param on what they are located on
      */
     public NeckErrors locatedOn(Located on) {
-        return new NeckErrors(design, work, on, guide, alongTreble, centredAt, skew, zero);
+        return new NeckErrors(design, work, on, guide, alongTreble, centredAt, skew, zero, slot);
     }
 
     /**
@@ -190,12 +235,12 @@ public final class NeckErrors extends ValueAnswer {
      * @param by what guides it
      */
     public NeckErrors guidedBy(Guide by) {
-        return new NeckErrors(design, work, located, by, alongTreble, centredAt, skew, zero);
+        return new NeckErrors(design, work, located, by, alongTreble, centredAt, skew, zero, slot);
     }
 
     /** {@return the same neck with its channel cut along the bass edge of the blank instead of the treble edge} */
     public NeckErrors alongTheBassEdge() {
-        return new NeckErrors(design, work, located, guide, false, centredAt, skew, zero);
+        return new NeckErrors(design, work, located, guide, false, centredAt, skew, zero, slot);
     }
 
     /**
@@ -205,7 +250,7 @@ public final class NeckErrors extends ValueAnswer {
      */
     public NeckErrors centredAt(Quantity<Length> station) {
         return new NeckErrors(
-                design, work, located, guide, alongTreble, LibraryUnits.mm(station, "station"), skew, zero);
+                design, work, located, guide, alongTreble, LibraryUnits.mm(station, "station"), skew, zero, slot);
     }
 
     /**
@@ -215,7 +260,15 @@ public final class NeckErrors extends ValueAnswer {
      */
     public NeckErrors skewed(ErrorDistribution<Angle> spread) {
         return new NeckErrors(
-                design, work, located, guide, alongTreble, centredAt, Objects.requireNonNull(spread, "skew"), zero);
+                design,
+                work,
+                located,
+                guide,
+                alongTreble,
+                centredAt,
+                Objects.requireNonNull(spread, "skew"),
+                zero,
+                slot);
     }
 
     /**
@@ -225,7 +278,40 @@ public final class NeckErrors extends ValueAnswer {
      */
     public NeckErrors calliperZero(ErrorDistribution<Length> spread) {
         return new NeckErrors(
-                design, work, located, guide, alongTreble, centredAt, skew, Objects.requireNonNull(spread, "zero"));
+                design,
+                work,
+                located,
+                guide,
+                alongTreble,
+                centredAt,
+                skew,
+                Objects.requireNonNull(spread, "zero"),
+                slot);
+    }
+
+    /**
+     * {@return the same neck, its channel where trial cuts set it: the blank's width read at the channel's ends}
+     *
+     * @param place where the slot runs, as set
+     * @param blank in which it runs
+     */
+    public NeckErrors slotSet(SlotPlace place, Blank blank) {
+        return slot(place, blank, false);
+    }
+
+    /**
+     * {@return the same neck, its channel where it was read on the neck itself}
+     *
+     * @param place where the slot runs, as read
+     * @param blank in which it runs
+     */
+    public NeckErrors slotRead(SlotPlace place, Blank blank) {
+        return slot(place, blank, true);
+    }
+
+    private NeckErrors slot(SlotPlace place, Blank blank, boolean onTheNeck) {
+        Slot runs = new Slot(Objects.requireNonNull(place, "place"), Objects.requireNonNull(blank, "blank"), onTheNeck);
+        return new NeckErrors(design, work, located, guide, alongTreble, centredAt, skew, zero, runs);
     }
 
     /** {@return the state of the neck before anything is read} */
@@ -236,14 +322,13 @@ public final class NeckErrors extends ValueAnswer {
     /** {@return the causes of its errors} */
     public List<Cause> causes() {
         List<Cause> all = new ArrayList<>();
-        add(all, CENTRING, "rod channel", work.centring(), "centring");
+        addChannel(all);
         if (skew != null) {
             all.add(new Cause(SKEW, "rod channel", skew, Basis.GIVEN));
         }
         if (zero != null) {
             all.add(new Cause(CALLIPER, "reading", zero, Basis.GIVEN));
         }
-        line(all, "blank width", "blank's edges", work.edge().scaled(2.0), "edge");
         for (String cut : List.of("heel", "side taper")) {
             line(all, cut, cut, work.locating(), "locating");
             add(all, cut + " cut", cut, work.cutting(), "cutting");
@@ -262,16 +347,43 @@ public final class NeckErrors extends ValueAnswer {
         return List.copyOf(all);
     }
 
+    private void addChannel(List<Cause> all) {
+        if (slot == null || slot.onTheNeck()) {
+            line(all, WIDTH, "blank's edges", work.edge().scaled(2.0), "edge");
+        } else {
+            own(all, WIDTH, "blank's edges", 2.0);
+        }
+        if (slot == null) {
+            add(all, CENTRING, "rod channel", work.centring(), "centring");
+            return;
+        }
+        read(all, CENTRING, "rod channel", ErrorDistribution.of(slot.shared()));
+        if (slot.onTheNeck()) {
+            own(all, CENTRING, "rod channel", 1.0);
+        }
+    }
+
+    private void own(List<Cause> all, String name, String step, double times) {
+        Slot its = Objects.requireNonNull(slot);
+        read(all, name + AT_NUT, step, its.own(its.place().startStation()).scaled(times));
+        read(all, name + AT_JOINT, step, its.own(its.place().endStation()).scaled(times));
+    }
+
+    private static void read(List<Cause> all, String name, String step, ErrorDistribution<Length> spread) {
+        all.add(new Cause(name, step, spread, basis(spread)));
+    }
+
     private void line(List<Cause> all, String name, String step, ErrorDistribution<Length> spread, String key) {
         add(all, name + AT_NUT, step, spread, key);
         add(all, name + AT_JOINT, step, spread, key);
     }
 
     private void add(List<Cause> all, String name, String step, ErrorDistribution<Length> spread, String key) {
-        Basis basis = !work.given().contains(key)
-                ? Basis.COMMON_PRACTICE
-                : spread.degreesOfFreedom() < Double.POSITIVE_INFINITY ? Basis.READINGS : Basis.GIVEN;
-        all.add(new Cause(name, step, spread, basis));
+        all.add(new Cause(name, step, spread, work.given().contains(key) ? basis(spread) : Basis.COMMON_PRACTICE));
+    }
+
+    private static Basis basis(ErrorDistribution<Length> spread) {
+        return spread.degreesOfFreedom() < Double.POSITIVE_INFINITY ? Basis.READINGS : Basis.GIVEN;
     }
 
     private double near() {
@@ -295,7 +407,11 @@ public final class NeckErrors extends ValueAnswer {
     }
 
     private Deviation onLine(String name, double x) {
-        return Deviation.onLine(Deviation.of(name + AT_NUT), near(), Deviation.of(name + AT_JOINT), far(), x);
+        return onLine(name, near(), far(), x);
+    }
+
+    private static Deviation onLine(String name, double first, double second, double x) {
+        return Deviation.onLine(Deviation.of(name + AT_NUT), first, Deviation.of(name + AT_JOINT), second, x);
     }
 
     /**
@@ -308,7 +424,12 @@ public final class NeckErrors extends ValueAnswer {
     }
 
     private Deviation width(double x) {
-        return onLine("blank width", x);
+        return slot == null ? onLine(WIDTH, x) : widthsError(x).plusMm(slot.widerMm(x));
+    }
+
+    /** Of a blank in which the slot was set the width was read at the slot's ends. */
+    private Deviation widthsError(double x) {
+        return slot == null || slot.onTheNeck() ? onLine(WIDTH, x) : onLine(WIDTH, slot.startMm(), slot.endMm(), x);
     }
 
     /**
@@ -321,9 +442,17 @@ public final class NeckErrors extends ValueAnswer {
     }
 
     private Deviation channel(double x) {
-        Deviation centred =
-                Deviation.of(CENTRING).plus(width(x).minus(width(centredAt)).times(0.5 * sign()));
+        Deviation centred = slot == null
+                ? Deviation.of(CENTRING).plus(width(x).minus(width(centredAt)).times(0.5 * sign()))
+                : inTheBlank(slot, x);
         return skew == null ? centred : centred.plus(Deviation.of(SKEW).times(x - centredAt));
+    }
+
+    private Deviation inTheBlank(Slot its, double x) {
+        Deviation left = its.onTheNeck()
+                ? onLine(CENTRING, its.startMm(), its.endMm(), x)
+                : widthsError(x).times(0.5 * sign());
+        return Deviation.of(CENTRING).plus(left).plusMm(-sign() * its.place().offsetMmAt(x));
     }
 
     private Deviation located(String name, double x) {
@@ -471,7 +600,15 @@ public final class NeckErrors extends ValueAnswer {
     @Override
     protected Object[] parts() {
         return new Object[] {
-            design, work, located, guide, alongTreble, centredAt, Optional.ofNullable(skew), Optional.ofNullable(zero)
+            design,
+            work,
+            located,
+            guide,
+            alongTreble,
+            centredAt,
+            Optional.ofNullable(skew),
+            Optional.ofNullable(zero),
+            Optional.ofNullable(slot)
         };
     }
 }

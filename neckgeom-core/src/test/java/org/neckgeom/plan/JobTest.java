@@ -80,7 +80,8 @@ class JobTest {
     }
 
     private static Job readAndClashing() {
-        return asGiven().measured(MeasuredNeck.none()
+        return asGiven()
+                .measured(MeasuredNeck.none()
                         .read(NeckFeature.CHANNEL_DEPTH, Estimate.of(mm(9.05), mm(0.02)))
                         .backDepth(mm(100), Estimate.of(mm(14.6), mm(0.05))))
                 .order(OrderOfWork.forNeck().keep("glue wings").before("cut rod channel"));
@@ -145,7 +146,10 @@ class JobTest {
                     .isEqualTo(plan.budgets().get(List.of(BudgetCode.values()).indexOf(code)));
         }
         if (job.measured().isEmpty()) {
-            NeckErrors errors = NeckErrors.of(job.neck()).with(plan.workmanship());
+            NeckErrors usual = NeckErrors.of(job.neck());
+            NeckErrors errors = job.steps().isEmpty()
+                    ? usual.with(plan.workmanship())
+                    : usual.with(job.workmanship()).slotSet(plan.slotPlace(), job.blank());
             assertThat(plan.state()).isEqualTo(errors.state());
             assertThat(plan.known(BudgetCode.STRING_LINE).of()).isEqualTo(errors.stringLine());
             assertThat(plan.known(BudgetCode.PROJECTION_HEIGHT).of()).isEqualTo(errors.projection());

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.neckgeom.budget.Workmanship;
 import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
+import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.units.LengthStyle;
@@ -199,5 +200,45 @@ class StateCasesTest {
         assertThat(NeckErrors.of(OCTAVE).with(half).causes())
                 .filteredOn(cause -> cause.step().equals("fingerboard"))
                 .allMatch(cause -> cause.basis() == Basis.GIVEN);
+    }
+
+    /**
+     * Of one uniform spread the interval is that share of its whole width (JCGM 100:2008, 4.3.7), be it a thousand times as
+     * wide as what is added to it: the chords of such a law do not settle by themselves.
+     */
+    @Test
+    void interval_ofAUniformSpreadIsItsShare() {
+        for (double half : new double[] {0.08, 8, 80, 8000}) {
+            NeckErrors errors = NeckErrors.of(OCTAVE)
+                    .with(ReferenceStates.given()
+                            .gluing(ErrorDistribution.rectangular(mm(half)))
+                            .locating(ErrorDistribution.normal(mm(1e-6 * half))));
+            Deviation line = Deviation.of("fingerboard near the nut").plus(Deviation.of("heel near the nut"));
+            for (double coverage : new double[] {0.5, 0.95, 0.99}) {
+                Interval<Length> interval = errors.state().known("board", line).interval(coverage);
+
+                assertThat(interval.libraryHigh()).isCloseTo(coverage * half, within(1e-4 * half));
+                assertThat(interval.libraryLow()).isCloseTo(-coverage * half, within(1e-4 * half));
+            }
+        }
+    }
+
+    /** A neck whose board is glued within 80 mm, a slip for 0.08 mm, still has its intervals. */
+    @Test
+    void interval_ofASpreadTypedInTheWrongUnitIsThere() {
+        NeckErrors errors =
+                NeckErrors.of(OCTAVE).with(Workmanship.withDefaults().gluing(ErrorDistribution.rectangular(mm(80))));
+        for (Deviation of : List.of(
+                errors.stringLine(),
+                errors.projection(),
+                errors.stringLength(),
+                errors.boardOnNeck(mm(280)),
+                errors.woodEachSide(mm(14)))) {
+            Known known = errors.state().known("it", of);
+            Interval<Length> interval = known.interval(0.95);
+
+            assertThat(1 - known.outside(interval.libraryLow(), interval.libraryHigh()))
+                    .isCloseTo(0.95, within(1e-4));
+        }
     }
 }

@@ -1,0 +1,168 @@
+package org.neckgeom.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.neckgeom.units.ShopUnits.mm;
+
+import java.util.List;
+import java.util.stream.Stream;
+import javax.measure.quantity.Length;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.neckgeom.channel.FenceMove;
+import org.neckgeom.channel.SlotPlace;
+import org.neckgeom.fixture.SampleBench;
+import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.measure.Estimate;
+import org.neckgeom.shop.TrialCut;
+import org.neckgeom.state.Basis;
+import org.neckgeom.state.Cause;
+import org.neckgeom.state.Deviation;
+import org.neckgeom.state.Known;
+import org.neckgeom.state.NeckErrors;
+import org.neckgeom.state.NeckErrors.Located;
+import org.neckgeom.state.NeckReading;
+import org.neckgeom.state.NeckState;
+import org.neckgeom.stock.Blank;
+import org.neckgeom.units.Amount;
+
+/** Two answers about one thing: where the slot's decision has the slot, and where the state of the neck has it. */
+class SlotAndStateTest {
+
+    /** 1.5 mm wider at its heel end. */
+    private static final Blank TAPERED =
+            Blank.ofLength(mm(640)).section(mm(61), mm(20)).outOfParallel(mm(1.5));
+
+    private static final Job FRESH = Job.of(SampleNecks.octaveMandolin(), TAPERED, SampleBench.metricShop());
+    private static final Job SET = FRESH.trialCut(
+                    TrialCut.walls(mm(26.90), mm(28.10)).slot(mm(6)).piece(mm(61)))
+            .fenceMoved(FenceMove.away(mm(0.55)))
+            .trialCut(TrialCut.walls(mm(27.46), mm(27.55)).slot(mm(6)).piece(mm(61.01)));
+    private static final Job HEAD_READ =
+            SET.measured(MeasuredNeck.none().read(NeckFeature.SLOT_OFFSET, Estimate.of(mm(0.18), mm(0.03))));
+    private static final Job BOTH_READ = SET.measured(MeasuredNeck.none()
+            .read(NeckFeature.SLOT_OFFSET, Estimate.of(mm(0.18), mm(0.03)))
+            .read(NeckFeature.SLOT_OFFSET_AT_HEEL, Estimate.of(mm(-0.31), mm(0.04))));
+
+    static List<Job> placed() {
+        return List.of(SET, HEAD_READ, BOTH_READ);
+    }
+
+    private static NeckErrors errors(Job job) {
+        NeckErrors usual = NeckErrors.of(job.neck()).with(job.workmanship());
+        SlotPlace place = job.plan().slotPlace();
+        return job.measured().isEmpty() ? usual.slotSet(place, job.blank()) : usual.slotRead(place, job.blank());
+    }
+
+    /** The fence along the treble edge: away from it is toward bass. */
+    @ParameterizedTest
+    @MethodSource("placed")
+    void channel_liesWhereTheSlotIs_asUncertain(Job job) {
+        NeckErrors errors = errors(job);
+        SlotPlace place = job.plan().slotPlace();
+        double start = place.startStation().libraryValue();
+        double end = place.endStation().libraryValue();
+
+        assertThat(job.plan().state().causes()).isEqualTo(errors.state().causes());
+        for (double part : new double[] {0, 0.25, 0.5, 1}) {
+            Amount<Length> x = mm(start + part * (end - start));
+            Estimate<Length> slot = place.at(x).estimate();
+            Estimate<Length> channel =
+                    errors.state().known("channel", errors.channel(x)).estimate();
+            assertThat(channel.libraryValue()).isCloseTo(-slot.libraryValue(), within(1e-12));
+            assertThat(channel.libraryUncertainty()).isCloseTo(slot.libraryUncertainty(), within(1e-12));
+        }
+    }
+
+    /**
+     * Of two trial cuts and a move: conditioning on named causes, and the slot's own sum of squares. Expected readings by hand: the
+     * slot's middle lies {@code (a - b + Wt)/2} from the fence.
+     */
+    @Test
+    void state_ofCutsAndMovesIsTheSlotsOwn() {
+        double reading = 0.02 * 0.02;
+        double first = (26.90 - 28.10 + 61.00) / 2;
+        double second = (27.46 - 27.55 + 61.01) / 2;
+        Estimate<Length> one = Estimate.of(mm(first), mm(Math.sqrt(0.75 * reading)));
+        Estimate<Length> two = Estimate.of(mm(second), mm(Math.sqrt(0.75 * reading)));
+        Deviation set = Deviation.of("setting");
+        Deviation moved = set.plus(Deviation.of("move")).plus(mm(0.55));
+        NeckState state = NeckState.of(Stream.of("first cut", "second cut", "move", "the neck's own cut")
+                        .map(name -> cause(name, 0.02))
+                        .toList())
+                .with(cause("setting", 1e4))
+                .read(new NeckReading("cut 1", set.plus(Deviation.of("first cut")), one))
+                .read(new NeckReading("cut 2", moved.plus(Deviation.of("second cut")), two));
+        SlotPlace place = SET.plan().slotPlace();
+        double start = place.startStation().libraryValue();
+
+        Known slot = state.known("slot", moved.plus(Deviation.of("the neck's own cut")));
+
+        assertThat(slot.estimate().libraryValue() - TAPERED.widthAtMm(start) / 2)
+                .isCloseTo(place.start().estimate().libraryValue(), within(1e-8));
+        assertThat(slot.estimate().libraryUncertainty())
+                .isCloseTo(place.sharedUncertainty().libraryValue(), within(1e-8));
+    }
+
+    private static Cause cause(String name, double deviation) {
+        return new Cause(name, "rod channel", ErrorDistribution.normal(mm(deviation)), Basis.GIVEN);
+    }
+
+    /**
+     * Heel and taper stopped from the edge that ran along the fence, the stop set from the blank's width in its middle: the
+     * edge cancels, and what is left is the setting, W/2 less its distance c from the fence.
+     */
+    @Test
+    void sameEdge_leavesTheSettingAlone() {
+        NeckErrors errors = errors(SET).locatedOn(Located.SAME_EDGE);
+        SlotPlace place = SET.plan().slotPlace();
+        double start = place.startStation().libraryValue();
+        double c = place.start().estimate().libraryValue() + TAPERED.widthAtMm(start) / 2;
+        for (double x : new double[] {start, 200, 560}) {
+            Known known = errors.state().known("wood", errors.sideTaper(mm(x)).minus(errors.channel(mm(x))));
+            assertThat(known.estimate().libraryValue()).isCloseTo(c - 61.0 / 2, within(1e-12));
+        }
+        NeckErrors exact = NeckErrors.of(SET.neck())
+                .with(SET.workmanship().locating(ErrorDistribution.bias(mm(0))).cutting(ErrorDistribution.bias(mm(0))))
+                .slotSet(place, TAPERED)
+                .locatedOn(Located.SAME_EDGE);
+        assertThat(exact.state()
+                        .known("wood", exact.sideTaper(mm(300)).minus(exact.channel(mm(300))))
+                        .estimate()
+                        .libraryUncertainty())
+                .isCloseTo(place.sharedUncertainty().libraryValue(), within(1e-12));
+    }
+
+    /** The heel end lies farther off than the head end: it is what counts. */
+    @Test
+    void check_judgesTheEndThatIsWorse() {
+        PlanCheck check = BOTH_READ.plan().check(CheckCode.CHANNEL_CENTRED).orElseThrow();
+
+        assertThat(check.finding().value().orElseThrow().libraryValue()).isEqualTo(-0.31);
+        assertThat(check.outcome()).isEqualTo(Outcome.OPEN);
+        Job better = SET.measured(MeasuredNeck.none()
+                .read(NeckFeature.SLOT_OFFSET, Estimate.of(mm(0.18), mm(0.03)))
+                .read(NeckFeature.SLOT_OFFSET_AT_HEEL, Estimate.of(mm(0.01), mm(0.04))));
+        assertThat(better.plan()
+                        .check(CheckCode.CHANNEL_CENTRED)
+                        .orElseThrow()
+                        .finding()
+                        .value()
+                        .orElseThrow()
+                        .libraryValue())
+                .isEqualTo(0.18);
+    }
+
+    @Test
+    void readAtStart_isLessSureOfTheHeelEnd() {
+        SlotPlace place = HEAD_READ.plan().slotPlace();
+
+        assertThat(place.start().estimate().libraryUncertainty()).isEqualTo(0.03);
+        // Half of what the blank's width is read to at each end, by JCGM 100:2008, 5.1.2.
+        double width = 0.02 / 2;
+        assertThat(place.end().estimate().libraryUncertainty())
+                .isCloseTo(Math.sqrt(0.03 * 0.03 + 2 * width * width), within(1e-12));
+    }
+}
