@@ -96,6 +96,8 @@ record Group(double[] low, double[] high, double[][] covariance, List<Other> oth
                 }
             }
             if (!members.isEmpty()) {
+                // Most causes first: of a series the innermost axis is asked most often.
+                members.sort(Comparator.comparingInt(j -> -wanted.get(j).of().size()));
                 all.add(of(state, solved, factor, wanted, roots, members));
             }
         }

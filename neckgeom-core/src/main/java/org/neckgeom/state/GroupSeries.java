@@ -7,7 +7,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.measure.ErrorDistribution.Law;
 
@@ -42,6 +44,12 @@ final class GroupSeries {
     private final double[][] slopes;
     private final boolean isNormal;
 
+    /** Terms below one step of each axis; the laws whose last axis it is; those with a part in axes to come. */
+    private final int[] size;
+
+    private final int[][] closedAt;
+    private final int[][] openFrom;
+
     private GroupSeries(Group group, LawTable[] laws, double[] half, int[] waves) {
         this.group = group;
         this.laws = laws;
@@ -58,7 +66,32 @@ final class GroupSeries {
         this.isNormal = Arrays.stream(group.covariance())
                 .flatMapToDouble(Arrays::stream)
                 .anyMatch(x -> x != 0.0);
-        fill(0, 0, new double[group.size()], new double[laws.length]);
+        int d = waves.length;
+        this.size = new int[d];
+        this.closedAt = new int[d][];
+        this.openFrom = new int[d][];
+        int below = 1;
+        for (int j = d - 1; j >= 0; j--) {
+            size[j] = below;
+            below *= 2 * waves[j] + 1;
+            int axis = j;
+            closedAt[j] = laws(i -> lastAxis(i) == axis);
+            openFrom[j] = laws(i -> lastAxis(i) > axis);
+        }
+        fill(0, 0, new double[d], new double[laws.length], 1.0);
+    }
+
+    private int[] laws(IntPredicate which) {
+        return IntStream.range(0, laws.length).filter(which).toArray();
+    }
+
+    /** The last axis in which a law has a part. */
+    private int lastAxis(int i) {
+        int last = slopes[i].length - 1;
+        while (last > 0 && slopes[i][last] == 0.0) {
+            last--;
+        }
+        return last;
     }
 
     private static int count(int[] waves) {
@@ -148,31 +181,71 @@ final class GroupSeries {
         return value;
     }
 
-    /** Arguments of each law so far, and the normal part's exponent, axis by axis: the innermost loop only adds. */
-    private int fill(int j, int place, double[] s, double[] arguments) {
-        int d = waves.length;
+    /**
+     * Arguments of each law so far, axis by axis, and the product of the laws that have no part in the axes to come: the
+     * innermost loop asks the fewest.
+     */
+    private void fill(int j, int place, double[] s, double[] arguments, double product) {
+        if (j == waves.length - 1) {
+            row(place, s, arguments, product);
+            return;
+        }
         int at = place;
         double[] next = new double[arguments.length];
         for (int k = j == 0 ? 0 : -waves[j]; k <= waves[j]; k++) {
             s[j] = Math.PI * k / half[j];
-            for (int i = 0; i < next.length; i++) {
+            for (int i : openFrom[j]) {
                 next[i] = arguments[i] + s[j] * slopes[i][j];
             }
-            if (j < d - 1) {
-                at = fill(j + 1, at, s, next);
-            } else {
-                terms[at++] = product(s, next);
+            double value = product;
+            for (int i : closedAt[j]) {
+                value *= laws[i].at(arguments[i] + s[j] * slopes[i][j]);
             }
+            if (Math.abs(value) > NEGLIGIBLE) {
+                fill(j + 1, at, s, next, value);
+            }
+            at += size[j];
         }
-        return at;
     }
 
-    private double product(double[] s, double[] arguments) {
-        double value = isNormal ? StrictMath.exp(-0.5 * quadratic(group, s)) : 1.0;
-        for (int i = 0; i < arguments.length && Math.abs(value) > NEGLIGIBLE; i++) {
-            value *= laws[i].at(arguments[i]);
+    private void row(int place, double[] s, double[] arguments, double product) {
+        int j = waves.length - 1;
+        int first = j == 0 ? 0 : -waves[j];
+        int count = waves[j] - first + 1;
+        double step = Math.PI / half[j];
+        Arrays.fill(terms, place, place + count, product);
+        for (int i : closedAt[j]) {
+            laws[i].times(terms, place, count, arguments[i] + first * step * slopes[i][j], step * slopes[i][j]);
         }
-        return value;
+        if (isNormal) {
+            normal(place - first, first, waves[j], s, step);
+        }
+    }
+
+    /** The normal part along a row: from its top outward each factor is the one before times a ratio that falls evenly. */
+    private void normal(int zero, int first, int last, double[] s, double step) {
+        int j = s.length - 1;
+        double[] covariance = group.covariance()[j];
+        double slope = 0.0;
+        for (int i = 0; i < j; i++) {
+            slope += covariance[i] * s[i];
+        }
+        double curve = covariance[j] * step * step;
+        slope *= step;
+        int top = curve == 0.0 ? first : (int) Math.max(first, Math.min(last, Math.rint(-slope / curve)));
+        s[j] = top * step;
+        double most = StrictMath.exp(-0.5 * quadratic(group, s));
+        double falls = StrictMath.exp(-curve);
+        terms[zero + top] *= most;
+        for (int way : new int[] {1, -1}) {
+            double factor = most;
+            double ratio = StrictMath.exp(-way * slope - curve * (0.5 + way * top));
+            for (int k = top + way; k >= first && k <= last; k += way) {
+                factor *= ratio;
+                ratio *= falls;
+                terms[zero + k] *= factor;
+            }
+        }
     }
 
     private static double quadratic(Group group, double[] s) {
@@ -187,26 +260,33 @@ final class GroupSeries {
 
     /** What the outermost terms along each axis add up to at most. */
     private double[] shells() {
+        double[][] most = new double[waves.length][];
+        for (int j = 0; j < most.length; j++) {
+            int from = j == 0 ? 0 : -waves[j];
+            most[j] = new double[waves[j] - from + 1];
+            for (int k = from; k <= waves[j]; k++) {
+                // Terms of a positive and of a negative first wave are one.
+                most[j][k - from] = (j == 0 && k > 0 ? 2.0 : 1.0) * (k == 0 ? 1.0 : 1.0 / (Math.PI * Math.abs(k)));
+            }
+        }
         double[] shells = new double[waves.length];
-        int[] k = new int[waves.length];
-        for (int j = 1; j < k.length; j++) {
-            k[j] = -waves[j];
-        }
-        for (double term : terms) {
-            double most = Math.abs(term) * (k[0] == 0 ? 1.0 : 2.0);
-            for (int value : k) {
-                most *= value == 0 ? 1.0 : Math.min(1.0, 1.0 / (Math.PI * Math.abs(value)));
-            }
-            for (int j = 0; j < k.length; j++) {
-                shells[j] += Math.abs(k[j]) == waves[j] ? most : 0.0;
-            }
-            int j = k.length - 1;
-            while (j >= 0 && ++k[j] > waves[j]) {
-                k[j] = j == 0 ? 0 : -waves[j];
-                j--;
-            }
-        }
+        shells(0, 0, 1.0, most, shells);
         return shells;
+    }
+
+    private double shells(int j, int place, double outer, double[][] most, double[] shells) {
+        double[] of = most[j];
+        boolean innermost = j == waves.length - 1;
+        double sum = 0.0;
+        double first = 0.0;
+        double last = 0.0;
+        for (int k = 0, at = place; k < of.length; k++, at += size[j]) {
+            last = innermost ? Math.abs(terms[at]) * outer * of[k] : shells(j + 1, at, outer * of[k], most, shells);
+            first = k == 0 ? last : first;
+            sum += last;
+        }
+        shells[j] += j == 0 ? last : first + last;
+        return sum;
     }
 
     /** Chance of keeping all limits, those of the group or others no farther out than was allowed for. */
@@ -249,17 +329,28 @@ final class GroupSeries {
     }
 
     private int add(int j, int place, double[][] re, double[][] im, double a, double b, double[] sum) {
+        int at = place;
         if (j == waves.length) {
-            sum[0] += a * terms[place];
-            sum[1] += b * terms[place];
-            return place + 1;
+            sum[0] += a * terms[at];
+            sum[1] += b * terms[at];
+            return at + 1;
         }
         double[] c = re[j];
         double[] s = im[j];
-        int at = place;
-        for (int k = 0; k < c.length; k++) {
-            at = add(j + 1, at, re, im, a * c[k] - b * s[k], a * s[k] + b * c[k], sum);
+        if (j < waves.length - 1) {
+            for (int k = 0; k < c.length; k++) {
+                at = add(j + 1, at, re, im, a * c[k] - b * s[k], a * s[k] + b * c[k], sum);
+            }
+            return at;
         }
+        double real = 0.0;
+        double imaginary = 0.0;
+        for (int k = 0; k < c.length; k++, at++) {
+            real += c[k] * terms[at];
+            imaginary += s[k] * terms[at];
+        }
+        sum[0] += a * real - b * imaginary;
+        sum[1] += a * imaginary + b * real;
         return at;
     }
 }

@@ -88,7 +88,7 @@ public final class JointChance extends ValueAnswer {
 
     /** Every spread is so many times as wide together: the same as limits so many times as narrow. */
     private static double[] byNarrowing(Knowledge state, List<Requirement> wanted) {
-        Scales scales = Scales.COMMON;
+        Scales scales = Scales.COMMON_BROADLY;
         double[] all = new double[scales.size()];
         Arrays.fill(all, 1.0);
         double pessimistic = 1.0;
@@ -112,7 +112,11 @@ public final class JointChance extends ValueAnswer {
     private static double[] overScales(Knowledge state, List<Requirement> wanted) {
         double all = 0.0;
         double error = 0.0;
-        for (Known.Scaled scaled : Known.scales(state)) {
+        for (Known.Scaled scaled : Known.scales(state, Scales.COMMON_BROADLY)) {
+            if (scaled.weight() < NOTHING) {
+                all += scaled.weight(); // it counts as kept
+                continue;
+            }
             double[] one = chance(state, scaled.solved(), scaled.factor(), wanted);
             all += scaled.weight() * one[0];
             error = Math.max(error, one[1]);

@@ -227,7 +227,7 @@ public final class Known extends ValueAnswer {
         if (!hasGuesses() || state.readings().isEmpty()) {
             return List.of(new Weighted(sum(solved(state, 1.0), 1.0), 1.0));
         }
-        return scales(state).stream()
+        return scales(state, Scales.COMMON).stream()
                 .map(one -> new Weighted(sum(one.solved(), one.factor()), one.weight()))
                 .toList();
     }
@@ -242,8 +242,7 @@ public final class Known extends ValueAnswer {
     record Scaled(Solved solved, double factor, double weight) {}
 
     /** The state over what the common factor of the guesses may be: the readings say how probable each factor is. */
-    static List<Scaled> scales(Knowledge state) {
-        Scales scales = Scales.COMMON;
+    static List<Scaled> scales(Knowledge state, Scales scales) {
         List<Scaled> all = new ArrayList<>();
         double top = Double.NEGATIVE_INFINITY;
         for (int k = 0; k < scales.size(); k++) {

@@ -12,6 +12,7 @@ final class LawTable {
     private static final double LAST = 64.0;
 
     private static final double STEP = 0.05;
+    private static final double SIXTH = 1.0 / 6.0;
 
     private final double[] values;
 
@@ -64,6 +65,13 @@ final class LawTable {
         double r = s + 1.0;
         double t = s - 1.0;
         double w = s - 2.0;
-        return -s * t * w / 6.0 * a + r * t * w / 2.0 * b - r * s * w / 2.0 * c + r * s * t / 6.0 * d;
+        return s * t * SIXTH * (r * d - w * a) + 0.5 * r * w * (t * b - s * c);
+    }
+
+    /** Multiplies a row of products by the function at evenly spaced arguments. */
+    void times(double[] products, int from, int count, double first, double step) {
+        for (int k = 0; k < count; k++) {
+            products[from + k] *= at(first + k * step);
+        }
     }
 }

@@ -9,6 +9,9 @@ final class Scales {
     /** Of the common factor of all guesses. */
     static final Scales COMMON = new Scales(0.75, 6.0);
 
+    /** Of the same, where a chance to 1e-5 is enough. */
+    static final Scales COMMON_BROADLY = new Scales(1.0, 5.0);
+
     /** Of a scale of its own, where a chance to 1e-5 is enough. */
     static final Scales OWN = new Scales(0.8, 4.0);
 
