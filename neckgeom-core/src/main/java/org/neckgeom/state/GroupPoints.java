@@ -1,72 +1,223 @@
 package org.neckgeom.state;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
-import org.neckgeom.measure.ErrorDistribution;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import org.neckgeom.numeric.NormalLaw;
 
 /**
- * Chance that deviations keep their limits together, by points of a lattice: the causes that are not normal by their inverse
- * distribution function, the normal part one variable after the other, each within what its limit leaves (A. Genz, J. Comp.
- * Graph. Stat. 1, 1992, 141; A. Genz and K.-S. Kwong, J. Stat. Comput. Simul. 68, 2000, 1, for singular covariances; both
- * from memory). Sixteen fixed shifts of one lattice give the error; the points double until it is small.
+ * Chance that deviations keep their limits together, by points of a lattice.
+ *
+ * <p>One cause after the other takes a value; the last one of a deviation takes it within what the limits leave, and the
+ * chance of that is a factor (A. Genz, J. Comp. Graph. Stat. 1, 1992, 141, for normal causes; A. Genz and K.-S. Kwong, J.
+ * Stat. Comput. Simul. 68, 2000, 1, for singular covariances; both from memory). Causes in one deviation alone are summed
+ * exactly and come last. The normal part is taken apart by Cholesky's root. Sixteen fixed shifts of one lattice give the
+ * error; the points double until it is small.
  */
 final class GroupPoints {
 
     private static final int SHIFTS = 16;
-    private static final int FIRST = 1 << 9;
+    private static final int FIRST = 1 << 7;
     private static final int MOST = 1 << 15;
-    private static final double WANTED = 1e-4;
+    /** Largest error of a chance, but for that of the tables. */
+    static final double WANTED = 0.8e-4;
+
     private static final double SINGULAR = 1e-12;
-    private static final double LEANS = 1e-9;
+    private static final double NOTHING = 1e-9;
     private static final long SEED = 20_250_611L;
+
+    /**
+     * A cause to take a value.
+     *
+     * @param law of it
+     * @param logDeviation of its own scale, where the law does not count that; 0 where it does
+     * @param coefficients in each deviation
+     * @param closes deviations of which it is the last cause
+     * @param moves deviations with causes still to come
+     */
+    private record Column(ColumnLaw law, double logDeviation, double[] coefficients, int[] closes, int[] moves) {}
 
     private final Group group;
     private final int size;
-    private final double[][] root;
-
-    /** Of a singular row the variable that it narrows, or -1. */
-    private final int[] leansOn;
-
+    private final double[] sd;
+    private final @Nullable SumTable[] last;
+    private final List<Column> columns = new ArrayList<>();
     private final int dimension;
 
     GroupPoints(Group group) {
         this.group = group;
         this.size = group.size();
-        this.root = new double[size][size];
-        this.leansOn = new int[size];
-        factor();
+        this.sd = IntStream.range(0, size).mapToDouble(group::sd).toArray();
+        this.last = new SumTable[size];
+        List<Group.Other> left = new ArrayList<>(group.others());
+        List<double[]> root = root();
+        for (int j = 0; j < size; j++) {
+            sumUp(j, left, root);
+        }
+        List<Double> order = new ArrayList<>();
+        List<Column> made = new ArrayList<>();
+        for (Group.Other one : left) {
+            ColumnLaw law = ColumnLaw.of(one);
+            double u = Math.sqrt(one.variance());
+            double[] c = clean(one.coefficients(), u);
+            made.add(new Column(law, law.isAveraged() ? 0.0 : one.logDeviation(), c, new int[0], new int[0]));
+            order.add(least(c, u));
+        }
+        // What lets the bare deviations lean on it most comes last.
+        IntStream.range(0, made.size())
+                .boxed()
+                .sorted(Comparator.comparing(order::get))
+                .forEach(i -> columns.add(made.get(i)));
+        for (double[] column : root) {
+            columns.add(new Column(ColumnLaw.NORMAL, 0.0, clean(column, 1.0), new int[0], new int[0]));
+        }
+        close();
         int n = 0;
-        for (Group.Other one : group.others()) {
+        for (Column one : columns) {
             n += one.logDeviation() > 0.0 ? 2 : 1;
         }
-        this.dimension = n + size;
+        this.dimension = n;
     }
 
-    private void factor() {
+    private double[] clean(double[] coefficients, double u) {
+        return IntStream.range(0, size)
+                .mapToDouble(j -> Math.abs(coefficients[j]) * u > NOTHING * sd[j] ? coefficients[j] : 0.0)
+                .toArray();
+    }
+
+    /** The least part that a cause has in a deviation without a sum of its own. */
+    private double least(double[] coefficients, double u) {
+        double least = Double.POSITIVE_INFINITY;
         for (int j = 0; j < size; j++) {
-            double left = group.covariance()[j][j];
-            for (int k = 0; k < j; k++) {
-                left -= root[j][k] * root[j][k];
+            if (last[j] == null && sd[j] > 0.0) {
+                least = Math.min(least, Math.abs(coefficients[j]) * u / sd[j]);
             }
-            root[j][j] = left > SINGULAR * group.covariance()[j][j] ? Math.sqrt(left) : 0.0;
-            for (int i = j + 1; i < size; i++) {
-                double sum = group.covariance()[i][j];
-                for (int k = 0; k < j; k++) {
-                    sum -= root[i][k] * root[j][k];
+        }
+        return least;
+    }
+
+    /**
+     * Columns of Cholesky's root of the normal part, the deviation least likely to keep its limits first (A. Genz and F. Bretz,
+     * J. Comp. Graph. Stat. 11, 2002, 950; from memory); none where the deviations before leave nothing.
+     */
+    private List<double[]> root() {
+        List<double[]> root = new ArrayList<>();
+        double[] left = new double[size];
+        double[] expected = new double[size];
+        boolean[] taken = new boolean[size];
+        for (int j = 0; j < size; j++) {
+            left[j] = group.covariance()[j][j];
+        }
+        while (true) {
+            int next = -1;
+            double least = Double.POSITIVE_INFINITY;
+            for (int j = 0; j < size; j++) {
+                if (!taken[j] && left[j] > SINGULAR * group.covariance()[j][j]) {
+                    double inside = inside(j, expected[j], left[j]);
+                    if (inside < least) {
+                        least = inside;
+                        next = j;
+                    }
                 }
-                root[i][j] = root[j][j] > 0.0 ? sum / root[j][j] : 0.0;
             }
-            leansOn[j] = -1;
-            if (root[j][j] == 0.0) {
-                for (int k = 0; k < j; k++) {
-                    leansOn[j] = root[k][k] > 0.0 && Math.abs(root[j][k]) > LEANS * group.sd(j) ? k : leansOn[j];
+            if (next < 0) {
+                return root;
+            }
+            taken[next] = true;
+            double u = Math.sqrt(left[next]);
+            double[] column = new double[size];
+            column[next] = u;
+            double low = (group.low()[next] - expected[next]) / u;
+            double high = (group.high()[next] - expected[next]) / u;
+            double middle = least > 0.0 ? (NormalLaw.density(low) - NormalLaw.density(high)) / least : 0.0;
+            for (int i = 0; i < size; i++) {
+                if (!taken[i]) {
+                    double sum = group.covariance()[i][next];
+                    for (double[] before : root) {
+                        sum -= before[i] * before[next];
+                    }
+                    column[i] = sum / u;
+                    left[i] -= column[i] * column[i];
+                    expected[i] += column[i] * middle;
                 }
             }
+            root.add(column);
         }
     }
 
-    /** The chance and its error, three times the standard error of the means. */
-    double[] chance() {
+    private double inside(int j, double expected, double variance) {
+        double u = Math.sqrt(variance);
+        return NormalLaw.between((group.low()[j] - expected) / u, (group.high()[j] - expected) / u);
+    }
+
+    /** Sums up the causes that are in one deviation alone. */
+    private void sumUp(int j, List<Group.Other> left, List<double[]> root) {
+        List<Group.Other> own = left.stream()
+                .filter(one ->
+                        GroupSeries.suits(one) && isAlone(clean(one.coefficients(), Math.sqrt(one.variance())), j))
+                .toList();
+        if (own.isEmpty()) {
+            return;
+        }
+        Optional<double[]> normal =
+                root.stream().filter(column -> isAlone(clean(column, 1.0), j)).findFirst();
+        last[j] = SumTable.of(own, j, normal.map(column -> column[j]).orElse(0.0));
+        if (last[j] != null) {
+            left.removeAll(own);
+            normal.ifPresent(root::remove);
+        }
+    }
+
+    private boolean isAlone(double[] coefficients, int j) {
+        return IntStream.range(0, size).allMatch(i -> (coefficients[i] != 0.0) == (i == j));
+    }
+
+    /** Finds the last cause of each deviation that has no sum of its own. */
+    private void close() {
+        int[] closedBy = new int[size];
+        for (int j = 0; j < size; j++) {
+            int deviation = j;
+            closedBy[j] = last[j] != null
+                    ? columns.size()
+                    : IntStream.range(0, columns.size())
+                            .filter(k -> columns.get(k).coefficients()[deviation] != 0.0)
+                            .max()
+                            .orElse(-1);
+        }
+        for (int k = 0; k < columns.size(); k++) {
+            int at = k;
+            Column one = columns.get(k);
+            columns.set(
+                    k,
+                    new Column(
+                            one.law(),
+                            one.logDeviation(),
+                            one.coefficients(),
+                            IntStream.range(0, size)
+                                    .filter(j -> closedBy[j] == at)
+                                    .toArray(),
+                            IntStream.range(0, size)
+                                    .filter(j -> closedBy[j] > at && one.coefficients()[j] != 0.0)
+                                    .toArray()));
+        }
+    }
+
+    /**
+     * The chance and its error, three times the standard error of the means.
+     *
+     * @param wanted largest error, as far as the most points give it
+     */
+    double[] chance(double wanted) {
+        for (int j = 0; j < size; j++) {
+            if (sd[j] == 0.0 && !(group.low()[j] <= 0.0 && group.high()[j] >= 0.0)) {
+                return new double[] {0.0, 0.0};
+            }
+        }
         SplittableRandom random = new SplittableRandom(SEED);
         double[][] shifts = new double[SHIFTS][dimension];
         for (double[] shift : shifts) {
@@ -76,15 +227,16 @@ final class GroupPoints {
         }
         double[] steps = steps(dimension);
         double[] sums = new double[SHIFTS];
+        double[] at = new double[size];
         int done = 0;
         double mean = 0.0;
         double error = 1.0;
-        for (int points = FIRST; points <= MOST && error > WANTED; points *= 2) {
+        for (int points = FIRST; points <= MOST && error > wanted; points *= 2) {
             mean = 0.0;
             double square = 0.0;
             for (int s = 0; s < SHIFTS; s++) {
                 for (int p = done; p < points; p++) {
-                    sums[s] += point(p + 1, steps, shifts[s]);
+                    sums[s] += point(p + 1, steps, shifts[s], at);
                 }
                 double one = sums[s] / points;
                 mean += one / SHIFTS;
@@ -93,7 +245,7 @@ final class GroupPoints {
             done = points;
             error = 3.0 * Math.sqrt(Math.max(0.0, square - mean * mean) / (SHIFTS - 1.0));
         }
-        return new double[] {Math.max(0.0, Math.min(1.0, mean)), error};
+        return new double[] {Math.max(0.0, Math.min(1.0, mean)), error + GroupSeries.ACCURACY};
     }
 
     /** Square roots of the primes, modulo 1 (R. D. Richtmyer's lattice). */
@@ -120,88 +272,58 @@ final class GroupPoints {
     }
 
     private static double coordinate(int p, double step, double shift) {
-        double x = (p * step + shift) % 1.0;
-        double tent = Math.abs(2.0 * x - 1.0); // makes the lattice's error fall faster
+        double x = p * step + shift;
+        double tent = Math.abs(2.0 * (x - Math.floor(x)) - 1.0); // makes the lattice's error fall faster
         return Math.max(1e-15, Math.min(1.0 - 1e-15, tent));
     }
 
-    private double point(int p, double[] steps, double[] shift) {
-        double[] at = new double[size];
-        double[] z = new double[size];
+    private double point(int p, double[] steps, double[] shift, double[] at) {
+        Arrays.fill(at, 0.0);
+        double chance = 1.0;
         int c = 0;
-        for (Group.Other one : group.others()) {
-            double value = quantile(one.cause().spread(), coordinate(p, steps[c], shift[c])) * one.factor();
-            c++;
+        for (int k = 0; k < columns.size(); k++) {
+            Column one = columns.get(k);
+            double scale = 1.0;
             if (one.logDeviation() > 0.0) {
-                value *= StrictMath.exp(one.logDeviation() * NormalLaw.quantile(coordinate(p, steps[c], shift[c])));
+                scale = StrictMath.exp(one.logDeviation() * NormalLaw.quantile(coordinate(p, steps[c], shift[c])));
                 c++;
             }
-            for (int j = 0; j < size; j++) {
-                at[j] += one.coefficients()[j] * value;
+            double place = coordinate(p, steps[c], shift[c]);
+            c++;
+            if (one.closes().length > 0) {
+                double low = Double.NEGATIVE_INFINITY;
+                double high = Double.POSITIVE_INFINITY;
+                for (int j : one.closes()) {
+                    double by = scale * one.coefficients()[j];
+                    double first = (group.low()[j] - at[j]) / by;
+                    double second = (group.high()[j] - at[j]) / by;
+                    low = Math.max(low, Math.min(first, second));
+                    high = Math.min(high, Math.max(first, second));
+                }
+                if (!(high > low)) {
+                    return 0.0;
+                }
+                double below = one.law().cdf(low);
+                double inside = one.law().cdf(high) - below;
+                if (!(inside > 0.0)) {
+                    return 0.0;
+                }
+                chance *= inside;
+                place = Math.max(1e-15, Math.min(1.0 - 1e-15, below + place * inside));
             }
-        }
-        double chance = 1.0;
-        for (int j = 0; j < size && chance > 0.0; j++) {
-            if (leansOn[j] >= 0) {
-                continue;
-            }
-            double already = at[j];
-            for (int k = 0; k < j; k++) {
-                already += root[j][k] * z[k];
-            }
-            if (root[j][j] == 0.0) {
-                chance *= already >= group.low()[j] && already <= group.high()[j] ? 1.0 : 0.0;
-                continue;
-            }
-            double low = (group.low()[j] - already) / root[j][j];
-            double high = (group.high()[j] - already) / root[j][j];
-            for (int i = j + 1; i < size; i++) {
-                if (leansOn[i] == j) {
-                    double its = at[i];
-                    for (int k = 0; k < j; k++) {
-                        its += root[i][k] * z[k];
-                    }
-                    double one = (group.low()[i] - its) / root[i][j];
-                    double other = (group.high()[i] - its) / root[i][j];
-                    low = Math.max(low, Math.min(one, other));
-                    high = Math.min(high, Math.max(one, other));
+            if (one.moves().length > 0) {
+                double value = scale * one.law().quantile(place);
+                for (int j : one.moves()) {
+                    at[j] += one.coefficients()[j] * value;
                 }
             }
-            if (!(high > low)) {
-                return 0.0;
+        }
+        for (int j = 0; j < size; j++) {
+            SumTable sum = last[j];
+            if (sum != null) {
+                chance *= sum.between(group.low()[j] - at[j], group.high()[j] - at[j]);
             }
-            double below = NormalLaw.cdf(low);
-            double inside = NormalLaw.between(low, high);
-            chance *= inside;
-            double place = below + coordinate(p, steps[c + j], shift[c + j]) * inside;
-            z[j] = NormalLaw.quantile(Math.max(1e-300, Math.min(1.0 - 1e-16, place)));
         }
         return chance;
-    }
-
-    /** Value about its mean that is not exceeded with probability p. */
-    private static double quantile(ErrorDistribution<?> spread, double p) {
-        double a = spread.libraryScale();
-        return switch (spread.law()) {
-            case NORMAL -> a * NormalLaw.quantile(p);
-            case RECTANGULAR -> a * (2.0 * p - 1.0);
-            case TRIANGULAR -> p < 0.5 ? a * (Math.sqrt(2.0 * p) - 1.0) : a * (1.0 - Math.sqrt(2.0 * (1.0 - p)));
-            case TRAPEZOIDAL -> trapezoid(a, spread.libraryTopScale(), p);
-            case ARCSINE -> -a * StrictMath.cos(Math.PI * p);
-            case BIAS -> 0.0;
-            case SAMPLES -> {
-                double[] samples = spread.libraryCentredSamples();
-                yield samples[(int) Math.min(samples.length - 1.0, p * samples.length)];
-            }
-        };
-    }
-
-    private static double trapezoid(double a, double b, double p) {
-        double density = 1.0 / (a + b);
-        double corner = 0.5 * (a - b) * density;
-        if (p < corner) {
-            return -a + Math.sqrt(2.0 * p * (a - b) / density);
-        }
-        return p > 1.0 - corner ? a - Math.sqrt(2.0 * (1.0 - p) * (a - b) / density) : -b + (p - corner) / density;
     }
 }

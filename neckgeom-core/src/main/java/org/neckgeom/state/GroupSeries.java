@@ -31,7 +31,9 @@ final class GroupSeries {
     private static final int MOST_DEVIATIONS = 4;
     private static final int MOST_TERMS = 150_000;
     private static final int MOST_WAVES = 48;
-    private static final double REACH = 6.0;
+    /** How far a deviation gets, in its widest standard deviations, but for a chance that does not count. */
+    static final double REACH = 6.0;
+
     private static final double SMALL = 1e-6;
     private static final double NEGLIGIBLE = 1e-8;
     private static final double SHELL = 4e-6;
@@ -105,10 +107,10 @@ final class GroupSeries {
     /** The series of a group whose limits lie up to so many times as far out, or null where it would be too long. */
     static @Nullable GroupSeries of(Group group, double farther) {
         int d = group.size();
-        if (d > MOST_DEVIATIONS || group.others().stream().anyMatch(one -> !SUITED.contains(one.law()))) {
+        if (d > MOST_DEVIATIONS || !group.others().stream().allMatch(GroupSeries::suits)) {
             return null;
         }
-        LawTable[] laws = tables(group);
+        LawTable[] laws = tables(group.others());
         double[] half = new double[d];
         int[] waves = new int[d];
         for (int j = 0; j < d; j++) {
@@ -138,9 +140,9 @@ final class GroupSeries {
     }
 
     /** One table for each law and scale of a kind. */
-    private static LawTable[] tables(Group group) {
+    static LawTable[] tables(List<Group.Other> causes) {
         Map<List<Object>, LawTable> made = new HashMap<>();
-        return group.others().stream()
+        return causes.stream()
                 .map(one -> made.computeIfAbsent(
                         List.of(one.law(), one.logDeviation()), key -> table(one.law(), one.logDeviation())))
                 .toArray(LawTable[]::new);
@@ -150,14 +152,22 @@ final class GroupSeries {
         return logDeviation == Cause.GUESS ? GUESSED.get(law) : new LawTable(law, logDeviation);
     }
 
-    /** How far a deviation gets but for a chance that does not count. */
+    static boolean suits(Group.Other one) {
+        return SUITED.contains(one.law());
+    }
+
     private static double reach(Group group, int j) {
-        double square = group.covariance()[j][j];
-        for (Group.Other one : group.others()) {
+        return REACH * Math.sqrt(widest(group.others(), j, group.covariance()[j][j]));
+    }
+
+    /** Variance of a deviation, each cause as wide as its mean square, twice over. */
+    static double widest(List<Group.Other> causes, int j, double normal) {
+        double square = normal;
+        for (Group.Other one : causes) {
             double c = one.coefficients()[j] * StrictMath.exp(one.logDeviation() * one.logDeviation());
             square += c * c * one.variance();
         }
-        return REACH * Math.sqrt(square);
+        return square;
     }
 
     /** Waves along one axis until what is left is small. */

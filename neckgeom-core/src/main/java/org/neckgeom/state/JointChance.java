@@ -35,6 +35,9 @@ public final class JointChance extends ValueAnswer {
 
     private static final double NOTHING = 1e-6;
 
+    /** Error of the chance at worst, which is printed to 0.1 %. */
+    private static final double ROUGH = 5e-4;
+
     private final Knowledge state;
     private final List<Requirement> wanted;
     private final double probability;
@@ -69,7 +72,7 @@ public final class JointChance extends ValueAnswer {
                 .anyMatch(name -> state.cause(name).isGuess());
         double[] found;
         if (!guesses) {
-            double[] one = chance(state, state.solved(), 1.0, sorted);
+            double[] one = chance(state, state.solved(), 1.0, sorted, GroupPoints.WANTED);
             found = new double[] {one[0], one[0], one[1]};
         } else if (state.readings().isEmpty() && onlyGuesses(state, sorted)) {
             found = byNarrowing(state, sorted);
@@ -99,11 +102,14 @@ public final class JointChance extends ValueAnswer {
                 if (scales.weights[k] < NOTHING) {
                     continue; // it counts as kept
                 }
-                double[] one = chance(series, group.narrowed(Scales.factor(scales.z[k])));
+                double[] one = chance(
+                        series,
+                        group.narrowed(Scales.factor(scales.z[k])),
+                        scales.allowed(scales.weights[k], GroupPoints.WANTED));
                 all[k] *= one[0];
                 error += scales.weights[k] * one[1];
             }
-            pessimistic *= chance(series, group.narrowed(Scales.factor(Known.PESSIMISTIC)))[0];
+            pessimistic *= chance(series, group.narrowed(Scales.factor(Known.PESSIMISTIC)), ROUGH)[0];
         }
         return new double[] {Solved.dot(all, scales.weights), pessimistic, error};
     }
@@ -117,29 +123,31 @@ public final class JointChance extends ValueAnswer {
                 all += scaled.weight(); // it counts as kept
                 continue;
             }
-            double[] one = chance(state, scaled.solved(), scaled.factor(), wanted);
+            double allowed = Scales.COMMON_BROADLY.allowed(scaled.weight(), GroupPoints.WANTED);
+            double[] one = chance(state, scaled.solved(), scaled.factor(), wanted, allowed);
             all += scaled.weight() * one[0];
-            error = Math.max(error, one[1]);
+            error += scaled.weight() * one[1];
         }
         double worse = Scales.factor(Known.PESSIMISTIC);
-        double pessimistic = chance(state, Known.solved(state, worse), worse, wanted)[0];
+        double pessimistic = chance(state, Known.solved(state, worse), worse, wanted, ROUGH)[0];
         return new double[] {all, pessimistic, error};
     }
 
-    private static double[] chance(Knowledge state, Solved solved, double factor, List<Requirement> wanted) {
+    private static double[] chance(
+            Knowledge state, Solved solved, double factor, List<Requirement> wanted, double allowed) {
         double chance = 1.0;
         double error = 0.0;
         for (Group group : Group.of(state, solved, factor, wanted)) {
-            double[] one = chance(GroupSeries.of(group, 1.0), group);
+            double[] one = chance(GroupSeries.of(group, 1.0), group, allowed);
             chance *= one[0];
             error += one[1];
         }
         return new double[] {chance, error};
     }
 
-    private static double[] chance(@Nullable GroupSeries series, Group group) {
+    private static double[] chance(@Nullable GroupSeries series, Group group, double allowed) {
         return series == null
-                ? new GroupPoints(group).chance()
+                ? new GroupPoints(group).chance(allowed)
                 : new double[] {series.chance(group), GroupSeries.ACCURACY};
     }
 

@@ -12,7 +12,6 @@ final class LawTable {
     private static final double LAST = 64.0;
 
     private static final double STEP = 0.05;
-    private static final double SIXTH = 1.0 / 6.0;
 
     private final double[] values;
 
@@ -55,17 +54,7 @@ final class LawTable {
         if (!(x < LAST / STEP)) {
             return 0.0;
         }
-        int i = (int) x;
-        double s = x - i;
-        double a = values[i];
-        double b = values[i + 1];
-        double c = values[i + 2];
-        double d = values[i + 3];
-        // Lagrange's cubic through the four nearest.
-        double r = s + 1.0;
-        double t = s - 1.0;
-        double w = s - 2.0;
-        return s * t * SIXTH * (r * d - w * a) + 0.5 * r * w * (t * b - s * c);
+        return Cubic.at(values, x);
     }
 
     /** Multiplies a row of products by the function at evenly spaced arguments. */

@@ -15,6 +15,9 @@ final class Scales {
     /** Of a scale of its own, where a chance to 1e-5 is enough. */
     static final Scales OWN = new Scales(0.8, 4.0);
 
+    /** Of a scale of its own, where what is averaged has corners. */
+    static final Scales FINE = new Scales(0.05, 5.0);
+
     final double[] z;
     final double[] weights;
 
@@ -31,6 +34,18 @@ final class Scales {
         for (int i = 0; i < weights.length; i++) {
             weights[i] /= sum;
         }
+    }
+
+    /**
+     * Error allowed at a point, so that the weighted errors of all add up to one error: the more the less a point counts, for the
+     * least work.
+     */
+    double allowed(double weight, double all) {
+        double roots = 0.0;
+        for (double one : weights) {
+            roots += Math.sqrt(one);
+        }
+        return all / (roots * Math.sqrt(weight));
     }
 
     int size() {
