@@ -3,6 +3,7 @@ package org.neckgeom.plan;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import javax.measure.quantity.Length;
 import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Chance;
@@ -22,6 +23,8 @@ final class BudgetParts {
 
     static final String TAKE_OFF = "Take off what the heel's corners ask for, a part at a time, and read again.";
 
+    private static final Set<String> AT_THE_BRIDGE =
+            Set.of(NeckFeature.OFFSET_AT_BRIDGE.toString(), NeckFeature.HEIGHT_AT_BRIDGE.toString());
     private static final double COVERAGE = 0.95;
     private static final String WITHIN = "{coverage:percent 0} interval {interval:own}";
 
@@ -47,6 +50,13 @@ final class BudgetParts {
                             .with("yield", Kind.CHANCE, known.chance(plan.job().limits(code)))
                             .with("largest", Kind.NAME, largest.name())
                             .with("share", Kind.RATIO, largest.fraction()));
+            plan.state()
+                    .byTrials(code)
+                    .ifPresent(trials -> draft.row(
+                            code.key() + "ByTrials",
+                            code + ", by trials",
+                            draft.words("by-trials", "{yield}: a reading lies far off, where normal laws are too rough")
+                                    .with("yield", Kind.CHANCE, trials)));
         }
         all(plan, draft);
         if (!plan.measured().has(NeckFeature.OFFSET_AT_BRIDGE)) {
@@ -75,11 +85,12 @@ final class BudgetParts {
                 draft.words("all", "{chance}").with("chance", Kind.CHANCE, all.chance()));
         plan.state()
                 .nextReading()
-                .filter(next -> next.worth() > 0)
                 .ifPresent(next -> draft.row(
                         "nextReading",
                         "reading most worth taking",
-                        draft.words("next-reading", "{name}, once the heel is fitted")
+                        (AT_THE_BRIDGE.contains(next.reading().name())
+                                        ? draft.words("next-reading-at-the-bridge", "{name}, once the heel is fitted")
+                                        : draft.words("next-reading", "{name}"))
                                 .with("name", Kind.NAME, next.reading().name())));
     }
 

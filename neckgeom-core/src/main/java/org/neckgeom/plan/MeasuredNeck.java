@@ -154,6 +154,11 @@ public final class MeasuredNeck extends Noun<MeasuredNeck> {
         }
 
         /** Returns it in words, such as {@code side taper}. */
+        /** An offset of it, such as {@code side taper at 280 mm}. */
+        String at(Amount<Length> station, LengthStyle style) {
+            return this + " at " + style.brief(station.libraryValue());
+        }
+
         @Override
         public String toString() {
             return words;
@@ -197,7 +202,7 @@ public final class MeasuredNeck extends Noun<MeasuredNeck> {
 
         /** Its name among the readings, such as {@code side taper at 280 mm}. */
         String name(LengthStyle style) {
-            return feature + " at " + style.brief(station.libraryValue());
+            return feature.at(station, style);
         }
     }
 

@@ -34,6 +34,7 @@ import org.neckgeom.solid.NeckSolid;
 import org.neckgeom.state.JointChance;
 import org.neckgeom.state.Known;
 import org.neckgeom.state.NeckState;
+import org.neckgeom.state.ReadingWorth;
 import org.neckgeom.state.Requirement;
 import org.neckgeom.strength.Relief;
 import org.neckgeom.text.Report;
@@ -179,6 +180,14 @@ public final class Plan {
     /** {@return what is known of the neck: the causes of its errors, and what has been read on it} */
     public NeckState state() {
         return stages.state().state();
+    }
+
+    /**
+     * {@return the reading most worth taking next: an offset of what is made already, or one of the two at the bridge once the
+     * heel is fitted; nothing where no reading is left that helps}
+     */
+    public Optional<ReadingWorth> nextReading() {
+        return stages.state().nextReading();
     }
 
     /**

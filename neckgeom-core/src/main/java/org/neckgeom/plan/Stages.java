@@ -35,7 +35,7 @@ record Stages(
                 slot,
                 new FloorStage(job, made, slot),
                 new StrengthStage(job, made),
-                new StateStage(job, shape, slot));
+                new StateStage(job, shape, order, slot));
     }
 
     Neck neck() {

@@ -14,11 +14,15 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javax.measure.quantity.Length;
 import org.neckgeom.budget.Workmanship;
+import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.heel.HeelCorners;
 import org.neckgeom.kernel.Once;
+import org.neckgeom.measure.Chance;
 import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
+import org.neckgeom.measure.Limits;
 import org.neckgeom.neck.Heel;
+import org.neckgeom.order.Operation;
 import org.neckgeom.state.Basis;
 import org.neckgeom.state.Cause;
 import org.neckgeom.state.Deviation;
@@ -48,18 +52,25 @@ final class StateStage {
      */
     private static final double AS_CUT_MM = 2.0;
 
+    /** Of a reading the probability under which a chance is looked at by trials: two standard deviations off. */
+    private static final double FAR_OFF = 0.05;
+
+    private static final double TOO_ROUGH = 0.005;
+
     private static final String SWING = "swing of the heel as cut";
     private static final String TILT = "tilt of the heel as cut";
 
     private final Inputs job;
     private final ShapeStage shape;
+    private final OrderStage order;
     private final SlotStage slot;
     private final Supplier<NeckErrors> errors = new Once<>(this::asMade);
     private final Supplier<NeckState> state = new Once<>(this::asRead);
 
-    StateStage(Inputs job, ShapeStage shape, SlotStage slot) {
+    StateStage(Inputs job, ShapeStage shape, OrderStage order, SlotStage slot) {
         this.job = job;
         this.shape = shape;
+        this.order = order;
         this.slot = slot;
     }
 
@@ -188,16 +199,56 @@ final class StateStage {
         return state().chanceOfAll(requirements());
     }
 
-    /** The reading most worth taking before the heel is glued; nothing where both were read at the bridge. */
+    /**
+     * The reading most worth taking: the two at the bridge, once the heel is fitted, and the offsets of what is made already; nothing
+     * where no reading is left that helps.
+     */
     Optional<ReadingWorth> nextReading() {
         Amount<Length> u = job.style().amount(AT_BRIDGE_MM);
-        List<PossibleReading> open = Stream.of(
-                        new PossibleReading(OFFSET_AT_BRIDGE.toString(), stringLine(), u),
-                        new PossibleReading(HEIGHT_AT_BRIDGE.toString(), projection(), u))
+        Stream<PossibleReading> atTheBridge = Stream.of(
+                new PossibleReading(OFFSET_AT_BRIDGE.toString(), stringLine(), u),
+                new PossibleReading(HEIGHT_AT_BRIDGE.toString(), projection(), u));
+        Stream<PossibleReading> made = Arrays.stream(MeasuredNeck.Located.values())
+                .filter(one -> order.isDone(madeBy(one)))
+                .flatMap(one -> Stream.of(errors().nearNut(), errors().nearJoint())
+                        .map(station -> new PossibleReading(
+                                one.at(station, job.style()),
+                                offset(one, station),
+                                job.shop().repeatability())));
+        List<PossibleReading> open = Stream.concat(atTheBridge, made)
                 .filter(one -> state().readings().stream()
                         .noneMatch(read -> read.name().equals(one.name())))
                 .toList();
-        return state().worthReading(open, requirements()).stream().findFirst();
+        return state().worthReading(open, requirements()).stream()
+                .filter(next -> next.worth() > 0)
+                .findFirst();
+    }
+
+    private static String madeBy(MeasuredNeck.Located feature) {
+        return switch (feature) {
+            case FINGERBOARD -> Operation.GLUE_FINGERBOARD;
+            case SIDE_TAPER -> Operation.TAPER_THE_SIDES;
+            case HEEL -> Operation.CUT_HEEL_JOINT;
+        };
+    }
+
+    /** The chance by weighted trials, where a reading lies so far off that the normal laws taken for what it touches are too rough. */
+    Optional<Chance> byTrials(BudgetCode which) {
+        Known known = known(which);
+        boolean isFarOff = state().agreement().readings().stream().anyMatch(one -> one.probability() < FAR_OFF);
+        if (!isFarOff) {
+            return Optional.empty();
+        }
+        Limits<Length> limits = job.limits(which);
+        try {
+            Chance trials = known.chanceByTrials(limits);
+            double normal = known.budget().distribution().chance(limits);
+            return Math.abs(trials.probability() - normal) > TOO_ROUGH + trials.accuracy()
+                    ? Optional.of(trials)
+                    : Optional.empty();
+        } catch (NoAnswer few) {
+            return Optional.empty();
+        }
     }
 
     /** What comes off the heel so that height and centreline come to where they belong at the bridge, once one was read. */

@@ -38,14 +38,27 @@ final class ColumnLaw {
     /** The law of a cause; of a guess averaged over what its own scale may be. */
     static ColumnLaw of(Group.Other one) {
         ErrorDistribution<?> spread = one.cause().spread();
-        double[] samples = spread.law() == Law.SAMPLES
+        boolean guessed = one.logDeviation() == Cause.GUESS && BY_TABLE.contains(one.law());
+        return new ColumnLaw(
+                one.law(),
+                one.scale(),
+                one.top(),
+                samples(spread, one.factor()),
+                guessed ? GUESSES.get(one.law()) : null);
+    }
+
+    /** The law of a spread as given. */
+    static ColumnLaw of(ErrorDistribution<?> spread) {
+        return new ColumnLaw(spread.law(), spread.libraryScale(), spread.libraryTopScale(), samples(spread, 1.0), null);
+    }
+
+    private static double[] samples(ErrorDistribution<?> spread, double factor) {
+        return spread.law() == Law.SAMPLES
                 ? Arrays.stream(spread.libraryCentredSamples())
-                        .map(x -> x * one.factor())
+                        .map(x -> x * factor)
                         .sorted()
                         .toArray()
                 : new double[0];
-        boolean guessed = one.logDeviation() == Cause.GUESS && BY_TABLE.contains(one.law());
-        return new ColumnLaw(one.law(), one.scale(), one.top(), samples, guessed ? GUESSES.get(one.law()) : null);
     }
 
     /** Whether what its scale may be is in it already. */

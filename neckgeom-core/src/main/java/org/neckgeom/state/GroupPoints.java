@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.numeric.NormalLaw;
@@ -29,7 +28,6 @@ final class GroupPoints {
 
     private static final double SINGULAR = 1e-12;
     private static final double NOTHING = 1e-9;
-    private static final long SEED = 20_250_611L;
 
     /**
      * A cause to take a value.
@@ -218,14 +216,7 @@ final class GroupPoints {
                 return new double[] {0.0, 0.0};
             }
         }
-        SplittableRandom random = new SplittableRandom(SEED);
-        double[][] shifts = new double[SHIFTS][dimension];
-        for (double[] shift : shifts) {
-            for (int i = 0; i < dimension; i++) {
-                shift[i] = random.nextDouble();
-            }
-        }
-        double[] steps = steps(dimension);
+        Lattice lattice = new Lattice(dimension, SHIFTS);
         double[] sums = new double[SHIFTS];
         double[] at = new double[size];
         int done = 0;
@@ -236,7 +227,7 @@ final class GroupPoints {
             double square = 0.0;
             for (int s = 0; s < SHIFTS; s++) {
                 for (int p = done; p < points; p++) {
-                    sums[s] += point(p + 1, steps, shifts[s], at);
+                    sums[s] += point(p + 1, lattice, s, at);
                 }
                 double one = sums[s] / points;
                 mean += one / SHIFTS;
@@ -248,36 +239,7 @@ final class GroupPoints {
         return new double[] {Math.max(0.0, Math.min(1.0, mean)), error + GroupSeries.ACCURACY};
     }
 
-    /** Square roots of the primes, modulo 1 (R. D. Richtmyer's lattice). */
-    private static double[] steps(int dimension) {
-        double[] steps = new double[dimension];
-        int prime = 1;
-        for (int i = 0; i < dimension; i++) {
-            prime++;
-            while (!isPrime(prime)) {
-                prime++;
-            }
-            steps[i] = Math.sqrt(prime) % 1.0;
-        }
-        return steps;
-    }
-
-    private static boolean isPrime(int n) {
-        for (int k = 2; k * k <= n; k++) {
-            if (n % k == 0) {
-                return false;
-            }
-        }
-        return n > 1;
-    }
-
-    private static double coordinate(int p, double step, double shift) {
-        double x = p * step + shift;
-        double tent = Math.abs(2.0 * (x - Math.floor(x)) - 1.0); // makes the lattice's error fall faster
-        return Math.max(1e-15, Math.min(1.0 - 1e-15, tent));
-    }
-
-    private double point(int p, double[] steps, double[] shift, double[] at) {
+    private double point(int p, Lattice lattice, int shift, double[] at) {
         Arrays.fill(at, 0.0);
         double chance = 1.0;
         int c = 0;
@@ -285,10 +247,10 @@ final class GroupPoints {
             Column one = columns.get(k);
             double scale = 1.0;
             if (one.logDeviation() > 0.0) {
-                scale = StrictMath.exp(one.logDeviation() * NormalLaw.quantile(coordinate(p, steps[c], shift[c])));
+                scale = StrictMath.exp(one.logDeviation() * NormalLaw.quantile(lattice.at(p, c, shift)));
                 c++;
             }
-            double place = coordinate(p, steps[c], shift[c]);
+            double place = lattice.at(p, c, shift);
             c++;
             if (one.closes().length > 0) {
                 double low = Double.NEGATIVE_INFINITY;

@@ -113,7 +113,11 @@ final class Knowledge {
     }
 
     Cause cause(String name) {
-        return causes.get(Objects.requireNonNull(places.get(name)));
+        return causes.get(place(name));
+    }
+
+    int place(String name) {
+        return Objects.requireNonNull(places.get(name));
     }
 
     Solved solved() {

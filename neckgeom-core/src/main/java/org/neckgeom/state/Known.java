@@ -149,6 +149,25 @@ public final class Known extends ValueAnswer {
     }
 
     /**
+     * {@return the chance of keeping limits by weighted trials, each cause with its own law and its spread as given} Where a
+     * reading touches causes, {@link #chance} takes them as normal: right to about 0.002 for five or more causes of like
+     * size, worse for one or two, or for a reading far off. Its accuracy is three standard errors of the trials.
+     *
+     * @param limits to be kept
+     * @throws ArithmeticException if a reading has no uncertainty, a cause that was read has single samples for its law, or too
+     *     few trials agree with the readings
+     */
+    public Chance chanceByTrials(Limits<Length> limits) {
+        Objects.requireNonNull(limits, "limits");
+        double[] outside = trials().outside(limits.libraryLower(), limits.libraryUpper());
+        return Chance.outside(outside[0]).accurateTo(Math.min(1.0, outside[1]));
+    }
+
+    WeightedTrials trials() {
+        return new WeightedTrials(state, of);
+    }
+
+    /**
      * {@return the interval about the estimate that holds the deviation with a probability, as far as the spreads are known}
      *
      * @param coverage from 0.01 to 0.9999

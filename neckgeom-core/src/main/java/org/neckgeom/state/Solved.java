@@ -123,6 +123,20 @@ final class Solved {
         return touched[places.get(cause)] >= 0;
     }
 
+    /** Place of a cause among those that readings touch. */
+    int touchedPlace(String cause) {
+        return touched[places.get(cause)];
+    }
+
+    /** How many standard deviations a cause lies off its mean where the causes' root has these coordinates, so many times wider. */
+    double deviate(int touchedPlace, double[] coordinates, double wider) {
+        double sum = 0.0;
+        for (int k = 0; k < size; k++) {
+            sum += f[touchedPlace * size + k] * coordinates[k];
+        }
+        return z[touchedPlace] + wider * sum;
+    }
+
     double sd(String cause) {
         return sds[places.get(cause)];
     }

@@ -16,6 +16,7 @@ import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
+import org.neckgeom.measure.Limits;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.state.Basis;
 import org.neckgeom.state.Cause;
@@ -164,5 +165,50 @@ class SlotAndStateTest {
         double width = 0.02 / 2;
         assertThat(place.end().estimate().libraryUncertainty())
                 .isCloseTo(Math.sqrt(0.03 * 0.03 + 2 * width * width), within(1e-12));
+    }
+
+    /** Before anything is made only the bridge can be read, once it is there; then what is made, and what was read no more. */
+    @Test
+    void nextReading_isOneThatCanBeTaken() {
+        String before = FRESH.plan().nextReading().orElseThrow().reading().name();
+        assertThat(before).isIn(NeckFeature.OFFSET_AT_BRIDGE.toString(), NeckFeature.HEIGHT_AT_BRIDGE.toString());
+
+        MeasuredNeck bridge = MeasuredNeck.none()
+                .read(NeckFeature.OFFSET_AT_BRIDGE, Estimate.of(mm(0.1), mm(0.1)))
+                .read(NeckFeature.HEIGHT_AT_BRIDGE, Estimate.of(mm(0.1), mm(0.1)));
+        String after = FRESH.measured(bridge)
+                .plan()
+                .nextReading()
+                .map(one -> one.reading().name())
+                .orElse("none");
+        assertThat(after).isNotIn(NeckFeature.OFFSET_AT_BRIDGE.toString(), NeckFeature.HEIGHT_AT_BRIDGE.toString());
+    }
+
+    private static Plan boardReadAt(double offset) {
+        return FRESH.limits(NeckLimits.withDefaults().boardOffset(mm(0.12)))
+                .measured(MeasuredNeck.none()
+                        .offset(MeasuredNeck.Located.FINGERBOARD, mm(300), Estimate.of(mm(offset), mm(0.02))))
+                .plan();
+    }
+
+    private static boolean showsTrials(Plan plan) {
+        return plan.sections().stream()
+                .flatMap(section -> section.rows().stream())
+                .map(PlanSection.Row::key)
+                .anyMatch((BudgetCode.BOARD_AT_BODY_JOINT.key() + "ByTrials")::equals);
+    }
+
+    /** A board glued at the very end of what gluing allows: a normal law would have it farther out. */
+    @Test
+    void trials_areShownWhereAReadingIsFarOff() {
+        Plan farOff = boardReadAt(0.11);
+        Limits<Length> limits =
+                farOff.requirement(BudgetCode.BOARD_AT_BODY_JOINT).limits();
+        Known board = farOff.known(BudgetCode.BOARD_AT_BODY_JOINT);
+
+        assertThat(showsTrials(boardReadAt(0.0))).isFalse();
+        assertThat(showsTrials(farOff)).isTrue();
+        assertThat(board.chanceByTrials(limits).probability())
+                .isGreaterThan(board.budget().distribution().chance(limits) + 0.05);
     }
 }

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.neckgeom.budget.Workmanship;
 import org.neckgeom.measure.ErrorDistribution;
@@ -240,5 +241,53 @@ class StateCasesTest {
             assertThat(1 - known.outside(interval.libraryLow(), interval.libraryHigh()))
                     .isCloseTo(0.95, within(1e-4));
         }
+    }
+
+    private static Known few(String law, double half, double first, double second, Deviation read, double u, double y) {
+        ErrorDistribution<Length> spread = law.equals("rectangular")
+                ? ErrorDistribution.rectangular(mm(half))
+                : ErrorDistribution.triangular(mm(half));
+        NeckState state = NeckState.of(Stream.of("first", "second")
+                        .map(name -> new Cause(name, name, spread, Basis.GIVEN))
+                        .toList())
+                .read(new NeckReading("it", read, Estimate.of(mm(y), mm(u))));
+        return state.known(
+                "end",
+                Deviation.of("first").times(first).plus(Deviation.of("second").times(second)));
+    }
+
+    /** The table's weighted trials, four million, beside the lattice's: neither takes a cause that was read as normal. */
+    @ParameterizedTest
+    @CsvSource({
+        "'two rectangular .08, read at near end, y=.06', 0.15",
+        "'same, y=.09 (past its edge)', 0.15",
+        "'two triangular cheeks, read in their middle, y=.02', 0.3",
+        "'two triangular cheeks, read at front, y=.05', 0.3",
+        "'string line, thread read u .15, y=0', 0.4",
+        "'string line, thread read u .15, y=0.2', 0.4",
+        "'string line, thread read u .15, y=0.5', 0.4",
+        "'string line, thread read u .15, y=0.9', 0.4"
+    })
+    void trials_areTheTables(String name, double limit) {
+        Deviation first = Deviation.of("first");
+        Deviation middle = first.plus(Deviation.of("second")).times(0.5);
+        double y = Double.parseDouble(name.substring(name.indexOf("y=") + 2).split(" ")[0]);
+        NeckErrors errors = given();
+        Known known = name.startsWith("string")
+                ? errors.state()
+                        .read(new NeckReading("thread", errors.stringLine(), Estimate.of(mm(y), mm(0.15))))
+                        .known("line", errors.stringLine())
+                : limit == 0.15
+                        ? few("rectangular", 0.08, -0.9481, 1.9481, first, 0.02, y)
+                        : few("triangular", 0.06, -5.236, 6.236, y == 0.02 ? middle : first, 0.02, y);
+        WeightedTrials trials = known.trials();
+        double[] outside = trials.outside(-limit, limit);
+        double expected = row("cases.csv", "non-Gaussian", name, "chance outside exact");
+
+        assertThat(trials.mean()).isCloseTo(row("cases.csv", "non-Gaussian", name, "mean exact"), within(3e-3));
+        assertThat(trials.deviation()).isCloseTo(row("cases.csv", "non-Gaussian", name, "u exact"), within(3e-3));
+        assertThat(outside[0]).isCloseTo(expected, within(outside[1] + 1e-3));
+        assertThat(outside[1]).isLessThan(0.02);
+        assertThat(known.chanceByTrials(Limits.within(mm(limit))).outside()).isEqualTo(outside[0]);
     }
 }
