@@ -23,22 +23,33 @@ final class Knowledge {
     private final List<Cause> causes;
     private final List<NeckReading> readings;
     private final LengthStyle style;
-    private final Map<String, Integer> places = new HashMap<>();
+    private final Map<String, Integer> places;
     private final Supplier<Solved> solved = new Once<>(() -> solved(cause -> 1.0));
 
-    private Knowledge(List<Cause> causes, List<NeckReading> readings, LengthStyle style) {
-        this.causes = sorted(causes, Comparator.comparing(Cause::name));
-        this.readings = sorted(readings, Comparator.comparing(NeckReading::name));
+    private Knowledge(List<Cause> causes, Map<String, Integer> places, List<NeckReading> readings, LengthStyle style) {
+        this.causes = causes;
+        this.places = places;
+        this.readings = readings;
         this.style = style;
-        if (causes.size() > MOST) {
-            throw Refusal.of("causes", "at-most", "be " + MOST + " or fewer", causes.size() + " were given");
+    }
+
+    private static Knowledge of(List<Cause> causes, List<NeckReading> readings, LengthStyle style) {
+        List<Cause> sorted = sorted(causes, Comparator.comparing(Cause::name));
+        if (sorted.size() > MOST) {
+            throw Refusal.of("causes", "at-most", "be " + MOST + " or fewer", sorted.size() + " were given");
         }
-        for (Cause cause : this.causes) {
+        Map<String, Integer> places = new HashMap<>();
+        for (Cause cause : sorted) {
             if (places.put(cause.name(), places.size()) != null) {
                 throw Refusal.of(
                         "causes", "once", "have different names", "", Words.quoted(cause.name()) + " was given twice");
             }
         }
+        return new Knowledge(sorted, places, readings, style);
+    }
+
+    private Knowledge reading(List<NeckReading> some) {
+        return new Knowledge(causes, places, sorted(some, Comparator.comparing(NeckReading::name)), style);
     }
 
     private static <T> List<T> sorted(List<T> some, Comparator<T> order) {
@@ -46,11 +57,11 @@ final class Knowledge {
     }
 
     static Knowledge of(List<Cause> causes, LengthStyle style) {
-        return new Knowledge(causes, List.of(), style);
+        return of(causes, List.of(), style);
     }
 
     Knowledge with(Cause cause) {
-        return new Knowledge(more(causes, Objects.requireNonNull(cause, "cause")), readings, style);
+        return of(more(causes, Objects.requireNonNull(cause, "cause")), readings, style);
     }
 
     Knowledge read(NeckReading reading) {
@@ -64,7 +75,7 @@ final class Knowledge {
                     Words.quoted(reading.name())
                             + " was given twice; withdraw the first, or name the second otherwise");
         }
-        return new Knowledge(causes, more(readings, reading), style);
+        return reading(more(readings, reading));
     }
 
     private static <T> List<T> more(List<T> some, T one) {
@@ -80,17 +91,17 @@ final class Knowledge {
             throw Refusal.because(
                     "reading", "unknown", "there is no reading " + Words.quoted(reading) + " to withdraw");
         }
-        return new Knowledge(causes, rest, style);
+        return reading(rest);
     }
 
     /** Before anything was read. */
     Knowledge unread() {
-        return new Knowledge(causes, List.of(), style);
+        return reading(List.of());
     }
 
     /** The same with the spread of every cause of a step times a factor. */
     Knowledge scaled(String step, double factor) {
-        return new Knowledge(
+        return of(
                 causes.stream()
                         .map(one -> one.step().equals(step)
                                 ? new Cause(one.name(), step, one.spread().scaled(factor), one.basis())
