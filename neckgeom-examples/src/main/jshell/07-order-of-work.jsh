@@ -7,8 +7,8 @@ var work = OrderOfWork.forNeck().
 var order = work.plan();
 println(order);                                        // numbered steps; order.table() has the why of each
 println(order.step("cut rod channel"));
-println(order.clashes());                              // wings meet the fence: parallel spacer, adds its error to the centring
-println(order.addedErrors());                          // named spreads, each with its contributor() to a budget
+println(order.conflicts());                              // wings meet the fence: parallel spacer, adds its error to the centring
+println(order.addedErrors());                          // named spreads, each with its component() to a budget
 
 // My spacer is planed to two hundredths; and I set stiffening bars beside the rod, and inlay the head.
 var mine = Remedy.parallelSpacer().adding(ErrorDistribution.rectangular(mm(0.02)));
@@ -27,7 +27,7 @@ var longer = work.
     keep("inlay the head").before("fit the nut").
     plan();
 println(longer.names());
-println(longer.clashes());
+println(longer.conflicts());
 
 // A neck without heel block and back strap, from a blank bought flat and square.
 var simple = OrderOfWork.forNeck().
@@ -45,6 +45,6 @@ println(OrderOfWork.forNeck().
 println(OrderOfWork.forNeck().
     keep("glue wings").before("glue heel block").
     keep("glue heel block").before("true the head").
-    plan().clashes());
+    plan().conflicts());
 
 println(order.cautions().get(0));

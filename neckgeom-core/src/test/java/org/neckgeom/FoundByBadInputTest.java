@@ -92,10 +92,10 @@ class FoundByBadInputTest {
         missing(() -> RodSlot.of(null), "channel");
         missing(() -> Template.of((Neck) null), "design");
         missing(() -> Operation.named(null), "an operation's name");
-        missing(() -> Conflicts.of(java.util.Collections.singletonList(null)), "clash");
+        missing(() -> Conflicts.of(java.util.Collections.singletonList(null)), "conflict");
         missing(() -> PlanSection.of("frets", "frets", null, List.of(), LengthStyle.MILLIMETRES), "row");
         missing(() -> budget.yield(null), "limits");
-        missing(() -> budget.with(null), "contributor");
+        missing(() -> budget.with(null), "component");
         missing(() -> budget.correlated((Correlation[]) null), "correlations");
         missing(() -> budget.correlated((Correlation) null), "correlation");
         missing(() -> MeasuredNeck.none().read(null, Estimate.of(mm(9), mm(0.1))), "feature");
@@ -159,7 +159,7 @@ class FoundByBadInputTest {
         // u^2 = 0.1^2 + 0.1^2 + 2 * 0.5 * 0.1 * 0.1, JCGM 100:2008, 5.2.2
         Budget<?> correlated = budget.correlated(new Correlation(fence, stop, 0.5));
         assertThat(correlated.rootSumSquare().libraryUncertainty()).isCloseTo(Math.sqrt(0.03), within(1e-12));
-        assertThat(correlated.contributors().get(0).name()).isEqualTo(fence);
+        assertThat(correlated.components().get(0).name()).isEqualTo(fence);
     }
 
     @Test

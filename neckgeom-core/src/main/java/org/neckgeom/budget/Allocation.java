@@ -53,14 +53,14 @@ public final class Allocation<Q extends Quantity<Q>> extends ValueAnswer {
             .fact("probability", Kind.PROBABILITY, "with which the limits are kept", a -> a.probability)
             .fact("saving", Kind.RATIO, "of the effort by the second way, 0 to 1", Allocation::saving)
             .fact(
-                    "contributors",
+                    "components",
                     Kind.table(Row.FORM),
                     "by one common factor, and with the least effort",
                     Allocation::rows)
             .finds("allocation", "{title}: all {times} times as wide as now keep {kept} {probability} of the time")
             .line("head", "", "equal scaling; least effort")
             .each(
-                    "contributors",
+                    "components",
                     "{name}",
                     "{wide}; {leastEffort:fine digits 3}",
                     8,
@@ -84,9 +84,7 @@ public final class Allocation<Q extends Quantity<Q>> extends ValueAnswer {
             double saving,
             Limits<Q> limits,
             double probability) {
-        super(
-                FORM,
-                Shown.style(limits.unit(), commonScale.contributors().stream().map(UncertaintyComponent::spread)));
+        super(FORM, Shown.style(limits.unit(), commonScale.components().stream().map(UncertaintyComponent::spread)));
         this.title = title;
         this.commonScale = commonScale;
         this.leastEffort = leastEffort;
@@ -126,7 +124,7 @@ public final class Allocation<Q extends Quantity<Q>> extends ValueAnswer {
     public static <Q extends Quantity<Q>> Allocation<Q> of(
             Budget<Q> budget, Limits<Q> limits, Quantity<Dimensionless> probability, Map<String, Double> efforts) {
         List<UncertaintyComponent> all =
-                Objects.requireNonNull(budget, "budget").contributors();
+                Objects.requireNonNull(budget, "budget").components();
         double p = LibraryUnits.probability(probability, "probability");
         double[] k = new double[all.size()];
         Arrays.fill(k, 1.0);
@@ -141,7 +139,7 @@ public final class Allocation<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     private static <Q extends Quantity<Q>> Allocation<Q> of(Budget<Q> budget, Limits<Q> limits, double p, double[] k) {
-        List<UncertaintyComponent> all = budget.contributors();
+        List<UncertaintyComponent> all = budget.components();
         int n = all.size();
         double allowed = 1.0 - p;
         Sum<Q> sum = budget.sum();
@@ -193,7 +191,7 @@ public final class Allocation<Q extends Quantity<Q>> extends ValueAnswer {
     private static <Q extends Quantity<Q>> Budget<Q> scaled(Budget<Q> budget, double[] factors) {
         List<UncertaintyComponent> all = new ArrayList<>();
         for (int i = 0; i < factors.length; i++) {
-            UncertaintyComponent one = budget.contributors().get(i);
+            UncertaintyComponent one = budget.components().get(i);
             all.add(one.with(one.spread().scaled(factors[i])));
         }
         return budget.withAll(all);
@@ -221,10 +219,9 @@ public final class Allocation<Q extends Quantity<Q>> extends ValueAnswer {
 
     private List<Row> rows() {
         List<Row> rows = new ArrayList<>();
-        for (int i = 0; i < commonScale.contributors().size(); i++) {
+        for (int i = 0; i < commonScale.components().size(); i++) {
             rows.add(new Row(
-                    commonScale.contributors().get(i),
-                    leastEffort.contributors().get(i)));
+                    commonScale.components().get(i), leastEffort.components().get(i)));
         }
         return rows;
     }

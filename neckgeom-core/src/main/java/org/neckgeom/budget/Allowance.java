@@ -31,9 +31,9 @@ public final class Allowance<Q extends Quantity<Q>> extends ValueAnswer {
                     allowance -> allowance.limits)
             .fact("name", Kind.NAME, "of the component or the step", allowance -> allowance.name)
             .fact("probability", Kind.PROBABILITY, "with which the limits are kept", allowance -> allowance.probability)
-            .fact("contributors", Kind.table(UncertaintyComponent.FORM), "at their widest", Allowance::contributors)
+            .fact("components", Kind.table(UncertaintyComponent.FORM), "at their widest", Allowance::components)
             .finds("allowance", "{name}: up to {times} times as wide as now, to keep {kept} {probability} of the time")
-            .each("contributors", "{name}", "{wide}", 8, "")
+            .each("components", "{name}", "{wide}", 8, "")
             .factIfAny(
                     "leastFactor",
                     Kind.RATIO,
@@ -67,7 +67,7 @@ public final class Allowance<Q extends Quantity<Q>> extends ValueAnswer {
 
     static <Q extends Quantity<Q>> Allowance<Q> of(
             Sum<Q> sum, String name, Set<Integer> which, Limits<Q> limits, double p) {
-        List<UncertaintyComponent> all = sum.contributors();
+        List<UncertaintyComponent> all = sum.components();
         double own = 0.0;
         for (int i : which) {
             own += all.get(i).contribution();
@@ -113,7 +113,7 @@ public final class Allowance<Q extends Quantity<Q>> extends ValueAnswer {
         if (sum.correlations().isEmpty()) {
             return 0.0;
         }
-        int size = sum.contributors().size();
+        int size = sum.components().size();
         double none = sum.scaled(scaled(size, which, 0.0)).variance();
         double once = sum.scaled(scaled(size, which, 1.0)).variance() - none;
         double twice = sum.scaled(scaled(size, which, 2.0)).variance() - none;
@@ -149,7 +149,7 @@ public final class Allowance<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     /** {@return the components at their widest; one, or all of the step} */
-    public List<UncertaintyComponent> contributors() {
+    public List<UncertaintyComponent> components() {
         return allowed;
     }
 

@@ -174,23 +174,23 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
     /**
      * {@return this budget with one more component}
      *
-     * @param contributor its name not yet in the budget
+     * @param component its name not yet in the budget
      * @throws IllegalArgumentException if the name is taken
      */
-    public Budget<Q> with(UncertaintyComponent contributor) {
-        if (named.find(Objects.requireNonNull(contributor, "contributor").name()) != null) {
-            throw givenTwice(contributor);
+    public Budget<Q> with(UncertaintyComponent component) {
+        if (named.find(Objects.requireNonNull(component, "component").name()) != null) {
+            throw givenTwice(component);
         }
-        return new Budget<>(title, unit, named.with(contributor.name(), contributor), correlations, note);
+        return new Budget<>(title, unit, named.with(component.name(), component), correlations, note);
     }
 
-    private IllegalArgumentException givenTwice(UncertaintyComponent contributor) {
+    private IllegalArgumentException givenTwice(UncertaintyComponent component) {
         return Refusal.of(
-                "contributors",
+                "components",
                 "once",
                 "have different names",
                 "",
-                "\"" + contributor.name() + "\" was given twice in " + title);
+                "\"" + component.name() + "\" was given twice in " + title);
     }
 
     /** The same budget under a shorter title, with its exact title in a note. */
@@ -228,7 +228,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
      */
     public Budget<Q> replaced(String name, ErrorDistribution<?> spread) {
         Objects.requireNonNull(spread, "spread");
-        List<UncertaintyComponent> old = contributors();
+        List<UncertaintyComponent> old = components();
         Named<UncertaintyComponent> all = named;
         for (int i : find(name)) {
             all = all.with(old.get(i).name(), replaced(old.get(i), spread));
@@ -303,7 +303,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
             checkNormal(component(pair.other()));
         }
         Coefficients.check(
-                contributors().stream()
+                components().stream()
                         .filter(one -> pairs.stream().anyMatch(pair -> pair.isOf(one.name())))
                         .toList(),
                 pairs);
@@ -311,10 +311,10 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     private UncertaintyComponent component(String name) {
-        UncertaintyComponent one = contributors().get(find(name).iterator().next());
+        UncertaintyComponent one = components().get(find(name).iterator().next());
         if (!one.name().equals(name)) {
             throw Refusal.of(
-                    "\"" + name + "\"", "contributor", "be a component", "", "is a step of \"" + one.name() + "\"");
+                    "\"" + name + "\"", "component", "be a component", "", "is a step of \"" + one.name() + "\"");
         }
         return one;
     }
@@ -342,7 +342,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
                     "several",
                     "\"" + name + "\" is the name of several components: measure one of " + namesOf(find(name)));
         }
-        UncertaintyComponent one = contributors().get(find(name).iterator().next());
+        UncertaintyComponent one = components().get(find(name).iterator().next());
         if (!isCorrelated(one)) {
             return replaced(name, ErrorDistribution.of(reading));
         }
@@ -353,7 +353,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
     /** Kalman's update of all that hang together with one by coefficients. */
     private Budget<Q> given(UncertaintyComponent read, Estimate<?> reading) {
         Coefficients coefficients = new Coefficients(correlations);
-        List<UncertaintyComponent> group = coefficients.group(read, contributors());
+        List<UncertaintyComponent> group = coefficients.group(read, components());
         double u = reading.libraryUncertainty();
         double prior = read.spread().libraryScale();
         double innovation = reading.libraryValue() - read.spread().libraryMean();
@@ -406,7 +406,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     /** {@return the components in the order they were given} */
-    public List<UncertaintyComponent> contributors() {
+    public List<UncertaintyComponent> components() {
         return named.values();
     }
 
@@ -431,7 +431,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
         double low = 0.0;
         double high = 0.0;
         boolean unbounded = false;
-        for (UncertaintyComponent one : contributors()) {
+        for (UncertaintyComponent one : components()) {
             double[] range = one.range(normalFactor);
             low += range[0];
             high += range[1];
@@ -452,7 +452,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
         double mean = 0.0;
         double variance = 0.0;
         double fourth = 0.0;
-        for (UncertaintyComponent one : sum().independent().contributors()) {
+        for (UncertaintyComponent one : sum().independent().components()) {
             double square = one.contribution() * one.contribution();
             mean += one.sensitivity() * one.spread().libraryMean();
             variance += square;
@@ -509,7 +509,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
      */
     public Simulation<Q> simulate(long seed) {
         double mean = rootSumSquare().libraryValue();
-        List<UncertaintyComponent> all = sum().independent().contributors();
+        List<UncertaintyComponent> all = sum().independent().components();
         return new Simulation<>(
                 title,
                 () -> (draws, out, n) -> {
@@ -525,29 +525,29 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     Sum<Q> sum() {
-        return new Sum<>(title, unit, contributors(), correlations);
+        return new Sum<>(title, unit, components(), correlations);
     }
 
     /** The places of the components of a name, its own or that of their step. */
     Set<Integer> find(String name) {
         Objects.requireNonNull(name, "name");
-        List<UncertaintyComponent> contributors = contributors();
+        List<UncertaintyComponent> components = components();
         Set<Integer> found = new TreeSet<>();
-        for (int i = 0; i < contributors.size(); i++) {
-            if (contributors.get(i).name().equals(name)) {
+        for (int i = 0; i < components.size(); i++) {
+            if (components.get(i).name().equals(name)) {
                 return Set.of(i);
             }
-            if (contributors.get(i).step().equals(name)) {
+            if (components.get(i).step().equals(name)) {
                 found.add(i);
             }
         }
         if (found.isEmpty()) {
             Set<Integer> all = new TreeSet<>();
-            for (int i = 0; i < contributors.size(); i++) {
+            for (int i = 0; i < components.size(); i++) {
                 all.add(i);
             }
             throw Refusal.because(
-                    "contributor",
+                    "component",
                     "unknown",
                     "nothing in " + title + " is called " + Words.quoted(name) + "; there are " + namesOf(all));
         }
@@ -555,15 +555,15 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
     }
 
     private String namesOf(Set<Integer> which) {
-        List<UncertaintyComponent> contributors = contributors();
+        List<UncertaintyComponent> components = components();
         return which.stream()
                 .limit(10)
-                .map(i -> "\"" + contributors.get(i).name() + "\"")
+                .map(i -> "\"" + components.get(i).name() + "\"")
                 .collect(Collectors.joining(", "));
     }
 
     @Override
     protected Object[] parts() {
-        return new Object[] {title, unit.kind(), contributors(), Set.copyOf(correlations)};
+        return new Object[] {title, unit.kind(), components(), Set.copyOf(correlations)};
     }
 }

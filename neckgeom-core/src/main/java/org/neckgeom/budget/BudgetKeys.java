@@ -32,16 +32,16 @@ public final class BudgetKeys {
             spread(Types.MOMENT, ShopUnit.NEWTON_MM),
             spread(Types.DENSITY, ShopUnit.KG_PER_M3)));
 
-    private static final Table<UncertaintyComponent> CONTRIBUTOR =
-            Table.of("", "a component of a budget", BudgetKeys::contributor, BudgetKeys::values);
+    private static final Table<UncertaintyComponent> COMPONENT =
+            Table.of("", "a component of a budget", BudgetKeys::component, BudgetKeys::values);
     private static final Key<UncertaintyComponent, String> NAME =
-            CONTRIBUTOR.needed("name", Types.TEXT, "of the component");
+            COMPONENT.needed("name", Types.TEXT, "of the component");
     private static final Key<UncertaintyComponent, String> STEP =
-            CONTRIBUTOR.needed("step", Types.TEXT, "of the work that it comes from");
-    private static final Key<UncertaintyComponent, Double> SENSITIVITY = CONTRIBUTOR.needed(
+            COMPONENT.needed("step", Types.TEXT, "of the work that it comes from");
+    private static final Key<UncertaintyComponent, Double> SENSITIVITY = COMPONENT.needed(
             "sensitivity", Types.number(-1e300, 1e300), "change of the result by this, in library units");
     private static final Key<UncertaintyComponent, ErrorDistribution<?>> ERROR =
-            CONTRIBUTOR.needed("spread", SPREAD, "how far off it may be");
+            COMPONENT.needed("spread", SPREAD, "how far off it may be");
 
     /** The keys of a budget of any kind of result; title, unit and components. */
     public static final Table<Budget<?>> TABLE =
@@ -50,8 +50,8 @@ public final class BudgetKeys {
     private static final Key<Budget<?>, String> TITLE = TABLE.needed("title", Types.TEXT, "of the result");
     private static final Key<Budget<?>, ShopUnit<?>> UNIT =
             TABLE.needed("unit", Types.named(BudgetKeys::unit, BudgetKeys::name), "of the result");
-    private static final Key<Budget<?>, List<UncertaintyComponent>> CONTRIBUTORS =
-            TABLE.needed("contributors", Types.list(Types.group(CONTRIBUTOR), 0, MOST), "its components");
+    private static final Key<Budget<?>, List<UncertaintyComponent>> COMPONENTS =
+            TABLE.needed("components", Types.list(Types.group(COMPONENT), 0, MOST), "its components");
 
     private static final Table<Correlation> CORRELATION =
             Table.of("", "a correlation of two components", BudgetKeys::correlation, BudgetKeys::values);
@@ -93,12 +93,12 @@ public final class BudgetKeys {
         return unit == (ShopUnit<?>) ShopUnit.INCH_FRACTION ? FRACTIONS : unit.toString();
     }
 
-    private static UncertaintyComponent contributor(Values<UncertaintyComponent> given) {
+    private static UncertaintyComponent component(Values<UncertaintyComponent> given) {
         return new UncertaintyComponent(given.at(NAME), given.at(STEP), given.at(SENSITIVITY), given.at(ERROR));
     }
 
     private static Values<UncertaintyComponent> values(UncertaintyComponent one) {
-        return CONTRIBUTOR
+        return COMPONENT
                 .values()
                 .with(NAME, one.name())
                 .with(STEP, one.step())
@@ -107,7 +107,7 @@ public final class BudgetKeys {
     }
 
     private static Budget<?> budget(Values<Budget<?>> given) {
-        return with(Budget.of(given.at(TITLE), given.at(UNIT)), given.at(CONTRIBUTORS))
+        return with(Budget.of(given.at(TITLE), given.at(UNIT)), given.at(COMPONENTS))
                 .correlated(given.at(CORRELATIONS).toArray(Correlation[]::new));
     }
 
@@ -123,7 +123,7 @@ public final class BudgetKeys {
         Values<Budget<?>> values = TABLE.values()
                 .with(TITLE, budget.title())
                 .with(UNIT, budget.unit())
-                .with(CONTRIBUTORS, budget.contributors());
+                .with(COMPONENTS, budget.components());
         return budget.correlations().isEmpty() ? values : values.with(CORRELATIONS, budget.correlations());
     }
 }

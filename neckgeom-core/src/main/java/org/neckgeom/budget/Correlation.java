@@ -37,7 +37,7 @@ public record Correlation(String one, String other, double coefficient) implemen
         if (one.equals(other)) {
             throw Refusal.of(
                     "a correlation",
-                    "two-contributors",
+                    "two-components",
                     "be between two components",
                     "between \"" + one + "\" and itself");
         }

@@ -41,7 +41,7 @@ final class LeastEffort {
         this.efforts = efforts;
         List<Integer> moved = new ArrayList<>();
         for (int i = 0; i < efforts.length; i++) {
-            if (sum.contributors().get(i).contribution() > 0.0) {
+            if (sum.components().get(i).contribution() > 0.0) {
                 moved.add(i);
             }
         }
@@ -52,7 +52,7 @@ final class LeastEffort {
     double[] from(double[] lagrange, double[] even) {
         double[] best = scaled(lagrange);
         if (sum.correlations().isEmpty()
-                && sum.contributors().stream().allMatch(one -> one.contribution() == 0.0 || isNormal(one))) {
+                && sum.components().stream().allMatch(one -> one.contribution() == 0.0 || isNormal(one))) {
             return best;
         }
         best = searched(best);
@@ -67,14 +67,14 @@ final class LeastEffort {
         return one.spread().law() == Law.NORMAL;
     }
 
-    /** As wide as now for the largest contributor, a fifth of that for the others. */
+    /** As wide as now for the largest component, a fifth of that for the others. */
     private double[] atTheLargest() {
         double[] start = new double[efforts.length];
         int largest = places[0];
         for (int i : places) {
             start[i] = 0.2;
-            largest = sum.contributors().get(i).contribution()
-                            > sum.contributors().get(largest).contribution()
+            largest = sum.components().get(i).contribution()
+                            > sum.components().get(largest).contribution()
                     ? i
                     : largest;
         }
@@ -158,11 +158,11 @@ final class LeastEffort {
     private double cost(double[] factors, int place) {
         return efforts[place]
                 / (factors[place]
-                        * Math.sqrt(sum.contributors().get(place).spread().libraryVariance()));
+                        * Math.sqrt(sum.components().get(place).spread().libraryVariance()));
     }
 
     private double cost(double[] factors) {
-        return cost(sum.contributors(), factors, efforts);
+        return cost(sum.components(), factors, efforts);
     }
 
     static double cost(List<UncertaintyComponent> all, double[] factors, double[] efforts) {

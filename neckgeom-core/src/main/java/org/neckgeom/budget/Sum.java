@@ -10,22 +10,22 @@ import org.neckgeom.kernel.RoughSum;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.units.ShopUnit;
 
-/** Contributors that add up to a result, each as wide as it is or so many times, some of them correlated. */
+/** Components that add up to a result, each as wide as it is or so many times, some of them correlated. */
 record Sum<Q extends Quantity<Q>>(
-        String title, ShopUnit<Q> unit, List<UncertaintyComponent> contributors, List<Correlation> correlations) {
+        String title, ShopUnit<Q> unit, List<UncertaintyComponent> components, List<Correlation> correlations) {
 
-    /** The same sum of independent contributors. */
+    /** The same sum of independent components. */
     Sum<Q> independent() {
         return correlations.isEmpty()
                 ? this
-                : new Sum<>(title, unit, new Coefficients(correlations).independent(contributors, unit), List.of());
+                : new Sum<>(title, unit, new Coefficients(correlations).independent(components, unit), List.of());
     }
 
     /** The same sum, component i taken factor i times as wide. */
     Sum<Q> scaled(double[] factors) {
         List<UncertaintyComponent> scaled = new ArrayList<>();
         for (int i = 0; i < factors.length; i++) {
-            UncertaintyComponent one = contributors.get(i);
+            UncertaintyComponent one = components.get(i);
             scaled.add(one.with(one.spread().scaled(factors[i])));
         }
         return new Sum<>(title, unit, scaled, correlations);
@@ -38,7 +38,7 @@ record Sum<Q extends Quantity<Q>>(
         }
         Parts.Builder parts = new Parts.Builder();
         int i = 0;
-        for (UncertaintyComponent one : contributors) {
+        for (UncertaintyComponent one : components) {
             one.addTo(parts, factors == null ? 1.0 : factors[i++]);
         }
         return parts.build();
@@ -56,7 +56,7 @@ record Sum<Q extends Quantity<Q>>(
     /** The same sum with the scale of each component as rough as its degrees of freedom leave it. */
     RoughSum rough() {
         RoughSum.Builder sum = RoughSum.builder();
-        for (UncertaintyComponent one : contributors) {
+        for (UncertaintyComponent one : components) {
             sum.add(one.spread(), one.sensitivity(), 0.0, false);
         }
         return sum.build();
@@ -66,7 +66,7 @@ record Sum<Q extends Quantity<Q>>(
     double logDeviation() {
         double variance = variance();
         double squares = 0.0;
-        for (UncertaintyComponent one : contributors) {
+        for (UncertaintyComponent one : components) {
             double part = one.contribution() > 0.0 ? share(one, variance) * logDeviation(one) : 0.0;
             squares += part * part;
         }
@@ -80,7 +80,7 @@ record Sum<Q extends Quantity<Q>>(
     double[] widened(double deviations) {
         double variance = variance();
         double all = logDeviation();
-        return contributors.stream()
+        return components.stream()
                 .mapToDouble(one -> {
                     double own = one.contribution() > 0.0 ? logDeviation(one) : 0.0;
                     return own == 0.0 ? 1.0 : StrictMath.exp(deviations * share(one, variance) * own * own / all);
@@ -93,7 +93,7 @@ record Sum<Q extends Quantity<Q>>(
         double variance = variance();
         double sum = 0.0;
         List<UncertaintyComponent> most = new ArrayList<>();
-        for (UncertaintyComponent one : contributors.stream()
+        for (UncertaintyComponent one : components.stream()
                 .sorted(Comparator.comparingDouble(UncertaintyComponent::contribution)
                         .reversed())
                 .toList()) {
@@ -109,8 +109,8 @@ record Sum<Q extends Quantity<Q>>(
     double variance() {
         Coefficients coefficients = new Coefficients(correlations);
         double sum = 0.0;
-        for (UncertaintyComponent one : contributors) {
-            sum += coefficients.part(one, contributors);
+        for (UncertaintyComponent one : components) {
+            sum += coefficients.part(one, components);
         }
         return Math.max(0.0, sum);
     }

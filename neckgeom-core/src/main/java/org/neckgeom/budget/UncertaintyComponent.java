@@ -23,7 +23,7 @@ public record UncertaintyComponent(String name, String step, double sensitivity,
         implements Answer {
 
     static final Form<UncertaintyComponent> FORM = Shown.withSpread(
-                    Form.<UncertaintyComponent>of("contributor"), UncertaintyComponent::spread)
+                    Form.<UncertaintyComponent>of("component"), UncertaintyComponent::spread)
             .fact("name", Kind.NAME, "in the budget", UncertaintyComponent::name)
             .fact("step", Kind.NAME, "of work that it comes from", UncertaintyComponent::step)
             .fact(
@@ -31,7 +31,7 @@ public record UncertaintyComponent(String name, String step, double sensitivity,
                     Kind.RATIO,
                     "how much the result moves for one library unit of the error, in its own library unit",
                     UncertaintyComponent::sensitivity)
-            .finds("contributor", "{name}, {sensitivity:..4} times {spread}");
+            .finds("component", "{name}, {sensitivity:..4} times {spread}");
 
     /** Largest error that can be budgeted, as its square must still be a number. */
     private static final double MOST = 1e100;

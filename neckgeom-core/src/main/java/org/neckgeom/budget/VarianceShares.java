@@ -49,7 +49,7 @@ public final class VarianceShares<Q extends Quantity<Q>> extends ValueAnswer {
 
     static <Q extends Quantity<Q>> VarianceShares<Q> of(Sum<Q> sum, boolean bySteps) {
         Map<String, List<UncertaintyComponent>> rows = new LinkedHashMap<>();
-        for (UncertaintyComponent one : sum.contributors()) {
+        for (UncertaintyComponent one : sum.components()) {
             rows.computeIfAbsent(bySteps ? one.step() : one.name(), name -> new ArrayList<>())
                     .add(one);
         }
@@ -60,7 +60,7 @@ public final class VarianceShares<Q extends Quantity<Q>> extends ValueAnswer {
             double part = 0.0;
             double own = 0.0;
             for (UncertaintyComponent one : ones) {
-                part += coefficients.part(one, sum.contributors());
+                part += coefficients.part(one, sum.components());
                 own += coefficients.part(one, ones);
             }
             list.add(new VarianceShare<>(
@@ -103,7 +103,7 @@ public final class VarianceShares<Q extends Quantity<Q>> extends ValueAnswer {
                 .filter(share -> share.name().equals(name))
                 .findFirst()
                 .orElseThrow(() -> Refusal.because(
-                        "contributor", "unknown", "nothing in " + title + " is called " + Words.quoted(name)));
+                        "component", "unknown", "nothing in " + title + " is called " + Words.quoted(name)));
     }
 
     @Override

@@ -13,7 +13,7 @@ import org.neckgeom.units.LengthStyle;
 
 /**
  * The error that a remedy adds to the budget, such as {@code spacer's thickness, across: rectangular, half-width 0.05
- * mm}: a name, a direction and a spread, ready to be one contributor with sensitivity 1. Immutable.
+ * mm}: a name, a direction and a spread, ready to be one component with sensitivity 1. Immutable.
  *
  * @param name what the error is of
  * @param way the direction it works in
@@ -65,7 +65,7 @@ public record AddedError(String name, Way way, String operation, ErrorDistributi
      * counts twice, with sensitivity 1 on the cut that takes it up; such as {@code spacer's thickness (cut rod
      * channel)}}
      */
-    public UncertaintyComponent contributor() {
+    public UncertaintyComponent component() {
         return new UncertaintyComponent(name + " (" + operation + ")", operation, 1, spread);
     }
 

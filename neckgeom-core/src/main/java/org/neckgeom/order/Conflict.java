@@ -63,30 +63,33 @@ public final class Conflict extends ValueAnswer {
     private static final int ROW_CHARACTERS = 12;
     private static final int MOST_KEPT = 2;
 
-    static final Form<Conflict> FORM = Form.<Conflict>of("clash")
+    static final Form<Conflict> FORM = Form.<Conflict>of("conflict")
             .fact("kind", code(Kind.class), "how things conflict", Conflict::kind)
-            .fact("operation", NAME, "that cannot be done as it should", clash -> clash.operations.get(0))
+            .fact("operation", NAME, "that cannot be done as it should", conflict -> conflict.operations.get(0))
             .factIfAny("by", NAME, "operation that causes it", Conflict::by)
             .fact("operations", Operation.NAMES, "all that are in conflict", Conflict::operations)
             .factIfAny(
                     "condition",
                     NAME,
                     "missing or in the way",
-                    clash -> clash.condition().map(Condition::name))
+                    conflict -> conflict.condition().map(Condition::name))
             .fact("reasons", table(Reason.FORM), "why, kept orders first", Conflict::keptFirst)
             .factIfAny("reasonsLeftOut", WHOLE, "how many the text leaves out", Conflict::reasonsLeftOut)
             .fact("kept", table(KeptOrder.FORM), "orders that force the conflict together", Conflict::keptOrders)
-            .factIfAny("remedy", NAME, "to take", clash -> clash.remedy().map(Remedy::name))
+            .factIfAny("remedy", NAME, "to take", conflict -> conflict.remedy().map(Remedy::name))
             .factIfAny(
-                    "how", NAME, "the remedy is done", clash -> clash.remedy().flatMap(Remedy::howIfAny))
+                    "how",
+                    NAME,
+                    "the remedy is done",
+                    conflict -> conflict.remedy().flatMap(Remedy::howIfAny))
             .factIfAny("adds", answer(AddedError.FORM), "the error that the remedy adds to the budget", Conflict::adds)
             .fact("otherRemedies", Operation.NAMES, "the better first", Conflict::others)
             .phrase("blamed", "{by}")
             .phrase("since", " since \"{by}\"")
             .phrase("from", "from \"{by}\"")
             .phrase("from", "there from the start")
-            .phrase("wayOut", clash -> clash.kept.size() == 1, "give up the kept order")
-            .phrase("wayOut", clash -> !clash.kept.isEmpty(), "give up one of the kept orders")
+            .phrase("wayOut", conflict -> conflict.kept.size() == 1, "give up the kept order")
+            .phrase("wayOut", conflict -> !conflict.kept.isEmpty(), "give up one of the kept orders")
             .phrase("wayOut", is(Kind.NEVER), "add an operation that puts it, or .startingWith(...) it")
             .phrase("wayOut", is(Kind.CYCLE), "change what one of them needs or leaves")
             .phrase("wayOut", "change what the operations need or leave")
@@ -100,12 +103,16 @@ public final class Conflict extends ValueAnswer {
             .finds("cycle", "{operations}: each must come before the next and the last before the first")
             .each("reasons", "why", "{words}", Conflict::reasonsShown, "")
             .line("reasonsLeftOut", "", "and {reasonsLeftOut} more: reasons()")
-            .each("kept", "kept", "{first} before {then}", clash -> clash.kind == Kind.CYCLE ? 0 : MOST_KEPT, "")
+            .each("kept", "kept", "{first} before {then}", conflict -> conflict.kind == Kind.CYCLE ? 0 : MOST_KEPT, "")
             .line("remedy", "remedy", "{remedy}")
             .line("remedy", "remedy", Conflict::isStuck, "none: {wayOut}")
             .line("how", "how", "{how}")
             .line("adds", "adds", "{adds}")
-            .line("adds", "adds", clash -> !clash.isStuck() && clash.adds().isEmpty(), "error not given")
+            .line(
+                    "adds",
+                    "adds",
+                    conflict -> !conflict.isStuck() && conflict.adds().isEmpty(),
+                    "error not given")
             .line("otherRemedies", "or", "{otherRemedies}");
 
     private final Kind kind;
@@ -234,7 +241,7 @@ public final class Conflict extends ValueAnswer {
     }
 
     private static Predicate<Conflict> is(Kind kind) {
-        return clash -> clash.kind == kind;
+        return conflict -> conflict.kind == kind;
     }
 
     private boolean isStuck() {

@@ -19,7 +19,7 @@ import org.neckgeom.units.LengthStyle;
  * The order in which a neck is made, each step with the reason for its place, or the conflicts: the answer of
  * {@link OrderOfWork#plan} and {@link OrderOfWork#inThisOrder}. Immutable.
  *
- * <p>An order with conflicts is given only if each has a remedy; otherwise there are no steps, and {@link #clashes} gives
+ * <p>An order with conflicts is given only if each has a remedy; otherwise there are no steps, and {@link #conflicts} gives
  * the reason.
  */
 public final class OrderPlan extends ValueAnswer {
@@ -86,18 +86,18 @@ public final class OrderPlan extends ValueAnswer {
             .fact("steps", Kind.table(Step.FORM), "in order; none if it does not work", OrderPlan::steps)
             .fact("kept", Kind.table(KeptOrder.FORM), "by the maker", plan -> plan.work.kept())
             .fact(
-                    "clashCount",
+                    "conflictCount",
                     Kind.WHOLE,
                     "how many conflicts",
-                    plan -> plan.clashes.list().size())
-            .fact("clashes", Kind.answer(Conflicts.FORM), "the conflicts", OrderPlan::clashes)
+                    plan -> plan.conflicts.list().size())
+            .fact("conflicts", Kind.answer(Conflicts.FORM), "the conflicts", OrderPlan::conflicts)
             .finds("not-possible", plan -> !plan.works(), "Order of work: NOT POSSIBLE as given")
-            .finds("no-clash", p -> p.clashes.isEmpty(), "Order of work: {count} steps, no conflicts")
+            .finds("no-conflict", p -> p.conflicts.isEmpty(), "Order of work: {count} steps, no conflicts")
             .finds(
                     "remedied",
-                    p -> p.clashes.list().size() == 1,
+                    p -> p.conflicts.list().size() == 1,
                     "Order of work: {count} steps, 1 conflict, with a remedy")
-            .finds("remedied", "Order of work: {count} steps, {clashCount} conflicts, each with a remedy")
+            .finds("remedied", "Order of work: {count} steps, {conflictCount} conflicts, each with a remedy")
             .laidOut((plan, style) -> plan.fitted(style));
 
     private static final int MOST_CHARACTERS = 950;
@@ -108,18 +108,18 @@ public final class OrderPlan extends ValueAnswer {
 
     private final WorkLeft work;
     private final List<Step> steps;
-    private final Conflicts clashes;
+    private final Conflicts conflicts;
 
-    OrderPlan(WorkLeft work, List<Step> steps, Conflicts clashes) {
-        super(FORM, clashes.style());
+    OrderPlan(WorkLeft work, List<Step> steps, Conflicts conflicts) {
+        super(FORM, conflicts.style());
         this.work = work;
         this.steps = List.copyOf(steps);
-        this.clashes = clashes;
+        this.conflicts = conflicts;
     }
 
     /** {@return whether the work can be done in this order: false if a conflict has no remedy} */
     public boolean works() {
-        return clashes.haveRemedies();
+        return conflicts.haveRemedies();
     }
 
     /** {@return the steps; in order; empty if it does not work} */
@@ -148,14 +148,14 @@ public final class OrderPlan extends ValueAnswer {
     }
 
     /** {@return what conflicts; empty if nothing does} */
-    public Conflicts clashes() {
-        return clashes;
+    public Conflicts conflicts() {
+        return conflicts;
     }
 
     /** {@return what the remedies add to the budget, each once for an operation; in the order of the steps} */
     public List<AddedError> addedErrors() {
         Set<AddedError> errors = new LinkedHashSet<>();
-        clashes.forEach(clash -> clash.adds().ifPresent(errors::add));
+        conflicts.forEach(conflict -> conflict.adds().ifPresent(errors::add));
         return List.copyOf(errors);
     }
 
@@ -177,18 +177,18 @@ public final class OrderPlan extends ValueAnswer {
 
     /** {@return the whole plan as text, every step with its why, then the conflicts, however long} */
     public String table() {
-        return text(style(), true, true) + (clashes.isEmpty() ? "" : "\n" + clashes.table()) + "\n" + MACHINE_FIRST;
+        return text(style(), true, true) + (conflicts.isEmpty() ? "" : "\n" + conflicts.table()) + "\n" + MACHINE_FIRST;
     }
 
     @Override
     protected Object[] parts() {
-        return new Object[] {work, steps, clashes};
+        return new Object[] {work, steps, conflicts};
     }
 
     private String fitted(LengthStyle style) {
         if (!works()) {
             return Report.cut(
-                    FORM.render(this, style).finding() + "\n" + clashes.text(style),
+                    FORM.render(this, style).finding() + "\n" + conflicts.text(style),
                     MOST_CHARACTERS + MORE.length(),
                     MORE);
         }

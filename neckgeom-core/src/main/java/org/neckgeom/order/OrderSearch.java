@@ -14,14 +14,14 @@ import org.neckgeom.fault.NoAnswer;
  * bound on what is still to come), with a table of states that led nowhere. The state is which operations are done and
  * which conditions hold: with operations that take away what others put, the first does not settle the second.
  *
- * <p>The first search counts clashes only. It cuts the tree by doing at once, without another try, any operation that
+ * <p>The first search counts conflicts only. It cuts the tree by doing at once, without another try, any operation that
  * can be done without trouble and whose doing now can harm no later operation. The second counts pairs turned round
  * against the usual order, under the least trouble found, and tries operations in usual order, so that its first
  * success is the first of the best.
  */
 final class OrderSearch {
 
-    /** The trouble of one clash without a remedy; with one it is 1. More needs than this an order of work cannot have. */
+    /** The trouble of one conflict without a remedy; with one it is 1. More needs than this an order of work cannot have. */
     static final int NO_REMEDY = 10_000;
 
     private static final int MOST_STATES = 200_000;

@@ -14,9 +14,9 @@ final class Planner {
         OrderProblem problem = new OrderProblem(work, work.kept());
         List<List<Edge>> cycles = problem.cycles();
         if (!cycles.isEmpty()) {
-            List<Conflict> clashes =
-                    cycles.stream().map(cycle -> clash(work, problem, cycle)).toList();
-            return new OrderPlan(work, List.of(), Conflicts.of(clashes));
+            List<Conflict> conflicts =
+                    cycles.stream().map(cycle -> conflict(work, problem, cycle)).toList();
+            return new OrderPlan(work, List.of(), Conflicts.of(conflicts));
         }
         OrderSearch search = new OrderSearch(problem);
         int trouble = search.leastTrouble();
@@ -31,12 +31,12 @@ final class Planner {
 
     private static OrderPlan judged(WorkLeft work, OrderProblem problem, int[] order, List<KeptOrder> blamed) {
         StepReasons reasons = new StepReasons(work, problem, order);
-        Conflicts all = Conflicts.of(reasons.clashes(blamed));
+        Conflicts all = Conflicts.of(reasons.conflicts(blamed));
         List<Step> steps = all.haveRemedies() ? reasons.steps() : List.of();
         return new OrderPlan(work, steps, all);
     }
 
-    private static Conflict clash(WorkLeft work, OrderProblem problem, List<Edge> cycle) {
+    private static Conflict conflict(WorkLeft work, OrderProblem problem, List<Edge> cycle) {
         List<String> operations = cycle.stream()
                 .map(edge -> problem.operations.get(edge.first()).name())
                 .toList();

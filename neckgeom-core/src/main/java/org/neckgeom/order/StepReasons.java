@@ -35,19 +35,19 @@ final class StepReasons {
         }
     }
 
-    List<Conflict> clashes(List<KeptOrder> blamed) {
-        List<Conflict> clashes = new ArrayList<>();
+    List<Conflict> conflicts(List<KeptOrder> blamed) {
+        List<Conflict> conflicts = new ArrayList<>();
         for (int k = 0; k < order.length; k++) {
             for (int c = 0; c < problem.conditions.size(); c++) {
                 if ((problem.troubling(order[k], held[k]) >> c & 1) != 0) {
-                    clashes.add(clash(k, c, blamed));
+                    conflicts.add(conflict(k, c, blamed));
                 }
             }
         }
-        return clashes;
+        return conflicts;
     }
 
-    private Conflict clash(int k, int c, List<KeptOrder> blamed) {
+    private Conflict conflict(int k, int c, List<KeptOrder> blamed) {
         Operation operation = operation(k);
         Condition condition = problem.conditions.get(c);
         boolean isBlocked = (held[k] >> c & 1) != 0;

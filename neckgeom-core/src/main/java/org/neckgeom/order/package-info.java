@@ -1,6 +1,6 @@
 /**
  * The order of work: in which order do I do the operations, and which of them conflict? Operations with their needs and
- * effects, orders that must be kept, conflicts (clashes) with their remedies and the error each remedy adds.
+ * effects, orders that must be kept, conflicts (conflicts) with their remedies and the error each remedy adds.
  *
  * <p>Open first: {@link org.neckgeom.order.OrderOfWork}. No argument may be null. Nothing here replaces the machine's own
  * instructions, which come first, then local rules.
@@ -15,7 +15,7 @@
  *
  * <pre>{@code
  * var order = OrderOfWork.forNeck().keep("glue wings").before("cut rod channel").plan();
- * println(order.clashes());
+ * println(order.conflicts());
  * }</pre>
  *
  * <p>prints

@@ -70,7 +70,7 @@ final class AnswerMap {
         map.put("steps", order.steps().stream().map(AnswerMap::step).toList());
         map.put(
                 "conflicts",
-                order.clashes().list().stream().map(Conflict::toString).toList());
+                order.conflicts().list().stream().map(Conflict::toString).toList());
         return map;
     }
 

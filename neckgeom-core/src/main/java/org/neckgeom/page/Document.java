@@ -42,7 +42,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>A quantity is {@code {"value": 34, "unit": "mm", "ucum": "mm"}}. Where only another unit gives a number back
  * exactly, {@code printedIn} names the unit that answers are printed in. Answers are rounded to twelve digits.
  *
- * <p>Of a budget: the {@code sensitivity} of a contributor is in library units (mm, rad, N, MPa, ...). A spread is its
+ * <p>Of a budget: the {@code sensitivity} of a component is in library units (mm, rad, N, MPa, ...). A spread is its
  * {@code law}, its size ({@code standardDeviation}, {@code halfWidth}, {@code halfBase} and {@code halfTop}, or samples
  * {@code fromTheirMean}), its {@code shift}, and {@code degreesOfFreedom} where few. A note that a ready-made budget
  * prints under its title is not part of it.

@@ -194,12 +194,12 @@ final class Page {
             page.close();
         }
         page.close();
-        if (!order.clashes().isEmpty()) {
+        if (!order.conflicts().isEmpty()) {
             page.element("h3", "Conflicts");
             page.open("ul");
-            for (Conflict clash : order.clashes()) {
+            for (Conflict conflict : order.conflicts()) {
                 page.open("li");
-                answer("first", "", clash.rendered(contents.style()));
+                answer("first", "", conflict.rendered(contents.style()));
                 page.close();
             }
             page.close();

@@ -104,8 +104,8 @@ final class PlainText {
                 wrapped("     ", remedy.name() + ": " + remedy.how());
             }
         }
-        for (Conflict clash : order.clashes()) {
-            answer("  ! ", clash.rendered(contents.style()));
+        for (Conflict conflict : order.conflicts()) {
+            answer("  ! ", conflict.rendered(contents.style()));
         }
     }
 

@@ -160,9 +160,8 @@ final class Version1 {
             .and("headInOnePiece -> nothing", old -> old.has("head.scarf") ? old : old.without("headInOnePiece"));
 
     static final Moves BUDGET = Moves.none()
-            .and(
-                    "contributors.spread -> by its keys of today",
-                    old -> old.each("contributors", c -> spread(c, "spread")));
+            .and("contributors", "components")
+            .and("components.spread -> by its keys of today", old -> old.each("components", c -> spread(c, "spread")));
 
     private Version1() {}
 

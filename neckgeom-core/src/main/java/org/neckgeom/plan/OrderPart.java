@@ -28,11 +28,11 @@ final class OrderPart {
                             .with("operation", Kind.NAME, step.operation().name())
                             .with("why", Kind.NAME, step.why()));
         }
-        Conflicts clashes = order.clashes();
-        if (!clashes.isEmpty()) {
-            draft.row("conflicts", "conflicts", clashes);
+        Conflicts conflicts = order.conflicts();
+        if (!conflicts.isEmpty()) {
+            draft.row("conflicts", "conflicts", conflicts);
         }
-        return PlanPart.of(draft, check(draft, order, clashes));
+        return PlanPart.of(draft, check(draft, order, conflicts));
     }
 
     /** What is done, by its name; what nothing was read on is listed apart. */
@@ -52,8 +52,8 @@ final class OrderPart {
                 .with("before", Kind.list(Kind.NAME), before));
     }
 
-    private static PlanCheck check(PlanSection.Draft draft, OrderPlan order, Conflicts clashes) {
-        int count = clashes.list().size();
+    private static PlanCheck check(PlanSection.Draft draft, OrderPlan order, Conflicts conflicts) {
+        int count = conflicts.list().size();
         Statement found = count == 0
                 ? draft.words("steps", "{steps} operations, no conflicts")
                         .with("steps", Kind.WHOLE, order.steps().size())

@@ -232,7 +232,7 @@ final class StateStage {
         };
     }
 
-    /** The chance by weighted trials, where a reading lies so far off that the normal laws taken for what it touches are too rough. */
+    /** The chance by weighted trials, where a reading lies so far off that normal laws for its causes are too rough. */
     Optional<Chance> byTrials(BudgetCode which) {
         Known known = known(which);
         boolean isFarOff = state().agreement().readings().stream().anyMatch(one -> one.probability() < FAR_OFF);

@@ -159,7 +159,7 @@ class BudgetClosedFormsTest {
         assertThat(shared.commonFactor()).isCloseTo(0.3 / (Z_99 * both), within(1e-8));
         double alike = both / Math.sqrt(2);
         assertThat(shared.saving()).isCloseTo(1 - 2 / alike / (1 / u1 + 1 / u2), within(1e-8));
-        assertThat(shared.leastEffort().contributors().get(0).contribution())
+        assertThat(shared.leastEffort().components().get(0).contribution())
                 .isCloseTo(shared.commonFactor() * alike, within(1e-8));
     }
 
@@ -173,7 +173,7 @@ class BudgetClosedFormsTest {
                 Limits.within(mm(0.3)),
                 percent(99),
                 Map.of("a", 8.0));
-        List<UncertaintyComponent> least = shared.leastEffort().contributors();
+        List<UncertaintyComponent> least = shared.leastEffort().components();
 
         assertThat(least.get(0).contribution() / least.get(1).contribution()).isCloseTo(2, within(1e-9));
         assertThat(Math.hypot(least.get(0).contribution(), least.get(1).contribution()))
@@ -195,7 +195,7 @@ class BudgetClosedFormsTest {
         Allowance<Length> left = two.allowance("a", Limits.within(mm(0.3)), percent(95));
         double room = Math.sqrt(Math.pow(0.3 / Z_95, 2) - 0.01);
         assertThat(left.factor()).isCloseTo(room / 0.05, within(1e-7));
-        assertThat(left.contributors()).hasSize(1);
-        assertThat(left.contributors().get(0).contribution()).isCloseTo(room, within(1e-8));
+        assertThat(left.components()).hasSize(1);
+        assertThat(left.components().get(0).contribution()).isCloseTo(room, within(1e-8));
     }
 }

@@ -106,7 +106,7 @@ class BudgetPropertiesTest {
             double k = Math.pow(10, random.nextDouble(-2, 2));
             Budget<Length> larger = Budget.named("larger");
             Budget<Length> inches = Budget.of("inches", ShopUnit.INCH);
-            for (UncertaintyComponent one : budget.contributors()) {
+            for (UncertaintyComponent one : budget.components()) {
                 larger = larger.with(one.name(), k * one.sensitivity(), one.spread());
                 inches = inches.with(one.name(), one.sensitivity(), one.spread());
             }
@@ -129,7 +129,7 @@ class BudgetPropertiesTest {
         for (int i = 0; i < CASES; i++) {
             Budget<Length> budget = budget(false);
             Budget<Length> turned = Budget.named("turned");
-            for (UncertaintyComponent one : budget.contributors()) {
+            for (UncertaintyComponent one : budget.components()) {
                 turned = turned.with(one.name(), -one.sensitivity(), one.spread());
             }
             Amount<Length> x = mm(random.nextDouble(-1, 1));
@@ -140,7 +140,7 @@ class BudgetPropertiesTest {
         }
     }
 
-    /** A contributor more never lowers the uncertainty or the worst case; wider limits never lower the yield. */
+    /** A component more never lowers the uncertainty or the worst case; wider limits never lower the yield. */
     @Test
     void answers_growWithWhatIsAdded() {
         for (int i = 0; i < CASES; i++) {
@@ -232,7 +232,7 @@ class BudgetPropertiesTest {
                     .as(at(i))
                     .isCloseTo(there.rootSumSquare().libraryUncertainty(), within(1e-12));
             List<String> steps = new ArrayList<>();
-            there.contributors().forEach(one -> steps.add(one.step()));
+            there.components().forEach(one -> steps.add(one.step()));
             assertThat(steps).as(at(i)).doesNotContain("channel");
         }
     }

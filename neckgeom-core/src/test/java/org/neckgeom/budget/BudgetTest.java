@@ -211,7 +211,7 @@ class BudgetTest {
         String row = "a,b u 1, r .8; a read";
         assertThat(read.rootSumSquare().libraryValue()).isCloseTo(reference(row, 0), within(1e-9));
         assertThat(read.rootSumSquare().libraryUncertainty()).isCloseTo(reference(row, 1), within(1e-9));
-        assertThat(read.contributors()).extracting(UncertaintyComponent::name).containsExactly("a", "b");
+        assertThat(read.components()).extracting(UncertaintyComponent::name).containsExactly("a", "b");
         assertThat(pair(0.8)
                         .replaced("a", ErrorDistribution.normal(mm(0.1)))
                         .rootSumSquare()
@@ -541,15 +541,15 @@ class BudgetTest {
         Budget<Length> least = Allocation.of(budget, Limits.within(mm(1.0)), percent(95), Map.of("c", 27.0))
                 .leastEffort();
 
-        double a = least.contributors().get(0).spread().libraryScale();
-        assertThat(least.contributors().get(1).spread().libraryScale() / a).isCloseTo(0.25, within(1e-12));
-        assertThat(least.contributors().get(2).spread().libraryScale() / a).isCloseTo(3.0, within(1e-12));
+        double a = least.components().get(0).spread().libraryScale();
+        assertThat(least.components().get(1).spread().libraryScale() / a).isCloseTo(0.25, within(1e-12));
+        assertThat(least.components().get(2).spread().libraryScale() / a).isCloseTo(3.0, within(1e-12));
     }
 
     private static double effort(Budget<Length> budget, double... k) {
         double sum = 0;
         for (int i = 0; i < k.length; i++) {
-            sum += k[i] / Math.sqrt(budget.contributors().get(i).spread().libraryVariance());
+            sum += k[i] / Math.sqrt(budget.components().get(i).spread().libraryVariance());
         }
         return sum;
     }
@@ -609,7 +609,7 @@ class BudgetTest {
         SplittableRandom random = new SplittableRandom(23);
         for (int trial = 0; trial < 200; trial++) {
             Budget<Length> near = Budget.named("near");
-            for (UncertaintyComponent one : least.contributors()) {
+            for (UncertaintyComponent one : least.components()) {
                 double factor = Math.exp(random.nextDouble(-0.5, 0.5));
                 near = near.with(new UncertaintyComponent(
                         one.name(), one.step(), one.sensitivity(), one.spread().scaled(factor)));
@@ -698,7 +698,7 @@ class BudgetTest {
     void with_rejectsANameTwice() {
         assertThatThrownBy(() -> SLOT.with("fence", ErrorDistribution.normal(mm(1))))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessage("contributors must have different names, but \"fence\" was given twice in slot offset");
+                .hasMessage("components must have different names, but \"fence\" was given twice in slot offset");
     }
 
     @Test
@@ -753,8 +753,7 @@ class BudgetTest {
         Budget<Length> many = Budget.named("many");
         for (int i = 0; i < 60; i++) {
             many = many.with(
-                    "a rather long name of contributor number " + i,
-                    ErrorDistribution.rectangular(mm(0.01 + 0.001 * i)));
+                    "a rather long name of component number " + i, ErrorDistribution.rectangular(mm(0.01 + 0.001 * i)));
         }
         Limits<Length> limits = Limits.within(mm(0.4));
 
@@ -764,7 +763,7 @@ class BudgetTest {
                 many.distribution(),
                 many.yield(limits),
                 many.shares(),
-                many.allowance("a rather long name of contributor number 3", limits, percent(90)),
+                many.allowance("a rather long name of component number 3", limits, percent(90)),
                 Allocation.of(many, limits, percent(90)),
                 many.simulate(1).withLimits(limits).trials(10_000))) {
             assertThat(answer.toString()).hasSizeLessThanOrEqualTo(1000).doesNotContain("@");

@@ -78,7 +78,7 @@ class BudgetValuesTest {
                 d -> slot(d).allowance("fence", LIMITS, percent(99)),
                 d -> Allocation.of(slot(d), LIMITS, percent(99)),
                 d -> Allocation.of(slot(0), LIMITS, percent(99), Map.of("fence", 2 + d)),
-                d -> slot(d).contributors().get(0),
+                d -> slot(d).components().get(0),
                 d -> new Correlation("fence", "stop", 0.5 + d),
                 BudgetValuesTest::placed,
                 d -> placed(d).across("heel", DatumTree.BLANK, mm(280)),

@@ -14,7 +14,7 @@ import org.neckgeom.order.AddedError.Way;
 class AddedErrorTest {
 
     @Test
-    void contributor_goesIntoTheBudgetOfTheCentring() {
+    void component_goesIntoTheBudgetOfTheCentring() {
         OrderPlan plan = OrderOfWork.forNeck()
                 .keep("glue wings")
                 .before("cut rod channel")
@@ -23,7 +23,7 @@ class AddedErrorTest {
                 Budget.named("channel on the centreline").with("centring", ErrorDistribution.normal(mm(0.02)));
 
         for (AddedError added : plan.addedErrors()) {
-            centring = centring.with(added.contributor());
+            centring = centring.with(added.component());
         }
 
         // JCGM 100:2008, 5.1.2 and 4.3.7: sqrt(0.02^2 + 0.05^2/3) = 0.035118845842842465.
@@ -31,15 +31,15 @@ class AddedErrorTest {
     }
 
     @Test
-    void contributor_isNamedWithItsOperation() {
+    void component_isNamedWithItsOperation() {
         ErrorDistribution<Length> spread = ErrorDistribution.rectangular(mm(0.05));
         AddedError slot = new AddedError("spacer's thickness", Way.ACROSS, "cut rod channel", spread);
         AddedError bars = new AddedError("spacer's thickness", Way.ACROSS, "cut bar slots", spread);
 
-        Budget<Length> both = Budget.named("both cuts").with(slot.contributor()).with(bars.contributor());
+        Budget<Length> both = Budget.named("both cuts").with(slot.component()).with(bars.component());
 
-        assertThat(both.contributors()).hasSize(2);
-        assertThat(slot.contributor().name()).isEqualTo("spacer's thickness (cut rod channel)");
+        assertThat(both.components()).hasSize(2);
+        assertThat(slot.component().name()).isEqualTo("spacer's thickness (cut rod channel)");
         assertThat(slot).hasToString("spacer's thickness, across: rectangular, half-width 0.05 mm");
     }
 

@@ -51,7 +51,7 @@ class CommonPracticeOrderTest {
         List<String> names = plan.names().stream().filter(steps::containsKey).toList();
         assertThat(names).hasSize(25).containsExactlyInAnyOrderElementsOf(steps.keySet());
         assertThat(names.stream().map(steps::get).toList()).isSorted();
-        assertThat(plan.clashes().isEmpty()).isTrue();
+        assertThat(plan.conflicts().isEmpty()).isTrue();
     }
 
     @Tag("long")
@@ -63,7 +63,7 @@ class CommonPracticeOrderTest {
             // The usual order is scrambled, so that only needs and leavings can bring it back.
             OrderPlan plan = shuffled(seed).plan();
 
-            assertThat(plan.clashes().isEmpty()).as("seed %d", seed).isTrue();
+            assertThat(plan.conflicts().isEmpty()).as("seed %d", seed).isTrue();
             for (String[] row : forced) {
                 assertThat(plan.names().indexOf(row[1]))
                         .as("seed %d: %s before %s", seed, row[1], row[2])
@@ -88,10 +88,11 @@ class CommonPracticeOrderTest {
         OrderPlan plan =
                 OrderOfWork.forNeck().keep(early).before("cut rod channel").plan();
         assertThat(plan.works()).as(early).isTrue();
-        return plan.clashes().list().stream()
-                .filter(clash -> clash.condition().filter(condition::equals).isPresent())
-                .filter(clash -> clash.operations().get(0).equals("cut rod channel"))
-                .flatMap(clash -> clash.remedies().stream())
+        return plan.conflicts().list().stream()
+                .filter(conflict ->
+                        conflict.condition().filter(condition::equals).isPresent())
+                .filter(conflict -> conflict.operations().get(0).equals("cut rod channel"))
+                .flatMap(conflict -> conflict.remedies().stream())
                 .map(Remedy::name)
                 .toList();
     }

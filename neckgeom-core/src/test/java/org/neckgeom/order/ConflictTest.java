@@ -14,7 +14,7 @@ import org.neckgeom.order.Conflict.Kind;
 
 class ConflictTest {
 
-    private static Conflict clash(Remedy... remedies) {
+    private static Conflict conflict(Remedy... remedies) {
         return Conflict.of(
                 Kind.IN_THE_WAY,
                 "cut rod channel",
@@ -26,8 +26,9 @@ class ConflictTest {
     }
 
     @Test
-    void toString_namesClashReasonRemedyAndWhatItAdds() {
-        assertThat(clash(Remedy.parallelSpacer(), Remedy.cradle()).toString()).isEqualTo("""
+    void toString_namesConflictReasonRemedyAndWhatItAdds() {
+        assertThat(conflict(Remedy.parallelSpacer(), Remedy.cradle()).toString())
+                .isEqualTo("""
                 cut rod channel: wings in the way, from "glue wings"
                   why     they meet the fence
                   kept    glue wings before cut rod channel
@@ -39,9 +40,9 @@ class ConflictTest {
 
     @Test
     void toString_saysSo_whenThereIsNoRemedy() {
-        assertThat(clash().toString()).endsWith("remedy  none: give up the kept order");
-        assertThat(clash().remedy()).isEmpty();
-        assertThat(clash().adds()).isEmpty();
+        assertThat(conflict().toString()).endsWith("remedy  none: give up the kept order");
+        assertThat(conflict().remedy()).isEmpty();
+        assertThat(conflict().adds()).isEmpty();
     }
 
     @Test
@@ -53,34 +54,38 @@ class ConflictTest {
                 .adding(name, AddedError.Way.DEPTH, ErrorDistribution.bias(mm(0.123456789)));
         List<KeptOrder> kept = Collections.nCopies(20, new KeptOrder(name, "m".repeat(50)));
         for (Kind kind : Kind.values()) {
-            Conflict clash = kind == Kind.CYCLE
+            Conflict conflict = kind == Kind.CYCLE
                     ? Conflict.ofCycle(Collections.nCopies(40, name), Collections.nCopies(40, "r".repeat(200)), kept)
                     : Conflict.of(
                             kind, name, Optional.of(name), Condition.named(name), words, kept, List.of(remedy, remedy));
 
-            assertThat(clash.toString()).as(kind.name()).hasSizeLessThan(1000);
-            assertThat(Conflicts.of(Collections.nCopies(30, clash)).toString()).hasSizeLessThan(1000);
+            assertThat(conflict.toString()).as(kind.name()).hasSizeLessThan(1000);
+            assertThat(Conflicts.of(Collections.nCopies(30, conflict)).toString())
+                    .hasSizeLessThan(1000);
         }
     }
 
     @Test
-    void clashes_sayHowManyHaveNoRemedy() {
+    void conflicts_sayHowManyHaveNoRemedy() {
         assertThat(Conflicts.of(List.of()).toString()).isEqualTo("Conflicts: none");
-        assertThat(Conflicts.of(List.of(clash())).toString()).startsWith("Conflicts: 1 conflict, no remedy\n1. cut");
-        Conflicts mixed = Conflicts.of(List.of(clash(Remedy.shim()), clash()));
+        assertThat(Conflicts.of(List.of(conflict())).toString()).startsWith("Conflicts: 1 conflict, no remedy\n1. cut");
+        Conflicts mixed = Conflicts.of(List.of(conflict(Remedy.shim()), conflict()));
         assertThat(mixed.toString()).startsWith("Conflicts: 2 conflicts, 1 without remedy");
         assertThat(mixed.haveRemedies()).isFalse();
-        assertThat(Conflicts.of(List.of(clash(Remedy.shim()))).haveRemedies()).isTrue();
-        Conflicts many = Conflicts.of(new ArrayList<>(Collections.nCopies(9, clash(Remedy.shim()))));
+        assertThat(Conflicts.of(List.of(conflict(Remedy.shim()))).haveRemedies())
+                .isTrue();
+        Conflicts many = Conflicts.of(new ArrayList<>(Collections.nCopies(9, conflict(Remedy.shim()))));
         assertThat(many.toString()).endsWith("more: table()");
         assertThat(many.table()).contains("\n9. cut rod channel");
     }
 
     @Test
     void equals_comparesEveryPart() {
-        assertThat(clash(Remedy.shim())).isEqualTo(clash(Remedy.shim())).hasSameHashCodeAs(clash(Remedy.shim()));
-        assertThat(clash(Remedy.shim())).isNotEqualTo(clash());
-        assertThat(Conflicts.of(List.of(clash()))).isEqualTo(Conflicts.of(List.of(clash())));
+        assertThat(conflict(Remedy.shim()))
+                .isEqualTo(conflict(Remedy.shim()))
+                .hasSameHashCodeAs(conflict(Remedy.shim()));
+        assertThat(conflict(Remedy.shim())).isNotEqualTo(conflict());
+        assertThat(Conflicts.of(List.of(conflict()))).isEqualTo(Conflicts.of(List.of(conflict())));
     }
 
     @Test

@@ -27,7 +27,7 @@ class OrderOfWorkTest {
                 .plan();
 
         // One operation goes forward, the others stay as they were.
-        assertThat(kept.clashes().isEmpty()).isTrue();
+        assertThat(kept.conflicts().isEmpty()).isTrue();
         assertThat(kept.names().indexOf("fret the fingerboard") + 1)
                 .isEqualTo(kept.names().indexOf("glue fingerboard"));
         assertThat(kept.names().stream().filter(name -> !name.equals("fret the fingerboard")))
@@ -67,13 +67,13 @@ class OrderOfWorkTest {
                 .plan();
 
         assertThat(plan.works()).isTrue();
-        Conflict clash = plan.clashes().list().get(0);
-        assertThat(plan.clashes().list()).hasSize(1);
-        assertThat(clash.kind()).isEqualTo(Kind.IN_THE_WAY);
-        assertThat(clash.operations()).containsExactly("cut rod channel", "glue wings");
-        assertThat(clash.condition()).contains(Condition.WINGS);
-        assertThat(clash.keptOrders()).containsExactly(new KeptOrder("glue wings", "cut rod channel"));
-        assertThat(clash.remedy()).contains(Remedy.parallelSpacer());
+        Conflict conflict = plan.conflicts().list().get(0);
+        assertThat(plan.conflicts().list()).hasSize(1);
+        assertThat(conflict.kind()).isEqualTo(Kind.IN_THE_WAY);
+        assertThat(conflict.operations()).containsExactly("cut rod channel", "glue wings");
+        assertThat(conflict.condition()).contains(Condition.WINGS);
+        assertThat(conflict.keptOrders()).containsExactly(new KeptOrder("glue wings", "cut rod channel"));
+        assertThat(conflict.remedy()).contains(Remedy.parallelSpacer());
         AddedError added = plan.addedErrors().get(0);
         assertThat(added.name()).isEqualTo("spacer's thickness");
         assertThat(added.operation()).isEqualTo("cut rod channel");
@@ -97,11 +97,11 @@ class OrderOfWorkTest {
 
         OrderPlan plan = work.plan();
 
-        Conflict clash = plan.clashes().list().get(0);
-        assertThat(plan.clashes().list()).hasSize(1);
-        assertThat(clash.kind()).isEqualTo(Kind.GONE);
-        assertThat(clash.operations()).containsExactly("cut rod channel", "taper the sides");
-        assertThat(clash.remedy()).contains(Remedy.carrierBoard());
+        Conflict conflict = plan.conflicts().list().get(0);
+        assertThat(plan.conflicts().list()).hasSize(1);
+        assertThat(conflict.kind()).isEqualTo(Kind.GONE);
+        assertThat(conflict.operations()).containsExactly("cut rod channel", "taper the sides");
+        assertThat(conflict.remedy()).contains(Remedy.carrierBoard());
     }
 
     @Test
@@ -113,10 +113,10 @@ class OrderOfWorkTest {
                 .before("taper the sides")
                 .plan();
 
-        assertThat(plan.clashes().list()).hasSize(2);
+        assertThat(plan.conflicts().list()).hasSize(2);
         assertThat(plan.step("cut rod channel").remedies()).containsExactly(Remedy.plungeRouterBetweenRails());
-        assertThat(plan.clashes().list())
-                .allMatch(clash -> clash.remedy().orElseThrow().equals(Remedy.plungeRouterBetweenRails()));
+        assertThat(plan.conflicts().list())
+                .allMatch(conflict -> conflict.remedy().orElseThrow().equals(Remedy.plungeRouterBetweenRails()));
         assertThat(plan.addedErrors()).hasSize(1);
     }
 
@@ -130,7 +130,7 @@ class OrderOfWorkTest {
 
         OrderPlan plan = OrderOfWork.of(cut).plan();
 
-        assertThat(plan.clashes().list()).hasSize(2);
+        assertThat(plan.conflicts().list()).hasSize(2);
         assertThat(plan.addedErrors()).hasSize(1);
     }
 
@@ -144,9 +144,9 @@ class OrderOfWorkTest {
         assertThat(plan.works()).isFalse();
         assertThat(plan.steps()).isEmpty();
         assertThat(plan.addedErrors()).isEmpty();
-        Conflict clash = plan.clashes().list().get(0);
-        assertThat(clash.operations()).contains("glue fingerboard", "cut rod channel");
-        assertThat(clash.remedies()).isEmpty();
+        Conflict conflict = plan.conflicts().list().get(0);
+        assertThat(conflict.operations()).contains("glue fingerboard", "cut rod channel");
+        assertThat(conflict.remedies()).isEmpty();
         assertThat(plan.toString()).contains("NOT POSSIBLE").contains("none: give up the kept order");
     }
 
@@ -162,8 +162,8 @@ class OrderOfWorkTest {
                 .plan();
 
         assertThat(plan.works()).isFalse();
-        assertThat(plan.clashes().list()).hasSize(1);
-        assertThat(plan.clashes().list().get(0).toString())
+        assertThat(plan.conflicts().list()).hasSize(1);
+        assertThat(plan.conflicts().list().get(0).toString())
                 .contains("glue back strap before cut scarf")
                 .contains("cut scarf");
     }
@@ -211,7 +211,7 @@ class OrderOfWorkTest {
                 .without("glue heel block")
                 .plan();
 
-        assertThat(plan.clashes().isEmpty()).isTrue();
+        assertThat(plan.conflicts().isEmpty()).isTrue();
         assertThat(plan.names()).hasSize(24).doesNotContain("glue wings");
     }
 
@@ -221,7 +221,7 @@ class OrderOfWorkTest {
         OrderPlan plan = OrderOfWork.forNeck().without("flatten the face").plan();
 
         assertThat(plan.works()).isFalse();
-        assertThat(plan.clashes().toString()).contains("flat face");
+        assertThat(plan.conflicts().toString()).contains("flat face");
     }
 
     @Test
@@ -242,7 +242,7 @@ class OrderOfWorkTest {
                 .done("square the edges")
                 .plan();
 
-        assertThat(plan.clashes().isEmpty()).isTrue();
+        assertThat(plan.conflicts().isEmpty()).isTrue();
         assertThat(plan.names().get(0)).isEqualTo("mark the lines");
         assertThat(plan.steps().get(0).why()).contains("from the start");
     }
@@ -263,11 +263,11 @@ class OrderOfWorkTest {
             work = work.done(name);
         }
 
-        Conflict clash = work.plan().clashes().list().get(0);
+        Conflict conflict = work.plan().conflicts().list().get(0);
 
-        assertThat(clash.operations()).containsExactly("cut rod channel");
-        assertThat(clash.keptOrders()).isEmpty();
-        assertThat(clash.toString()).contains("wings in the way, there from the start");
+        assertThat(conflict.operations()).containsExactly("cut rod channel");
+        assertThat(conflict.keptOrders()).isEmpty();
+        assertThat(conflict.toString()).contains("wings in the way, there from the start");
     }
 
     @Test
@@ -292,8 +292,8 @@ class OrderOfWorkTest {
     void startingWith_standsInForAnOperation() {
         OrderOfWork work = OrderOfWork.of(Operation.named("bore").needs(JIG));
 
-        assertThat(work.plan().clashes().list().get(0).kind()).isEqualTo(Kind.NEVER);
-        assertThat(work.plan().clashes().toString()).contains("add an operation that puts it");
+        assertThat(work.plan().conflicts().list().get(0).kind()).isEqualTo(Kind.NEVER);
+        assertThat(work.plan().conflicts().toString()).contains("add an operation that puts it");
         assertThat(work.startingWith(JIG).plan().works()).isTrue();
     }
 
@@ -305,9 +305,9 @@ class OrderOfWorkTest {
         OrderPlan plan = work.replacing(work.operation("cut rod channel").despite(Condition.HEEL_BLOCK, own))
                 .plan();
 
-        assertThat(plan.clashes().list().get(0).remedy()).contains(own);
+        assertThat(plan.conflicts().list().get(0).remedy()).contains(own);
         assertThat(plan.addedErrors()).isEmpty();
-        assertThat(plan.clashes().toString()).contains("error not given");
+        assertThat(plan.conflicts().toString()).contains("error not given");
     }
 
     @Test
@@ -321,11 +321,11 @@ class OrderOfWorkTest {
 
         assertThat(work.inThisOrder("square", "slot", "taper")).isEqualTo(work.plan());
         Conflict gone =
-                work.inThisOrder("square", "taper", "slot").clashes().list().get(0);
+                work.inThisOrder("square", "taper", "slot").conflicts().list().get(0);
         assertThat(gone.kind()).isEqualTo(Kind.GONE);
         assertThat(gone.operations()).containsExactly("slot", "taper");
         Conflict early =
-                work.inThisOrder("slot", "square", "taper").clashes().list().get(0);
+                work.inThisOrder("slot", "square", "taper").conflicts().list().get(0);
         assertThat(early.kind()).isEqualTo(Kind.NOT_YET);
         assertThat(early.operations()).containsExactly("slot", "square");
     }

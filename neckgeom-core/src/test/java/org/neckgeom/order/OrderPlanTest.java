@@ -55,7 +55,7 @@ class OrderPlanTest {
 
             if (plan.works()) {
                 working++;
-                withRemedies += plan.clashes().isEmpty() ? 0 : 1;
+                withRemedies += plan.conflicts().isEmpty() ? 0 : 1;
                 List<String> names = plan.names();
                 assertThat(names)
                         .as("seed %d", seed)
@@ -68,9 +68,9 @@ class OrderPlanTest {
                 }
                 List<BenchSimulator.Trouble> troubles = BenchSimulator.run(work.start(), operations(plan));
                 assertThat(troubles).as("seed %d", seed).allMatch(BenchSimulator.Trouble::hasRemedy);
-                assertThat(plan.clashes().list().stream()
-                                .map(clash -> clash.operations().get(0)
-                                        + clash.condition().orElseThrow())
+                assertThat(plan.conflicts().list().stream()
+                                .map(conflict -> conflict.operations().get(0)
+                                        + conflict.condition().orElseThrow())
                                 .toList())
                         .as("seed %d", seed)
                         .containsExactlyInAnyOrderElementsOf(troubles.stream()
@@ -119,7 +119,7 @@ class OrderPlanTest {
     }
 
     @Test
-    void clashes_nameEveryCycleOfKeptOrders() {
+    void conflicts_nameEveryCycleOfKeptOrders() {
         int cyclic = 0;
         for (long seed = 0; seed < 400; seed++) {
             SplittableRandom random = new SplittableRandom(seed);
@@ -140,15 +140,15 @@ class OrderPlanTest {
 
             boolean isCyclic = leftByPeeling(work) > 0;
             assertThat(plan.works()).as("seed %d", seed).isEqualTo(!isCyclic);
-            for (Conflict clash : plan.clashes()) {
+            for (Conflict conflict : plan.conflicts()) {
                 cyclic++;
-                assertThat(clash.kind()).isEqualTo(Kind.CYCLE);
-                List<String> names = clash.operations();
+                assertThat(conflict.kind()).isEqualTo(Kind.CYCLE);
+                List<String> names = conflict.operations();
                 for (int i = 0; i < names.size(); i++) {
                     KeptOrder turn = new KeptOrder(names.get(i), names.get((i + 1) % names.size()));
                     assertThat(work.keptOrders()).as("seed %d", seed).contains(turn);
-                    assertThat(clash.keptOrders()).as("seed %d", seed).contains(turn);
-                    assertThat(clash.reasons().toString()).contains(turn.toString());
+                    assertThat(conflict.keptOrders()).as("seed %d", seed).contains(turn);
+                    assertThat(conflict.reasons().toString()).contains(turn.toString());
                 }
                 assertThat(names).doesNotHaveDuplicates();
             }
@@ -188,26 +188,27 @@ class OrderPlanTest {
 
     @Tag("long")
     @Test
-    void keptOrdersOfAClash_forceItTogether_andNoneIsIdle() {
+    void keptOrdersOfAConflict_forceItTogether_andNoneIsIdle() {
         int blamed = 0;
         for (long seed = 0; seed < 300; seed++) {
             OrderOfWork work = randomNeck(seed);
-            List<Conflict> clashes = work.plan().clashes().list();
-            if (clashes.size() == 1) {
-                Conflict clash = clashes.get(0);
+            List<Conflict> conflicts = work.plan().conflicts().list();
+            if (conflicts.size() == 1) {
+                Conflict conflict = conflicts.get(0);
 
-                Conflicts again = keepingOnly(work, clash.keptOrders()).plan().clashes();
+                Conflicts again =
+                        keepingOnly(work, conflict.keptOrders()).plan().conflicts();
 
                 assertThat(again.list()).as("seed %d", seed).hasSize(1);
-                assertThat(again.list().get(0).condition()).as("seed %d", seed).isEqualTo(clash.condition());
-                for (KeptOrder idle : clash.keptOrders()) {
-                    List<KeptOrder> fewer = new ArrayList<>(clash.keptOrders());
+                assertThat(again.list().get(0).condition()).as("seed %d", seed).isEqualTo(conflict.condition());
+                for (KeptOrder idle : conflict.keptOrders()) {
+                    List<KeptOrder> fewer = new ArrayList<>(conflict.keptOrders());
                     fewer.remove(idle);
-                    assertThat(keepingOnly(work, fewer).plan().clashes())
+                    assertThat(keepingOnly(work, fewer).plan().conflicts())
                             .as("seed %d without %s", seed, idle)
-                            .noneMatch(other -> other.kind() == clash.kind()
-                                    && other.condition().equals(clash.condition())
-                                    && other.operations().equals(clash.operations()));
+                            .noneMatch(other -> other.kind() == conflict.kind()
+                                    && other.condition().equals(conflict.condition())
+                                    && other.operations().equals(conflict.operations()));
                     blamed++;
                 }
             }
@@ -222,8 +223,8 @@ class OrderPlanTest {
             OrderPlan plan = randomNeck(seed).plan();
 
             assertThat(plan.toString()).as("seed %d", seed).hasSizeLessThan(1000);
-            assertThat(plan.clashes().toString()).as("seed %d", seed).hasSizeLessThan(1000);
-            plan.clashes().forEach(clash -> assertThat(clash.toString()).hasSizeLessThan(1000));
+            assertThat(plan.conflicts().toString()).as("seed %d", seed).hasSizeLessThan(1000);
+            plan.conflicts().forEach(conflict -> assertThat(conflict.toString()).hasSizeLessThan(1000));
             plan.steps()
                     .forEach(step ->
                             assertThat(plan.table()).contains(step.toString().substring(0, 3)));
@@ -295,7 +296,7 @@ class OrderPlanTest {
                                 "\n\n",
                                 plan.table(),
                                 plan.toString(),
-                                plan.clashes().table(),
+                                plan.conflicts().table(),
                                 kept.toString()),
                         "usual-order.txt",
                         OrderOfWork.forNeck().plan().table()));
@@ -316,10 +317,12 @@ class OrderPlanTest {
         assertThat(usual.hashCode()).isNotEqualTo(kept.hashCode());
         assertThat(usual).isNotEqualTo(without).isNotEqualTo("work");
         assertThat(without.leftOut()).extracting(Operation::name).containsExactly("glue wings");
-        assertThat(kept.plan().clashes()).isNotEqualTo(usual.plan().clashes()).isNotEqualTo("clashes");
-        assertThat(kept.plan().clashes().hashCode())
-                .isNotEqualTo(usual.plan().clashes().hashCode());
-        assertThat(usual.plan().clashes().isEmpty()).isTrue();
-        assertThat(kept.plan().clashes().isEmpty()).isFalse();
+        assertThat(kept.plan().conflicts())
+                .isNotEqualTo(usual.plan().conflicts())
+                .isNotEqualTo("conflicts");
+        assertThat(kept.plan().conflicts().hashCode())
+                .isNotEqualTo(usual.plan().conflicts().hashCode());
+        assertThat(usual.plan().conflicts().isEmpty()).isTrue();
+        assertThat(kept.plan().conflicts().isEmpty()).isFalse();
     }
 }

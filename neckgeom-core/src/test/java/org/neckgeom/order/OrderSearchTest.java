@@ -80,19 +80,23 @@ class OrderSearchTest {
                         .mapToObj(i -> work.operations().get(i).name())
                         .toList();
                 assertThat(plan.names()).as("seed %d", seed).isEqualTo(expected);
-                assertThat(plan.clashes().list()).as("seed %d clashes", seed).hasSize(best.withRemedy);
+                assertThat(plan.conflicts().list())
+                        .as("seed %d conflicts", seed)
+                        .hasSize(best.withRemedy);
                 possible++;
                 clean += best.withRemedy == 0 ? 1 : 0;
             } else {
                 assertThat(plan.steps()).as("seed %d steps", seed).isEmpty();
-                boolean isCycle = plan.clashes().list().stream().allMatch(c -> c.kind() == Conflict.Kind.CYCLE);
+                boolean isCycle = plan.conflicts().list().stream().allMatch(c -> c.kind() == Conflict.Kind.CYCLE);
                 if (isCycle) {
                     cyclic++;
                 } else {
-                    long stuck = plan.clashes().list().stream()
-                            .filter(clash -> clash.remedies().isEmpty())
+                    long stuck = plan.conflicts().list().stream()
+                            .filter(conflict -> conflict.remedies().isEmpty())
                             .count();
-                    assertThat(stuck).as("seed %d clashes without remedy", seed).isEqualTo(best.withoutRemedy);
+                    assertThat(stuck)
+                            .as("seed %d conflicts without remedy", seed)
+                            .isEqualTo(best.withoutRemedy);
                 }
             }
         }
@@ -141,7 +145,7 @@ class OrderSearchTest {
 
             OrderPlan plan = work.plan();
 
-            assertThat(plan.works() || plan.clashes().list().get(0).kind() == Conflict.Kind.CYCLE)
+            assertThat(plan.works() || plan.conflicts().list().get(0).kind() == Conflict.Kind.CYCLE)
                     .as("seed %d", seed)
                     .isTrue();
         }
@@ -158,7 +162,7 @@ class OrderSearchTest {
         OrderPlan plan = work.plan();
 
         assertThat(plan.works()).isFalse();
-        assertThat(plan.clashes().list().get(0).kind()).isEqualTo(Conflict.Kind.NEVER);
-        assertThat(plan.clashes().list().get(0).condition()).contains(lost);
+        assertThat(plan.conflicts().list().get(0).kind()).isEqualTo(Conflict.Kind.NEVER);
+        assertThat(plan.conflicts().list().get(0).condition()).contains(lost);
     }
 }

@@ -138,7 +138,7 @@ public final class Necks {
                 () -> "0f1e2d3c");
     }
 
-    /** The octave with an order of work that clashes, and a budget. */
+    /** The octave with an order of work that conflicts, and a budget. */
     static Contents workContents() {
         Contents octave = octaveContents();
         return new Contents(

@@ -232,7 +232,7 @@ class SheetTest {
     }
 
     @Test
-    void toHtml_ordersTheStepsAndNamesTheClash() {
+    void toHtml_ordersTheStepsAndNamesTheConflict() {
         Document page = Xml.parsed(Page.of(WORK));
         List<String> steps = Xml.all(page, "ol", "steps").stream()
                 .flatMap(list -> Xml.all(list, "b").stream())

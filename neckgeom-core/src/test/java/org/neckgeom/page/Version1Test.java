@@ -115,7 +115,7 @@ class Version1Test {
             String text = text(name + "-budget-" + i);
             Budget<?> read = Document.BUDGET.read(text);
 
-            assertThat(read.contributors()).hasSize(text.split("\"sensitivity\"", -1).length - 1);
+            assertThat(read.components()).hasSize(text.split("\"sensitivity\"", -1).length - 1);
             assertThat(text).contains("\"title\": \"" + read.title() + "\"");
             assertThat(Document.BUDGET.read(Document.BUDGET.json(read))).isEqualTo(read);
         }
@@ -132,7 +132,7 @@ class Version1Test {
     void spread_ofEachLaw(String law, String size, String now) {
         String shift = size.equals("shift") ? "" : ", \"shift\": {\"value\": 0.5, \"unit\": \"mm\"}";
         String json =
-                "{\"format\": \"neckgeom budget\", \"version\": 1, \"title\": \"t\", \"unit\": \"mm\", \"contributors\":"
+                "{\"format\": \"neckgeom budget\", \"version\": 1, \"title\": \"t\", \"unit\": \"mm\", \"components\":"
                         + " [{\"name\": \"a\", \"step\": \"s\", \"sensitivity\": 2, \"spread\": {\"law\": \"" + law
                         + "\", \"" + size
                         + "\": {\"value\": 0.25, \"unit\": \"mm\"}" + shift + "}}]}";
@@ -143,7 +143,7 @@ class Version1Test {
         assertThat(today.contains("\"distribution\": \"" + law + '"'))
                 .isEqualTo(List.of("triangular", "arcsine").contains(law));
         assertThatThrownBy(() -> Document.BUDGET.read(json.replace('"' + size + '"', "\"size\"")))
-                .hasMessageContaining("contributors[1].spread");
+                .hasMessageContaining("components[1].spread");
     }
 
     /** What has no key today is held to what it follows from. */

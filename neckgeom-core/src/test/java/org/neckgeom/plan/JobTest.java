@@ -79,7 +79,7 @@ class JobTest {
                 .trialCut(TrialCut.walls(inch(1.2), inch(1.3)));
     }
 
-    private static Job readAndClashing() {
+    private static Job readAndConflicting() {
         return asGiven()
                 .measured(MeasuredNeck.none()
                         .read(NeckFeature.CHANNEL_DEPTH, Estimate.of(mm(9.05), mm(0.02)))
@@ -98,14 +98,14 @@ class JobTest {
 
     /** Plans of every state: nothing given, much given, inches, read on the neck, to stop for. */
     static List<Job> samples() {
-        return List.of(PLAIN, asGiven(), inInches(), readAndClashing(), toStopFor());
+        return List.of(PLAIN, asGiven(), inInches(), readAndConflicting(), toStopFor());
     }
 
     private static String whole(Job plan) {
         Stream<Object> order = Stream.of(
                 plan.plan().work(),
                 plan.plan().work().plan(),
-                plan.plan().work().plan().clashes());
+                plan.plan().work().plan().conflicts());
         return Stream.of(
                         Stream.of(plan, plan.plan().status().toString(), plan.measured()),
                         plan.plan().checks().stream(),
@@ -164,7 +164,7 @@ class JobTest {
                         "plain.txt", whole(PLAIN),
                         "given.txt", whole(asGiven()),
                         "inches.txt", whole(inInches()),
-                        "read.txt", whole(readAndClashing()),
+                        "read.txt", whole(readAndConflicting()),
                         "stop.txt", whole(toStopFor())));
     }
 
@@ -211,7 +211,7 @@ class JobTest {
                 PLAIN.trialCut(SampleBench.offCentre()),
                 PLAIN.limits(NeckLimits.withDefaults().slotOffset(mm(0.123))),
                 inInches(),
-                readAndClashing());
+                readAndConflicting());
 
         assertThat(unlike).doesNotHaveDuplicates();
         assertThat(unlike.stream().map(Object::hashCode)).doesNotHaveDuplicates();

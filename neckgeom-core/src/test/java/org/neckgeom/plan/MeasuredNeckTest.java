@@ -486,7 +486,7 @@ class MeasuredNeckTest {
 
     /** What the maker keeps goes on being kept: read as carved, the channel that was to come after it is left to do. */
     @Test
-    void order_ofWhatIsLeft_clashesWhereTheMakerKeptItSo() {
+    void order_ofWhatIsLeft_conflictsWhereTheMakerKeptItSo() {
         Job carvedFirst = PLAN.order(
                         PLAN.plan().work().keep("rough out the back").before("cut rod channel"))
                 .measured(MeasuredNeck.none().scarfAngle(Estimate.of(deg(12), deg(0.1))));

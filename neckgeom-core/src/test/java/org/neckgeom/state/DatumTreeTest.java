@@ -38,10 +38,10 @@ class DatumTreeTest {
     void across_carriesErrorsByTheLeverOfTheTwoStations() {
         Budget<Length> bridge = WORK.across("heel", "body joint", mm(560));
 
-        assertThat(bridge.contributors())
+        assertThat(bridge.components())
                 .extracting(UncertaintyComponent::sensitivity)
                 .containsExactly(-5.375, 6.375);
-        assertThat(bridge.contributors())
+        assertThat(bridge.components())
                 .extracting(UncertaintyComponent::name)
                 .containsExactly("body joint at 305 mm", "body joint at 345 mm");
     }
@@ -57,7 +57,7 @@ class DatumTreeTest {
         double board = 0.08 * 0.08 / 3.0 * (lever(10, 280, x) + lever(280, 10, x));
         assertThat(bridge.rootSumSquare().libraryUncertainty())
                 .isCloseTo(Math.sqrt(joint + heel + board), within(1e-14));
-        assertThat(bridge.contributors()).extracting(UncertaintyComponent::step).doesNotContain("rod channel");
+        assertThat(bridge.components()).extracting(UncertaintyComponent::step).doesNotContain("rod channel");
     }
 
     private static double lever(double own, double other, double x) {
@@ -69,25 +69,25 @@ class DatumTreeTest {
     void across_meetsTheErrorsAtTheStationsThemselves() {
         Budget<Length> there = WORK.across("rod channel", "fingerboard", mm(10));
 
-        assertThat(there.contributors().get(0).sensitivity()).isCloseTo(1.0, within(1e-15));
-        assertThat(there.contributors().get(1).sensitivity()).isCloseTo(0.0, within(1e-15));
+        assertThat(there.components().get(0).sensitivity()).isCloseTo(1.0, within(1e-15));
+        assertThat(there.components().get(1).sensitivity()).isCloseTo(0.0, within(1e-15));
     }
 
     @Test
     void across_turnsItsSignWithTheOrder() {
         assertThat(WORK.across("rod channel", "heel", mm(100))
-                        .contributors()
+                        .components()
                         .get(0)
                         .sensitivity())
                 .isEqualTo(-WORK.across("heel", "rod channel", mm(100))
-                        .contributors()
+                        .components()
                         .get(0)
                         .sensitivity());
     }
 
     @Test
     void across_ofAFeatureAndItselfIsNothing() {
-        assertThat(WORK.across("heel", "heel", mm(100)).contributors()).isEmpty();
+        assertThat(WORK.across("heel", "heel", mm(100)).components()).isEmpty();
         assertThat(WORK.across("heel", "heel", mm(100)).distribution().probabilityUpTo(mm(0)))
                 .isEqualTo(1.0);
     }
@@ -96,7 +96,7 @@ class DatumTreeTest {
     void across_fromTheBlankShowsTheCentring() {
         Budget<Length> board = WORK.across(DatumTree.BLANK, "fingerboard", mm(10));
 
-        assertThat(board.contributors()).extracting(UncertaintyComponent::step).contains("rod channel");
+        assertThat(board.components()).extracting(UncertaintyComponent::step).contains("rod channel");
     }
 
     /** A budget of the tree against trials of the tree itself: straight lines drawn through both stations. */
@@ -251,7 +251,7 @@ class DatumTreeTest {
                 .at(inch(0.5), mm(290))
                 .each(ErrorDistribution.normal(mm(0.05)));
 
-        assertThat(work.across("rod channel", "heel", inch(1)).contributors())
+        assertThat(work.across("rod channel", "heel", inch(1)).components())
                 .extracting(UncertaintyComponent::name)
                 .containsExactly("heel at 0.5 in", "heel at 11.4173 in");
     }

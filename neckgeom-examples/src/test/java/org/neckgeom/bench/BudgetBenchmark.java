@@ -19,7 +19,7 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 
-/** Budgets of twelve mixed contributors, exactly; gradients beside plain evaluation, differences and Hipparchus. */
+/** Budgets of twelve mixed components, exactly; gradients beside plain evaluation, differences and Hipparchus. */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)

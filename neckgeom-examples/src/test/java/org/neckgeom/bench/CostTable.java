@@ -107,7 +107,7 @@ final class CostTable {
 
     private void budget() {
         row(
-                "budget of 12 contributors, exactly: two quantiles and yield",
+                "budget of 12 components, exactly: two quantiles and yield",
                 "BudgetBenchmark.exactBudget",
                 "from bare parts " + time("BudgetBenchmark.exactCold")
                         + (run.hasOpenTurns() ? ", OpenTURNS " + Scores.time(run.openTurns("cold")) : "")
@@ -129,7 +129,7 @@ final class CostTable {
 
     private void trials() {
         million(
-                "10^6 trials of 12 contributors, one thread",
+                "10^6 trials of 12 components, one thread",
                 "TrialsBenchmark.oneThread",
                 "the same draws without a model " + ms("TrialsBenchmark.bareDraws") + ", row by row with commons-rng "
                         + ms("TrialsBenchmark.rowsOfXoshiroByInverse") + " as one writes it first, "

@@ -25,7 +25,7 @@ import org.neckgeom.strength.ReliefScan;
 /** Time and memory of a single thread against the size of the question; prints {@code subject;size;microseconds;bytes}. */
 final class Growth {
 
-    private static final int[] CONTRIBUTORS = {2, 5, 10, 20, 50, 100, 200, 500, 1_000, 2_000};
+    private static final int[] COMPONENTS = {2, 5, 10, 20, 50, 100, 200, 500, 1_000, 2_000};
     private static final int[] STATIONS = {10, 30, 100, 300, 1_000, 3_000, 10_000, 30_000, 100_000};
     private static final int[] TRIALS = {10_000, 100_000, 1_000_000, 10_000_000, 100_000_000};
     private static final int[] FEATURES = {2, 5, 10, 20, 50, 100, 200, 500, 1_000, 2_000, 5_000};
@@ -44,14 +44,14 @@ final class Growth {
      */
     public static void main(String[] args) {
         measure(
-                "budget made one contributor at a time",
-                CONTRIBUTORS,
-                n -> budget(n).contributors().size());
+                "budget made one component at a time",
+                COMPONENTS,
+                n -> budget(n).components().size());
         Budget<Length>[] budgets = budgets();
         measure(
-                "exact distribution, interval and yield of contributors",
-                CONTRIBUTORS,
-                n -> answer(budgets[indexOf(CONTRIBUTORS, n)]));
+                "exact distribution, interval and yield of components",
+                COMPONENTS,
+                n -> answer(budgets[indexOf(COMPONENTS, n)]));
         FloorThickness wood = wood();
         measure("wood left at stations", STATIONS, n -> wood.alongMm(n)[n / 2]);
         ReliefScan scan = new ReliefScan(channel(), 2.4);
@@ -128,9 +128,9 @@ final class Growth {
 
     @SuppressWarnings({"unchecked", "rawtypes"}) // an array of a generic type cannot be made otherwise
     private static Budget<Length>[] budgets() {
-        Budget<Length>[] all = new Budget[CONTRIBUTORS.length];
+        Budget<Length>[] all = new Budget[COMPONENTS.length];
         for (int i = 0; i < all.length; i++) {
-            all[i] = budget(CONTRIBUTORS[i]);
+            all[i] = budget(COMPONENTS[i]);
         }
         return all;
     }

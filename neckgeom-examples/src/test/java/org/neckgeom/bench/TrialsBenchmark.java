@@ -25,7 +25,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 
 /**
- * A million trials of twelve contributors or of a function of eight, time of one trial: beside the same draws without a
+ * A million trials of twelve components or of a function of eight, time of one trial: beside the same draws without a
  * model, and beside general generators row by row. Percentiles of a million values, time of one value.
  */
 @State(Scope.Benchmark)

@@ -8,7 +8,7 @@ import java.util.function.DoubleSupplier;
 import javax.measure.quantity.Length;
 import org.neckgeom.measure.ErrorDistribution;
 
-/** Opens the kernels of this package to the benchmarks: twelve mixed contributors, cold chains, bare draws, trials. */
+/** Opens the kernels of this package to the benchmarks: twelve mixed components, cold chains, bare draws, trials. */
 public final class BudgetKernels {
 
     private static final double[] NORMALS = {0.05, 0.03, 0.02, 0.04, 0.01};
@@ -161,7 +161,7 @@ public final class BudgetKernels {
         return sum;
     }
 
-    /** A random chain of 1 to 12 contributors over four decades. */
+    /** A random chain of 1 to 12 components over four decades. */
     public static RandomChain randomChain(SplittableRandom random) {
         Parts.Builder builder = new Parts.Builder();
         int count = 1 + random.nextInt(12);

@@ -27,7 +27,7 @@ class OnePieceNeckTest {
 
         assertThat(steps).doesNotContain("cut scarf", "glue head").contains("saw out the head");
         assertThat(steps).containsSubsequence("mark the lines", "saw out the head", "true the head", "glue wings");
-        assertThat(plan(ONE_PIECE).plan().work().plan().clashes().list()).isEmpty();
+        assertThat(plan(ONE_PIECE).plan().work().plan().conflicts().list()).isEmpty();
         assertThat(cautions(ONE_PIECE)).noneMatch(words -> words.contains("sloped joint"));
     }
 

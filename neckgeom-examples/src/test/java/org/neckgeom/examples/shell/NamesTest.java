@@ -26,16 +26,16 @@ class NamesTest {
         List<String> theirs = new ArrayList<>(ScriptShell.classicImports());
         theirs.addAll(List.of("java.lang", "javax.measure", "javax.measure.quantity"));
 
-        List<String> clashes = new ArrayList<>();
+        List<String> conflicts = new ArrayList<>();
         for (Class<?> type : PublicSurface.types()) {
             for (String name : theirs) {
                 if (PublicSurface.load(name + "." + type.getSimpleName()) != null) {
-                    clashes.add(type.getName() + " with " + name);
+                    conflicts.add(type.getName() + " with " + name);
                 }
             }
         }
 
-        assertThat(clashes).isEmpty();
+        assertThat(conflicts).isEmpty();
         assertThat(PublicSurface.load("java.util.List")).as("the look-up works").isNotNull();
         assertThat(PublicSurface.load("javax.measure.quantity.Length")).isNotNull();
     }
