@@ -51,17 +51,14 @@ public final class Branch {
                     plain instanceof List<?> list ? list.stream().map(Node::put).toList() : plain, null);
         }
 
+        @SuppressWarnings("unchecked") // made above
         Optional<Map<String, Node>> group() {
-            return content instanceof Map<?, ?> ? Optional.of(cast(content)) : Optional.empty();
-        }
-
-        Optional<List<Node>> items() {
-            return content instanceof List<?> ? Optional.of(cast(content)) : Optional.empty();
+            return content instanceof Map<?, ?> ? Optional.of((Map<String, Node>) content) : Optional.empty();
         }
 
         @SuppressWarnings("unchecked") // made above
-        private static <T> T cast(Object content) {
-            return (T) content;
+        Optional<List<Node>> items() {
+            return content instanceof List<?> ? Optional.of((List<Node>) content) : Optional.empty();
         }
 
         boolean isEmpty() {

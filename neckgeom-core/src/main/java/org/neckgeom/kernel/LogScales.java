@@ -20,6 +20,7 @@ import org.neckgeom.numeric.NormalLaw;
  * @param fastest how many radians a wave may turn for one standard deviation of the logarithm; infinite where the grid is fine
  *     enough for every wave
  */
+@SuppressWarnings("ArrayRecordComponent") // stays in this package and is never compared
 record LogScales(double[] factor, double[] weight, double logDeviation, double fastest) {
 
     /** A normal logarithm passes so many standard deviations with a probability of 1e-12. */

@@ -14,6 +14,7 @@ import java.util.List;
  * @param others the same, of errors that were divided by the factor
  * @param factor the factor
  */
+@SuppressWarnings("ArrayRecordComponent") // stays in this package and is never compared
 record RoughSeries(
         double[] re,
         double[] im,

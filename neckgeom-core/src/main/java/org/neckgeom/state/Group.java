@@ -14,6 +14,7 @@ import org.neckgeom.measure.ErrorDistribution.Law;
  * @param covariance of the normal part
  * @param others causes of other laws
  */
+@SuppressWarnings("ArrayRecordComponent") // stays in this package and is never compared
 record Group(double[] low, double[] high, double[][] covariance, List<Other> others) {
 
     /**
@@ -24,6 +25,7 @@ record Group(double[] low, double[] high, double[][] covariance, List<Other> oth
      * @param coefficients in each deviation
      * @param logDeviation of its own scale
      */
+    @SuppressWarnings("ArrayRecordComponent") // stays in this package and is never compared
     record Other(Cause cause, double factor, double[] coefficients, double logDeviation) {
 
         Law law() {

@@ -38,6 +38,7 @@ final class GroupPoints {
      * @param closes deviations of which it is the last cause
      * @param moves deviations with causes still to come
      */
+    @SuppressWarnings("ArrayRecordComponent") // stays in this package and is never compared
     private record Column(ColumnLaw law, double logDeviation, double[] coefficients, int[] closes, int[] moves) {}
 
     private final Group group;

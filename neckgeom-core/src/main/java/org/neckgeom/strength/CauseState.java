@@ -32,6 +32,7 @@ final class CauseState {
      * @param misfit reading less what is expected with all causes at 0
      * @param uncertainty standard uncertainty of its own, more than 0
      */
+    @SuppressWarnings("ArrayRecordComponent") // stays in this package and is never compared
     record Row(double[] row, double misfit, double uncertainty) {}
 
     /** After a reading. */
