@@ -66,6 +66,7 @@ final class Cut {
     }
 
     /** Along the line inside and outside take turns: each end of a run is joined to its neighbour across the inside. */
+    @SuppressWarnings("ReferenceEquality") // ends may lie on each other, and each is one end
     private static List<List<Spot>> joined(List<Run> runs) {
         if (runs.isEmpty()) {
             return List.of();
@@ -114,6 +115,7 @@ final class Cut {
         return twice / 2;
     }
 
+    @SuppressWarnings("ReferenceEquality") // ends may lie on each other, and each is one end
     private static Spot partner(List<Spot> ends, Spot end) {
         int at = 0;
         while (ends.get(at) != end) {

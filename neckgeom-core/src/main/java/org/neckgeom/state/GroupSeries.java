@@ -6,6 +6,7 @@ import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
@@ -149,7 +150,7 @@ final class GroupSeries {
     }
 
     private static LawTable table(Law law, double logDeviation) {
-        return logDeviation == Cause.GUESS ? GUESSED.get(law) : new LawTable(law, logDeviation);
+        return logDeviation == Cause.GUESS ? Objects.requireNonNull(GUESSED.get(law)) : new LawTable(law, logDeviation);
     }
 
     static boolean suits(Group.Other one) {

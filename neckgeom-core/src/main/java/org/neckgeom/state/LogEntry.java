@@ -146,6 +146,15 @@ public final class LogEntry extends Noun<LogEntry> {
     }
 
     /**
+     * {@return this line with who did the step}
+     *
+     * @param who one line of text
+     */
+    public LogEntry by(String who) {
+        return new LogEntry(values().with(BY, who));
+    }
+
+    /**
      * {@return this line with its neck and what was read on it}
      *
      * @param neck its name

@@ -215,7 +215,7 @@ public final class ShopLog extends ValueAnswer {
     }
 
     private static double forgotten(double degrees, double prior, long weeks) {
-        return prior + StrictMath.pow(KEPT_A_WEEK, Math.max(0, weeks)) * (degrees - prior);
+        return prior + StrictMath.pow(KEPT_A_WEEK, (double) Math.max(0, weeks)) * (degrees - prior);
     }
 
     /** Settings, and of readings with a shared zero their distances from the mean of their day. */
@@ -256,7 +256,7 @@ public final class ShopLog extends ValueAnswer {
                 double degrees = shared ? (n - 1.0) / n : 1.0;
                 // About their own mean the squares of n residuals are worth n - 1.
                 double residual = shared && n > 1 ? (one[0] - mean) * Math.sqrt(n / (n - 1.0)) : one[0] - mean;
-                draws.add(new Draw(weekOf.get(key), residual, one[1], degrees));
+                draws.add(new Draw(Objects.requireNonNull(weekOf.get(key)), residual, one[1], degrees));
             }
         });
         return draws;
@@ -272,8 +272,8 @@ public final class ShopLog extends ValueAnswer {
         List<String> names = List.copyOf(jigs.keySet());
         for (int i = 0; i < names.size(); i++) {
             for (int j = i + 1; j < names.size(); j++) {
-                double[] a = squares(jigs.get(names.get(i)));
-                double[] b = squares(jigs.get(names.get(j)));
+                double[] a = squares(jigs.getOrDefault(names.get(i), List.of()));
+                double[] b = squares(jigs.getOrDefault(names.get(j), List.of()));
                 if (a[1] >= 2.0 && b[1] >= 2.0 && a[0] > 0.0 && b[0] > 0.0) {
                     double ratio = a[0] / a[1] / (b[0] / b[1]);
                     double tail = ratio > 1.0 ? fTail(ratio, a[1], b[1]) : fTail(1.0 / ratio, b[1], a[1]);

@@ -3,6 +3,7 @@ package org.neckgeom.state;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * Causes given readings: mean and a square root of the covariance of the causes that readings touch; the others are as
@@ -60,7 +61,11 @@ final class Solved {
     }
 
     private int place(Deviation of, int i) {
-        return places.get(of.name(i));
+        return place(of.name(i));
+    }
+
+    private int place(String cause) {
+        return Objects.requireNonNull(places.get(cause));
     }
 
     /** Takes a reading in, and returns the log of its likelihood but for a constant. */
@@ -120,12 +125,12 @@ final class Solved {
 
     /** True where the cause is in a reading, so that its law is normal now. */
     boolean isTouched(String cause) {
-        return touched[places.get(cause)] >= 0;
+        return touched[place(cause)] >= 0;
     }
 
     /** Place of a cause among those that readings touch. */
     int touchedPlace(String cause) {
-        return touched[places.get(cause)];
+        return touched[place(cause)];
     }
 
     /** How many standard deviations a cause lies off its mean where the causes' root has these coordinates, so many times wider. */
@@ -138,7 +143,7 @@ final class Solved {
     }
 
     double sd(String cause) {
-        return sds[places.get(cause)];
+        return sds[place(cause)];
     }
 
     double mean(Deviation of) {
