@@ -75,8 +75,8 @@ final class BudgetDrawings {
                 + shown.style().small(law.standardDeviation().libraryValue()) + ".";
         Drawing drawing = new Drawing(
                 part.title() + ": distribution of the result",
-                "The distribution of the result as a curve over its value. Dashed: " + dashed + ". Within the limits: " + chance
-                        + ". " + deviation,
+                "The distribution of the result as a curve over its value. Dashed: " + dashed + ". Within the limits: "
+                        + chance + ". " + deviation,
                 CURVE_TOP + CURVE_HEIGHT + 46);
         double floor = CURVE_TOP + CURVE_HEIGHT;
         List<Spot> curve = density(law, scale, floor);

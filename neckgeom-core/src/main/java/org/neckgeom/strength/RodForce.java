@@ -45,6 +45,8 @@ public final class RodForce extends ValueAnswer {
         }
     }
 
+    private static final Creep YEAR = Creep.after(365.25);
+
     private static final Form<RodForce> OBSTACLE = Form.<RodForce>of("obstacle")
             .fact("slackRelief", Likely.KIND, "under the strings alone", x -> x.slack)
             .fact("limit", Kind.libraryValue(ShopUnit.NEWTON), "greatest force of the rod", x -> x.question.limit())
@@ -74,6 +76,12 @@ public final class RodForce extends ValueAnswer {
                     "rodLimit", StrungNeck.ROD_LIMIT, "at most", x -> x.likely().map(f -> x.question))
             .line("rodLimit", "rod limit", "{rodLimit}")
             .row("slackRelief", "rod slack", Likely.KIND, "under the strings alone", x -> x.slack)
+            .factIfAny(
+                    "afterAYear",
+                    Likely.KIND,
+                    "relief so set, after a year of creep",
+                    x -> x.set().map(YEAR::of))
+            .line("afterAYear", "after a year", "{afterAYear} by creep, if left alone")
             .fact("hump", Kind.MM, "left beside the relief, 0 or more", x -> x.hump)
             .line("hump", "hump left", x -> x.hump > 0, "{hump:text}: the neck is an S")
             .row("straightedge", "straightedge", StrungNeck.STRAIGHTEDGE, "where it lies", x -> x.question)
@@ -153,6 +161,13 @@ public final class RodForce extends ValueAnswer {
     /** A force that no rod of this kind can give is no answer to anyone. */
     private Optional<Likely<Force>> likely() {
         return force.isWhole() && force.high() >= question.leastForce() ? Optional.of(force) : Optional.empty();
+    }
+
+    /** The relief that the rod leaves, where it can. */
+    private Optional<Likely<Length>> set() {
+        return wanted > 0 && reach() != Reach.CANNOT
+                ? Optional.of(new Likely<>(wanted, wanted, wanted, style().unit()))
+                : Optional.empty();
     }
 
     private Optional<Likely<Torque>> moment() {

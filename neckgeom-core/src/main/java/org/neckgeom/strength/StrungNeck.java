@@ -181,12 +181,19 @@ record StrungNeck(
         return MadeNeck.effects(made(), made -> made.relief(from, to));
     }
 
-    private BowKnowledge knowledge() {
+    /** What is known of the causes after the readings. */
+    CauseState state() {
         CauseState state = CauseState.prior();
-        for (BenchRows.Named row : BenchRows.of(made(), readings)) {
-            state = state.after(row.row());
+        if (!readings.isEmpty()) {
+            for (BenchRows.Named row : BenchRows.of(made(), readings)) {
+                state = state.after(row.row());
+            }
         }
-        return new BowKnowledge(state, effects(), NeckModel.spread(neck));
+        return state;
+    }
+
+    private BowKnowledge knowledge() {
+        return new BowKnowledge(state(), effects(), NeckModel.spread(neck));
     }
 
     Bench bench() {
@@ -206,16 +213,22 @@ record StrungNeck(
         /** On the neck as the model has it, at means and medians. */
         Straightedge middle() {
             Straightedge[] found = new Straightedge[1];
-            knowledge.atMeans((neck, board, softness, load, arm) -> {
-                found[0] = with(neck, board).softer(softness, load, arm);
-                return 0;
-            });
+            knowledge.atMeans(
+                    given -> {
+                        found[0] = with(given);
+                        return 0;
+                    },
+                    0);
             return found[0];
         }
 
         /** On the plain beam: mean moduli, and nothing of what the beam leaves out. */
         Straightedge bare() {
             return with(1, 1);
+        }
+
+        private Straightedge with(BowKnowledge.Given given) {
+            return with(given.neck(), given.board()).softer(given.softness(), given.load(), given.arm());
         }
 
         private Straightedge with(double backFactor, double boardFactor) {
@@ -227,11 +240,22 @@ record StrungNeck(
          * The result at the means, then the ends of its interval; for each question, most of them by the same scans.
          */
         List<double[]> intervals(List<ToDoubleFunction<Straightedge>> questions) {
+            return intervals(Creep.NONE, questions);
+        }
+
+        /** The same after creep, which bows the neck further under strings less rod. */
+        List<double[]> intervals(Creep creep, List<ToDoubleFunction<Straightedge>> questions) {
             Map<List<Double>, Straightedge> known = new HashMap<>();
             return questions.stream()
-                    .map(shown -> knowledge.interval((back, board, softness, load, arm) ->
-                            shown.applyAsDouble(known.computeIfAbsent(List.of(back, board), moduli -> with(back, board))
-                                    .softer(softness, load, arm))))
+                    .map(shown -> knowledge.interval(
+                            given -> shown.applyAsDouble(known.computeIfAbsent(
+                                            List.of(given.neck(), given.board()),
+                                            moduli -> with(given.neck(), given.board()))
+                                    .softer(
+                                            given.softness() + creep.logSinceTuning(given.own()[0]),
+                                            given.load(),
+                                            given.arm())),
+                            1))
                     .toList();
         }
     }

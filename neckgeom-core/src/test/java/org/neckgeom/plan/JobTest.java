@@ -80,7 +80,8 @@ class JobTest {
     }
 
     private static Job readAndClashing() {
-        return asGiven().measured(MeasuredNeck.none()
+        return asGiven()
+                .measured(MeasuredNeck.none()
                         .read(NeckFeature.CHANNEL_DEPTH, Estimate.of(mm(9.05), mm(0.02)))
                         .backDepth(mm(100), Estimate.of(mm(14.6), mm(0.05))))
                 .order(OrderOfWork.forNeck().keep("glue wings").before("cut rod channel"));

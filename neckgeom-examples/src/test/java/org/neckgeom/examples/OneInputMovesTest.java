@@ -59,7 +59,8 @@ class OneInputMovesTest {
                         "nut width: 34 mm",
                         "nut width: 36 mm",
                         Set.of(HEAD, FRETS, BOARD, ACROSS, BACK, WOOD, RELIEF, WEATHER)),
-                // the nut's slots rise and with them the breaks; the fret plane rises and tips the neck, and a gap at the
+                // the nut's slots rise and with them the breaks; the fret plane rises and tips the neck, and a gap at
+                // the
                 // heel's face reaches the string's length by its height
                 input("  thickness: 6 mm  ", "  thickness: 7 mm  ", Set.of(HEAD, BOARD, ANGLE, HEEL, RELIEF, ERRORS)),
                 // the joint, the board's length, and what is stacked under the shaft
