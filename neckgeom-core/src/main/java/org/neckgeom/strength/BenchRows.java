@@ -22,8 +22,8 @@ final class BenchRows {
 
     private static final double CLAMPED_U = 0.010;
 
-    /** Each of two reliefs read with a feeler gauge and a straightedge, mm. */
-    private static final double FEELER_MM = 0.005;
+    /** What open slots cost is known to this, of itself: slots.csv and more_slots.py over depths of neck. */
+    private static final double OPEN_U = 0.1;
 
     private static final double SHEAR_AREA = 5.0 / 6;
 
@@ -54,7 +54,9 @@ final class BenchRows {
         }
         readings.shafts().forEach(shaft -> bench.bent("shaft weighed down", made.withoutBoard(), shaft));
         readings.necks().forEach(neck -> bench.bent("neck weighed down", made, neck));
-        readings.reliefChange().ifPresent(bench::relief);
+        readings.reliefChange()
+                .ifPresent(change -> bench.relief(
+                        change, Math.sqrt(2) * readings.reliefUncertainty().libraryValue()));
         return List.copyOf(bench.rows);
     }
 
@@ -82,20 +84,18 @@ final class BenchRows {
         }
         row[Cause.PLACE.ordinal()] = isSupported ? SUPPORTED_U : CLAMPED_U;
         row[Cause.WEIGHT.ordinal()] = WEIGHT_U;
-        double ratio = reading.readings().perNewton() / fall(neck, isSupported);
-        add(what, ratio, halfVariances(row), row, reading.readings().uncertainty());
+        double open = reading.isFretted() ? 0 : row[Cause.SLOTS.ordinal()];
+        row[Cause.SLOTS.ordinal()] -= open;
+        double ratio = reading.readings().perNewton() / fall(neck, isSupported) * StrictMath.exp(-open);
+        double uncertainty = StrictMath.hypot(reading.readings().uncertainty(), OPEN_U * open);
+        add(what, ratio, halfVariances(row), row, uncertainty);
     }
 
-    private void relief(double change) {
+    private void relief(double change, double uncertainty) {
         double from = made.neck().scale().fretMm(made.neck().bodyAtFret() > 1 ? 1 : 0);
         double to = made.beam().length();
         double[] row = MadeNeck.effects(made, one -> one.relief(from, to));
-        add(
-                "relief at two tensions",
-                change / made.relief(from, to),
-                halfVariances(row),
-                row,
-                Math.sqrt(2) * FEELER_MM / change);
+        add("relief at two tensions", change / made.relief(from, to), halfVariances(row), row, uncertainty / change);
     }
 
     /** The medians of both woods lie below their means, by half the variance of ln E. */

@@ -22,6 +22,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.neckgeom.form.Tree;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.table.Spelling;
 import org.neckgeom.validation.Rows;
 
 /** Calibration on the bench, against src/test/resources/strength2 and by simulated necks. */
@@ -230,6 +231,87 @@ class StiffnessKnowledgeTest {
                 .hasMessageContaining("weights");
         assertThatThrownBy(() -> StiffnessReadings.none().relief(mm(0.2), mm(0.1)))
                 .hasMessageContaining("relief at pitch must be more than");
+    }
+
+    /** The reading's own uncertainty is what the row has: a coarse one narrows less. */
+    @Test
+    void standardUncertainty_isThatOfTheReading() {
+        Neck neck = ReferenceNecks.ofTableWoods(ReferenceNecks.GUITAR.neck());
+        StiffnessReadings none = StiffnessReadings.none();
+        BlankTapped tapped = BlankTapped.of(mm(700)).section(mm(60), mm(25)).rings(newton(7.2), hertz(219.5));
+        Map<StiffnessReadings, StiffnessReadings> coarse = Map.of(
+                none.neckBlank(NECK_BLANK), none.neckBlank(NECK_BLANK.standardUncertainty(mm(0.03))),
+                none.boardBlank(NECK_BLANK), none.boardBlank(NECK_BLANK.thicknessUncertainty(mm(0.5))),
+                none.neckBlank(tapped), none.neckBlank(tapped.standardUncertainty(hertz(5))),
+                none.boardBlank(tapped), none.boardBlank(tapped.thicknessUncertainty(mm(0.5))),
+                none.neck(WEIGHED), none.neck(WEIGHED.standardUncertainty(mm(0.01))),
+                none.relief(mm(0), mm(0.18)), none.relief(mm(0), mm(0.18)).reliefUncertainty(mm(0.02)));
+
+        coarse.forEach((fine, rough) -> assertThat(
+                        Relief.of(neck).knowing(rough).underStrings().relativeUncertainty())
+                .as(rough.toString())
+                .isGreaterThan(Relief.of(neck).knowing(fine).underStrings().relativeUncertainty() * 1.001));
+        // 3 u(h)/h: 0.5 mm on 22 mm is 6.8 %, and the 1.2 % that stay as they are.
+        assertThat(NECK_BLANK.thicknessUncertainty(mm(0.5)).uncertainty()).isCloseTo(0.0691, within(0.0005));
+        // 2 u(f)/f: 5 Hz on 219.5 Hz is 4.6 %.
+        assertThat(tapped.standardUncertainty(hertz(5)).uncertainty()).isCloseTo(0.0468, within(0.0005));
+    }
+
+    /** A neck before fretting is softer by its open slots, which the reading then takes off. */
+    @Test
+    void slotsOpen_takeOffWhatOpenSlotsCost() {
+        Neck neck = ReferenceNecks.ofTableWoods(ReferenceNecks.GUITAR.neck());
+        MadeNeck made = StrungNeck.usual(neck).made();
+        double load = 8 * GRAVITY;
+        double sawn = load * BenchRows.fall(made.with(Cause.SLOTS), true);
+        NeckBent open = NeckBent.supported(newton(load), mm(sawn)).slotsOpen();
+        NeckBent closed = NeckBent.supported(newton(load), mm(load * BenchRows.fall(made, true)));
+
+        BenchRows.Named row =
+                BenchRows.of(made, StiffnessReadings.none().neck(open)).get(0);
+        assertThat(row.overExpected()).isCloseTo(1, within(1e-9));
+        assertThat(row.row().row()[Cause.SLOTS.ordinal()]).isZero();
+        // model-error.csv: open slots are +0.30 in ln relief; the weight midway sees about as much.
+        assertThat(Math.log(sawn / (load * BenchRows.fall(made, true)))).isBetween(0.2, 0.35);
+        double u = Relief.of(neck)
+                .knowing(StiffnessReadings.none().neck(open))
+                .underStrings()
+                .relativeUncertainty();
+        assertThat(u)
+                .isGreaterThan(Relief.of(neck)
+                        .knowing(StiffnessReadings.none().neck(closed))
+                        .underStrings()
+                        .relativeUncertainty());
+        assertThat(u).isLessThan(Relief.of(neck).underStrings().relativeUncertainty());
+        assertThat(open.isFretted()).isFalse();
+    }
+
+    /** The tone is a frequency in Hz wherever it is printed or written. */
+    @Test
+    void tone_isWrittenInHertz() {
+        BlankTapped tapped = BlankTapped.of(mm(700)).section(mm(60), mm(25)).rings(newton(7.2), hertz(219.5));
+
+        assertThat(tapped.toString()).contains("219.5 Hz").doesNotContain("rpm");
+        assertThat(BlankTapped.TABLE.write(tapped, Spelling.JSON).toString())
+                .contains("Hz")
+                .doesNotContain("rpm");
+    }
+
+    /** Two readings of one neck that no neck can give together: the fall twice what blanks of the table's moduli lead to. */
+    @Test
+    void readings_thatContradictEachOtherAreAskedAbout() {
+        Neck neck = ReferenceNecks.ofTableWoods(ReferenceNecks.GUITAR.neck());
+        NeckBent twice = NeckBent.supported(newton(78.5), mm(0.274));
+        StiffnessReadings blanks = StiffnessReadings.none()
+                .neckBlank(NECK_BLANK)
+                .boardBlank(BlankBent.over(mm(400)).section(mm(60), mm(7)).fall(newton(19.6133), mm(1.095)));
+        StiffnessKnowledge bad = Relief.of(neck).knowing(blanks.neck(twice)).stiffness();
+        StiffnessKnowledge good = Relief.of(neck).knowing(blanks.neck(WEIGHED)).stiffness();
+
+        assertThat(bad.isContradictory()).isTrue();
+        assertThat(bad.toString()).contains("Read again what lies", "readings above it: neck weighed down.");
+        assertThat(good.isContradictory()).isFalse();
+        assertThat(good.toString()).doesNotContain("Read again");
     }
 
     @Test

@@ -290,4 +290,17 @@ class NeckFileTest {
                 .hasSameHashCodeAs(NeckFile.parse("b.yaml", text))
                 .isNotEqualTo(NeckFile.parse("c.yaml", text.replace("560 mm", "561 mm")));
     }
+
+    @Test
+    void daysInTheWorstAir_standInAComment() {
+        String text = ShippedNecks.text(ShippedNecks.DEFAULT);
+        String live = text.replace("  # days: 14", "  days: 14");
+
+        assertThat(live).isNotEqualTo(text);
+        Job job = NeckFile.parse("days.yaml", live);
+        assertThat(job.weather())
+                .isEqualTo(NeckFile.read(ShippedNecks.DEFAULT).weather().days(14));
+        assertThat(job.plan().toString()).isNotEmpty();
+        assertThat(Document.PLAN.read(Document.PLAN.json(job))).isEqualTo(job);
+    }
 }

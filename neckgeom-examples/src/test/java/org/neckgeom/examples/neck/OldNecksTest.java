@@ -117,7 +117,7 @@ class OldNecksTest {
         Map<String, Object> old = map(Files.readString(BEFORE.resolve("more-keys.yaml")));
         Map<String, Object> now = map(Files.readString(Path.of("src/test/resources/fuzz/more-keys.yaml")));
         // Keys that came since.
-        now.keySet().removeAll(List.of("bar", "back", "head", "neck set", "strings"));
+        now.keySet().removeAll(List.of("bar", "back", "head", "neck set", "strings", "weather"));
         List<Map.Entry<String, Object>> today = List.copyOf(now.entrySet());
         assertThat(old).hasSameSizeAs(today);
         int place = 0;
