@@ -184,7 +184,7 @@ public final class Relief extends ValueAnswer {
      */
     public Relief knowing(StiffnessReadings readings) {
         StrungNeck known = strung.knowing(Objects.requireNonNull(readings, "readings"));
-        BenchRows.of(known.made(), readings);
+        known.rows(); // refuses what no wood has
         return new Relief(known);
     }
 

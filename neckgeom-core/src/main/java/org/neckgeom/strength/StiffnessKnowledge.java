@@ -84,7 +84,7 @@ public final class StiffnessKnowledge extends ValueAnswer {
         List<Step> steps = new ArrayList<>();
         CauseState state = CauseState.prior();
         double[] effects = strung.effects();
-        for (BenchRows.Named row : BenchRows.of(strung.made(), strung.readings())) {
+        for (BenchRows.Named row : strung.rows()) {
             double off = Math.abs(state.surprise(row.row()));
             state = state.after(row.row());
             steps.add(new Step(row.words(), row.overExpected(), state.deviation(effects), off));

@@ -32,6 +32,7 @@ import org.neckgeom.units.ShopUnit;
  * @param bar of the bonded pair, or null
  * @param barOffCentre from the centreline to the middle of each, mm
  * @param readings of its stiffness
+ * @param worked what has been worked out of it
  */
 record StrungNeck(
         Neck neck,
@@ -42,7 +43,21 @@ record StrungNeck(
         double limit,
         @Nullable Bar bar,
         double barOffCentre,
-        StiffnessReadings readings) {
+        StiffnessReadings readings,
+        Worked worked) {
+
+    StrungNeck(
+            Neck neck,
+            StringLoads strings,
+            int fromFret,
+            int toFret,
+            double arm,
+            double limit,
+            @Nullable Bar bar,
+            double barOffCentre,
+            StiffnessReadings readings) {
+        this(neck, strings, fromFret, toFret, arm, limit, bar, barOffCentre, readings, new Worked());
+    }
 
     /** Between which frets the straightedge lies. */
     static final Kind<StrungNeck> STRAIGHTEDGE = Kind.answer(Form.<StrungNeck>of("straightedge")
@@ -167,25 +182,31 @@ record StrungNeck(
     }
 
     MadeNeck made() {
-        return new MadeNeck(neck, beam(), pull());
+        return worked.made(() -> new MadeNeck(neck, beam(), pull()));
     }
 
     StrungNeck knowing(StiffnessReadings other) {
-        return new StrungNeck(neck, strings, fromFret, toFret, arm, limit, bar, barOffCentre, other);
+        return new StrungNeck(neck, strings, fromFret, toFret, arm, limit, bar, barOffCentre, other, worked);
     }
 
     /** What each cause changes of the logarithm of relief. */
     double[] effects() {
         double from = neck.scale().fretMm(fromFret);
         double to = neck.scale().fretMm(toFret);
-        return MadeNeck.effects(made(), made -> made.relief(from, to));
+        return worked.effects(List.of(from, to), () -> MadeNeck.worked(made(), made -> made.relief(from, to)))
+                .effects();
+    }
+
+    /** The readings as rows. */
+    List<BenchRows.Named> rows() {
+        return BenchRows.of(made(), readings, worked);
     }
 
     /** What is known of the causes after the readings. */
     CauseState state() {
         CauseState state = CauseState.prior();
         if (!readings.isEmpty()) {
-            for (BenchRows.Named row : BenchRows.of(made(), readings)) {
+            for (BenchRows.Named row : rows()) {
                 state = state.after(row.row());
             }
         }

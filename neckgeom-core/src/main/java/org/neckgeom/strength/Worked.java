@@ -1,0 +1,54 @@
+package org.neckgeom.strength;
+
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What has been worked out of a strung neck and rests on no reading of it, kept so that one more reading costs little. It follows
+ * from the neck, so that it is no part of what makes two answers equal: any two are.
+ */
+final class Worked {
+
+    /**
+     * An answer of the beam, and what each cause changes of its logarithm.
+     *
+     * @param value for the causes at 0
+     * @param effects for one unit of each
+     */
+    record Effects(double value, double[] effects) {}
+
+    private final Map<Object, Effects> effects = new ConcurrentHashMap<>();
+    private volatile @Nullable MadeNeck made;
+
+    /** The beam, worked out at the first call. */
+    MadeNeck made(Supplier<MadeNeck> beam) {
+        MadeNeck known = made;
+        if (known == null) {
+            known = beam.get();
+            made = known;
+        }
+        return known;
+    }
+
+    /** An answer under a name of its own, worked out at the first call. */
+    Effects effects(Object name, Supplier<Effects> answer) {
+        Effects known = effects.get(name);
+        if (known == null) {
+            known = answer.get();
+            effects.put(name, known);
+        }
+        return known;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Worked;
+    }
+
+    @Override
+    public int hashCode() {
+        return 0;
+    }
+}
