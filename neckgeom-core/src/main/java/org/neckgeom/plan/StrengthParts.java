@@ -77,15 +77,13 @@ final class StrengthParts {
             return PlanPart.of(draft, noRodToSet(plan, relief.underStrings()));
         }
         RodForce force = relief.rodForceFor(plan.job().relief());
-        PlanSection.Draft last = draft;
         Optional<RodTurns> turns = plan.job()
                 .channel()
                 .rod()
                 .flatMap(TrussRod::threadPitch)
                 .map(pitch -> relief.rodTurnsFor(plan.job().relief(), pitch));
-        return PlanPart.of(
-                turns.map(how -> last.row("turns", "rod", how)).orElseGet(() -> last.row("rod", "rod", force)),
-                reliefCheck(plan, force));
+        PlanSection.Draft set = draft.row("rod", "rod", force);
+        return PlanPart.of(turns.map(how -> set.row("turns", "turns", how)).orElse(set), reliefCheck(plan, force));
     }
 
     private static PlanCheck noRodToSet(Stages plan, Bow bow) {

@@ -84,7 +84,7 @@ final class BenchRows {
 
     private void bent(String what, boolean hasBoard, NeckBent reading) {
         boolean isSupported = reading.held() == NeckBent.Held.SUPPORTED;
-        Worked.Effects fall = worked.effects(
+        MadeNeck.Effects fall = worked.effects(
                 List.of(hasBoard, isSupported),
                 () -> MadeNeck.worked(hasBoard ? made : made.withoutBoard(), one -> fall(one, isSupported)));
         double[] row = fall.effects().clone();
@@ -105,7 +105,7 @@ final class BenchRows {
     private void relief(double change, double uncertainty) {
         double from = made.neck().scale().fretMm(made.neck().bodyAtFret() > 1 ? 1 : 0);
         double to = made.beam().length();
-        Worked.Effects relief =
+        MadeNeck.Effects relief =
                 worked.effects(List.of(from, to), () -> MadeNeck.worked(made, one -> one.relief(from, to)));
         double[] row = relief.effects();
         add("relief at two tensions", change / relief.value(), halfVariances(row), row, uncertainty / change);

@@ -7,7 +7,6 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Interval;
-import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 
@@ -36,9 +35,8 @@ public final class Bow extends ValueAnswer {
             .fact("neck", Kind.NAME, "its name", bow -> bow.question.name())
             .fact("rodForce", Kind.libraryValue(ShopUnit.NEWTON), "positive straightens the neck", bow -> bow.force)
             .fact("days", Kind.RATIO, "under the strings; 0: an hour after tuning", bow -> bow.creep.days())
-            .fact("daysInWords", Kind.NAME, "the same", bow -> Numbers.plain(bow.creep.days()))
             .phrase("when", bow -> bow.creep.days() == 0, "")
-            .phrase("when", ", after {daysInWords} days")
+            .phrase("when", ", after {days:..2} days")
             .finds("strings", bow -> !bow.question.hasRod(), "{neck} under strings{when}")
             .finds("rod-slack", bow -> bow.force == 0, "{neck} under strings, rod slack{when}")
             .finds("rod-set", "{neck} under strings, rod at {rodForce:0}{when}")

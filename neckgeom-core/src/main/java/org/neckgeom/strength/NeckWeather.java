@@ -10,7 +10,6 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.neck.Neck;
-import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
@@ -19,7 +18,7 @@ import org.neckgeom.units.LengthStyle;
  *
  * <p>Estimate, as {@link Weather}: across the grain parts are taken to move freely; along it the glued fingerboard bows the neck,
  * positive forward. With a number of days, fingerboard and neck have each done their own share of the change ({@link AirInWood}, one
- * face glued); on the way to balance the thin board is ahead and bows the neck, even where both end alike.
+ * face glued); on the way to balance the thin board is ahead and bows the neck, even where both end with no bow.
  */
 public final class NeckWeather extends ValueAnswer {
 
@@ -28,22 +27,21 @@ public final class NeckWeather extends ValueAnswer {
 
     private record Reached(AirInWood board, AirInWood neck) {
         static final Form<Reached> FORM = Form.<Reached>of("reached")
-                .fact("days", Kind.NAME, "in the new air", x -> Numbers.plain(x.board.days()))
+                .fact("days", Kind.RATIO, "in the new air", x -> x.board.days())
                 .fact("board", Kind.RATIO, "share of the change done in the fingerboard", x -> x.board.shareDone())
                 .fact("neck", Kind.RATIO, "share of the change done in the neck", x -> x.neck.shareDone())
                 .finds(
                         "reached",
-                        "{days} days: {board:percent 0} of it in the fingerboard, {neck:percent 0} in the neck");
+                        "{days:..2} days: {board:percent 0} of it in the fingerboard, {neck:percent 0} in the neck");
     }
 
     private record Lag(MoistureBow.Lag lag, LengthStyle style) {
         static final Form<Lag> FORM = Form.<Lag>of("lag")
                 .fact("relief", Kind.MM, "added then; negative: taken away", x -> x.lag.relief())
                 .fact("days", Kind.RATIO, "after the change of air", x -> x.lag.days())
-                .fact("daysInWords", Kind.NAME, "the same, rounded", x -> Numbers.fixed(x.lag.days(), 0))
                 .phrase("sign", x -> x.lag.relief() < 0, "less")
                 .phrase("sign", "more")
-                .finds("lag", "{relief:size text} {sign} after {daysInWords} days, the fingerboard ahead");
+                .finds("lag", "{relief:size text} {sign} after {days:0} days, the fingerboard ahead");
     }
 
     private static final Form<NeckWeather> FORM = Form.<NeckWeather>of("neck-weather")
@@ -83,7 +81,7 @@ public final class NeckWeather extends ValueAnswer {
                     "estimate",
                     x -> x.days.isPresent(),
                     "Estimate (Wood Handbook 2010, Eq. 4-5 and 13-3): balance before, bare wood,")
-            .note("estimate", "parts free to move across; a finish slows it 3 to 10 times.");
+            .note("estimate", "parts free to move across; a finish slows it.");
 
     private final Moistures moistures;
     private final OptionalDouble days;

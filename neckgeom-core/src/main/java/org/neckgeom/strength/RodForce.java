@@ -61,7 +61,14 @@ public final class RodForce extends ValueAnswer {
                     "the strings leave {slackRelief}, and a single-action rod can only take relief away")
             .finds("too-weak", "the rod's limit is {limit:0}");
 
-    static final Form<RodForce> FORM = Form.<RodForce>of("rod-force")
+    /** In a row of another answer. */
+    static final Kind<RodForce> IN_ROW = Kind.answer(Form.<RodForce>of("rod-force-in-row")
+            .fact("reach", Kind.code(Reach.class), "of the rod", RodForce::reach)
+            .factIfAny("force", Likely.KIND, "positive straightens the neck", RodForce::likely)
+            .finds("no-force", x -> x.likely().isEmpty(), "{reach}")
+            .finds("force", "{force}: {reach}"));
+
+    private static final Form<RodForce> FORM = Form.<RodForce>of("rod-force")
             .fact("wanted", Kind.MM, "relief, positive forward", x -> x.wanted)
             .fact("reach", Kind.code(Reach.class), "of the rod", RodForce::reach)
             .fact("rodArm", Kind.MM, "between the axes of a two-way rod's bars", x -> x.question.arm())

@@ -75,7 +75,7 @@ public final class RodTurns extends ValueAnswer {
                     x -> x.read != null,
                     "Rod for {wanted:brief} of relief: {turns:2} turns (95 %: {fewest:2} to {most:2}), {way}")
             .finds("turns", "Rod for {wanted:brief} of relief: {fewest:2} to {most:2} turns, {way}")
-            .row("rod", "rod", Kind.answer(RodForce.FORM), "force for the wanted relief", x -> x.force)
+            .row("force", "force", RodForce.IN_ROW, "for the wanted relief", x -> x.force)
             .fact(
                     "stop",
                     Kind.libraryValue(ShopUnit.NEWTON_METRE),

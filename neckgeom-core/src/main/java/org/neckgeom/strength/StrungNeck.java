@@ -32,7 +32,7 @@ import org.neckgeom.units.ShopUnit;
  * @param bar of the bonded pair, or null
  * @param barOffCentre from the centreline to the middle of each, mm
  * @param readings of its stiffness
- * @param worked what has been worked out of it
+ * @param worked what has been worked out already
  */
 record StrungNeck(
         Neck neck,

@@ -6,20 +6,12 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What has been worked out of a strung neck and rests on no reading of it, kept so that one more reading costs little. It follows
+ * What has been worked out for a strung neck and rests on no reading of it, kept so that one more reading costs little. It follows
  * from the neck, so that it is no part of what makes two answers equal: any two are.
  */
 final class Worked {
 
-    /**
-     * An answer of the beam, and what each cause changes of its logarithm.
-     *
-     * @param value for the causes at 0
-     * @param effects for one unit of each
-     */
-    record Effects(double value, double[] effects) {}
-
-    private final Map<Object, Effects> effects = new ConcurrentHashMap<>();
+    private final Map<Object, MadeNeck.Effects> effects = new ConcurrentHashMap<>();
     private volatile @Nullable MadeNeck made;
 
     /** The beam, worked out at the first call. */
@@ -33,8 +25,8 @@ final class Worked {
     }
 
     /** An answer under a name of its own, worked out at the first call. */
-    Effects effects(Object name, Supplier<Effects> answer) {
-        Effects known = effects.get(name);
+    MadeNeck.Effects effects(Object name, Supplier<MadeNeck.Effects> answer) {
+        MadeNeck.Effects known = effects.get(name);
         if (known == null) {
             known = answer.get();
             effects.put(name, known);
