@@ -42,7 +42,7 @@ final class BenchRows {
 
     /** Of a neck of which nothing has been worked out yet. */
     static List<Named> of(MadeNeck made, StiffnessReadings readings) {
-        return of(made, readings, new Worked());
+        return of(made, readings, new Worked(() -> made));
     }
 
     /** In one order for readings in any order. */

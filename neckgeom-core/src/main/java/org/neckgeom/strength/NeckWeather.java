@@ -75,16 +75,18 @@ public final class NeckWeather extends ValueAnswer {
             .line("rings", "rings", "not known: any way they can lie")
             .note(
                     "estimate",
-                    x -> x.days.isEmpty(),
+                    x -> x.given().isEmpty(),
                     "Estimate (Wood Handbook 2010, Eq. 4-5 and 13-3): balance before and after, bare wood,")
             .note(
                     "estimate",
-                    x -> x.days.isPresent(),
+                    x -> x.given().isPresent(),
                     "Estimate (Wood Handbook 2010, Eq. 4-5 and 13-3): balance before, bare wood,")
             .note("estimate", "parts free to move across; a finish slows it.");
 
     private final Moistures moistures;
-    private final OptionalDouble days;
+    /** In the new air; NaN until the wood is in balance. */
+    private final double days;
+
     private final Neck neck;
     private final StiffnessReadings readings;
 
@@ -92,7 +94,7 @@ public final class NeckWeather extends ValueAnswer {
         super(FORM, neck.style());
         NeckModel.boardWood(neck);
         this.moistures = moistures;
-        this.days = days;
+        this.days = days.orElse(Double.NaN);
         this.neck = neck;
         this.readings = readings;
     }
@@ -103,7 +105,7 @@ public final class NeckWeather extends ValueAnswer {
      * @param others in any order
      */
     public NeckWeather knowing(StiffnessReadings others) {
-        return new NeckWeather(moistures, days, neck, Objects.requireNonNull(others, "readings"));
+        return new NeckWeather(moistures, given(), neck, Objects.requireNonNull(others, "readings"));
     }
 
     private AirInWood inBoard(double after) {
@@ -115,10 +117,12 @@ public final class NeckWeather extends ValueAnswer {
         return AirInWood.of(style().amount(depth), after).gluedOnOneFace();
     }
 
+    private OptionalDouble given() {
+        return Double.isNaN(days) ? OptionalDouble.empty() : OptionalDouble.of(days);
+    }
+
     private Optional<Reached> reached() {
-        return days.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new Reached(inBoard(days.getAsDouble()), inNeck(days.getAsDouble())));
+        return given().isEmpty() ? Optional.empty() : Optional.of(new Reached(inBoard(days), inNeck(days)));
     }
 
     private SizeChange ofBoard(double mm) {
@@ -182,9 +186,9 @@ public final class NeckWeather extends ValueAnswer {
         try {
             StrungNeck strung = StrungNeck.usual(neck).knowing(readings);
             StringPull pull = neck.strings().isPresent() ? strung.pull() : StringPull.NONE;
-            double after = days.orElse(0);
+            double after = given().orElse(0);
             return Optional.of(
-                    answer.apply(new MoistureBow(strung, pull, inBoard(after), inNeck(after), days.isEmpty())));
+                    answer.apply(new MoistureBow(strung, pull, inBoard(after), inNeck(after), given().isEmpty())));
         } catch (IllegalArgumentException | ArithmeticException none) {
             return Optional.empty();
         }

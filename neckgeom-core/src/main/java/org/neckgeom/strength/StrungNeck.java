@@ -56,7 +56,17 @@ record StrungNeck(
             @Nullable Bar bar,
             double barOffCentre,
             StiffnessReadings readings) {
-        this(neck, strings, fromFret, toFret, arm, limit, bar, barOffCentre, readings, new Worked());
+        this(
+                neck,
+                strings,
+                fromFret,
+                toFret,
+                arm,
+                limit,
+                bar,
+                barOffCentre,
+                readings,
+                new Worked(() -> new MadeNeck(neck, beam(neck, bar, barOffCentre), strings.pull())));
     }
 
     /** Between which frets the straightedge lies. */
@@ -162,6 +172,10 @@ record StrungNeck(
     }
 
     NeckBeam beam() {
+        return beam(neck, bar, barOffCentre);
+    }
+
+    private static NeckBeam beam(Neck neck, @Nullable Bar bar, double barOffCentre) {
         NeckBeam beam = NeckModel.beam(neck);
         return bar == null ? beam : beam.withBars(NeckModel.pair(bar, barOffCentre));
     }
@@ -182,7 +196,7 @@ record StrungNeck(
     }
 
     MadeNeck made() {
-        return worked.made(() -> new MadeNeck(neck, beam(), pull()));
+        return worked.made();
     }
 
     StrungNeck knowing(StiffnessReadings other) {

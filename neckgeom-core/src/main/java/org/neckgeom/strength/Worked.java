@@ -3,7 +3,7 @@ package org.neckgeom.strength;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
-import org.jspecify.annotations.Nullable;
+import org.neckgeom.kernel.Once;
 
 /**
  * What has been worked out for a strung neck and rests on no reading of it, kept so that one more reading costs little. It follows
@@ -12,16 +12,15 @@ import org.jspecify.annotations.Nullable;
 final class Worked {
 
     private final Map<Object, MadeNeck.Effects> effects = new ConcurrentHashMap<>();
-    private volatile @Nullable MadeNeck made;
+    private final Once<MadeNeck> made;
 
-    /** The beam, worked out at the first call. */
-    MadeNeck made(Supplier<MadeNeck> beam) {
-        MadeNeck known = made;
-        if (known == null) {
-            known = beam.get();
-            made = known;
-        }
-        return known;
+    Worked(Supplier<MadeNeck> made) {
+        this.made = new Once<>(made);
+    }
+
+    /** The beam with its load, worked out at the first call. */
+    MadeNeck made() {
+        return made.get();
     }
 
     /** An answer under a name of its own, worked out at the first call. */
