@@ -12,7 +12,7 @@ import org.neckgeom.kernel.Once;
 final class Worked {
 
     private final Map<Object, MadeNeck.Effects> effects = new ConcurrentHashMap<>();
-    private final Once<MadeNeck> made;
+    private final Supplier<MadeNeck> made;
 
     Worked(Supplier<MadeNeck> made) {
         this.made = new Once<>(made);
