@@ -26,7 +26,7 @@ import org.neckgeom.units.ShopUnits;
  * <p>prints
  *
  * <pre>{@code
- * Rod tightened 0.25 turns: relief 0.30 mm to 0.22 mm
+ * Rod tightened 0.25 turns: relief 0.3 mm to 0.22 mm
  * }</pre>
  */
 public final class RodTurned extends Noun<RodTurned> {
