@@ -249,6 +249,10 @@ class NeckFileRefusalsTest {
                         "  fillet: 0 mm",
                         "  adjuster pocket: {length: 400 mm, width: 8 mm, depth: 10 mm}",
                         "channel.adjuster pocket.length must be no more than the channel's 300.5 mm, but was 400 mm"),
+                one(
+                        "  fillet: 0 mm",
+                        "  adjuster pocket: {length: 5 mm, width: 8 mm, depth: 10 mm}",
+                        "channel.adjuster pocket.length must be 6 mm or more, the cutter's diameter, but was 5 mm"),
                 one("diameter: 6 mm", "diameter: 8 mm", "shop.cutter.diameter must be 6 mm or less"),
                 one(
                         "length: 300 mm",
