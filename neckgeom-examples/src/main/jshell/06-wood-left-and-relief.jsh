@@ -34,5 +34,9 @@ println(winter.across(mm(46), Wood.INDIAN_ROSEWOOD));
 println(winter.across(mm(46), Wood.INDIAN_ROSEWOOD).quartersawn());
 println(winter.on(neck));
 
+// After a fortnight of it the thin board has dried, the neck not yet; and the strings have pulled for a year.
+println(winter.days(14).on(neck));
+println(Relief.of(neck).underStrings().after(365));
+
 // The test piece was read in the dry week, the blank is cut in the damp one.
 println(Weather.from(percent(35), celsius(20)).to(percent(55), celsius(20)).readOnDifferentDays(mm(61), Wood.BLACK_WALNUT));

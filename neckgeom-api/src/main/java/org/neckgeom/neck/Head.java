@@ -44,13 +44,16 @@ import org.neckgeom.units.ShopUnits;
  */
 public final class Head extends Noun<Head> {
 
+    /** The greatest head angle, itself allowed: of a head, its scarf and what is read on one. */
+    public static final double GREATEST_ANGLE_DEGREES = 45;
+
     /** Its keys. */
     public static final Table<Head> TABLE =
             Table.of("head", "the head", Head::new).printedBy(Head::sentences);
 
     private static final Key<Head, Amount<Angle>> ANGLE = TABLE.optional(
             "angle",
-            Types.ANGLE.atLeast(ShopUnits.deg(0)).atMost(ShopUnits.deg(45)),
+            Types.ANGLE.atLeast(ShopUnits.deg(0)).atMost(ShopUnits.deg(GREATEST_ANGLE_DEGREES)),
             "head angle: head face to glue face, positive with the head tilted back. 0 deg: a flat head. Default: 0 deg");
     private static final Key<Head, Amount<Length>> LENGTH =
             TABLE.needed("length", Types.SIZE, "length of the head along the face, from the nut line");

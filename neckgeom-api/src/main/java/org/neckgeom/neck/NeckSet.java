@@ -46,8 +46,8 @@ public final class NeckSet extends Noun<NeckSet> {
             .called("fret plane at the joint");
     private static final Key<NeckSet, Amount<Length>> OVERSTAND = TABLE.optional(
             "overstand",
-            Types.SIZE_OR_NOTHING,
-            "height of the glue face over the body top at the joint, instead of the fret plane. Default: 0");
+            Types.EITHER_WAY,
+            "height of the glue face over the body top at the joint, instead of the fret plane. Negative: let in. Default: 0");
     private static final Key<NeckSet, Amount<Length>> SADDLE = TABLE.needed(
                     "saddle",
                     Types.SIZE,
@@ -133,7 +133,7 @@ public final class NeckSet extends Noun<NeckSet> {
     /**
      * {@return this neck set with the height of the glue face at the joint, instead of the fret plane}
      *
-     * @param height over the body's top, 0 or more
+     * @param height over the body's top; negative where the fingerboard is let into the body
      */
     public NeckSet overstand(Quantity<Length> height) {
         return new NeckSet(values().without(FRET_PLANE).amount(OVERSTAND, height));

@@ -1,6 +1,7 @@
 package org.neckgeom.neck;
 
 import java.util.Locale;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
@@ -66,6 +67,11 @@ public final class TrussRod extends Noun<TrussRod> implements Reinforcement {
             TABLE.optional("height", Types.SIZE, "height of a two-way rod in the channel. Single-action: leave out");
     private static final Key<TrussRod, End> ADJUSTER = TABLE.usual(
             "adjuster", Types.words(End.class, End::toString), End.HEAD, "end with the adjuster. Default: head");
+
+    private static final Key<TrussRod, Amount<Length>> THREAD_PITCH = TABLE.optional(
+            "thread pitch",
+            Types.SIZE,
+            "pitch of the rod's thread, twice it for left-and-right threads: shows the turns. Default: not known");
 
     static {
         TABLE.moved(Moves.none().and("adjusted at", "adjuster"));
@@ -140,6 +146,20 @@ public final class TrussRod extends Noun<TrussRod> implements Reinforcement {
      */
     public TrussRod adjuster(End end) {
         return new TrussRod(values().with(ADJUSTER, end));
+    }
+
+    /**
+     * {@return this rod with the pitch of its thread, from which its turns follow}
+     *
+     * @param pitch more than 0; twice it for left-and-right threads
+     */
+    public TrussRod threadPitch(Quantity<Length> pitch) {
+        return new TrussRod(values().amount(THREAD_PITCH, pitch));
+    }
+
+    /** {@return the pitch of the rod's thread; nothing where it was not given} */
+    public Optional<Amount<Length>> threadPitch() {
+        return values().find(THREAD_PITCH);
     }
 
     /** {@return the kind} */

@@ -130,6 +130,9 @@ public final class Types {
     public static final QuantityType<Frequency> TURNING =
             QuantityType.any(ShopUnit.RPM, "a speed of turning", "16000 rpm", "rpm", "Hz");
 
+    /** Any tone. */
+    public static final QuantityType<Frequency> TONE = QuantityType.any(ShopUnit.HERTZ, "a tone", "219.5 Hz", "Hz");
+
     /** Any moment. */
     public static final QuantityType<Torque> MOMENT =
             QuantityType.any(ShopUnit.NEWTON_MM, "a moment", "1.2 N.m", "N.mm", "N.m");

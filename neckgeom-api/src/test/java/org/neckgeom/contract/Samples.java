@@ -414,6 +414,7 @@ public final class Samples {
                 TrussRod.class,
                 group(() -> rod(), () -> rod().adjuster(End.HEAD)),
                 group(() -> rod().adjuster(End.HEEL)),
+                group(() -> rod().threadPitch(mm(0.8))),
                 group(() -> TrussRod.singleAction(mm(300), mm(6))));
         groups(
                 Bar.class,

@@ -84,7 +84,7 @@ public final class BreakAngle extends ValueAnswer {
      */
     public static OverNut over(Quantity<Angle> pitch, Quantity<Length> nutSlot) {
         double rad = LibraryUnits.rad(pitch, "head angle");
-        if (!(rad >= 0 && rad <= Math.toRadians(ScarfKernel.GREATEST_PITCH_DEGREES))) {
+        if (!(rad >= 0 && ScarfKernel.isPitch(rad))) {
             throw LibraryUnits.refused("head angle", "range", "from 0 to 45 deg", pitch);
         }
         return new OverNut(rad, LibraryUnits.mmNotNegative(nutSlot, "nut slot's height"));

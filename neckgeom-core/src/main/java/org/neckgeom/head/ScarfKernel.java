@@ -3,7 +3,9 @@ package org.neckgeom.head;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import org.neckgeom.kernel.HeadPlanes;
+import org.neckgeom.neck.Head;
 import org.neckgeom.units.LibraryUnits;
+import org.neckgeom.units.ShopUnit;
 
 /**
  * The scarf's lines on plain doubles: millimetres and radians.
@@ -21,8 +23,6 @@ final class ScarfKernel {
     /** Under it the slope is longer than any head. */
     private static final double LEAST_PITCH_DEGREES = 1;
 
-    static final double GREATEST_PITCH_DEGREES = 45;
-
     private static final double GREATEST_SLANT_DEGREES = 30;
 
     private ScarfKernel() {}
@@ -30,10 +30,15 @@ final class ScarfKernel {
     /** The head angle of a scarf, checked. */
     static double pitchRad(Quantity<Angle> pitch) {
         double rad = LibraryUnits.rad(pitch, "head angle");
-        if (!(rad >= Math.toRadians(LEAST_PITCH_DEGREES) && rad <= Math.toRadians(GREATEST_PITCH_DEGREES))) {
+        if (!(rad >= ShopUnit.DEGREE.toLibrary(LEAST_PITCH_DEGREES) && isPitch(rad))) {
             throw LibraryUnits.refused("head angle", "range", "from 1 to 45 deg", pitch);
         }
         return rad;
+    }
+
+    /** Whether an angle is no greater than that of any head; one that is 45 deg in any unit is not. */
+    static boolean isPitch(double rad) {
+        return rad <= ShopUnit.DEGREE.toLibrary(Head.GREATEST_ANGLE_DEGREES);
     }
 
     /** The nut line's angle from square in plan, checked. */

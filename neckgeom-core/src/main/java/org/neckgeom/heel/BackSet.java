@@ -46,6 +46,7 @@ import org.neckgeom.units.ShopUnits;
 public final class BackSet extends LeanAnswer {
 
     private static final String FRET_PLANE = "fret plane";
+    private static final String OVERSTAND = "overstand";
     private static final double HAIR_MM = 1e-9;
 
     /** Between the outermost strings: the centreline. */
@@ -121,7 +122,7 @@ public final class BackSet extends LeanAnswer {
      *
      * @param design with scale, fingerboard and neck set
      * @throws IllegalArgumentException if the design has no neck set, if neither fret plane nor fret height is known, or if
-     *     the fret plane lies lower than board and fret are high
+     *     the fret tops lie lower than the body's top
      * @throws ArithmeticException if no angle brings the strings to the saddle
      */
     public static BackSet of(Neck design) {
@@ -137,28 +138,34 @@ public final class BackSet extends LeanAnswer {
 
     /**
      * {@return the overstand of a design: height of its glue face over the body's top at the joint; as given, or the
-     * fret plane's height less board and fret; 0 or more}
+     * fret plane's height less board and fret; negative where the board is let into the body}
      *
      * @param design with scale, fingerboard and neck set
-     * @throws IllegalArgumentException if the design has no neck set, or the fret plane lies lower than board and fret are
-     *     high
+     * @throws IllegalArgumentException if the design has no neck set, or its fret tops lie lower than the body's top
      */
     public static Amount<Length> overstand(Neck design) {
         NeckSet given = given(design);
         Optional<Amount<Length>> boardAndFret = boardAndFret(design);
-        if (given.fretPlane().isEmpty() || boardAndFret.isEmpty()) {
-            return given.overstand().orElse(LEVEL);
+        if (given.fretPlane().isPresent() && boardAndFret.isPresent()) {
+            Amount<Length> plane = given.fretPlane().get();
+            if (plane.libraryValue() < -HAIR_MM) {
+                throw Refusal.of(FRET_PLANE, "at-least", "be 0 or more: fret tops over the body's top", plane);
+            }
+            double over = plane.libraryValue() - boardAndFret.get().libraryValue();
+            return Amount.ofLibrary(Math.abs(over) < HAIR_MM ? 0 : over, plane.unit());
         }
-        Amount<Length> plane = given.fretPlane().get();
-        double under = plane.libraryValue() - boardAndFret.get().libraryValue();
-        if (under < -HAIR_MM) {
+        Amount<Length> over = given.overstand().orElse(LEVEL);
+        boolean isUnder = boardAndFret
+                .filter(high -> over.libraryValue() < -high.libraryValue() - HAIR_MM)
+                .isPresent();
+        if (isUnder) {
             throw Refusal.of(
-                    FRET_PLANE,
+                    OVERSTAND,
                     "at-least",
-                    "be " + boardAndFret.get() + " or more, the height of board and fret",
-                    plane);
+                    "be " + boardAndFret.get().times(-1) + " or more, which lets board and frets into the body",
+                    over);
         }
-        return Amount.ofLibrary(Math.max(0, under), plane.unit());
+        return over;
     }
 
     private static NeckSet given(Neck design) {

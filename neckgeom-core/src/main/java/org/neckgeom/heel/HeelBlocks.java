@@ -80,13 +80,17 @@ public final class HeelBlocks extends ValueAnswer {
     }
 
     /**
-     * {@return a copy with an overstand: its glue face is above the body's top}
+     * {@return a copy with an overstand: its glue face is above the body's top, or below it where the board is let in}
      *
-     * @param height of the glue face over the top at the joint, 0 or more
+     * @param height of the glue face over the top at the joint, less deep below it than the body
      */
     public HeelBlocks overstand(Quantity<Length> height) {
-        return new HeelBlocks(
-                depth, LibraryUnits.mmNotNegative(height, "overstand"), angle, lean, shaft, block, style());
+        double mm = LibraryUnits.mm(height, "overstand");
+        if (!(mm > -depth)) {
+            throw LibraryUnits.refused(
+                    "overstand", "more-than", "more than " + style().brief(-depth) + ", the body's depth", height);
+        }
+        return new HeelBlocks(depth, mm, angle, lean, shaft, block, style());
     }
 
     /**

@@ -93,6 +93,13 @@ final class JobRules {
     }
 
     private void cutter(double cutter, Shop shop) {
+        if (channel.hasAdjusterPocket() && !(cutter <= channel.adjusterPocketLengthMm())) {
+            fault(
+                    "channel.adjuster pocket.length",
+                    "at-least",
+                    "be " + brief(cutter) + " or more, the cutter's diameter",
+                    brief(channel.adjusterPocketLengthMm()));
+        }
         if (!(cutter <= channel.widthMm())) {
             fault(
                     "shop.cutter.diameter",

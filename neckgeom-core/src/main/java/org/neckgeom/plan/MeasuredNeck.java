@@ -19,6 +19,7 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Reading;
+import org.neckgeom.neck.Head;
 import org.neckgeom.order.Operation;
 import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.strength.StiffnessReadings;
@@ -75,7 +76,9 @@ public final class MeasuredNeck extends Noun<MeasuredNeck> {
         SCARF_ANGLE = TABLE.optional(
                         "scarf angle",
                         Types.reading(
-                                Types.ANGLE.atLeast(ShopUnit.DEGREE.of(1)).atMost(ShopUnit.DEGREE.of(45)),
+                                Types.ANGLE
+                                        .atLeast(ShopUnit.DEGREE.of(1))
+                                        .atMost(ShopUnit.DEGREE.of(Head.GREATEST_ANGLE_DEGREES)),
                                 MOST_READINGS),
                         "scarf angle as sawn, head face to glue face")
                 .called("scarf angle as read");

@@ -7,11 +7,13 @@ import org.neckgeom.fault.Fault;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
 import org.neckgeom.measure.Limits;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.order.Operation;
 import org.neckgeom.strength.Bow;
 import org.neckgeom.strength.NeckWeather;
 import org.neckgeom.strength.Relief;
 import org.neckgeom.strength.RodForce;
+import org.neckgeom.strength.RodTurns;
 import org.neckgeom.strength.SlotFit;
 import org.neckgeom.units.LengthStyle;
 
@@ -68,14 +70,20 @@ final class StrengthParts {
         PlanSection.Draft draft = draft(plan)
                 .row("load", "load", plan.strength().load())
                 .row("rodSlack", "rod slack", relief.underStrings());
-        if (!plan.job().measured().stiffness().isEmpty()) {
+        if (plan.job().measured().stiffness().count() > 0) {
             draft = draft.row("stiffness", "stiffness", relief.stiffness());
         }
         if (!plan.job().channel().rod().isPresent()) {
             return PlanPart.of(draft, noRodToSet(plan, relief.underStrings()));
         }
         RodForce force = relief.rodForceFor(plan.job().relief());
-        return PlanPart.of(draft.row("rod", "rod", force), reliefCheck(plan, force));
+        Optional<RodTurns> turns = plan.job()
+                .channel()
+                .rod()
+                .flatMap(TrussRod::threadPitch)
+                .map(pitch -> relief.rodTurnsFor(plan.job().relief(), pitch));
+        PlanSection.Draft set = draft.row("rod", "rod", force);
+        return PlanPart.of(turns.map(how -> set.row("turns", "turns", how)).orElse(set), reliefCheck(plan, force));
     }
 
     private static PlanCheck noRodToSet(Stages plan, Bow bow) {

@@ -62,7 +62,8 @@ final class StrengthStage {
         if (!isKnown()) {
             return Optional.empty();
         }
-        NeckWeather then = job.weather().on(made.design());
+        NeckWeather then =
+                job.weather().on(made.design()).knowing(job.measured().stiffness());
         then.slotFit(); // asks for the wood's shrinkage
         return Optional.of(then);
     }

@@ -26,8 +26,19 @@ public final class AirInWood extends ValueAnswer {
 
     private static final double SLOW = 0.2e-10 * 1e6 * 86_400;
     private static final double MIDDLE = 0.45e-10 * 1e6 * 86_400;
+
+    /** Standard deviation of ln D: dense wood to light softwood is its 95 % interval. */
+    private static final double LOG_SPREAD = StrictMath.log(FAST / SLOW) / (2 * ModulusSpread.K95);
+
     private static final int TERMS = 200;
     private static final double MOST_DAYS = 36_525;
+
+    /** In a row of another answer. */
+    static final Kind<AirInWood> IN_ROW = Kind.answer(Form.<AirInWood>of("air-in-row")
+            .fact("asGiven", Kind.NAME, "days in words", x -> Numbers.plain(x.days))
+            .fact("days", Kind.RATIO, "in the new air", x -> x.days)
+            .fact("done", Kind.RATIO, "share of the change of moisture", AirInWood::shareDone)
+            .finds("air-in-row", "{done:percent 0} of the change after {asGiven} days"));
 
     private static final Form<AirInWood> FORM = Form.<AirInWood>of("air-in-wood")
             .fact("thickness", Kind.MM, "of the wood", x -> x.thickness)
@@ -98,6 +109,21 @@ public final class AirInWood extends ValueAnswer {
 
     private double done(double mm2PerDay) {
         return share(mm2PerDay * days / (half() * half()));
+    }
+
+    /** The share that is done in a wood some standard deviations of ln D faster than the one between. */
+    double doneIn(double deviations) {
+        return done(MIDDLE * StrictMath.exp(LOG_SPREAD * deviations));
+    }
+
+    /** {@return how long the wood is in the new air, in days; 0 or more} */
+    public double days() {
+        return days;
+    }
+
+    /** The same wood after another time. */
+    AirInWood after(double otherDays) {
+        return new AirInWood(thickness, glued, otherDays, style());
     }
 
     /** Of {@code D t/l^2}. */

@@ -22,8 +22,8 @@ final class BenchRows {
 
     private static final double CLAMPED_U = 0.010;
 
-    /** Each of two reliefs read with a feeler gauge and a straightedge, mm. */
-    private static final double FEELER_MM = 0.005;
+    /** What open slots cost is known to this, of itself: slots.csv and more_slots.py over depths of neck. */
+    private static final double OPEN_U = 0.1;
 
     private static final double SHEAR_AREA = 5.0 / 6;
 
@@ -33,13 +33,21 @@ final class BenchRows {
     /** A row with what was read, in words. */
     record Named(String words, double overExpected, CauseState.Row row) {}
 
-    private BenchRows(MadeNeck made) {
+    private final Worked worked;
+
+    private BenchRows(MadeNeck made, Worked worked) {
         this.made = made;
+        this.worked = worked;
+    }
+
+    /** Of a neck of which nothing has been worked out yet. */
+    static List<Named> of(MadeNeck made, StiffnessReadings readings) {
+        return of(made, readings, new Worked(() -> made));
     }
 
     /** In one order for readings in any order. */
-    static List<Named> of(MadeNeck made, StiffnessReadings readings) {
-        BenchRows bench = new BenchRows(made);
+    static List<Named> of(MadeNeck made, StiffnessReadings readings, Worked worked) {
+        BenchRows bench = new BenchRows(made, worked);
         for (BlankBent blank : readings.neckBlanksBent()) {
             bench.blank("neck blank bent", true, blank.modulusMPa(), blank.uncertainty(), false);
         }
@@ -52,9 +60,11 @@ final class BenchRows {
         for (BlankTapped blank : readings.boardBlanksTapped()) {
             bench.blank("board blank tapped", false, blank.modulusMPa(), blank.uncertainty(), true);
         }
-        readings.shafts().forEach(shaft -> bench.bent("shaft weighed down", made.withoutBoard(), shaft));
-        readings.necks().forEach(neck -> bench.bent("neck weighed down", made, neck));
-        readings.reliefChange().ifPresent(bench::relief);
+        readings.shafts().forEach(shaft -> bench.bent("shaft weighed down", false, shaft));
+        readings.necks().forEach(neck -> bench.bent("neck weighed down", true, neck));
+        readings.reliefChange()
+                .ifPresent(change -> bench.relief(
+                        change, Math.sqrt(2) * readings.reliefUncertainty().libraryValue()));
         return List.copyOf(bench.rows);
     }
 
@@ -72,30 +82,33 @@ final class BenchRows {
         add(what, modulus / wood.modulusMPa(), deviation * deviation / 2, row, uncertainty);
     }
 
-    private void bent(String what, MadeNeck neck, NeckBent reading) {
+    private void bent(String what, boolean hasBoard, NeckBent reading) {
         boolean isSupported = reading.held() == NeckBent.Held.SUPPORTED;
-        double[] row = MadeNeck.effects(neck, one -> fall(one, isSupported));
-        if (!neck.hasBoard()) {
+        MadeNeck.Effects fall = worked.effects(
+                List.of(hasBoard, isSupported),
+                () -> MadeNeck.worked(hasBoard ? made : made.withoutBoard(), one -> fall(one, isSupported)));
+        double[] row = fall.effects().clone();
+        if (!hasBoard) {
             for (Cause none : EnumSet.of(Cause.SLOTS, Cause.ROD, Cause.GLUE, Cause.BOARD, Cause.BOARD_WOOD)) {
                 row[none.ordinal()] = 0;
             }
         }
         row[Cause.PLACE.ordinal()] = isSupported ? SUPPORTED_U : CLAMPED_U;
         row[Cause.WEIGHT.ordinal()] = WEIGHT_U;
-        double ratio = reading.readings().perNewton() / fall(neck, isSupported);
-        add(what, ratio, halfVariances(row), row, reading.readings().uncertainty());
+        double open = reading.isFretted() ? 0 : row[Cause.SLOTS.ordinal()];
+        row[Cause.SLOTS.ordinal()] -= open;
+        double ratio = reading.readings().perNewton() / fall.value() * StrictMath.exp(-open);
+        double uncertainty = StrictMath.hypot(reading.readings().uncertainty(), OPEN_U * open);
+        add(what, ratio, halfVariances(row), row, uncertainty);
     }
 
-    private void relief(double change) {
+    private void relief(double change, double uncertainty) {
         double from = made.neck().scale().fretMm(made.neck().bodyAtFret() > 1 ? 1 : 0);
         double to = made.beam().length();
-        double[] row = MadeNeck.effects(made, one -> one.relief(from, to));
-        add(
-                "relief at two tensions",
-                change / made.relief(from, to),
-                halfVariances(row),
-                row,
-                Math.sqrt(2) * FEELER_MM / change);
+        MadeNeck.Effects relief =
+                worked.effects(List.of(from, to), () -> MadeNeck.worked(made, one -> one.relief(from, to)));
+        double[] row = relief.effects();
+        add("relief at two tensions", change / relief.value(), halfVariances(row), row, uncertainty / change);
     }
 
     /** The medians of both woods lie below their means, by half the variance of ln E. */

@@ -15,6 +15,7 @@ import org.neckgeom.table.Unfinished;
 import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
+import org.neckgeom.units.ShopUnits;
 
 /**
  * A blank bent under a weight, before it is carved: on two supports, the weight midway, its fall read there by a dial from a bar
@@ -40,6 +41,11 @@ public final class BlankBent extends Noun<BlankBent> {
 
     private static final double SHEAR_FACTOR = 1.2;
 
+    /** A calliper's, over a planed blank. */
+    static final Amount<Length> CALLIPER = ShopUnits.mm(0.03);
+
+    static final String CALLIPER_MEANING = "standard uncertainty of the thickness. Default: 0.03 mm";
+
     /** Its keys. */
     public static final Table<BlankBent> TABLE = Table.of(
                     "", "a blank bent under a weight midway between two supports", BlankBent::new)
@@ -55,11 +61,16 @@ public final class BlankBent extends Noun<BlankBent> {
     private static final Key<BlankBent, List<Amount<Length>>> FALLS =
             TABLE.needed("falls", WeightReadings.FALLS, "fall midway under each weight");
 
-    private final double perNewton;
+    private static final Key<BlankBent, Amount<Length>> FALL_U =
+            TABLE.usual("standard uncertainty", Types.SIZE, WeightReadings.DIAL, WeightReadings.DIAL_MEANING);
+    private static final Key<BlankBent, Amount<Length>> THICKNESS_U =
+            TABLE.usual("thickness uncertainty", Types.SIZE, CALLIPER, CALLIPER_MEANING);
+
+    private final WeightReadings readings;
 
     private BlankBent(Values<BlankBent> values) {
         super(values);
-        this.perNewton = WeightReadings.of(values.at(WEIGHTS), values.at(FALLS)).perNewton();
+        this.readings = WeightReadings.of(values.at(WEIGHTS), values.at(FALLS), values.libraryValue(FALL_U));
         if (!(values.libraryValue(THICKNESS) < values.libraryValue(SPAN) / 4)) {
             throw values.refused(
                     THICKNESS,
@@ -129,6 +140,24 @@ public final class BlankBent extends Noun<BlankBent> {
                 .with(FALLS, WeightReadings.more(values().at(FALLS), fall, "fall")));
     }
 
+    /**
+     * {@return this reading with the uncertainty of one fall}
+     *
+     * @param ofOneFall standard uncertainty, more than 0; 0.003 mm unless given
+     */
+    public BlankBent standardUncertainty(Quantity<Length> ofOneFall) {
+        return new BlankBent(values().amount(FALL_U, ofOneFall));
+    }
+
+    /**
+     * {@return this reading with the uncertainty of the blank's thickness}
+     *
+     * @param standard standard uncertainty, more than 0; 0.03 mm unless given
+     */
+    public BlankBent thicknessUncertainty(Quantity<Length> standard) {
+        return new BlankBent(values().amount(THICKNESS_U, standard));
+    }
+
     /** {@return the modulus of elasticity along the grain} Estimate: E/G 14. */
     public Amount<Pressure> modulus() {
         return Amount.ofLibrary(modulusMPa(), ShopUnit.GIGAPASCAL);
@@ -140,7 +169,7 @@ public final class BlankBent extends Noun<BlankBent> {
         return span
                 * span
                 * span
-                / (4 * perNewton * values().libraryValue(WIDTH) * thickness * thickness * thickness)
+                / (4 * readings.perNewton() * values().libraryValue(WIDTH) * thickness * thickness * thickness)
                 * (1 + shear());
     }
 
@@ -150,11 +179,10 @@ public final class BlankBent extends Noun<BlankBent> {
         return SHEAR_FACTOR * MODULUS_OVER_SHEAR * slender * slender;
     }
 
-    /** Standard uncertainty of the modulus's logarithm: thickness to 0.03 mm, dial to 0.003 mm, E/G 14 +- 4, 0.5 % of the rest. */
+    /** Standard uncertainty of the modulus's logarithm: thickness, falls, E/G 14 +- 4, 0.5 % of the rest. */
     double uncertainty() {
-        double thick = 3 * 0.03 / values().libraryValue(THICKNESS);
-        double dial =
-                WeightReadings.of(values().at(WEIGHTS), values().at(FALLS)).uncertainty();
+        double thick = 3 * values().libraryValue(THICKNESS_U) / values().libraryValue(THICKNESS);
+        double dial = readings.uncertainty();
         double ratio = shear() * 4 / MODULUS_OVER_SHEAR;
         return StrictMath.hypot(StrictMath.hypot(thick, dial), StrictMath.hypot(ratio, 0.005));
     }

@@ -62,7 +62,15 @@ public final class BlankTapped extends Noun<BlankTapped> {
     private static final Key<BlankTapped, Amount<Force>> WEIGHT =
             TABLE.needed("weight", Types.FORCE.moreThan(ShopUnits.newton(0)), "weight of the blank");
     private static final Key<BlankTapped, Amount<Frequency>> TONE = TABLE.needed(
-            "tone", Types.TURNING.moreThan(ShopUnits.hertz(0)), "lowest tone of the blank held at 0.224 of its length");
+            "tone", Types.TONE.moreThan(ShopUnits.hertz(0)), "lowest tone of the blank held at 0.224 of its length");
+
+    private static final Key<BlankTapped, Amount<Frequency>> TONE_U = TABLE.usual(
+            "standard uncertainty",
+            Types.TONE.moreThan(ShopUnits.hertz(0)),
+            ShopUnits.hertz(0.2),
+            "standard uncertainty of the tone. Default: 0.2 Hz");
+    private static final Key<BlankTapped, Amount<Length>> THICKNESS_U =
+            TABLE.usual("thickness uncertainty", Types.SIZE, BlankBent.CALLIPER, BlankBent.CALLIPER_MEANING);
 
     private BlankTapped(Values<BlankTapped> values) {
         super(values);
@@ -123,6 +131,24 @@ public final class BlankTapped extends Noun<BlankTapped> {
         }
     }
 
+    /**
+     * {@return this reading with the uncertainty of its tone}
+     *
+     * @param ofTheTone standard uncertainty, more than 0; 0.2 Hz unless given
+     */
+    public BlankTapped standardUncertainty(Quantity<Frequency> ofTheTone) {
+        return new BlankTapped(values().amount(TONE_U, ofTheTone));
+    }
+
+    /**
+     * {@return this reading with the uncertainty of the blank's thickness}
+     *
+     * @param standard standard uncertainty, more than 0; 0.03 mm unless given
+     */
+    public BlankTapped thicknessUncertainty(Quantity<Length> standard) {
+        return new BlankTapped(values().amount(THICKNESS_U, standard));
+    }
+
     /** {@return the modulus of elasticity along the grain as bending has it: that of the tone over 1.05} Estimate. */
     public Amount<Pressure> modulus() {
         return Amount.ofLibrary(modulusMPa(), ShopUnit.GIGAPASCAL);
@@ -154,9 +180,11 @@ public final class BlankTapped extends Noun<BlankTapped> {
         return 1 + slender * slender / 12 * (ROTARY + SHEAR * SHEAR_FACTOR * BlankBent.MODULUS_OVER_SHEAR);
     }
 
-    /** Standard uncertainty of the modulus's logarithm beside what all tap tones share: thickness to 0.03 mm, 1 % of the rest. */
+    /** Standard uncertainty of the modulus's logarithm beside what all tap tones share: thickness, tone, 1 % of the rest. */
     double uncertainty() {
-        return StrictMath.hypot(3 * 0.03 / values().libraryValue(THICKNESS), 0.01);
+        double thick = 3 * values().libraryValue(THICKNESS_U) / values().libraryValue(THICKNESS);
+        double tone = 2 * values().libraryValue(TONE_U) / values().libraryValue(TONE);
+        return StrictMath.hypot(StrictMath.hypot(thick, tone), 0.01);
     }
 
     private static Form<BlankTapped> sentences() {

@@ -34,9 +34,12 @@ public final class Bow extends ValueAnswer {
     private static final Form<Bow> FORM = Form.<Bow>of("bow")
             .fact("neck", Kind.NAME, "its name", bow -> bow.question.name())
             .fact("rodForce", Kind.libraryValue(ShopUnit.NEWTON), "positive straightens the neck", bow -> bow.force)
-            .finds("strings", bow -> !bow.question.hasRod(), "{neck} under strings")
-            .finds("rod-slack", bow -> bow.force == 0, "{neck} under strings, rod slack")
-            .finds("rod-set", "{neck} under strings, rod at {rodForce:0}")
+            .fact("days", Kind.RATIO, "under the strings; 0: an hour after tuning", bow -> bow.creep.days())
+            .phrase("when", bow -> bow.creep.days() == 0, "")
+            .phrase("when", ", after {days:..2} days")
+            .finds("strings", bow -> !bow.question.hasRod(), "{neck} under strings{when}")
+            .finds("rod-slack", bow -> bow.force == 0, "{neck} under strings, rod slack{when}")
+            .finds("rod-set", "{neck} under strings, rod at {rodForce:0}{when}")
             .row("relief", "relief", Likely.KIND, "positive forward", Bow::likely)
             .fact("greatestAt", Kind.AMOUNT, "where the gap is greatest, from the nut", Bow::place)
             .fact("nearestFret", Kind.WHOLE, "to that place", Bow::nearestFret)
@@ -50,7 +53,7 @@ public final class Bow extends ValueAnswer {
             .row("straightedge", "straightedge", StrungNeck.STRAIGHTEDGE, "where it lies", bow -> bow.question)
             .row("lift", "nut lifted", Likely.KIND, "of the nut, the neck held at the body", x -> x.lift)
             .row("woods", "woods", StrungNeck.WOODS, "of neck and fingerboard", bow -> bow.question.woods())
-            .fact("uncertainty", Kind.RATIO, "of relief, standard, relative", bow -> bow.knowledge.deviation())
+            .fact("uncertainty", Kind.RATIO, "of relief, standard, relative", Bow::relativeUncertainty)
             .fact("byWood", Kind.RATIO, "of it, by the two woods alone", bow -> bow.knowledge.deviationOfWoods())
             .fact("byModel", Kind.RATIO, "of it, by what the beam leaves out", bow -> bow.knowledge.deviationOfModel())
             .fact(
@@ -74,27 +77,48 @@ public final class Bow extends ValueAnswer {
                     "Moduli from bending tables contain shear: {inPureBending:2} of them is used.")
             .note(
                     "estimate",
-                    "Estimate: elastic beam clamped at the body joint; creep left out. 95 % interval over woods")
+                    bow -> bow.creep.days() == 0,
+                    "Estimate an hour after tuning: beam clamped at the body joint. 95 % interval over woods")
+            .note(
+                    "estimate",
+                    bow -> bow.creep.days() > 0,
+                    "Estimate with creep: beam clamped at the body joint. 95 % interval over woods, creep")
             .note("estimate", "and over what the beam leaves out.");
 
     private final StrungNeck question;
     private final double force;
+    private final Creep creep;
     private final Straightedge edge;
     private final Likely<Length> relief;
     private final Likely<Length> lift;
     private final BowKnowledge knowledge;
 
     Bow(StrungNeck question, double force) {
+        this(question, force, Creep.NONE);
+    }
+
+    private Bow(StrungNeck question, double force, Creep creep) {
         super(FORM, question.style());
         this.question = question;
         this.force = force;
+        this.creep = creep;
         StrungNeck.Bench bench = question.bench();
-        this.edge = bench.middle();
+        this.edge = bench.middle().softer(creep.logSinceTuning(0), 0, 0);
         this.knowledge = bench.knowledge();
         List<double[]> intervals = bench.intervals(
+                creep,
                 List.of(x -> x.bow(force), x -> x.under(force).clampedAtEnd().riseAt(0)));
         this.relief = Likely.of(intervals.get(0), style().unit());
         this.lift = Likely.of(intervals.get(1), style().unit());
+    }
+
+    /**
+     * {@return this bow after some days under the same strings with the same force in the rod: creep bows the neck further}
+     *
+     * @param days from 0, an hour after tuning, to 36,525
+     */
+    public Bow after(double days) {
+        return new Bow(question, force, Creep.after(days));
     }
 
     /** {@return the bow: relief less hump, positive forward; what is left of the two where the neck is an S} */
@@ -113,7 +137,11 @@ public final class Bow extends ValueAnswer {
 
     /** {@return the standard uncertainty of the relief, relative: that of its logarithm} */
     public double relativeUncertainty() {
-        return knowledge.deviation();
+        return StrictMath.hypot(knowledge.deviation(), uncertaintyOfCreep());
+    }
+
+    private double uncertaintyOfCreep() {
+        return (creep.logSinceTuning(1) - creep.logSinceTuning(-1)) / 2;
     }
 
     /** {@return what of the relative uncertainty comes from the two woods alone} */
@@ -174,6 +202,6 @@ public final class Bow extends ValueAnswer {
 
     @Override
     protected Object[] parts() {
-        return new Object[] {question, force};
+        return new Object[] {question, force, creep};
     }
 }

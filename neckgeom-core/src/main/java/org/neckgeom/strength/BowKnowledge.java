@@ -25,9 +25,21 @@ final class BowKnowledge {
     private final double[] mean = new double[SIZE];
     private final double[][] root;
 
-    /** An answer for multiples of the species' moduli, and logarithms of softness, load and arm. */
+    /**
+     * What an answer rests on.
+     *
+     * @param neck modulus of its wood over the species' mean
+     * @param board the same of the fingerboard's
+     * @param softness logarithm, beside the woods
+     * @param load logarithm
+     * @param arm logarithm
+     * @param own what only this answer rests on: independent standard normals
+     */
+    record Given(double neck, double board, double softness, double load, double arm, double[] own) {}
+
+    /** Gives an answer. */
     interface Question {
-        double answer(double neck, double board, double softness, double load, double arm);
+        double answer(Given given);
     }
 
     /**
@@ -87,21 +99,26 @@ final class BowKnowledge {
         return root;
     }
 
-    /** The answer at the means, then the lower and upper end of its 95 % interval. NaN where there is none. */
-    double[] interval(Question question) {
-        double value = atMeans(question);
-        double[] slope = new double[SIZE];
+    /**
+     * The answer at the means, then the lower and upper end of its 95 % interval. NaN where there is none.
+     *
+     * @param own how many standard normals of its own the answer rests on
+     */
+    double[] interval(Question question, int own) {
+        double value = atMeans(question, own);
+        double[] slope = new double[SIZE + own];
         double size = 0;
-        for (int i = 0; i < SIZE; i++) {
-            slope[i] = root[i][i] == 0 ? 0 : along(question, i, HALF) - along(question, i, -HALF);
+        for (int i = 0; i < slope.length; i++) {
+            boolean isKnown = i < SIZE && root[i][i] == 0;
+            slope[i] = isKnown ? 0 : along(question, i, slope.length, HALF) - along(question, i, slope.length, -HALF);
             size += slope[i] * slope[i];
         }
         size = Math.sqrt(size);
         if (size == 0) {
             return new double[] {value, value, value};
         }
-        double[] direction = new double[SIZE];
-        for (int i = 0; i < SIZE; i++) {
+        double[] direction = new double[slope.length];
+        for (int i = 0; i < direction.length; i++) {
             // Where the answer does not exist beside the means, soft and stiff together is the direction that matters.
             direction[i] = Double.isNaN(size) ? (i < 2 ? Math.sqrt(HALF) : 0) : slope[i] / size;
         }
@@ -111,17 +128,18 @@ final class BowKnowledge {
     }
 
     /** Mean moduli; the rest at its median. */
-    double atMeans(Question question) {
-        return question.answer(
+    double atMeans(Question question, int own) {
+        return question.answer(new Given(
                 StrictMath.exp(mean[0] + root[0][0] * root[0][0] / 2),
                 StrictMath.exp(mean[1] + (root[1][0] * root[1][0] + root[1][1] * root[1][1]) / 2),
                 mean[2],
                 mean[3],
-                mean[4]);
+                mean[4],
+                new double[own]));
     }
 
-    private double along(Question question, int axis, double deviations) {
-        double[] direction = new double[SIZE];
+    private double along(Question question, int axis, int size, double deviations) {
+        double[] direction = new double[size];
         direction[axis] = 1;
         return at(question, direction, deviations);
     }
@@ -133,7 +151,11 @@ final class BowKnowledge {
                 x[i] += root[i][j] * direction[j] * deviations;
             }
         }
-        return question.answer(StrictMath.exp(x[0]), StrictMath.exp(x[1]), x[2], x[3], x[4]);
+        double[] own = new double[direction.length - SIZE];
+        for (int i = 0; i < own.length; i++) {
+            own[i] = direction[SIZE + i] * deviations;
+        }
+        return question.answer(new Given(StrictMath.exp(x[0]), StrictMath.exp(x[1]), x[2], x[3], x[4], own));
     }
 
     /** Standard uncertainty of the logarithm of relief. */

@@ -18,7 +18,8 @@ import org.neckgeom.units.LibraryUnits;
  * <p>{@code phi = 0.7 (t/10 years)^0.25}, a factor of 1.6 either way (95 %). Estimate, held by 0.5 for seasoned lumber of which
  * half stays (NDS commentary), 0.6 (EN 1995-1-1) and about 1 after years (Wood Handbook 2010, ch. 5); the exponent is from
  * memory. It acts on the net moment, strings less rod: a neck that its rod sets straight creeps little. About half goes back
- * once the load is off.
+ * once the load is off. Relief is that of an hour after tuning, so that {@link Bow#after} grows by {@code (1 + phi)/(1 + phi of the
+ * first hour)}.
  */
 public final class Creep extends ValueAnswer {
 
@@ -28,6 +29,9 @@ public final class Creep extends ValueAnswer {
     private static final double FACTOR = 1.6;
     private static final double MOST_DAYS = 36_525;
 
+    /** Relief is that of an hour after tuning. */
+    private static final double HOUR = 1 / 24.0;
+
     private static final Form<Creep> FORM = Form.<Creep>of("creep")
             .fact("asGiven", Kind.NAME, "days in words", creep -> Numbers.plain(creep.days))
             .fact("days", Kind.RATIO, "under the load", creep -> creep.days)
@@ -36,6 +40,9 @@ public final class Creep extends ValueAnswer {
             .fact("upper", Kind.RATIO, "upper end of the 95 % interval", Creep::upperShare)
             .finds("creep", "Creep after {asGiven} days: {share:2} of the elastic bow (95 %: {lower:2} to {upper:2})")
             .note("estimate", "Estimate: power law in time, net moment of strings and rod; about half goes back.");
+
+    /** Within the first hour. */
+    static final Creep NONE = new Creep(0);
 
     private final double days;
 
@@ -69,6 +76,27 @@ public final class Creep extends ValueAnswer {
     /** {@return the upper end of its 95 % interval} */
     public double upperShare() {
         return share() * FACTOR;
+    }
+
+    /** {@return the days under the load; from 0 to 36,525} */
+    public double days() {
+        return days;
+    }
+
+    /** Logarithm of a bow now over that an hour after tuning, some standard deviations of ln phi from its middle. */
+    double logSinceTuning(double deviations) {
+        double factor = StrictMath.exp(StrictMath.log(FACTOR) / ModulusSpread.K95 * deviations);
+        double hour = AFTER_TEN_YEARS * StrictMath.pow(HOUR / TEN_YEARS, POWER);
+        return days <= HOUR ? 0 : StrictMath.log1p(factor * share()) - StrictMath.log1p(factor * hour);
+    }
+
+    /** What has become of a relief set an hour after tuning. */
+    Likely<Length> of(Likely<Length> set) {
+        return new Likely<>(
+                set.value() * StrictMath.exp(logSinceTuning(0)),
+                set.low() * StrictMath.exp(logSinceTuning(-ModulusSpread.K95)),
+                set.high() * StrictMath.exp(logSinceTuning(ModulusSpread.K95)),
+                set.unit());
     }
 
     /**

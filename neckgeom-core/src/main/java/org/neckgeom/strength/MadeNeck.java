@@ -56,8 +56,21 @@ record MadeNeck(Neck neck, NeckBeam beam, StringPull pull) {
     /** Step of ln E for a sensitivity. */
     private static final double STEP = 0.02;
 
+    /**
+     * An answer of the beam, and what each cause changes of its logarithm.
+     *
+     * @param value for the causes at 0
+     * @param effects for one unit of each
+     */
+    record Effects(double value, double[] effects) {}
+
     /** What each cause changes of the logarithm of an answer, for one unit of its size. */
     static double[] effects(MadeNeck base, ToDoubleFunction<MadeNeck> answer) {
+        return worked(base, answer).effects();
+    }
+
+    /** The same with the answer itself. */
+    static Effects worked(MadeNeck base, ToDoubleFunction<MadeNeck> answer) {
         double[] effects = new double[Cause.COUNT];
         double value = answer.applyAsDouble(base);
         for (Cause cause : Cause.values()) {
@@ -67,7 +80,7 @@ record MadeNeck(Neck neck, NeckBeam beam, StringPull pull) {
                 effects[cause.ordinal()] = Double.isFinite(change) ? change * per : 0;
             }
         }
-        return effects;
+        return new Effects(value, effects);
     }
 
     /** Standard deviation of ln E of one of the woods. */
@@ -91,10 +104,6 @@ record MadeNeck(Neck neck, NeckBeam beam, StringPull pull) {
     /** The bare shaft, before its fingerboard is glued on. */
     MadeNeck withoutBoard() {
         return with(beam.stiffer(1, NO_BOARD));
-    }
-
-    boolean hasBoard() {
-        return beam.board().modulus() > NO_BOARD * 1e6;
     }
 
     /** With one unit more of a cause; of a wood, a step of its modulus. */

@@ -18,6 +18,11 @@ record Moistures(double before, double after) {
         return after - before;
     }
 
+    /** When only a share of the change is done. */
+    Moistures done(double share) {
+        return new Moistures(before, before + share * change());
+    }
+
     private static Amount<?> percent(double moisture) {
         return Amount.of(moisture, ShopUnit.PERCENT);
     }

@@ -95,6 +95,11 @@ record NeckBeam(
         return new NeckBeam(length, board, back, channel, filling, others, effect);
     }
 
+    /** Its wood alone. */
+    NeckBeam withoutBars() {
+        return new NeckBeam(length, board, back, channel, 0, List.of(), effect);
+    }
+
     NeckBeam with(Effect other) {
         return new NeckBeam(length, board, back, channel, filling, bars, other);
     }

@@ -74,11 +74,16 @@ public final class NeckBent extends Noun<NeckBent> {
             ShopUnits.mm(0),
             "difference of the zeros read before and after; at most 5 % of the greatest fall. Default: 0");
 
+    private static final Key<NeckBent, Amount<Length>> FALL_U =
+            TABLE.usual("standard uncertainty", Types.SIZE, WeightReadings.DIAL, WeightReadings.DIAL_MEANING);
+    private static final Key<NeckBent, Boolean> FRETTED = TABLE.usual(
+            "fretted", Types.YES_OR_NO, true, "whether the frets are in; open slots make a neck softer. Default: yes");
+
     private final WeightReadings readings;
 
     private NeckBent(Values<NeckBent> values) {
         super(values);
-        this.readings = WeightReadings.of(values.at(WEIGHTS), values.at(FALLS));
+        this.readings = WeightReadings.of(values.at(WEIGHTS), values.at(FALLS), values.libraryValue(FALL_U));
         double greatest = values.at(FALLS).stream()
                 .mapToDouble(Amount::libraryValue)
                 .max()
@@ -129,6 +134,25 @@ public final class NeckBent extends Noun<NeckBent> {
     public NeckBent fall(Quantity<Force> weight, Quantity<Length> fall) {
         return new NeckBent(values().with(WEIGHTS, WeightReadings.more(values().at(WEIGHTS), weight, "weight"))
                 .with(FALLS, WeightReadings.more(values().at(FALLS), fall, "fall")));
+    }
+
+    /**
+     * {@return this reading with the uncertainty of one fall}
+     *
+     * @param ofOneFall standard uncertainty, more than 0; 0.003 mm unless given
+     */
+    public NeckBent standardUncertainty(Quantity<Length> ofOneFall) {
+        return new NeckBent(values().amount(FALL_U, ofOneFall));
+    }
+
+    /** {@return this reading of a neck whose slots are sawn and open: before fretting} */
+    public NeckBent slotsOpen() {
+        return new NeckBent(values().with(FRETTED, false));
+    }
+
+    /** {@return whether the frets are in; true unless given} */
+    public boolean isFretted() {
+        return values().at(FRETTED);
     }
 
     /** {@return how the neck is held} */

@@ -27,7 +27,7 @@ import org.neckgeom.units.ShopUnit;
  * <p>Estimate. The neck is a beam from the nut to the body joint, where it is clamped: fingerboard, wood less channel,
  * fillet (cover strip) and bonded bars as one transformed section, plane sections, no shear; frets, head, heel and the
  * rod's own stiffness left out. The strings pull on the bent neck: {@code EI w'' = M}, M from {@link StringLoad} and
- * the rod. Creep under a load of months is not included. Each answer carries the 95 % interval over the moduli of the
+ * the rod. Relief is that of an hour after tuning; {@link Bow#after} adds creep. Each answer carries the 95 % interval over the moduli of the
  * two woods.
  *
  * <p>Without a string tension or wood under the channel, the answers state what is missing. Errors: a value outside its
@@ -184,7 +184,7 @@ public final class Relief extends ValueAnswer {
      */
     public Relief knowing(StiffnessReadings readings) {
         StrungNeck known = strung.knowing(Objects.requireNonNull(readings, "readings"));
-        BenchRows.of(known.made(), readings);
+        known.rows(); // refuses what no wood has
         return new Relief(known);
     }
 

@@ -45,6 +45,8 @@ public final class RodForce extends ValueAnswer {
         }
     }
 
+    private static final Creep YEAR = Creep.after(365.25);
+
     private static final Form<RodForce> OBSTACLE = Form.<RodForce>of("obstacle")
             .fact("slackRelief", Likely.KIND, "under the strings alone", x -> x.slack)
             .fact("limit", Kind.libraryValue(ShopUnit.NEWTON), "greatest force of the rod", x -> x.question.limit())
@@ -59,7 +61,14 @@ public final class RodForce extends ValueAnswer {
                     "the strings leave {slackRelief}, and a single-action rod can only take relief away")
             .finds("too-weak", "the rod's limit is {limit:0}");
 
-    static final Form<RodForce> FORM = Form.<RodForce>of("rod-force")
+    /** In a row of another answer. */
+    static final Kind<RodForce> IN_ROW = Kind.answer(Form.<RodForce>of("rod-force-in-row")
+            .fact("reach", Kind.code(Reach.class), "of the rod", RodForce::reach)
+            .factIfAny("force", Likely.KIND, "positive straightens the neck", RodForce::likely)
+            .finds("no-force", x -> x.likely().isEmpty(), "{reach}")
+            .finds("force", "{force}: {reach}"));
+
+    private static final Form<RodForce> FORM = Form.<RodForce>of("rod-force")
             .fact("wanted", Kind.MM, "relief, positive forward", x -> x.wanted)
             .fact("reach", Kind.code(Reach.class), "of the rod", RodForce::reach)
             .fact("rodArm", Kind.MM, "between the axes of a two-way rod's bars", x -> x.question.arm())
@@ -74,6 +83,12 @@ public final class RodForce extends ValueAnswer {
                     "rodLimit", StrungNeck.ROD_LIMIT, "at most", x -> x.likely().map(f -> x.question))
             .line("rodLimit", "rod limit", "{rodLimit}")
             .row("slackRelief", "rod slack", Likely.KIND, "under the strings alone", x -> x.slack)
+            .factIfAny(
+                    "afterAYear",
+                    Likely.KIND,
+                    "relief so set, after a year of creep",
+                    x -> x.set().map(YEAR::of))
+            .line("afterAYear", "after a year", "{afterAYear} by creep, if left alone")
             .fact("hump", Kind.MM, "left beside the relief, 0 or more", x -> x.hump)
             .line("hump", "hump left", x -> x.hump > 0, "{hump:text}: the neck is an S")
             .row("straightedge", "straightedge", StrungNeck.STRAIGHTEDGE, "where it lies", x -> x.question)
@@ -153,6 +168,13 @@ public final class RodForce extends ValueAnswer {
     /** A force that no rod of this kind can give is no answer to anyone. */
     private Optional<Likely<Force>> likely() {
         return force.isWhole() && force.high() >= question.leastForce() ? Optional.of(force) : Optional.empty();
+    }
+
+    /** The relief that the rod leaves, where it can. */
+    private Optional<Likely<Length>> set() {
+        return wanted > 0 && reach() != Reach.CANNOT
+                ? Optional.of(new Likely<>(wanted, wanted, wanted, style().unit()))
+                : Optional.empty();
     }
 
     private Optional<Likely<Torque>> moment() {

@@ -1,9 +1,10 @@
 package org.neckgeom.strength;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.fault.Refusal;
+import org.jspecify.annotations.Nullable;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
@@ -18,7 +19,8 @@ import org.neckgeom.units.Torque;
  *
  * <p>n turns of pitch P after slack: a two-way rod {@code F = n P/(L (1/EA1 + 1/EA2) + c^2 int dx/(E I) + k)}, a single-action rod
  * {@code F = n P/(L/EA + int (a^2/(E I) + 1/(EA of the neck)) dx + k)}, k the give of the seats, 0 to 0.2 mm for 1000 N: an
- * estimate. A rod that has been turned and read once gives its own k: {@link #turned}. Left-and-right threads count twice.
+ * estimate. Where a turn has been read, {@link #turned}, relief falls in proportion from there, with the readings' uncertainty, and k
+ * follows: {@link #seats}. Left-and-right threads count twice.
  * Torque {@code F (P/(2 pi) + mu d2/(2 cos 30 deg) + mu r)}, mu 0.10 to 0.25: friction decides it, so that it does not show the
  * force; the torque stop is the rod's limit at the least friction.
  */
@@ -58,14 +60,22 @@ public final class RodTurns extends ValueAnswer {
             .fact("wanted", Kind.MM, "relief, positive forward", x -> x.wanted)
             .fact("way", Kind.code(Way.class), "of the adjuster", RodTurns::way)
             .fact("reach", Kind.code(RodForce.Reach.class), "of the rod", x -> x.force.reach())
-            .fact("fewest", Kind.RATIO, "turns, seats without give", x -> x.fewest)
-            .fact("most", Kind.RATIO, "turns, seats with 0.2 mm of give for 1000 N", x -> x.most)
-            .fact("isFitted", Kind.FLAG, "whether the give of the seats is that of a turn read", x -> x.fitted)
+            .fact(
+                    "fewest",
+                    Kind.RATIO,
+                    "turns, seats without give; lower end of 95 % where one was read",
+                    x -> x.fewest)
+            .fact("most", Kind.RATIO, "turns, seats with 0.2 mm of give for 1000 N; or the upper end", x -> x.most)
+            .fact("isFitted", Kind.FLAG, "whether turns of this rod have been read", x -> x.read != null)
+            .fact("turns", Kind.RATIO, "turns; the middle of both", x -> (x.fewest + x.most) / 2)
             .finds("none", x -> Double.isNaN(x.most), "Rod for {wanted:brief} of relief: {reach}")
             .finds("leave", x -> x.way() == Way.LEAVE, "Rod for {wanted:brief} of relief: {way}")
-            .finds("fitted", x -> x.fitted, "Rod for {wanted:brief} of relief: {most:2} turns, {way}")
+            .finds(
+                    "fitted",
+                    x -> x.read != null,
+                    "Rod for {wanted:brief} of relief: {turns:2} turns (95 %: {fewest:2} to {most:2}), {way}")
             .finds("turns", "Rod for {wanted:brief} of relief: {fewest:2} to {most:2} turns, {way}")
-            .row("rod", "rod", Kind.answer(RodForce.FORM), "force for the wanted relief", x -> x.force)
+            .row("force", "force", RodForce.IN_ROW, "for the wanted relief", x -> x.force)
             .fact(
                     "stop",
                     Kind.libraryValue(ShopUnit.NEWTON_METRE),
@@ -74,13 +84,17 @@ public final class RodTurns extends ValueAnswer {
             .line("stop", "torque stop", x -> x.stop > 0, "{stop:1}; it does not show the force")
             .note(
                     "from-slack",
-                    "Turns count from where the rod begins to bite. Turn half, read, then ask again with .turned(...).");
+                    x -> x.read == null,
+                    "Turns count from where the rod begins to bite. Turn half, read, then ask again with .turned(...).")
+            .note(
+                    "from-slack",
+                    x -> x.read != null,
+                    "Turns count from where the rod begins to bite, as they were read.");
 
     private final StrungNeck question;
     private final double wanted;
     private final double pitch;
-    private final double given;
-    private final boolean fitted;
+    private final @Nullable RodTurned read;
     private final RodForce force;
     private final double fewest;
     private final double most;
@@ -91,22 +105,26 @@ public final class RodTurns extends ValueAnswer {
                 question,
                 LibraryUnits.mm(wanted, "relief wanted"),
                 LibraryUnits.mmPositive(pitch, "pitch of the rod's thread"),
-                Double.NaN,
                 RodForce.of(question, wanted));
     }
 
-    private RodTurns(StrungNeck question, double wanted, double pitch, double given, RodForce force) {
+    private RodTurns(StrungNeck question, double wanted, double pitch, RodForce force) {
         super(FORM, force.style());
         this.question = question;
         this.wanted = wanted;
         this.pitch = pitch;
-        this.given = given;
-        this.fitted = !Double.isNaN(given);
+        this.read = question.readings().rod().orElse(null);
         this.force = force;
-        double newton = Math.abs(force.force().map(Amount::libraryValue).orElse(Double.NaN));
-        double own = RodGive.of(question);
-        this.fewest = newton * (own + (fitted ? given : 0)) / pitch;
-        this.most = newton * (own + (fitted ? given : MOST_GIVE)) / pitch;
+        if (read == null) {
+            double newton = Math.abs(force.force().map(Amount::libraryValue).orElse(Double.NaN));
+            double own = RodGive.of(question);
+            this.fewest = newton * own / pitch;
+            this.most = newton * (own + MOST_GIVE) / pitch;
+        } else {
+            double turns = question.hasRod() ? read.turns() * Math.abs(wish(read)) / read.movedMm() : Double.NaN;
+            this.fewest = turns * StrictMath.exp(-ModulusSpread.K95 * read.uncertainty());
+            this.most = turns * StrictMath.exp(ModulusSpread.K95 * read.uncertainty());
+        }
         this.stop = torque(question.limit(), RodGive.threadMm(question), LEAST_FRICTION);
     }
 
@@ -121,7 +139,7 @@ public final class RodTurns extends ValueAnswer {
     }
 
     /**
-     * {@return this answer with the give of the seats that one turn has shown}
+     * {@return this answer after one turn has shown how far it goes: relief falls in proportion to the turns}
      *
      * @param turns from where the rod began to bite, more than 0
      * @param before relief at pitch with the rod slack
@@ -129,22 +147,27 @@ public final class RodTurns extends ValueAnswer {
      * @throws IllegalArgumentException if the relief did not move the way the rod pulls
      */
     public RodTurns turned(double turns, Quantity<Length> before, Quantity<Length> after) {
-        double moved = LibraryUnits.mm(before, "relief before") - LibraryUnits.mm(after, "relief after");
-        double perNewton = RodGive.reliefPerNewton(question);
-        if (!(turns > 0 && turns <= 20)) {
-            throw Refusal.of("turns", "range", "be more than 0 and at most 20", turns);
-        }
-        if (!(moved > 0)) {
-            throw LibraryUnits.refused(
-                    "relief after", "less-than", "less than before, as a tightened rod makes it", after);
-        }
-        double give = turns * pitch * perNewton / moved - RodGive.of(question);
-        return new RodTurns(question, wanted, pitch, Math.max(0, give), force);
+        StiffnessReadings more = question.readings().rod(RodTurned.by(turns, before, after));
+        return new RodTurns(question.knowing(more), wanted, pitch, force);
+    }
+
+    /** {@return what the rod's seats give for 1000 N, as the turns read have it; 0 or more, nothing where none were read} */
+    public Optional<Amount<Length>> seats() {
+        return Optional.ofNullable(read).map(turned -> {
+            double own = RodGive.of(question);
+            double all = turned.turns() * pitch * RodGive.reliefPerNewton(question) / turned.movedMm();
+            return style().amount(1000 * Math.max(0, all - own));
+        });
+    }
+
+    /** How much less relief is wanted than with the rod slack. */
+    private double wish(RodTurned turned) {
+        return turned.beforeMm() - wanted;
     }
 
     /** {@return which way to turn the adjuster} */
     public Way way() {
-        double newton = force.force().map(Amount::libraryValue).orElse(0.0);
+        double newton = read == null ? force.force().map(Amount::libraryValue).orElse(0.0) : wish(read);
         if (newton == 0 || newton < question.leastForce()) {
             return Way.LEAVE;
         }
@@ -183,6 +206,6 @@ public final class RodTurns extends ValueAnswer {
 
     @Override
     protected Object[] parts() {
-        return new Object[] {question, wanted, pitch, given};
+        return new Object[] {question, wanted, pitch};
     }
 }

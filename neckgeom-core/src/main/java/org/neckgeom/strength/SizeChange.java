@@ -1,9 +1,11 @@
 package org.neckgeom.strength;
 
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
@@ -51,17 +53,33 @@ public final class SizeChange extends ValueAnswer {
             .finds("larger", x -> x.changeMm() > 0, "{size}: larger")
             .finds("no-change", "{size}: no change")
             .row("change", "change", Likely.KIND, "negative when the size shrinks", SizeChange::likely)
-            .row("moisture", "moisture", Moistures.KIND, "of the wood", x -> x.moistures)
+            .row("moisture", "moisture", Moistures.KIND, "of the wood", SizeChange::moistures)
+            .factIfAny(
+                    "air",
+                    AirInWood.IN_ROW,
+                    "how far the air has reached the wood, where not all the way",
+                    SizeChange::air)
+            .line("air", "so far", "{air}")
             .row("rings", "rings", RINGS, "how the growth rings lie", x -> x)
-            .note("estimate", "Estimate (Wood Handbook 2010, Eq. 4-5 and 13-3): balance before and after, bare wood,")
+            .note(
+                    "estimate",
+                    x -> x.air == null,
+                    "Estimate (Wood Handbook 2010, Eq. 4-5 and 13-3): balance before and after, bare wood,")
+            .note(
+                    "estimate",
+                    x -> x.air != null,
+                    "Estimate (Wood Handbook 2010, Eq. 4-5 and 13-3): balance before, bare wood,")
             .note("estimate", "shrinkage of a piece: its species' plus or minus 29 % (95 % interval).");
 
+    /** In balance. */
     private final Moistures moistures;
+
     private final double size;
     private final Wood wood;
     private final double radial;
     private final double tangential;
     private final double ringAngle;
+    private final @Nullable AirInWood air;
 
     private SizeChange(
             Moistures moistures,
@@ -70,6 +88,7 @@ public final class SizeChange extends ValueAnswer {
             double radial,
             double tangential,
             double ringAngle,
+            @Nullable AirInWood air,
             LengthStyle style) {
         super(FORM, style);
         this.moistures = moistures;
@@ -78,6 +97,7 @@ public final class SizeChange extends ValueAnswer {
         this.radial = radial;
         this.tangential = tangential;
         this.ringAngle = ringAngle;
+        this.air = air;
     }
 
     static SizeChange of(Moistures moistures, double size, Wood wood, LengthStyle style) {
@@ -88,6 +108,7 @@ public final class SizeChange extends ValueAnswer {
                 Objects.requireNonNull(wood, "wood").radialShrinkage(),
                 wood.tangentialShrinkage(),
                 Double.NaN,
+                null,
                 style);
     }
 
@@ -117,15 +138,33 @@ public final class SizeChange extends ValueAnswer {
     }
 
     private SizeChange withRings(double rad) {
-        return new SizeChange(moistures, size, wood, radial, tangential, rad, style());
+        return new SizeChange(moistures, size, wood, radial, tangential, rad, air, style());
+    }
+
+    /**
+     * {@return the change that is done once the air has reached the wood so far; else it is the one at the end}
+     *
+     * @param reached how far: thickness and days
+     */
+    public SizeChange after(AirInWood reached) {
+        Objects.requireNonNull(reached, "reached");
+        return new SizeChange(moistures, size, wood, radial, tangential, ringAngle, reached, style());
+    }
+
+    private Optional<AirInWood> air() {
+        return Optional.ofNullable(air);
+    }
+
+    private Moistures moistures() {
+        return air == null ? moistures : moistures.done(air.shareDone());
     }
 
     private boolean ringsKnown() {
         return !Double.isNaN(ringAngle);
     }
 
-    private double changeFor(double shrinkage) {
-        double share = changeOf(shrinkage, moistures.before(), moistures.after());
+    private double changeFor(double shrinkage, Moistures reached) {
+        double share = changeOf(shrinkage, reached.before(), reached.after());
         return size * share + 0.0;
     }
 
@@ -142,7 +181,7 @@ public final class SizeChange extends ValueAnswer {
     /** {@return the change, negative when the size shrinks; the change in mm} */
     public double changeMm() {
         double shrinkage = ringsKnown() ? shrinkageAcross(radial, tangential, ringAngle) : (radial + tangential) / 2;
-        return changeFor(shrinkage);
+        return changeFor(shrinkage, moistures());
     }
 
     /** {@return the 95 % interval of the change over pieces} */
@@ -158,8 +197,10 @@ public final class SizeChange extends ValueAnswer {
             most = least;
         }
         double spread = ModulusSpread.K95 * SHRINKAGE_VARIATION;
+        Moistures few = air == null ? moistures : moistures.done(air.leastDone());
+        Moistures many = air == null ? moistures : moistures.done(air.mostDone());
         return new Likely<>(
-                changeMm(), changeFor(least * (1 - spread)), changeFor(most * (1 + spread)), style().unit());
+                changeMm(), changeFor(least * (1 - spread), few), changeFor(most * (1 + spread), many), style().unit());
     }
 
     /** {@return the size after; the size before plus the change} */
@@ -200,6 +241,6 @@ public final class SizeChange extends ValueAnswer {
 
     @Override
     protected Object[] parts() {
-        return new Object[] {moistures, size, wood, ringAngle};
+        return new Object[] {moistures, size, wood, ringAngle, air()};
     }
 }

@@ -1,7 +1,9 @@
 package org.neckgeom.strength;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
@@ -21,6 +23,7 @@ public final class StiffnessKnowledge extends ValueAnswer {
             .fact("reading", Kind.NAME, "what was read", Step::words)
             .fact("overExpected", Kind.RATIO, "modulus, fall or relief over that of the table's woods", Step::ratio)
             .fact("uncertainty", Kind.RATIO, "of relief, relative, with this reading and those above", Step::left)
+            .fact("off", Kind.RATIO, "from what those above lead to, in standard uncertainties", Step::off)
             .finds(
                     "stiffness-step",
                     "{reading}: {overExpected:2} of the table, relief then to {uncertainty:percent 1}");
@@ -30,6 +33,16 @@ public final class StiffnessKnowledge extends ValueAnswer {
             .fact("count", Kind.WHOLE, "how many readings", x -> x.steps.size())
             .finds("nothing", x -> x.steps.isEmpty(), "Stiffness of {neck}: nothing read yet")
             .finds("readings", "Stiffness of {neck}: {count:of reading/readings}")
+            .fact(
+                    "farthest",
+                    Kind.RATIO,
+                    "of a reading from those above it, in standard uncertainties",
+                    x -> x.steps.stream().mapToDouble(Step::off).max().orElse(0))
+            .fact(
+                    "farthestReading",
+                    Kind.NAME,
+                    "which",
+                    x -> x.odd().map(Step::words).orElse("none"))
             .fact("steps", Kind.table(STEP), "what each reading narrows", x -> x.steps)
             .each("steps", "{reading}", "{overExpected:2} of the table; relief then known to {uncertainty:percent 1}")
             .row("relief", "relief", Likely.KIND, "under the strings, rod slack", x -> x.bowAfter.likely())
@@ -39,11 +52,18 @@ public final class StiffnessKnowledge extends ValueAnswer {
                     Kind.RATIO,
                     "interval before over interval after, in logarithms",
                     StiffnessKnowledge::narrower)
+            .note(
+                    "odd",
+                    x -> x.odd().isPresent(),
+                    "Read again what lies {farthest:1} standard uncertainties from the readings above it: {farthestReading}.")
             .line("narrower", "interval", x -> !x.steps.isEmpty(), "{narrower:1} times narrower")
             .note("estimate", "Estimate: same climate and rod slack as when it was read; tension and heights stay.");
 
     /** A reading, over what the table leads to, and what is left after it. */
-    private record Step(String words, double ratio, double left) {}
+    private record Step(String words, double ratio, double left, double off) {}
+
+    /** From here on a reading contradicts those before it: one in 370 does by chance. */
+    private static final double MOST_OFF = 3;
 
     private final StrungNeck after;
     private final StiffnessReadings readings;
@@ -64,11 +84,21 @@ public final class StiffnessKnowledge extends ValueAnswer {
         List<Step> steps = new ArrayList<>();
         CauseState state = CauseState.prior();
         double[] effects = strung.effects();
-        for (BenchRows.Named row : BenchRows.of(strung.made(), strung.readings())) {
+        for (BenchRows.Named row : strung.rows()) {
+            double off = Math.abs(state.surprise(row.row()));
             state = state.after(row.row());
-            steps.add(new Step(row.words(), row.overExpected(), state.deviation(effects)));
+            steps.add(new Step(row.words(), row.overExpected(), state.deviation(effects), off));
         }
         return List.copyOf(steps);
+    }
+
+    private Optional<Step> odd() {
+        return steps.stream().max(Comparator.comparingDouble(Step::off)).filter(step -> step.off > MOST_OFF);
+    }
+
+    /** {@return whether a reading lies more than three standard uncertainties from what the others lead to} */
+    public boolean isContradictory() {
+        return odd().isPresent();
     }
 
     /** {@return the readings} */

@@ -15,10 +15,11 @@ import org.neckgeom.table.Table;
 import org.neckgeom.table.Types;
 import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.ShopUnits;
 
 /**
  * What has been read of a neck's stiffness, in any order: blanks bent or tapped before they are carved, the bare shaft and the
- * finished neck weighed down, relief with the strings slack and at pitch. Immutable.
+ * finished neck weighed down, relief with the strings slack and at pitch, the rod turned. Immutable.
  *
  * <p>Each narrows the intervals of relief and rod force: {@link StiffnessKnowledge}. The same readings in another order give the
  * same answer.
@@ -60,8 +61,18 @@ public final class StiffnessReadings extends Noun<StiffnessReadings> {
             "relief slack",
             Types.EITHER_WAY,
             "relief from fret 1 to the body joint with slack strings and slack rod; negative: back-bow");
-    private static final Key<StiffnessReadings, Amount<Length>> AT_PITCH = TABLE.optional(
-            "relief at pitch", Types.EITHER_WAY, "same with all strings at pitch, half a minute after tuning");
+    private static final Key<StiffnessReadings, Amount<Length>> AT_PITCH =
+            TABLE.optional("relief at pitch", Types.EITHER_WAY, "same with all strings at pitch, an hour after tuning");
+
+    private static final Key<StiffnessReadings, Amount<Length>> RELIEF_U = TABLE.usual(
+            "relief uncertainty",
+            Types.SIZE,
+            ShopUnits.mm(0.005),
+            "standard uncertainty of each of the two reliefs, by feeler gauge and straightedge. Default: 0.005 mm");
+    private static final Key<StiffnessReadings, RodTurned> ROD = TABLE.optional(
+            "rod turned",
+            Types.group(RodTurned.TABLE),
+            "turns of the rod and relief before and after: shows how its seats give. Default: not read");
 
     static {
         TABLE.together(SLACK, AT_PITCH);
@@ -152,12 +163,38 @@ public final class StiffnessReadings extends Noun<StiffnessReadings> {
         return new StiffnessReadings(values().amount(SLACK, slack).amount(AT_PITCH, atPitch));
     }
 
-    /** {@return whether nothing has been read} */
-    public boolean isEmpty() {
-        return count() == 0;
+    /**
+     * {@return these readings with the uncertainty of each of the two reliefs}
+     *
+     * @param ofEach standard uncertainty, more than 0; 0.005 mm unless given
+     */
+    public StiffnessReadings reliefUncertainty(Quantity<Length> ofEach) {
+        return new StiffnessReadings(values().amount(RELIEF_U, ofEach));
     }
 
-    /** {@return how many readings there are; 0 or more} */
+    Amount<Length> reliefUncertainty() {
+        return values().at(RELIEF_U);
+    }
+
+    /**
+     * {@return these readings with the rod turned once}
+     *
+     * @param reading turns and relief before and after
+     */
+    public StiffnessReadings rod(RodTurned reading) {
+        return new StiffnessReadings(values().with(ROD, reading));
+    }
+
+    Optional<RodTurned> rod() {
+        return values().find(ROD);
+    }
+
+    /** {@return whether nothing has been read} */
+    public boolean isEmpty() {
+        return count() == 0 && rod().isEmpty();
+    }
+
+    /** {@return how many readings of stiffness there are, the rod turned not among them; 0 or more} */
     public int count() {
         return neckBlanksBent().size()
                 + boardBlanksBent().size()
@@ -205,6 +242,7 @@ public final class StiffnessReadings extends Noun<StiffnessReadings> {
         return TABLE.facts("stiffness-readings")
                 .fact("count", Kind.WHOLE, "how many readings", StiffnessReadings::count)
                 .finds("nothing", StiffnessReadings::isEmpty, "Stiffness: nothing read yet")
-                .finds("readings", "Stiffness: {count:of reading/readings}");
+                .finds("readings", "Stiffness: {count:of reading/readings}")
+                .line("rodTurned", "rod", "{rodTurned}");
     }
 }

@@ -32,6 +32,7 @@ import org.neckgeom.units.ShopUnit;
  * @param bar of the bonded pair, or null
  * @param barOffCentre from the centreline to the middle of each, mm
  * @param readings of its stiffness
+ * @param worked what has been worked out already
  */
 record StrungNeck(
         Neck neck,
@@ -42,7 +43,31 @@ record StrungNeck(
         double limit,
         @Nullable Bar bar,
         double barOffCentre,
-        StiffnessReadings readings) {
+        StiffnessReadings readings,
+        Worked worked) {
+
+    StrungNeck(
+            Neck neck,
+            StringLoads strings,
+            int fromFret,
+            int toFret,
+            double arm,
+            double limit,
+            @Nullable Bar bar,
+            double barOffCentre,
+            StiffnessReadings readings) {
+        this(
+                neck,
+                strings,
+                fromFret,
+                toFret,
+                arm,
+                limit,
+                bar,
+                barOffCentre,
+                readings,
+                new Worked(() -> new MadeNeck(neck, beam(neck, bar, barOffCentre), strings.pull())));
+    }
 
     /** Between which frets the straightedge lies. */
     static final Kind<StrungNeck> STRAIGHTEDGE = Kind.answer(Form.<StrungNeck>of("straightedge")
@@ -147,6 +172,10 @@ record StrungNeck(
     }
 
     NeckBeam beam() {
+        return beam(neck, bar, barOffCentre);
+    }
+
+    private static NeckBeam beam(Neck neck, @Nullable Bar bar, double barOffCentre) {
         NeckBeam beam = NeckModel.beam(neck);
         return bar == null ? beam : beam.withBars(NeckModel.pair(bar, barOffCentre));
     }
@@ -167,26 +196,39 @@ record StrungNeck(
     }
 
     MadeNeck made() {
-        return new MadeNeck(neck, beam(), pull());
+        return worked.made();
     }
 
     StrungNeck knowing(StiffnessReadings other) {
-        return new StrungNeck(neck, strings, fromFret, toFret, arm, limit, bar, barOffCentre, other);
+        return new StrungNeck(neck, strings, fromFret, toFret, arm, limit, bar, barOffCentre, other, worked);
     }
 
     /** What each cause changes of the logarithm of relief. */
     double[] effects() {
         double from = neck.scale().fretMm(fromFret);
         double to = neck.scale().fretMm(toFret);
-        return MadeNeck.effects(made(), made -> made.relief(from, to));
+        return worked.effects(List.of(from, to), () -> MadeNeck.worked(made(), made -> made.relief(from, to)))
+                .effects();
+    }
+
+    /** The readings as rows. */
+    List<BenchRows.Named> rows() {
+        return BenchRows.of(made(), readings, worked);
+    }
+
+    /** What is known of the causes after the readings. */
+    CauseState state() {
+        CauseState state = CauseState.prior();
+        if (!readings.isEmpty()) {
+            for (BenchRows.Named row : rows()) {
+                state = state.after(row.row());
+            }
+        }
+        return state;
     }
 
     private BowKnowledge knowledge() {
-        CauseState state = CauseState.prior();
-        for (BenchRows.Named row : BenchRows.of(made(), readings)) {
-            state = state.after(row.row());
-        }
-        return new BowKnowledge(state, effects(), NeckModel.spread(neck));
+        return new BowKnowledge(state(), effects(), NeckModel.spread(neck));
     }
 
     Bench bench() {
@@ -206,16 +248,22 @@ record StrungNeck(
         /** On the neck as the model has it, at means and medians. */
         Straightedge middle() {
             Straightedge[] found = new Straightedge[1];
-            knowledge.atMeans((neck, board, softness, load, arm) -> {
-                found[0] = with(neck, board).softer(softness, load, arm);
-                return 0;
-            });
+            knowledge.atMeans(
+                    given -> {
+                        found[0] = with(given);
+                        return 0;
+                    },
+                    0);
             return found[0];
         }
 
         /** On the plain beam: mean moduli, and nothing of what the beam leaves out. */
         Straightedge bare() {
             return with(1, 1);
+        }
+
+        private Straightedge with(BowKnowledge.Given given) {
+            return with(given.neck(), given.board()).softer(given.softness(), given.load(), given.arm());
         }
 
         private Straightedge with(double backFactor, double boardFactor) {
@@ -227,11 +275,22 @@ record StrungNeck(
          * The result at the means, then the ends of its interval; for each question, most of them by the same scans.
          */
         List<double[]> intervals(List<ToDoubleFunction<Straightedge>> questions) {
+            return intervals(Creep.NONE, questions);
+        }
+
+        /** The same after creep, which bows the neck further under strings less rod. */
+        List<double[]> intervals(Creep creep, List<ToDoubleFunction<Straightedge>> questions) {
             Map<List<Double>, Straightedge> known = new HashMap<>();
             return questions.stream()
-                    .map(shown -> knowledge.interval((back, board, softness, load, arm) ->
-                            shown.applyAsDouble(known.computeIfAbsent(List.of(back, board), moduli -> with(back, board))
-                                    .softer(softness, load, arm))))
+                    .map(shown -> knowledge.interval(
+                            given -> shown.applyAsDouble(known.computeIfAbsent(
+                                            List.of(given.neck(), given.board()),
+                                            moduli -> with(given.neck(), given.board()))
+                                    .softer(
+                                            given.softness() + creep.logSinceTuning(given.own()[0]),
+                                            given.load(),
+                                            given.arm())),
+                            1))
                     .toList();
         }
     }

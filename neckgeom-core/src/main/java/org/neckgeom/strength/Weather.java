@@ -1,6 +1,7 @@
 package org.neckgeom.strength;
 
 import java.util.Objects;
+import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
@@ -45,6 +46,9 @@ public final class Weather extends Noun<Weather> {
             TABLE.needed("shop air", Types.group(Climate.TABLE), "air in the shop");
     private static final Key<Weather, Climate> AFTER =
             TABLE.needed("worst air", Types.group(Climate.TABLE), "air that differs most from the shop air, in use");
+
+    private static final Key<Weather, Double> DAYS = TABLE.optional(
+            "days", Types.number(0, 36_525), "days in the worst air. Default: until the wood is in balance with it");
 
     private Weather(Values<Weather> values) {
         super(values);
@@ -91,7 +95,22 @@ public final class Weather extends Noun<Weather> {
         return values().at(AFTER);
     }
 
-    /** {@return the change of the wood's moisture in percent of the ovendry mass, negative when it dries} */
+    /**
+     * {@return the same change after some days in the other climate, before the wood is in balance} {@link #on} then takes the
+     * share of the change that fingerboard and neck have done; a size alone has no thickness: {@link SizeChange#after}.
+     *
+     * @param days in the other climate, from 0 to 36,525
+     */
+    public Weather days(double days) {
+        return new Weather(values().with(DAYS, days));
+    }
+
+    /** {@return the days in the other climate; nothing where the wood comes to balance} */
+    public OptionalDouble days() {
+        return values().find(DAYS).map(OptionalDouble::of).orElse(OptionalDouble.empty());
+    }
+
+    /** {@return the change of the wood's moisture at balance in percent of the ovendry mass, negative when it dries} */
     public Amount<Dimensionless> moistureChange() {
         return Amount.of(moistures().change(), ShopUnit.PERCENT);
     }
@@ -148,12 +167,12 @@ public final class Weather extends Noun<Weather> {
     }
 
     /**
-     * {@return its effect on a neck: fret ends, width, rod in its channel}
+     * {@return its effect on a neck: fret ends, width, rod in its channel, relief}
      *
      * @param neck with scale, fingerboard and its wood, and wood
      */
     public NeckWeather on(Neck neck) {
-        return new NeckWeather(moistures(), Objects.requireNonNull(neck, "neck"));
+        return new NeckWeather(moistures(), days(), Objects.requireNonNull(neck, "neck"), StiffnessReadings.none());
     }
 
     private static Form<Weather> sentences() {
@@ -164,6 +183,7 @@ public final class Weather extends Noun<Weather> {
                 .finds("no-change", "Weather: wood stays as it is")
                 .line("before", "before", "{shopAir}")
                 .line("after", "after", "{worstAir}")
+                .line("days", "days", "{days:..1} in it")
                 .line("moistureChange", "change", "{moistureChange:1} moisture")
                 .note("estimate", "Estimate (Wood Handbook 2010, Eq. 4-5): balance before and after, bare wood.");
     }

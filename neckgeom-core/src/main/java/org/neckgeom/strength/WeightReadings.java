@@ -15,18 +15,22 @@ import org.neckgeom.units.ShopUnits;
  * Falls under weights, with the slope of all of them through zero.
  *
  * @param perNewton fall for one newton, mm: {@code (W.d)/(W.W)}
- * @param uncertainty standard uncertainty of its logarithm, from a dial read to 0.003 mm or the residuals, the greater
+ * @param uncertainty standard uncertainty of its logarithm, from that of one fall or the residuals, the greater
  */
 record WeightReadings(double perNewton, double uncertainty) {
 
     private static final int MOST = 20;
-    private static final double DIAL_MM = 0.003;
+
+    /** A dial's. */
+    static final Amount<Length> DIAL = ShopUnits.mm(0.003);
+
+    static final String DIAL_MEANING = "standard uncertainty of one fall. Default: 0.003 mm, a dial's";
 
     static final Type<List<Amount<Force>>> WEIGHTS =
             Types.oneOrMore(Types.FORCE.moreThan(ShopUnits.newton(0)).suchAs("5 kg or 11 lb"), MOST);
     static final Type<List<Amount<Length>>> FALLS = Types.oneOrMore(Types.SIZE, MOST);
 
-    static WeightReadings of(List<Amount<Force>> weights, List<Amount<Length>> falls) {
+    static WeightReadings of(List<Amount<Force>> weights, List<Amount<Length>> falls, double one) {
         if (weights.size() != falls.size()) {
             throw Refusal.of("falls", "as-many", "be as many as the weights, " + weights.size(), falls.size());
         }
@@ -44,7 +48,7 @@ record WeightReadings(double perNewton, double uncertainty) {
             squares += off * off;
         }
         double scatter = weights.size() > 1 ? Math.sqrt(squares / (weights.size() - 1)) : 0;
-        return new WeightReadings(slope, Math.max(DIAL_MM, scatter) / Math.sqrt(ww) / slope);
+        return new WeightReadings(slope, Math.max(one, scatter) / Math.sqrt(ww) / slope);
     }
 
     static <Q extends Quantity<Q>> List<Amount<Q>> more(List<Amount<Q>> before, Quantity<Q> another, String name) {

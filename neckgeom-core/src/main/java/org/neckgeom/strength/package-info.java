@@ -18,6 +18,9 @@
  * string tension       mu (2 L f)^2, mu mass per length, L scale, f pitch
  * relief               greatest gap under a straightedge from the first fret to the body
  * rod                  its force times its distance from the neutral axis; a two-way rod: a pair of forces
+ * creep                0.7 (t/10 years)^0.25 of the elastic bow of strings less rod
+ * bow by moisture      kappa = -e EA_b EA_n/(EA_b + EA_n) (z_b - z_n)/EI, e free strain of board over neck
+ * share of a change    1 - sum 8/(pi^2 (2k+1)^2) exp(-(2k+1)^2 pi^2 D t/(4 l^2))
  * moisture             Wood Handbook (2010), Eq. 4-5; across the grain C between tangential and radial
  * </pre>
  *

@@ -122,6 +122,7 @@ import org.neckgeom.strength.BlankTapped;
 import org.neckgeom.strength.Creep;
 import org.neckgeom.strength.NeckBent;
 import org.neckgeom.strength.Relief;
+import org.neckgeom.strength.RodTurned;
 import org.neckgeom.strength.Sections;
 import org.neckgeom.strength.StiffnessReadings;
 import org.neckgeom.strength.StringLoad;
@@ -236,6 +237,7 @@ final class CoreSamples {
                 () -> Relief.of(neck()).rodTurnsFor(mm(0.1), mm(0.8)),
                 () -> stiffness(),
                 () -> Creep.after(180),
+                () -> RodTurned.by(0.25, mm(0.3), mm(0.22)),
                 () -> AirInWood.of(mm(20), 10),
                 () -> Relief.of(neck()).knowing(stiffness()).stiffness(),
                 () -> BlankBent.over(mm(600)),

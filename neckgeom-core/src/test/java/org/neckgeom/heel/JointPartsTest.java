@@ -137,6 +137,20 @@ class JointPartsTest {
         assertThat(tenon.toString()).contains("28.500 mm below the glue face");
     }
 
+    /** Holes whose walls touch are one slot; a hair of wood between is left to the check of the least wood. */
+    @Test
+    void holes_thatMeetAreRefused_inAnyOrder() {
+        assertThatThrownBy(() -> Tenon.of(mm(78), mm(20)).holes(mm(10), mm(0.8)).at(mm(38), mm(28)))
+                .hasMessage("holes at must be more than 10 mm apart, the diameter of a hole, but was 28 mm and 38 mm");
+        assertThatThrownBy(() -> Tenon.of(mm(78), mm(20)).holes(mm(10), mm(0.8)).at(mm(20), mm(50), mm(25)))
+                .hasMessageEndingWith("but was 20 mm and 25 mm");
+        assertThat(Tenon.of(mm(78), mm(20))
+                        .holes(mm(10), mm(0.8))
+                        .at(mm(28), mm(38.1))
+                        .depths())
+                .hasSize(2);
+    }
+
     @Test
     void holes_rejectsOneThatRunsOutOfTheTenon() {
         assertThatThrownBy(() -> Tenon.of(mm(78), mm(20)).holes(mm(15), mm(6)).at(mm(30)))

@@ -6,13 +6,18 @@ import static org.assertj.core.api.Assertions.within;
 import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.mm;
 
+import java.util.List;
+import javax.measure.quantity.Angle;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.head.BreakAngle;
 import org.neckgeom.head.HeadSide;
 import org.neckgeom.head.Scarf;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.BackSet;
+import org.neckgeom.measure.Estimate;
 import org.neckgeom.neck.Dome;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Neck;
@@ -20,6 +25,8 @@ import org.neckgeom.neck.NeckSet;
 import org.neckgeom.neck.Scale;
 import org.neckgeom.neck.ScarfCut;
 import org.neckgeom.stock.Blank;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.ShopUnit;
 
 /** What follows from a design and its blank is an answer: no plan can hold a second opinion of it. */
 class OneDescriptionTest {
@@ -131,9 +138,51 @@ class OneDescriptionTest {
     }
 
     @Test
-    void neckSet_whoseFretPlaneIsLowerThanBoardAndFret_isRefused() {
-        assertThatThrownBy(() -> plan(FRETTED.neckSet(SET.fretPlane(mm(7))), SampleBench.octaveBlank()))
-                .hasMessage("neck set.fret plane must be 7.1 mm or more, the height of board and fret, but was 7 mm");
+    void neckSet_letIntoTheBodyHasOneRuleForBothWaysToGiveIt() {
+        Job byOverstand = plan(FRETTED.neckSet(SET.overstand(mm(-2))), SampleBench.octaveBlank());
+        Job byPlane = plan(FRETTED.neckSet(SET.fretPlane(mm(5.1))), SampleBench.octaveBlank());
+
+        assertThat(byOverstand.stages().shape().overstandMm()).isEqualTo(-2);
+        assertThat(byPlane.stages().shape().overstandMm()).isCloseTo(-2, within(1e-12));
+        assertThat(byOverstand.plan().neckSet().orElseThrow().angle().degrees())
+                .isCloseTo(byPlane.plan().neckSet().orElseThrow().angle().degrees(), within(1e-12));
+        // Let in with its frets, at most.
+        assertThat(BackSet.overstand(FRETTED.neckSet(SET.overstand(mm(-7.1)))).libraryValue())
+                .isEqualTo(-7.1);
+        assertThatThrownBy(() -> plan(FRETTED.neckSet(SET.overstand(mm(-7.2))), SampleBench.octaveBlank()))
+                .hasMessage(
+                        "neck set.overstand must be -7.1 mm or more, which lets board and frets into the body, but was"
+                                + " -7.2 mm");
+        assertThatThrownBy(() -> plan(FRETTED.neckSet(SET.fretPlane(mm(-0.1))), SampleBench.octaveBlank()))
+                .hasMessage("neck set.fret plane must be 0 or more: fret tops over the body's top, but was -0.1 mm");
+    }
+
+    /** A head, its scarf, a reading of the scarf and a string's way over the nut: 45 deg is the greatest, itself allowed. */
+    @Test
+    void headAngle_hasOneGreatest() {
+        Head head = HEAD.angle(deg(45));
+
+        assertThat(head.angle()).isEqualTo(deg(45));
+        assertThat(Scarf.of(deg(45), mm(20), mm(15))).isNotNull();
+        assertThat(Scarf.of(ShopUnit.RADIAN.of(Math.PI / 4), mm(20), mm(15)).toString())
+                .isEqualTo(Scarf.of(deg(45), mm(20), mm(15)).toString());
+        assertThat(BreakAngle.over(deg(45), mm(7))).isNotNull();
+        assertThat(MeasuredNeck.none().scarfAngle(Estimate.of(deg(45), deg(0.1))))
+                .isNotEqualTo(MeasuredNeck.none());
+        Amount<Angle> more = deg(45.01);
+        List<ThrowingCallable> all = List.of(
+                () -> HEAD.angle(more),
+                () -> Scarf.of(more, mm(20), mm(15)),
+                () -> BreakAngle.over(more, mm(7)),
+                () -> MeasuredNeck.none().scarfAngle(Estimate.of(more, deg(0.1))));
+        assertThat(all)
+                .allSatisfy(one -> assertThatThrownBy(one)
+                        .isInstanceOf(IllegalArgumentException.class)
+                        .hasMessageContaining("45"));
+    }
+
+    @Test
+    void neckSet_withoutItsParts_isRefused() {
         assertThatThrownBy(() -> plan(OCTAVE.neckSet(SET), SampleBench.octaveBlank()))
                 .hasMessage("neck set: either fret plane or the fingerboard's fret height must be given");
         assertThatThrownBy(() -> BackSet.of(OCTAVE))

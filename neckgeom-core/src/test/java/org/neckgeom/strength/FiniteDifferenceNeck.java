@@ -26,6 +26,17 @@ final class FiniteDifferenceNeck {
 
     /** Strings 1.5 mm over the board at the nut and 3.1 mm at the 12th fret; a two-way rod's bars half its height apart. */
     FiniteDifferenceNeck(Neck neck) {
+        this(neck, layers -> layers, new double[0], new double[0]);
+    }
+
+    /**
+     * With slots, each an extra length of neck that bends at its place, and stiffnesses of its own.
+     *
+     * @param stiffness of the section from that of its layers, N mm2
+     * @param at places of the slots, mm
+     * @param extra what each adds, mm of neck
+     */
+    FiniteDifferenceNeck(Neck neck, DoubleUnaryOperator stiffness, double[] at, double[] extra) {
         this.neck = neck;
         double length = neck.bodyJointMm();
         h = length / STEPS;
@@ -44,7 +55,12 @@ final class FiniteDifferenceNeck {
         for (int i = 1; i <= STEPS; i++) {
             double x = i * h;
             double[] layers = layers(neck, x);
-            double f = h * h / layers[1];
+            double longer = 1;
+            for (int s = 0; s < at.length; s++) {
+                // Shared by the two nodes beside it.
+                longer += extra[s] / h * Math.max(0, 1 - Math.abs(at[s] - x) / h);
+            }
+            double f = h * h / stiffness.applyAsDouble(layers[1]) * longer;
             // Row i - 1 is w'' at node i; beyond the clamp w mirrors itself.
             matrix.addToEntry(i - 1, i - 1, i == STEPS ? 2 : 1);
             matrix.addToEntry(i - 1, i, -2 + f * along);

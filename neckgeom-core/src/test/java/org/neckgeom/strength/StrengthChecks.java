@@ -8,6 +8,7 @@ import static org.neckgeom.units.ShopUnits.percent;
 
 import java.util.Iterator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
@@ -336,6 +337,84 @@ public final class StrengthChecks {
         for (double[] row : new double[][] {{2, 0.85809}, {3, 0.74449}, {4, 0.63385}}) {
             slots.figure(row[1], MadeNeck.slotted(row[0], 25), 0.004);
         }
+        SimulatedNeck.Coverage coverage = SimulatedNeck.coverage(22, 120);
+        checks.check(
+                        "ten calibrations of 120 simulated necks: interval holds the truth",
+                        Source.SESSIONS,
+                        "a beam of its own stiffness at each station",
+                        Status.SIMULATED,
+                        "")
+                .figure(0.95, coverage.all(), 0.03)
+                .of("StiffnessKnowledge.bow", "Bow.interval");
+        String[] calibrations = {
+            "neck blank bent",
+            "board blank bent",
+            "both blanks bent",
+            "neck blank tapped",
+            "neck weighed down, 4 kg",
+            "neck weighed down, 4 and 8 kg",
+            "neck clamped, 3 kg",
+            "relief slack and at pitch",
+            "tapped, weighed, clamped",
+            "blanks, weighed, relief"
+        };
+        for (int k = 0; k < calibrations.length; k++) {
+            checks.check(
+                            String.format(
+                                    Locale.ROOT,
+                                    "%s: interval holds the truth, %.2f as wide as without",
+                                    calibrations[k],
+                                    coverage.left()[k]),
+                            Source.SESSIONS,
+                            "a beam of its own stiffness at each station",
+                            Status.SIMULATED,
+                            "")
+                    .figure(0.95, coverage.covered()[k], 0.08)
+                    .of("StiffnessKnowledge.bow", "Bow.interval");
+        }
+        Check read = checks.check(
+                "uncertainty of relief with slack to pitch read: guitar, bass",
+                Source.SCIPY,
+                "interval.py",
+                Status.EXACT,
+                "");
+        read.of("Bow.relativeUncertainty");
+        for (ReferenceNecks one : List.of(ReferenceNecks.GUITAR, ReferenceNecks.BASS)) {
+            boolean isGuitar = one == ReferenceNecks.GUITAR;
+            read.figure(
+                    isGuitar ? 0.0375 : 0.0092,
+                    Relief.of(ReferenceNecks.ofTableWoods(one.neck()))
+                            .knowing(StiffnessReadings.none().relief(mm(0), mm(isGuitar ? 0.187 : 0.76)))
+                            .underStrings()
+                            .relativeUncertainty(),
+                    0.002);
+        }
+        Check added = checks.check(
+                "relief for a board shorter by 1e-5 on three necks", Source.SCIPY, "bench.py", Status.EXACT, "mm");
+        added.of("NeckWeather.relief");
+        double[] shorter = {0.007917, 0.01607, 0.002231};
+        for (ReferenceNecks one : ReferenceNecks.values()) {
+            Bend bend = MoistureBow.bend(StrungNeck.usual(one.neck()).beam(), StringPull.NONE, -1e-5, 0);
+            double from = one.neck().scale().fretMm(1);
+            double to = one.neck().bodyJointMm();
+            added.relative(shorter[one.ordinal()], new Straightedge(bend, null, from, to).bow(0), 5e-4);
+        }
+        SectionMoments strip = new SectionMoments();
+        strip.rectangle(14_000, 1, 0, 6);
+        SectionMoments both = new SectionMoments();
+        both.rectangle(14_000, 1, 0, 6);
+        both.rectangle(12_600, 1, -16, 0);
+        checks.check(
+                        "curvature of two layers, free strain 1e-4",
+                        Source.TIMOSHENKO,
+                        "bimetal formula",
+                        Status.MEMORY,
+                        "1/m")
+                .relative(
+                        5.561641527e-3,
+                        1000 * MoistureBow.moment(strip, both, -1e-4, 0, both.neutralAxis()) / both.bendingStiffness(),
+                        1e-9)
+                .of("NeckWeather.relief");
         checks.check("torque of M5 at 500 N, friction 0.15", Source.SCIPY, "cases.py", Status.EXACT, "N.m")
                 .figure(0.5201517, RodTurns.torque(500, 0.8, 4.48, 3.5, 0.15) / 1000, 1e-7)
                 .of("RodTurns.torqueStop", "RodTurns.mostTorque");

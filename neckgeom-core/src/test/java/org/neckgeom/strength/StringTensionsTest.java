@@ -140,6 +140,30 @@ class StringTensionsTest {
                 .contains("Check the linear density of string 1: 1.06 of solid steel");
     }
 
+    /** strength-2.md, 2: a wound steel string has 0.70 to 0.98 of the mass of solid steel; outside it is warned of. */
+    @Test
+    void mass_outsideThatOfWoundSteelIsWarnedOf() {
+        double solid = 1000 * 7850 * Math.PI / 4 * Math.pow(1.17e-3, 2);
+        for (double share : new double[] {0.69, 0.71, 0.97, 0.99}) {
+            String load = StringLoad.of(strung(
+                            648,
+                            StringSet.of(pitch("E2")).diameters(mm(1.17)).linearDensities(gramPerMetre(share * solid))))
+                    .toString();
+            assertThat(load.contains("Check the linear density of string 1: "))
+                    .as("%s: %s", share, load)
+                    .isEqualTo(share < 0.70 || share > 0.98);
+        }
+        // Nylon and plain strings have no wrap.
+        assertThat(StringLoad.of(strung(
+                                648,
+                                StringSet.of(pitch("E2"))
+                                        .diameters(mm(1.17))
+                                        .materials(StringMaterial.NYLON)
+                                        .linearDensities(gramPerMetre(1.2))))
+                        .toString())
+                .doesNotContain("Check");
+    }
+
     @Test
     void tensionMassAndPitch_mustAgree() {
         StringSet one = StringSet.of(pitch("E2")).diameters(mm(1.17)).linearDensities(gramPerMetre(7.6));

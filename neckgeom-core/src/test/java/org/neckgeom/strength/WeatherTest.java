@@ -9,10 +9,15 @@ import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.fahrenheit;
 import static org.neckgeom.units.ShopUnits.inch;
 import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.newton;
 import static org.neckgeom.units.ShopUnits.percent;
 
 import java.util.SplittableRandom;
+import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.measure.Interval;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.units.LengthStyle;
 
@@ -186,6 +191,86 @@ class WeatherTest {
         assertThat(neck.neckAtBody().before().libraryValue()).isCloseTo(46, within(1e-9));
         assertThat(neck.slotFit()).isPresent();
         assertThat(neck.toString()).contains("fret ends", "rod clearance", "Estimate");
+    }
+
+    @Test
+    void days_giveEachPartItsOwnShare() {
+        Neck neck = Necks.mandolin();
+        NeckWeather week = WINTER.days(7).on(neck);
+        NeckWeather end = WINTER.on(neck);
+        AirInWood board = AirInWood.of(mm(6), 7).gluedOnOneFace();
+
+        assertThat(week.fretEndsAtNut().board())
+                .isEqualTo(WINTER.across(mm(34), Wood.INDIAN_ROSEWOOD).after(board));
+        assertThat(week.fretEndsAtNut().proud().libraryValue()
+                        / end.fretEndsAtNut().proud().libraryValue())
+                .isCloseTo(board.shareDone(), within(0.02));
+        // The neck is thick and has done less.
+        assertThat(week.neckAtBody().changeMm() / end.neckAtBody().changeMm()).isLessThan(board.shareDone() - 0.3);
+        assertThat(week.toString())
+                .contains("so far             7 days: 87 % of it in the fingerboard, 38 % in the neck");
+        assertThat(end.toString()).doesNotContain("so far").contains("balance before and after");
+        assertThat(WINTER.days(7).days()).hasValue(7);
+        assertThat(WINTER.days()).isEmpty();
+        assertThat(WINTER.days(7).toString()).contains("days    7 in it");
+        assertThatThrownBy(() -> WINTER.days(-1)).hasMessageContaining("days must be a number from 0 to 36525");
+    }
+
+    /** In the weeks before both arrive, the answer for those days and the one about the way there are the same. */
+    @Test
+    void relief_ofTheDaysIsTheOneOnTheWay() {
+        Neck neck = Necks.mandolin();
+        double most = 0;
+        for (int day = 1; day <= 60; day++) {
+            most = Math.max(
+                    most, WINTER.days(day).on(neck).relief().orElseThrow().libraryValue());
+        }
+
+        assertThat(WINTER.on(neck).toString()).contains("relief on the way  0.052 mm more after 8 days");
+        assertThat(most).isCloseTo(0.052, within(0.0006));
+        assertThat(WINTER.days(30_000).on(neck).relief().orElseThrow().libraryValue())
+                .isCloseTo(0, within(1e-9));
+        Weather damp = Weather.from(percent(45), celsius(21)).to(percent(70), celsius(21));
+        assertThat(damp.days(8).on(neck).relief().orElseThrow().libraryValue()).isNegative();
+        assertThat(damp.on(neck).toString()).contains("mm less after");
+    }
+
+    /** strength-2.md, 5: with both at balance, 1.5e-5 of difference, one standard deviation, for each percent. */
+    @Test
+    void relief_atBalanceIsOpenInItsSign() {
+        Neck guitar = ReferenceNecks.GUITAR.neck();
+        Wood maple = Wood.SUGAR_MAPLE;
+        Neck dressed = guitar.wood(maple).fingerboard(guitar.fingerboard().wood(maple));
+        NeckWeather end = WINTER.on(dressed);
+        double change = -WINTER.moistureChange().libraryValue() * 100;
+
+        assertThat(end.relief().orElseThrow().libraryValue()).isCloseTo(0, within(1e-12));
+        // 0.0119 mm for each percent, and what the strings' pull on the bent neck adds.
+        assertThat(end.reliefInterval().orElseThrow().libraryHigh() / 1.96 / change)
+                .isBetween(0.0115, 0.0130);
+    }
+
+    @Test
+    void readings_narrowWhatTheAirDoesToRelief() {
+        NeckWeather week = WINTER.days(7).on(Necks.mandolin());
+        StiffnessReadings read = StiffnessReadings.none()
+                .neckBlank(BlankBent.over(mm(600)).section(mm(70), mm(22)).fall(newton(49), mm(0.31)))
+                .boardBlank(BlankBent.over(mm(400)).section(mm(60), mm(7)).fall(newton(19.6133), mm(1.24)));
+        NeckWeather known = week.knowing(read);
+
+        Interval<Length> before = week.reliefInterval().orElseThrow();
+        Interval<Length> after = known.reliefInterval().orElseThrow();
+        assertThat(after.libraryHigh() - after.libraryLow()).isLessThan(before.libraryHigh() - before.libraryLow());
+        assertThat(known.relief().orElseThrow().libraryValue())
+                .isCloseTo(week.relief().orElseThrow().libraryValue(), within(0.005));
+    }
+
+    @Test
+    void relief_isLeftOutWhereNoBeamIs() {
+        Neck deep = Necks.mandolin().trussRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(20)));
+
+        assertThat(WINTER.on(deep).relief()).isEmpty();
+        assertThat(WINTER.on(deep).toString()).doesNotContain("relief").contains("fret ends");
     }
 
     @Test

@@ -17,6 +17,7 @@ final class CostTable {
         this.scores = run.scores();
         units();
         geometry();
+        calibration();
         sweep();
         budget();
         trials();
@@ -95,6 +96,13 @@ final class CostTable {
                         + ", those with amounts for lengths "
                         + time("StrengthBenchmark.amountsAtThousandStations")
                         + (run.hasNumpy() ? ", in numpy " + Scores.time(run.numpyNanos("scan")) : ""));
+    }
+
+    private void calibration() {
+        row(
+                "a reading of stiffness more, all three taken in anew",
+                "StrengthBenchmark.calibrationUpdate",
+                "three updates of 19 causes in plain arrays " + time("StrengthBenchmark.calibrationUpdatePlain"));
     }
 
     private void sweep() {

@@ -15,11 +15,15 @@ import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.StringSet;
 import org.neckgeom.neck.TrussRod;
 import org.neckgeom.stock.Wood;
+import org.neckgeom.strength.BlankBent;
 import org.neckgeom.strength.Bow;
+import org.neckgeom.strength.Calibration;
+import org.neckgeom.strength.NeckBent;
 import org.neckgeom.strength.Relief;
 import org.neckgeom.strength.ReliefScan;
 import org.neckgeom.strength.RodForce;
 import org.neckgeom.strength.SizeChange;
+import org.neckgeom.strength.StiffnessReadings;
 import org.neckgeom.strength.Weather;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LibraryUnits;
@@ -46,6 +50,12 @@ public class StrengthBenchmark {
 
     private static final int STATIONS = 1000;
 
+    /** What is not known of a neck: woods, what the beam leaves out, what readings share. */
+    private static final int CAUSES = 19;
+
+    /** Readings in the benchmark's calibration. */
+    private static final int READINGS = 3;
+
     private final Channel channel =
             Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9))).depthClearance(mm(0.2));
     private final ReliefScan scan = new ReliefScan(channel, 2.4);
@@ -68,6 +78,14 @@ public class StrengthBenchmark {
     private final Amount<Length> depthAtNut = mm(14.25);
     private final Amount<Length> armAtNut = mm(7.5);
     private final double[] line = new double[STATIONS + 1];
+    private final StiffnessReadings read = StiffnessReadings.none()
+            .neckBlank(BlankBent.over(mm(600)).section(mm(70), mm(22)).fall(newton(49), mm(0.31)))
+            .neck(NeckBent.supported(newton(78.5), mm(0.15)));
+    private final StiffnessReadings readMore = read.neck(NeckBent.clamped(newton(29.4), mm(0.13)));
+    private final Calibration calibration = new Calibration(neck, readMore);
+    private final double[] row = new double[CAUSES];
+    private final double[] mean = new double[CAUSES];
+    private final double[][] covariance = new double[CAUSES][CAUSES];
     private double eBack = 11_600;
     private double eBoard = 12_300;
     private double pull = 760;
@@ -167,6 +185,43 @@ public class StrengthBenchmark {
     @Benchmark
     public RodForce rodForce() {
         return relief.rodForceFor(mm(0.2));
+    }
+
+    /** One more reading on the bench, with those before it, to what relief is then known to. */
+    @Benchmark
+    public double calibrationUpdate() {
+        return calibration.uncertainty(readMore);
+    }
+
+    /** As many updates of means and covariances by the plainest loops over arrays, from their start. */
+    @Benchmark
+    public double calibrationUpdatePlain() {
+        for (int i = 0; i < CAUSES; i++) {
+            mean[i] = 0;
+            row[i] = 0.01 * (i + 1);
+            for (int j = 0; j < CAUSES; j++) {
+                covariance[i][j] = i == j ? 1 : 0;
+            }
+        }
+        for (int reading = 0; reading < READINGS; reading++) {
+            double variance = 0.0004;
+            double expected = 0;
+            double[] with = new double[CAUSES];
+            for (int i = 0; i < CAUSES; i++) {
+                for (int j = 0; j < CAUSES; j++) {
+                    with[i] += covariance[i][j] * row[j];
+                }
+                variance += with[i] * row[i];
+                expected += mean[i] * row[i];
+            }
+            for (int i = 0; i < CAUSES; i++) {
+                mean[i] += with[i] / variance * (0.1 - expected);
+                for (int j = 0; j < CAUSES; j++) {
+                    covariance[i][j] -= with[i] * with[j] / variance;
+                }
+            }
+        }
+        return covariance[0][1] + mean[0];
     }
 
     /** A change of weather across a board. */

@@ -176,6 +176,7 @@ final class TargetTable {
                     run.numpyNanos("scan") / scores.nanos(plain),
                     "");
         }
+        within("a reading of stiffness more", 20_000, "StrengthBenchmark.calibrationUpdate");
         within("relief at 1,000 stations", 60_000, "StrengthBenchmark.scanAtThousandStations");
         within("wood left at 200 stations, square roots", 300_000, "GeometryBenchmark.woodLeft power=2");
         within("wood left at 200 stations, powers", 300_000, "GeometryBenchmark.woodLeft power=2.5");

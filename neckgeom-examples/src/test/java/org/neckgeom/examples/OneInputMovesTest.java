@@ -49,23 +49,27 @@ class OneInputMovesTest {
                 // the board's length too, and the strings' break
                 input("angle: 13 deg", "angle: 11 deg", Set.of(STOCK, SCARF, HEAD)),
                 // everything measured along the neck; widths and depths are told at frets, so crown, flats and the
-                // wood's movement across stay
+                // wood's movement across stay; the bow by moisture grows with the length
                 input(
                         "scale: 560 mm",
                         "scale: 620 mm",
-                        Set.of(STOCK, SCARF, HEAD, FRETS, WOOD, ANGLE, HEEL, RELIEF, ERRORS)),
+                        Set.of(STOCK, SCARF, HEAD, FRETS, WOOD, ANGLE, HEEL, RELIEF, WEATHER, ERRORS)),
                 // everything that has a place across it, and the breaks sideways
                 input(
                         "nut width: 34 mm",
                         "nut width: 36 mm",
                         Set.of(HEAD, FRETS, BOARD, ACROSS, BACK, WOOD, RELIEF, WEATHER)),
                 // the nut's slots rise and with them the breaks; the fret plane rises and tips the neck, and a gap
-                // at the heel's face reaches the string's length by its height
-                input("  thickness: 6 mm  ", "  thickness: 7 mm  ", Set.of(HEAD, BOARD, ANGLE, HEEL, RELIEF, ERRORS)),
+                // at the heel's face reaches the string's length by its height; a thicker board follows the air later
+                input(
+                        "  thickness: 6 mm  ",
+                        "  thickness: 7 mm  ",
+                        Set.of(HEAD, BOARD, ANGLE, HEEL, RELIEF, WEATHER, ERRORS)),
                 // the joint, the board's length, and what is stacked under the shaft
                 input("  thickness: 20 mm  ", "  thickness: 21 mm  ", Set.of(STOCK, SCARF, HEEL)),
-                // the channel's depth and that of its even passes, and what is left to bend
-                input("  height: 9 mm", "  height: 10 mm", Set.of(CHANNEL, LOAD, WOOD, RELIEF)),
+                // the channel's depth and that of its even passes, and what is left to bend under strings and by
+                // moisture
+                input("  height: 9 mm", "  height: 10 mm", Set.of(CHANNEL, LOAD, WOOD, RELIEF, WEATHER)),
                 // the neck tips
                 input("saddle: 15.2 mm", "saddle: 16.2 mm", Set.of(ANGLE, HEEL)),
                 // the least blank, the flats, the wood left, and how stiff the neck is

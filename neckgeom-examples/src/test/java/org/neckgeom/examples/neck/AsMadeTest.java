@@ -19,6 +19,11 @@ import org.neckgeom.page.Document;
 import org.neckgeom.plan.Job;
 import org.neckgeom.plan.MeasuredNeck;
 import org.neckgeom.plan.NeckFeature;
+import org.neckgeom.plan.SectionCode;
+import org.neckgeom.strength.Relief;
+import org.neckgeom.strength.RodTurns;
+import org.neckgeom.strength.StiffnessKnowledge;
+import org.neckgeom.strength.StiffnessReadings;
 
 /** What has been read on the neck itself, as a neck file says it. */
 class AsMadeTest {
@@ -58,6 +63,39 @@ class AsMadeTest {
                         entry(NeckFeature.OFFSET_AT_BRIDGE, Estimate.of(mm(0.2), mm(0.05))));
         assertThat(readings.scarfAngle()).contains(Estimate.of(deg(12.9), deg(0.1)));
         assertThat(readings.backDepths()).containsOnly(entry(100.0, Estimate.of(mm(15), mm(0.05))));
+    }
+
+    /** Readings of stiffness go from the file into every answer of the plan, and two answers about one thing agree. */
+    @Test
+    void stiffnessOfTheFile_isThatOfThePlansAnswers() {
+        Job file = NeckFile.parse("live.yaml", live());
+        StiffnessReadings readings = file.measured().stiffness();
+        Relief relief = file.plan().relief().orElseThrow();
+        StiffnessKnowledge known = relief.stiffness();
+        RodTurns turns = relief.rodTurnsFor(mm(0.2), mm(0.8));
+
+        assertThat(readings.count()).isEqualTo(5);
+        assertThat(known.readings()).isEqualTo(readings);
+        assertThat(known.isContradictory()).as(known.toString()).isFalse();
+        assertThat(known.bow()).isEqualTo(relief.underStrings());
+        assertThat(turns.force().slackRelief()).isEqualTo(relief.underStrings().relief());
+        assertThat(relief.knowing(StiffnessReadings.none()).underStrings()).isEqualTo(known.before());
+        String page = file.plan()
+                .section(SectionCode.STRINGS_AND_RELIEF)
+                .orElseThrow()
+                .toString();
+        assertThat(page.replaceAll("\\s+", " "))
+                .contains(known.bow()
+                        .toString()
+                        .lines()
+                        .limit(2)
+                        .collect(Collectors.joining())
+                        .replaceAll("\\s+", " "));
+        assertThat(Document.PLAN.json(file)).contains("\"rodTurned\"", "\"tone\"", "\"Hz\"");
+        // Relief 0.39 mm to 0.32 mm by a quarter turn: 0.68 turns to 0.2 mm.
+        assertThat(Math.sqrt(
+                        turns.fewestTurns().orElseThrow() * turns.mostTurns().orElseThrow()))
+                .isCloseTo(0.25 * 0.19 / 0.07, org.assertj.core.api.Assertions.within(1e-9));
     }
 
     /** The file, the API and the JSON say the same. */

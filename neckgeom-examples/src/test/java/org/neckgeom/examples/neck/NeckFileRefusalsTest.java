@@ -138,9 +138,12 @@ class NeckFileRefusalsTest {
                         "neck set: overstand is given, and fret plane too; keep one of them"),
                 one(
                         "overstand: 0 mm ",
-                        "fret plane: 6 mm ",
-                        "neck set.fret plane must be 7.1 mm or more, the height of"),
-                one("overstand: 0 mm", "overstand: -1 mm", "neck set.overstand must be 0 mm or more, but was -1 mm"),
+                        "fret plane: -6 mm ",
+                        "neck set.fret plane must be 0 or more: fret tops over the body's top"),
+                one(
+                        "overstand: 0 mm",
+                        "overstand: -8 mm",
+                        "neck set.overstand must be -7.1 mm or more, which lets board and frets into the body"),
                 one(
                         "tuners take: [13 mm, 17 mm]",
                         "tuners take: [13 mm]",
@@ -246,6 +249,10 @@ class NeckFileRefusalsTest {
                         "  fillet: 0 mm",
                         "  adjuster pocket: {length: 400 mm, width: 8 mm, depth: 10 mm}",
                         "channel.adjuster pocket.length must be no more than the channel's 300.5 mm, but was 400 mm"),
+                one(
+                        "  fillet: 0 mm",
+                        "  adjuster pocket: {length: 5 mm, width: 8 mm, depth: 10 mm}",
+                        "channel.adjuster pocket.length must be 6 mm or more, the cutter's diameter, but was 5 mm"),
                 one("diameter: 6 mm", "diameter: 8 mm", "shop.cutter.diameter must be 6 mm or less"),
                 one(
                         "length: 300 mm",

@@ -84,7 +84,8 @@ class NeckFileTest {
                         .wood(Wood.BLACK_WALNUT)
                         .channel(Channel.forRod(TrussRod.twoWay(mm(300))
                                         .section(mm(6), mm(9))
-                                        .adjuster(End.HEAD))
+                                        .adjuster(End.HEAD)
+                                        .threadPitch(mm(0.8)))
                                 .startingAt(mm(3))
                                 .endClearance(mm(0.5))
                                 .depthClearance(mm(0.2)))
@@ -289,5 +290,18 @@ class NeckFileTest {
                 .isEqualTo(NeckFile.parse("b.yaml", text.replace("560 mm", "56 cm")))
                 .hasSameHashCodeAs(NeckFile.parse("b.yaml", text))
                 .isNotEqualTo(NeckFile.parse("c.yaml", text.replace("560 mm", "561 mm")));
+    }
+
+    @Test
+    void daysInTheWorstAir_standInAComment() {
+        String text = ShippedNecks.text(ShippedNecks.DEFAULT);
+        String live = text.replace("  # days: 14", "  days: 14");
+
+        assertThat(live).isNotEqualTo(text);
+        Job job = NeckFile.parse("days.yaml", live);
+        assertThat(job.weather())
+                .isEqualTo(NeckFile.read(ShippedNecks.DEFAULT).weather().days(14));
+        assertThat(job.plan().toString()).isNotEmpty();
+        assertThat(Document.PLAN.read(Document.PLAN.json(job))).isEqualTo(job);
     }
 }

@@ -72,6 +72,9 @@ class NeckKeysTest {
         // A turn down to the cap, posts with washers and an outline stand in comments, which NeckFileTest makes live.
         unused.removeIf(key -> key.matches(
                 "back\\.heel transition\\.(slope|cap length)|head\\.(posts\\.(washer )?diameter|outline(\\..*)?)"));
+        // The worst air until the wood is in balance: a number of days stands in a comment, which NeckFileTest makes
+        // live.
+        unused.remove("weather.days");
         // Limits beside the three usual ones stand in a comment; the generated neck files have them live.
         unused.removeIf(key -> key.matches("limits\\.(board offset|wood beside channel|bridge height|string length)"));
         // Each shipped neck has a rod: a bar instead is read by OldNecksTest.

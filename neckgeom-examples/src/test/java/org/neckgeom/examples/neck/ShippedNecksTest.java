@@ -16,6 +16,7 @@ import org.neckgeom.examples.Uncommented;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.page.Document;
 import org.neckgeom.plan.Job;
+import org.neckgeom.strength.StringLoad;
 import org.neckgeom.units.LengthStyle;
 
 class ShippedNecksTest {
@@ -52,7 +53,7 @@ class ShippedNecksTest {
 
     /** What version 1 had no key for. */
     private static String withoutKeysSince(String text) {
-        return text.replaceAll("\n  cap width: [^\n]*", "");
+        return text.replaceAll("\n  (cap width|thread pitch): [^\n]*", "");
     }
 
     /** The necks differ in what holds the heel and in their frets, so that the trip above goes over each. */
@@ -94,6 +95,18 @@ class ShippedNecksTest {
                             .isTrue());
         }
         assertThat(plan.plan().slot().contradiction()).as(name).isEmpty();
+    }
+
+    /** Strings that can be made: wound ones of 0.70 to 0.98 of solid steel, none that breaks early where its core is known. */
+    @ParameterizedTest
+    @MethodSource("names")
+    void strings_areOnesThatCanBeMade(String name) {
+        StringLoad load = StringLoad.of(NeckFile.read(name).neck());
+
+        assertThat(load.toString()).doesNotContain("Check the linear density");
+        assertThat(load.strain())
+                .hasValueSatisfying(
+                        strain -> assertThat(strain).isIn(StringLoad.Strain.USUAL, StringLoad.Strain.SLACK));
     }
 
     @Test

@@ -1,0 +1,45 @@
+package org.neckgeom.strength;
+
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
+import org.neckgeom.kernel.Once;
+
+/**
+ * What has been worked out for a strung neck and rests on no reading of it, kept so that one more reading costs little. It follows
+ * from the neck, so that it is no part of what makes two answers equal: any two are.
+ */
+final class Worked {
+
+    private final Map<Object, MadeNeck.Effects> effects = new ConcurrentHashMap<>();
+    private final Supplier<MadeNeck> made;
+
+    Worked(Supplier<MadeNeck> made) {
+        this.made = new Once<>(made);
+    }
+
+    /** The beam with its load, worked out at the first call. */
+    MadeNeck made() {
+        return made.get();
+    }
+
+    /** An answer under a name of its own, worked out at the first call. */
+    MadeNeck.Effects effects(Object name, Supplier<MadeNeck.Effects> answer) {
+        MadeNeck.Effects known = effects.get(name);
+        if (known == null) {
+            known = answer.get();
+            effects.put(name, known);
+        }
+        return known;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Worked;
+    }
+
+    @Override
+    public int hashCode() {
+        return 0;
+    }
+}
