@@ -349,15 +349,21 @@ public final class NeckSolid extends ValueAnswer {
 
     /**
      * {@return the face that meets the body: through the body joint on the glue face, leaning by the neck angle; square to the
-     * glue face without a neck set} Wood past the joint is bounded by it.
+     * glue face without a neck set, and where no angle brings the strings to the saddle} Wood past the joint is bounded by it.
      */
     public Plane matingFace() {
-        double wood = neck.neckSet()
-                .map(set -> BackSet.of(neck).heelFace().angle().libraryValue())
-                .orElse(StrictMath.PI / 2);
+        double wood = neck.neckSet().map(set -> heelAngleRad()).orElse(StrictMath.PI / 2);
         // The face runs down along (-cos, 0, -sin) of the wood's angle; its normal points to the body.
         return Plane.through(
                 new Point(bodyJointMm(), 0, 0), new Direction(StrictMath.sin(wood), 0, -StrictMath.cos(wood)));
+    }
+
+    private double heelAngleRad() {
+        try {
+            return BackSet.of(neck).heelFace().angle().libraryValue();
+        } catch (NoAnswer noAngle) {
+            return StrictMath.PI / 2;
+        }
     }
 
     /**
@@ -442,14 +448,10 @@ public final class NeckSolid extends ValueAnswer {
         return all.stream().map(mesh -> mesh.within(tolerance)).toList();
     }
 
-    /** How far the mating face comes nearer the nut per mm below the glue face; square to it where no angle answers. */
+    /** How far the mating face comes nearer the nut per mm below the glue face. */
     private double lean() {
-        try {
-            Direction out = matingFace().normal();
-            return out.z() / -out.x() + 0.0;
-        } catch (NoAnswer noAngle) {
-            return 0;
-        }
+        Direction out = matingFace().normal();
+        return out.z() / -out.x() + 0.0;
     }
 
     private static void headMeshes(HeadSolid there, double stock, double tolerance, List<Mesh> all) {
