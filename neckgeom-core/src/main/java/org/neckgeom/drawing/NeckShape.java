@@ -388,11 +388,11 @@ public final class NeckShape {
 
     /** The head's veneers in side view, each a closed run; none without. */
     public List<List<Spot>> veneersSide() {
-        return veneersSide(solid.head().orElseThrow().head().lengthMm());
+        return veneersSide(crease(), solid.head().orElseThrow().head().lengthMm());
     }
 
-    /** The same so far along the head. */
-    public List<List<Spot>> veneersSide(double l) {
+    /** The same so far along the head, that on its back from where the back's wood begins, no nearer than the nut. */
+    public List<List<Spot>> veneersSide(double backFrom, double l) {
         Head head = solid.head().orElseThrow().head();
         double t = head.thicknessMm();
         List<List<Spot>> all = new ArrayList<>();
@@ -405,7 +405,7 @@ public final class NeckShape {
                     headSide(from, -head.veneerMm())));
         }
         if (head.backVeneerMm() > 0) {
-            double from = -crease() / StrictMath.cos(head.angleRad());
+            double from = -backFrom / StrictMath.cos(head.angleRad());
             double low = t + head.backVeneerMm();
             double start = Math.max(0, from) + t * StrictMath.tan(head.angleRad());
             all.add(List.of(headSide(start, t), headSide(l, t), headSide(l, low), headSide(start, low)));
