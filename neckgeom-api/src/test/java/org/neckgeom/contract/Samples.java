@@ -348,7 +348,11 @@ public final class Samples {
                 Tenon.class,
                 group(() -> Tenon.of(mm(76), mm(20)).holes(mm(10), mm(0.8)).at(mm(28.5))),
                 group(() -> Tenon.of(mm(76), mm(20)).holes(mm(10), mm(0.8)).at(mm(28.5), mm(57.5))),
-                group(() -> Tenon.of(inch(3), inch(0.8)).holes(mm(10), mm(0.8)).at(mm(28.5))));
+                group(() -> Tenon.of(inch(3), inch(0.8)).holes(mm(10), mm(0.8)).at(mm(28.5))),
+                group(() -> Tenon.of(mm(76), mm(20))
+                        .holes(mm(10), mm(0.8))
+                        .at(mm(28.5))
+                        .width(mm(24))));
         groups(Tenon.NeedsHoles.class, group(() -> Tenon.of(mm(76), mm(20))), group(() -> Tenon.of(mm(76), mm(21))));
         groups(
                 Tenon.NeedsDepths.class,

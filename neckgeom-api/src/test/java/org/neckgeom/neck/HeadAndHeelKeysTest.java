@@ -140,6 +140,11 @@ class HeadAndHeelKeysTest {
                 "dovetail.height",
                 "dovetail.height must be 60 mm or less, the heel's own height, but was 66 mm");
         assertThat(Heel.of(mm(66), mm(54)).joint(DOVETAIL).joint()).isEqualTo(DOVETAIL);
+        refused(
+                () -> Heel.of(mm(78), mm(54)).joint(TENON.width(mm(54.5))),
+                "tenon.width",
+                "tenon.width must be 54 mm or less, the heel's own width, but was 54.5 mm");
+        assertThat(Heel.of(mm(78), mm(54)).joint(TENON.width(mm(54))).tenon()).contains(TENON.width(mm(54)));
     }
 
     @Test

@@ -64,7 +64,7 @@ final class ScarfDrawing {
             drawing.shape("wood", page(List.of(glue.get(0), glue.get(1), shaftBottom, shaftTop)));
             drawing.shape("wood other", page(List.of(nutLine, glue.get(0), glue.get(1), backEnd, faceEnd)));
         }
-        // The shaft is still as thick as glued: the head's back begins where the joint comes out of it.
+        // The shaft is still as thick as glued: the head's back begins at the joint's line on it.
         shape.veneersSide(glue.get(1).uMm(), along).forEach(veneer -> drawing.shape("board", page(veneer)));
         drawing.through("glue", page(glue));
         letter(drawing, "A", breakLine, 6, -8);

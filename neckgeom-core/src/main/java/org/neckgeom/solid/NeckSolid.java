@@ -427,7 +427,7 @@ public final class NeckSolid extends ValueAnswer {
 
     /**
      * {@return a closed mesh of each piece: shaft with heel up to the mating face, fingerboard, head, its wings, its veneers, a
-     * dovetail; and of the channel and its pocket, named as cuts}
+     * dovetail or a tenon; and of the channel, its pocket and the tenon's holes, named as cuts}
      *
      * @param tolerance greatest distance of a chord from its curve, 0.001 to 10 mm
      */
@@ -440,10 +440,7 @@ public final class NeckSolid extends ValueAnswer {
         all.add(SolidMesh.ofShaft("shaft and heel", back, 0, bodyJointMm(), lean(), mm));
         all.add(BoardMesh.of(neck, fret(0), fret(neck.frets() + 1), this::boardTopMm, mm));
         head().ifPresent(there -> headMeshes(there, stock, mm, all));
-        neck.heel()
-                .flatMap(Heel::dovetail)
-                .flatMap(seat -> JointMesh.of(seat, bodyJointMm()))
-                .ifPresent(all::add);
+        neck.heel().map(Heel::joint).ifPresent(seat -> all.addAll(JointMesh.of(seat, matingFace(), bodyJointMm(), mm)));
         wood.ifPresent(under -> all.addAll(ChannelMesh.of(under.channel(), cutter / 2, mm)));
         return all.stream().map(mesh -> mesh.within(tolerance)).toList();
     }
