@@ -307,6 +307,7 @@ public final class Samples {
                 group(() -> Head.angled(deg(13)).backVeneer(mm(1))),
                 group(() -> Head.angled(deg(13)).tapered(mm(60), mm(75))),
                 group(() -> Head.angled(deg(13)).tuners(mm(13), mm(17))),
+                group(() -> Head.angled(deg(13)).slots(mm(50), mm(100), mm(12), mm(18))),
                 group(() -> Head.angled(deg(13)).posts(TunerPost.at(mm(60)))),
                 group(() -> Head.angled(deg(13)).scarfed(ScarfCut.inTheHead())));
         groups(

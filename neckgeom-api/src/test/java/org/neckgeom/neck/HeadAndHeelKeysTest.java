@@ -148,6 +148,26 @@ class HeadAndHeelKeysTest {
     }
 
     @Test
+    void slots_thatMeetOrRunOutOfTheHead_areRefused() {
+        Head head = Head.flat().length(mm(180));
+
+        assertThat(head.slots(mm(50), mm(100), mm(12), mm(18)).slotFromMm()).isEqualTo(50);
+        assertThat(head.hasSlots()).isFalse();
+        refused(
+                () -> head.slots(mm(80), mm(100), mm(12), mm(18)),
+                "slot length",
+                "slot length must be less than the 100 mm up to the tip, but was 100 mm");
+        refused(
+                () -> head.slots(mm(50), mm(10), mm(12), mm(18)),
+                "slot width",
+                "slot width must be 10 mm or less, the slot's length, but was 12 mm");
+        refused(
+                () -> head.slots(mm(50), mm(100), mm(12), mm(6)),
+                "slot aside",
+                "slot aside must be more than 6 mm, where both slots meet, but was 6 mm");
+    }
+
+    @Test
     void joint_isOne() {
         refused(
                 () -> Heel.TABLE.read(Tree.of(heel("dovetail", dovetail("66 mm"), "tenon", tenon("76 mm")))),

@@ -427,7 +427,8 @@ public final class NeckSolid extends ValueAnswer {
 
     /**
      * {@return a closed mesh of each piece: shaft with heel up to the mating face, fingerboard, head, its wings, its veneers, a
-     * dovetail or a tenon; and of the channel, its pocket and the tenon's holes, named as cuts}
+     * dovetail or a tenon; and named as cuts, of the channel and its pocket, the tenon's holes, the head's slots or its posts where
+     * their diameter was given}
      *
      * @param tolerance greatest distance of a chord from its curve, 0.001 to 10 mm
      */
@@ -470,6 +471,26 @@ public final class NeckSolid extends ValueAnswer {
             all.add(SolidMesh.ofPrism(
                     "back veneer", there.frame(), there.outline(), -thick - drawn.backVeneerMm(), -thick, tolerance));
         }
+        List<Polyline> slots = there.slots();
+        for (int i = 0; i < slots.size(); i++) {
+            all.add(headCut("cut: slot " + (i == 0 ? "bass" : "treble"), there, slots.get(i), tolerance));
+        }
+        // The posts of a slotted head lie across its slots.
+        for (int i = 0;
+                slots.isEmpty()
+                        && drawn.postDiameterMm() > 0
+                        && i < there.posts().size();
+                i++) {
+            Polyline post = Polyline.circle(there.posts().get(i), drawn.postDiameterMm() / 2);
+            all.add(headCut("cut: post " + (i + 1), there, post, tolerance));
+        }
+    }
+
+    /** A cut through the head and its veneers. */
+    private static Mesh headCut(String name, HeadSolid there, Polyline seen, double tolerance) {
+        Head drawn = there.head();
+        return SolidMesh.ofPrism(
+                name, there.frame(), seen, -drawn.thicknessMm() - drawn.backVeneerMm(), drawn.veneerMm(), tolerance);
     }
 
     /** Pieces of the head's thickness, numbered from the bass side where there are several. */

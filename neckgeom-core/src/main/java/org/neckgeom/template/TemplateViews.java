@@ -1,6 +1,7 @@
 package org.neckgeom.template;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.neckgeom.drawing.HeadShape;
@@ -190,6 +191,14 @@ final class TemplateViews {
         words(-head.lengthMm() / 2, high + 3, true, "BACK, bass side");
         words(-head.lengthMm() / 2, low - SMALL - 3, true, "BACK, treble side");
         there.wings(shape.stockMm()).forEach(seam -> wing(mirrored(seam)));
+        there.slots()
+                .forEach(slot -> marks.add(new Stroke(
+                        Layer.OUTLINE,
+                        Polyline.closed(
+                                mirrored(slot.spots()),
+                                Arrays.stream(slot.bulges())
+                                        .map(bulge -> -bulge)
+                                        .toArray()))));
         mirrored(there.posts()).forEach(this::cross);
         double along = head.lengthMm() + BEYOND;
         Spot axis = there.solid().neckAxis();
@@ -215,6 +224,7 @@ final class TemplateViews {
         words(-head.lengthMm() / 2, treble + 3, true, "FACE, treble side");
         words(-head.lengthMm() / 2, bass - SMALL - 3, true, "FACE, bass side");
         there.wings(shape.stockMm()).forEach(seam -> wing(seam));
+        there.slots().forEach(slot -> marks.add(new Stroke(Layer.OUTLINE, slot)));
         strings(there);
         List<Spot> nut = there.nutLine(half);
         run(Layer.OUTLINE, nut);

@@ -20,6 +20,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.neckgeom.kernel.Table;
 import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.NeckSet;
 import org.neckgeom.neck.Tenon;
@@ -112,12 +113,12 @@ class SolidMeshTest {
     @Test
     void tenon_isABoxOnTheMatingFaceWithItsHolesAsCuts() {
         SplittableRandom random = new SplittableRandom(64);
-        for (int i = 0; i < 200; i++) {
+        for (int i = 0; i < 40; i++) {
             double high = random.nextDouble(50, 76);
             double length = random.nextDouble(16, 25);
             double wide = random.nextDouble(15, 40);
             double hole = random.nextDouble(6, 12);
-            double tolerance = random.nextDouble(0.01, 0.3);
+            double tolerance = random.nextDouble(0.05, 0.3);
             Tenon tenon = Tenon.of(mm(high), mm(length))
                     .holes(mm(hole), mm(1))
                     .at(mm(18), mm(38))
@@ -152,6 +153,50 @@ class SolidMeshTest {
             assertThat(ends[0]).isCloseTo(0, within(1e-9));
             assertThat(ends[1]).isCloseTo(length, within(1e-9));
         }
+    }
+
+    /**
+     * Slots with round ends: {@code (length - width) width} and a polygon in a circle, all through the head and its veneers; posts: a
+     * polygon in a circle of the post.
+     */
+    @Test
+    void slotsAndPosts_areCutsThroughTheHeadAndItsVeneers() {
+        SplittableRandom random = new SplittableRandom(65);
+        for (int i = 0; i < 20; i++) {
+            double wide = random.nextDouble(8, 16);
+            double length = random.nextDouble(80, 120);
+            Neck neck = RandomNecks.of(random.nextLong()).neck();
+            Head head = neck.head().orElseThrow();
+            double through = head.thicknessMm() + head.veneerMm() + head.backVeneerMm();
+            double tolerance = random.nextDouble(0.1, 0.3);
+            Map<String, Mesh> posts = byName(neck, tolerance);
+            for (int k = 1; k <= 6; k++) {
+                Mesh post = posts.get("cut: post " + k);
+                int n = post.points() / 2;
+                double r = head.postDiameterMm() / 2;
+                isClosed(post);
+                assertThat(post.volumeMm3())
+                        .isCloseTo(
+                                n * r * r / 2 * Math.sin(2 * Math.PI / n) * through, within(1e-8 * post.volumeMm3()));
+            }
+            Map<String, Mesh> slots = byName(neck.head(head.slots(mm(30), mm(length), mm(wide), mm(18))), tolerance);
+            for (String side : List.of("bass", "treble")) {
+                Mesh slot = slots.get("cut: slot " + side);
+                isClosed(slot);
+                // Both ends together are one circle: its chords and the two straight sides.
+                int n = slot.points() / 2 - 2;
+                double ends = n * wide * wide / 8 * Math.sin(2 * Math.PI / n);
+                assertThat(slot.volumeMm3())
+                        .isCloseTo(((length - wide) * wide + ends) * through, within(1e-8 * slot.volumeMm3()));
+                double[] box = slot.boxMm();
+                assertThat(side.equals("bass") ? box[4] < 8 : box[1] > -8).isTrue();
+            }
+            assertThat(slots).doesNotContainKey("cut: post 1");
+        }
+    }
+
+    private static Map<String, Mesh> byName(Neck neck, double tolerance) {
+        return NeckSolid.of(neck).meshes(mm(tolerance)).stream().collect(Collectors.toMap(Mesh::name, m -> m));
     }
 
     /** Least and greatest height of a mesh's points over a plane. */
