@@ -186,7 +186,7 @@ public final class Head extends Noun<Head> {
         }
     }
 
-    /** Two slots that do not meet, each before the tip and as long as its round ends. */
+    /** Two slots that do not meet, each on the head, before its tip and as long as its round ends. */
     private void refuseSlots() {
         double room = lengthMm() - slotFromMm();
         if (!(slotLengthMm() < room)) {
@@ -202,6 +202,14 @@ public final class Head extends Noun<Head> {
                             "at-most",
                             "be " + style().brief(slotLengthMm()) + " or less, the slot's length",
                             values().at(SLOT_WIDTH));
+        }
+        double mostAside = (widthMm() - slotWidthMm()) / 2;
+        if (!(slotAsideMm() < mostAside)) {
+            throw values().refused(
+                            SLOT_ASIDE,
+                            "less-than",
+                            "be less than " + style().brief(mostAside) + ", where the slot leaves the head",
+                            values().at(SLOT_ASIDE));
         }
         if (!(slotAsideMm() > slotWidthMm() / 2)) {
             throw values().refused(
@@ -456,7 +464,7 @@ public final class Head extends Noun<Head> {
      * @param from the nut line along the face to where they begin, more than 0
      * @param length of each, more than 0, ending before the tip
      * @param width of each, more than 0, no more than the length
-     * @param aside from the middle of the head to the middle of each, more than half the width
+     * @param aside from the middle of the head to the middle of each, more than half the width, on the head
      */
     public Head slots(Quantity<Length> from, Quantity<Length> length, Quantity<Length> width, Quantity<Length> aside) {
         return new Head(values().amount(SLOT_FROM, from)

@@ -165,6 +165,10 @@ class HeadAndHeelKeysTest {
                 () -> head.slots(mm(50), mm(100), mm(12), mm(6)),
                 "slot aside",
                 "slot aside must be more than 6 mm, where both slots meet, but was 6 mm");
+        refused(
+                () -> head.width(mm(60)).slots(mm(50), mm(100), mm(12), mm(24)),
+                "slot aside",
+                "slot aside must be less than 24 mm, where the slot leaves the head, but was 24 mm");
     }
 
     @Test

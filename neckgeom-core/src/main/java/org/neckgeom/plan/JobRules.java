@@ -11,6 +11,7 @@ import org.neckgeom.fault.Fault;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.head.HeadLayout;
+import org.neckgeom.measure.Estimate;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.shop.Shop;
@@ -31,6 +32,8 @@ final class JobRules {
     private final Blank blank;
     private final LengthStyle style;
     private final List<Fault> faults = new ArrayList<>();
+
+    private static final double MOST_SKEW_DEG = 10;
 
     private JobRules(Neck design, Channel channel, Blank blank) {
         this.design = design;
@@ -366,11 +369,30 @@ final class JobRules {
         return faults.size() == before;
     }
 
+    /** A slot read so far off at one end and not at the other is no slot along a neck. */
+    private void slotAskew(MeasuredNeck readings) {
+        double most = channel.lengthMm() * StrictMath.tan(Math.toRadians(MOST_SKEW_DEG));
+        readings.of(NeckFeature.SLOT_OFFSET_AT_HEEL).ifPresent(heel -> {
+            double head = readings.of(NeckFeature.SLOT_OFFSET)
+                    .map(Estimate::libraryValue)
+                    .orElse(0.0);
+            if (!(Math.abs(heel.libraryValue() - head) < most)) {
+                fault(
+                        "measured.slot offset at heel",
+                        "range",
+                        "lie less than " + brief(most)
+                                + " from that at the head end: a slot is askew by less than 10 deg",
+                        brief(heel.libraryValue()));
+            }
+        });
+    }
+
     private void readings(MeasuredNeck readings) {
         if (design.head().isEmpty()
                 && (readings.scarfAngle().isPresent() || readings.has(NeckFeature.HEAD_THICKNESS))) {
             fault("measured", "missing", "have a head to be read on", "of a neck without: add .head(...)");
         }
+        slotAskew(readings);
         double end = design.scale().fretMm(Math.max(design.frets(), design.bodyAtFret()));
         readings.backDepths().keySet().forEach(x -> {
             if (!(x >= 0 && x <= end)) {
