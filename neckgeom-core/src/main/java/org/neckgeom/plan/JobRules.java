@@ -74,6 +74,7 @@ final class JobRules {
             rules.stiffness(stages);
         }
         rules.readings(stages.measured());
+        rules.fence(stages);
         if (!rules.faults.isEmpty()) {
             throw Refusal.of(rules.faults);
         }
@@ -369,22 +370,40 @@ final class JobRules {
         return faults.size() == before;
     }
 
+    /** Halves of a fence so far out of line turn the piece, and the slot with it. */
+    private void fence(Stages stages) {
+        double out = stages.shop().fence().outOfLineMm();
+        if (!faults.isEmpty() || out == 0) {
+            return;
+        }
+        double skew = stages.slot().place().skew().libraryValue();
+        if (!(Math.abs(skew) < Math.toRadians(MOST_SKEW_DEG))) {
+            fault(
+                    "shop.fence.out of line",
+                    "range",
+                    "leave the slot askew by less than 10 deg",
+                    brief(out) + ", askew by " + Math.round(Math.toDegrees(skew)) + " deg");
+        }
+    }
+
     /** A slot read so far off at one end and not at the other is no slot along a neck. */
     private void slotAskew(MeasuredNeck readings) {
-        double most = channel.lengthMm() * StrictMath.tan(Math.toRadians(MOST_SKEW_DEG));
-        readings.of(NeckFeature.SLOT_OFFSET_AT_HEEL).ifPresent(heel -> {
-            double head = readings.of(NeckFeature.SLOT_OFFSET)
-                    .map(Estimate::libraryValue)
-                    .orElse(0.0);
-            if (!(Math.abs(heel.libraryValue() - head) < most)) {
-                fault(
-                        "measured.slot offset at heel",
-                        "range",
-                        "lie less than " + brief(most)
-                                + " from that at the head end: a slot is askew by less than 10 deg",
-                        brief(heel.libraryValue()));
-            }
-        });
+        double from = read(readings, NeckFeature.CHANNEL_START, channel.startMm());
+        double to = read(readings, NeckFeature.CHANNEL_END, channel.endMm());
+        double most = (to - from) * StrictMath.tan(Math.toRadians(MOST_SKEW_DEG));
+        double head = read(readings, NeckFeature.SLOT_OFFSET, 0);
+        double heel = read(readings, NeckFeature.SLOT_OFFSET_AT_HEEL, head);
+        if (to > from && !(Math.abs(heel - head) < most)) {
+            fault(
+                    "measured.slot offset at heel",
+                    "range",
+                    "lie less than " + brief(most) + " from that at the head end: a slot is askew by less than 10 deg",
+                    brief(heel));
+        }
+    }
+
+    private static double read(MeasuredNeck readings, NeckFeature feature, double otherwise) {
+        return readings.of(feature).map(Estimate::libraryValue).orElse(otherwise);
     }
 
     private void readings(MeasuredNeck readings) {
