@@ -98,7 +98,20 @@ public final class Head extends Noun<Head> {
     private static final Key<Head, ScarfCut> SCARF =
             TABLE.optional("scarf", Types.group(ScarfCut.TABLE), "scarf joint. Default: head and shaft in one piece");
 
+    private static final Key<Head, Amount<Length>> SLOT_FROM = TABLE.optional(
+                    "slots from",
+                    Types.SIZE,
+                    "distance from the nut line to the two slots of a slotted head, along the face. Default: no slots")
+            .called("start of the slots");
+    private static final Key<Head, Amount<Length>> SLOT_LENGTH =
+            TABLE.optional("slot length", Types.SIZE, "length of each slot, its round ends included");
+    private static final Key<Head, Amount<Length>> SLOT_WIDTH =
+            TABLE.optional("slot width", Types.SIZE, "width of each slot");
+    private static final Key<Head, Amount<Length>> SLOT_ASIDE =
+            TABLE.optional("slot aside", Types.SIZE, "distance from the middle of the head to the middle of each slot");
+
     static {
+        TABLE.together(SLOT_FROM, SLOT_LENGTH, SLOT_WIDTH, SLOT_ASIDE);
         TABLE.atMostOne(BREAK_WIDTH, OUTLINE);
         TABLE.atMostOne(TIP_WIDTH, OUTLINE);
         TABLE.moved(Moves.none().and("pitch", "angle"));
@@ -125,6 +138,9 @@ public final class Head extends Noun<Head> {
                         "be less than the head's length of " + style().brief(lengthMm()),
                         style().brief(post.alongMm()));
             }
+        }
+        if (hasSlots()) {
+            refuseSlots();
         }
         values.find(TUNERS).ifPresent(range -> {
             if (!(range.get(0).libraryValue() < range.get(1).libraryValue())) {
@@ -170,6 +186,40 @@ public final class Head extends Noun<Head> {
         if (!(widest <= widthMm() * (1 + HAIR))) {
             throw values().refused(
                             WIDTH, "at-least", "be " + style().brief(widest) + " or more, the outline's own", width());
+        }
+    }
+
+    /** Two slots that do not meet, each on the head, before its tip and as long as its round ends. */
+    private void refuseSlots() {
+        double room = lengthMm() - slotFromMm();
+        if (!(slotLengthMm() < room)) {
+            throw values().refused(
+                            SLOT_LENGTH,
+                            "less-than",
+                            "be less than the " + style().brief(Math.max(0, room)) + " up to the tip",
+                            values().at(SLOT_LENGTH));
+        }
+        if (!(slotWidthMm() <= slotLengthMm())) {
+            throw values().refused(
+                            SLOT_WIDTH,
+                            "at-most",
+                            "be " + style().brief(slotLengthMm()) + " or less, the slot's length",
+                            values().at(SLOT_WIDTH));
+        }
+        double mostAside = (widthMm() - slotWidthMm()) / 2;
+        if (!(slotAsideMm() < mostAside)) {
+            throw values().refused(
+                            SLOT_ASIDE,
+                            "less-than",
+                            "be less than " + style().brief(mostAside) + ", where the slot leaves the head",
+                            values().at(SLOT_ASIDE));
+        }
+        if (!(slotAsideMm() > slotWidthMm() / 2)) {
+            throw values().refused(
+                            SLOT_ASIDE,
+                            "more-than",
+                            "be more than " + style().brief(slotWidthMm() / 2) + ", where both slots meet",
+                            values().at(SLOT_ASIDE));
         }
     }
 
@@ -409,6 +459,46 @@ public final class Head extends Noun<Head> {
     /** {@return the thickness that the tuners fit, veneers included; least and greatest; nothing when not given} */
     public Optional<Limits<Length>> tuners() {
         return values().find(TUNERS).map(range -> Limits.between(range.get(0), range.get(1)));
+    }
+
+    /**
+     * {@return this head with the two slots of a slotted head, with round ends}
+     *
+     * @param from the nut line along the face to where they begin, more than 0
+     * @param length of each, more than 0, ending before the tip
+     * @param width of each, more than 0, no more than the length
+     * @param aside from the middle of the head to the middle of each, more than half the width, on the head
+     */
+    public Head slots(Quantity<Length> from, Quantity<Length> length, Quantity<Length> width, Quantity<Length> aside) {
+        return new Head(values().amount(SLOT_FROM, from)
+                .amount(SLOT_LENGTH, length)
+                .amount(SLOT_WIDTH, width)
+                .amount(SLOT_ASIDE, aside));
+    }
+
+    /** {@return whether it is a slotted head} */
+    public boolean hasSlots() {
+        return values().has(SLOT_FROM);
+    }
+
+    /** {@return how far from the nut line its slots begin, in mm along the face; 0 without slots} */
+    public double slotFromMm() {
+        return values().libraryValue(SLOT_FROM, 0);
+    }
+
+    /** {@return the length of each slot, its round ends included, in mm; 0 without slots} */
+    public double slotLengthMm() {
+        return values().libraryValue(SLOT_LENGTH, 0);
+    }
+
+    /** {@return the width of each slot in mm; 0 without slots} */
+    public double slotWidthMm() {
+        return values().libraryValue(SLOT_WIDTH, 0);
+    }
+
+    /** {@return how far from the middle of the head the middle of each slot lies, in mm; 0 without slots} */
+    public double slotAsideMm() {
+        return values().libraryValue(SLOT_ASIDE, 0);
     }
 
     /** {@return the diameter of the posts in mm; 0 where places are those of the strings} */

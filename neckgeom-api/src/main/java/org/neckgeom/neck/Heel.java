@@ -71,6 +71,15 @@ public final class Heel extends Noun<Heel> {
                     "be " + style().brief(heightMm()) + " or less, the heel's own height",
                     deep);
         });
+        tenon().flatMap(Tenon::width)
+                .filter(wide -> !(wide.libraryValue() <= widthMm()))
+                .ifPresent(wide -> {
+                    throw Refusal.of(
+                            TENON + ".width",
+                            "joint-in-heel",
+                            "be " + style().brief(widthMm()) + " or less, the heel's own width",
+                            wide);
+                });
     }
 
     /**
@@ -113,7 +122,7 @@ public final class Heel extends Noun<Heel> {
     /**
      * {@return this heel with what holds it in the body, instead of what held it before}
      *
-     * @param joint a flat face, a dovetail or a tenon, no deeper than the heel
+     * @param joint a flat face, a dovetail or a tenon, no deeper than the heel, a tenon no wider
      */
     public Heel joint(HeelJoint joint) {
         Values<Heel> flat = values().without(DOVETAIL).without(TENON);

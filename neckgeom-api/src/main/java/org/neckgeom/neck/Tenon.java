@@ -46,6 +46,10 @@ public final class Tenon extends Noun<Tenon> implements HeelJoint {
                     "holes at", Types.list(Types.SIZE, 1, MOST), "depth of the hole centres below the glue face")
             .called("hole depth");
 
+    private static final Key<Tenon, Amount<Length>> WIDTH = TABLE.optional(
+                    "width", Types.SIZE, "width of the tenon across the neck. Default: no mesh of the tenon")
+            .called("tenon width");
+
     private record Hole(double diameter, double depth) {}
 
     private Tenon(Values<Tenon> values) {
@@ -126,6 +130,20 @@ public final class Tenon extends Noun<Tenon> implements HeelJoint {
         public final Tenon at(Quantity<Length>... depths) {
             return new Tenon(values().amounts(HOLES, Arrays.asList(Objects.requireNonNull(depths, "depths"))));
         }
+    }
+
+    /**
+     * {@return this tenon with its width}
+     *
+     * @param across from cheek to cheek of the tenon, more than 0
+     */
+    public Tenon width(Quantity<Length> across) {
+        return new Tenon(values().amount(WIDTH, across));
+    }
+
+    /** {@return the width of the tenon across the neck; more than 0; nothing where it was not given} */
+    public Optional<Amount<Length>> width() {
+        return values().find(WIDTH);
     }
 
     /** {@return the height of the tenon; from the glue face down to its lower end} */

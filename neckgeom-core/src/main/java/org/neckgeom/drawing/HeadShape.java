@@ -67,6 +67,14 @@ public record HeadShape(HeadSolid solid, boolean inPlan) {
         return solid.posts().stream().map(this::placed).toList();
     }
 
+    /** The slots of a slotted head, closed; none for another head. */
+    public List<Polyline> slots() {
+        return solid.slots().stream()
+                .map(slot ->
+                        Polyline.closed(slot.spots().stream().map(this::placed).toList(), slot.bulges()))
+                .toList();
+    }
+
     /** The seams of the wings with stock so wide, one a side; none where it is wide enough. */
     public List<List<Spot>> wings(double stock) {
         List<List<Spot>> seams = new ArrayList<>();

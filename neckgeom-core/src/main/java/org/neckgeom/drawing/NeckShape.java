@@ -10,8 +10,11 @@ import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.kernel.NeckSetKernel;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.shape.Direction;
 import org.neckgeom.shape.Line;
+import org.neckgeom.shape.Plane;
 import org.neckgeom.shape.Point;
 import org.neckgeom.shape.Polyline;
 import org.neckgeom.shape.Spot;
@@ -37,6 +40,8 @@ public final class NeckShape {
     private static final double QUARTER_BULGE = Math.sqrt(2) - 1;
 
     private static final double SAME_MM = 1e-9;
+
+    private static final int HALVINGS = 100;
 
     private static final Amount<Length> SECTION_TOLERANCE = ShopUnits.mm(0.005);
 
@@ -156,6 +161,51 @@ public final class NeckShape {
             points.add(new Spot(woodEnd(), -drawnDepth(joint)));
         }
         return points;
+    }
+
+    /** The same without what lies past the mating face, up to where the back meets it. */
+    public List<Spot> backLineToFace() {
+        if (woodEnd() > bodyJoint()) {
+            return backLine();
+        }
+        return solid.back().carriedOn().chords(crease(), backEnd(), CHORD_MM).stream()
+                .map(spot -> new Spot(spot.uMm(), -spot.vMm()))
+                .toList();
+    }
+
+    /** Where the back meets the mating face on the centreline. */
+    private double backEnd() {
+        double reach =
+                drawnDepth(bodyJoint()) + design.heel().map(Heel::heightMm).orElse(0.0);
+        double lo = bodyJoint() - reach;
+        double hi = bodyJoint() + reach;
+        for (int i = 0; i < HALVINGS && hi - lo > Math.ulp(hi); i++) {
+            double middle = (lo + hi) / 2;
+            if (middle < faceAt(drawnDepth(middle))) {
+                lo = middle;
+            } else {
+                hi = middle;
+            }
+        }
+        return (lo + hi) / 2;
+    }
+
+    /** The mating face in side view, from the glue face to the heel's cap, or to the back of a neck without a heel. */
+    public List<Spot> heelFace() {
+        double deep = design.heel().map(Heel::heightMm).orElseGet(() -> drawnDepth(backEnd()));
+        return List.of(new Spot(bodyJoint(), 0), new Spot(faceAt(deep), -deep));
+    }
+
+    /** Station of the mating face so deep below the glue face. */
+    private double faceAt(double deep) {
+        Plane face = solid.matingFace();
+        return (face.offsetMm() + face.normal().z() * deep) / face.normal().x();
+    }
+
+    /** The heel's wood angle between the shaft's glue face and the mating face, in rad. */
+    public double heelFaceRad() {
+        Direction out = solid.matingFace().normal();
+        return StrictMath.atan2(out.x(), -out.z());
     }
 
     /** Where the head's back meets the shaft's before the nut; at the nut where it does not: from there on the shaft's counts. */
@@ -338,11 +388,11 @@ public final class NeckShape {
 
     /** The head's veneers in side view, each a closed run; none without. */
     public List<List<Spot>> veneersSide() {
-        return veneersSide(solid.head().orElseThrow().head().lengthMm());
+        return veneersSide(crease(), solid.head().orElseThrow().head().lengthMm());
     }
 
-    /** The same so far along the head. */
-    public List<List<Spot>> veneersSide(double l) {
+    /** The same so far along the head, that on its back from where the back's wood begins, no nearer than the nut. */
+    public List<List<Spot>> veneersSide(double backFrom, double l) {
         Head head = solid.head().orElseThrow().head();
         double t = head.thicknessMm();
         List<List<Spot>> all = new ArrayList<>();
@@ -355,7 +405,7 @@ public final class NeckShape {
                     headSide(from, -head.veneerMm())));
         }
         if (head.backVeneerMm() > 0) {
-            double from = -crease() / StrictMath.cos(head.angleRad());
+            double from = -backFrom / StrictMath.cos(head.angleRad());
             double low = t + head.backVeneerMm();
             double start = Math.max(0, from) + t * StrictMath.tan(head.angleRad());
             all.add(List.of(headSide(start, t), headSide(l, t), headSide(l, low), headSide(start, low)));

@@ -58,7 +58,9 @@ final class Figures {
     }
 
     private static Figure side(Contents contents, NeckShape shape, Shown shown) {
-        String heel = contents.design().heel().isPresent() ? " The heel's curve is an example: carve your own." : "";
+        boolean isOpen = contents.design().heel().isPresent()
+                && contents.design().back().heelTransition().isEmpty();
+        String heel = isOpen ? " The heel's curve is not given: the line is its mating face. Carve your own." : "";
         return new Figure(
                 "side",
                 SideDrawing.of(shape, shown, contents.scarf()),

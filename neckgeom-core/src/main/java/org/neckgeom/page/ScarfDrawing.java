@@ -64,7 +64,8 @@ final class ScarfDrawing {
             drawing.shape("wood", page(List.of(glue.get(0), glue.get(1), shaftBottom, shaftTop)));
             drawing.shape("wood other", page(List.of(nutLine, glue.get(0), glue.get(1), backEnd, faceEnd)));
         }
-        shape.veneersSide(along).forEach(veneer -> drawing.shape("board", page(veneer)));
+        // The shaft is still as thick as glued: the head's back begins at the joint's line on it.
+        shape.veneersSide(glue.get(1).uMm(), along).forEach(veneer -> drawing.shape("board", page(veneer)));
         drawing.through("glue", page(glue));
         letter(drawing, "A", breakLine, 6, -8);
         letter(drawing, "B", glue.get(0), inHead ? -4 : 6, -8);

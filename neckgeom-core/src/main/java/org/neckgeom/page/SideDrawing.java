@@ -17,8 +17,6 @@ import org.neckgeom.text.Numbers;
 /** The neck from its side, head up, strings to the left: board, back, channel and rod, scarf, heel. */
 final class SideDrawing {
 
-    private static final int HEEL_PIECES = 16;
-
     /** How far the chords of an arc may leave it. */
     private static final double ARC_MM = 0.02;
 
@@ -62,8 +60,8 @@ final class SideDrawing {
                 "Side view",
                 "The neck from its side, head at the top, strings to the left. " + scale + " " + words(),
                 page.height());
-        heel(drawing);
         neck(drawing);
+        heel(drawing);
         shape.head().ifPresent(head -> head(drawing, head));
         design.channel().ifPresent(channel -> channel(drawing, channel));
         joint.ifPresent(glued -> glueLine(drawing, glued));
@@ -87,7 +85,7 @@ final class SideDrawing {
     private void neck(Drawing drawing) {
         List<Spot> wood = new ArrayList<>();
         wood.addAll(shape.head().isPresent() ? shape.headSide() : List.of(new Spot(0, 0)));
-        wood.addAll(shape.backLine());
+        wood.addAll(shape.backLineToFace());
         wood.add(new Spot(shape.woodEnd(), 0));
         drawing.shape("wood", page.turned(wood));
         List<Spot> board = new ArrayList<>(shape.boardTop());
@@ -106,28 +104,16 @@ final class SideDrawing {
         stations.add(on(shape.headSide(head.lengthMm() * 0.45, 0)), Shown.degrees(head.angleRad()), "head angle");
     }
 
+    /** The mating face of the heel down to its cap: its curve is the back's where the neck has one. */
     private void heel(Drawing drawing) {
-        Optional<Heel> part = design.heel();
-        if (part.isEmpty()) {
+        if (shape.woodEnd() > shape.bodyJoint()) {
             return;
         }
-        Heel heel = part.get();
-        double joint = shape.bodyJoint();
-        double back = shape.drawnDepth(joint);
-        double sweep = Math.max(0, heel.heightMm() - back);
-        List<Spot> wood = new ArrayList<>();
-        wood.add(new Spot(joint, 0));
-        wood.add(new Spot(joint, -heel.heightMm()));
-        // A hollow quarter ellipse from the cap to the back: the look of a heel, no more; its curve is the carver's.
-        double length = Math.min(joint / 3, 1.1 * sweep);
-        for (int i = HEEL_PIECES; i >= 0; i--) {
-            double t = i * StrictMath.PI / 2 / HEEL_PIECES;
-            wood.add(new Spot(
-                    joint - length + 0.75 * length * StrictMath.sin(t), -heel.heightMm() + sweep * StrictMath.cos(t)));
-        }
-        wood.add(new Spot(joint - length, 0));
-        drawing.shape("wood", page.turned(wood));
-        depths.add(on(new Spot(joint, -heel.heightMm())), shown.length(heel.heightMm()), "heel high");
+        design.heel().ifPresent(heel -> {
+            List<Spot> face = shape.heelFace();
+            drawing.through("face", page.turned(face));
+            depths.add(on(face.get(1)), shown.length(heel.heightMm()), "heel high");
+        });
     }
 
     private void channel(Drawing drawing, Channel channel) {

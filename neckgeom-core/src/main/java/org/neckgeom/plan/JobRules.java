@@ -11,6 +11,7 @@ import org.neckgeom.fault.Fault;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.head.HeadLayout;
+import org.neckgeom.measure.Estimate;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.shop.Shop;
@@ -31,6 +32,8 @@ final class JobRules {
     private final Blank blank;
     private final LengthStyle style;
     private final List<Fault> faults = new ArrayList<>();
+
+    private static final double MOST_SKEW_DEG = 10;
 
     private JobRules(Neck design, Channel channel, Blank blank) {
         this.design = design;
@@ -71,6 +74,7 @@ final class JobRules {
             rules.stiffness(stages);
         }
         rules.readings(stages.measured());
+        rules.fence(stages);
         if (!rules.faults.isEmpty()) {
             throw Refusal.of(rules.faults);
         }
@@ -373,11 +377,48 @@ final class JobRules {
         return faults.size() == before;
     }
 
+    /** Halves of a fence so far out of line turn the piece, and the slot with it. */
+    private void fence(Stages stages) {
+        double out = stages.shop().fence().outOfLineMm();
+        if (!faults.isEmpty() || out == 0) {
+            return;
+        }
+        double skew = stages.slot().place().skew().libraryValue();
+        if (!(Math.abs(skew) < Math.toRadians(MOST_SKEW_DEG))) {
+            fault(
+                    "shop.fence.out of line",
+                    "range",
+                    "leave the slot askew by less than 10 deg",
+                    brief(out) + ", askew by " + Math.round(Math.toDegrees(skew)) + " deg");
+        }
+    }
+
+    /** A slot read so far off at one end and not at the other is no slot along a neck. */
+    private void slotAskew(MeasuredNeck readings) {
+        double from = read(readings, NeckFeature.CHANNEL_START, channel.startMm());
+        double to = read(readings, NeckFeature.CHANNEL_END, channel.endMm());
+        double most = (to - from) * StrictMath.tan(Math.toRadians(MOST_SKEW_DEG));
+        double head = read(readings, NeckFeature.SLOT_OFFSET, 0);
+        double heel = read(readings, NeckFeature.SLOT_OFFSET_AT_HEEL, head);
+        if (to > from && !(Math.abs(heel - head) < most)) {
+            fault(
+                    "measured.slot offset at heel",
+                    "range",
+                    "lie less than " + brief(most) + " from that at the head end: a slot is askew by less than 10 deg",
+                    brief(heel));
+        }
+    }
+
+    private static double read(MeasuredNeck readings, NeckFeature feature, double otherwise) {
+        return readings.of(feature).map(Estimate::libraryValue).orElse(otherwise);
+    }
+
     private void readings(MeasuredNeck readings) {
         if (design.head().isEmpty()
                 && (readings.scarfAngle().isPresent() || readings.has(NeckFeature.HEAD_THICKNESS))) {
             fault("measured", "missing", "have a head to be read on", "of a neck without: add .head(...)");
         }
+        slotAskew(readings);
         double end = design.scale().fretMm(Math.max(design.frets(), design.bodyAtFret()));
         readings.backDepths().keySet().forEach(x -> {
             if (!(x >= 0 && x <= end)) {

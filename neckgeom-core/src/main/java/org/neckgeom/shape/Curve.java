@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.units.LibraryUnits;
@@ -22,6 +23,9 @@ import org.neckgeom.units.LibraryUnits;
 public final class Curve {
 
     private static final int HALVINGS = 100;
+
+    /** A slope that jumps by no more than this jumps by rounding alone. */
+    private static final double SMOOTH = 1e-9;
 
     private final double[] knots;
     private final CurvePiece[] pieces;
@@ -277,6 +281,18 @@ public final class Curve {
     /** {@return the knots, ascending, in mm; a fresh array} */
     public double[] knots() {
         return knots.clone();
+    }
+
+    /** {@return the corners, those of the knots at which the slope jumps, ascending, in mm; a fresh array} */
+    public double[] corners() {
+        return IntStream.range(0, knots.length)
+                .filter(i -> {
+                    double before = pieces[i].slopeAt(knots[i]);
+                    double after = pieces[i + 1].slopeAt(knots[i]);
+                    return Math.abs(after - before) > SMOOTH * (1 + Math.abs(before));
+                })
+                .mapToDouble(i -> knots[i])
+                .toArray();
     }
 
     /**

@@ -1,6 +1,7 @@
 package org.neckgeom.solid;
 
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Heel;
@@ -67,28 +68,26 @@ record DepthCurve(Curve curve, Curve shaft, double heelStart, double capStart) {
         double cap = joint - turn.capLengthMm();
         double lo = 0;
         double hi = cap;
-        if (!(depthAtCap(turn, plain, lo, cap) >= high) || !(plain.valueAt(cap) < high)) {
+        // The plain back is straight, so a turn that starts farther on is this one moved along it.
+        Curve atNut = plain.turned(0, turn.radiusMm(), turn.slopeRad());
+        DoubleUnaryOperator deepAtCap = x -> atNut.valueAt(cap - x) + plain.slopeAt(0) * x;
+        if (!(deepAtCap.applyAsDouble(lo) >= high) || !(plain.valueAt(cap) < high)) {
             throw Refusal.of(
                     TRANSITION,
                     "reaches-the-cap",
                     "bring the back to the heel's height of " + turn.style().brief(high) + " at "
                             + turn.style().brief(cap) + " from the nut, where the cap begins",
                     "brings it",
-                    "to " + turn.style().brief(depthAtCap(turn, plain, lo, cap)) + " at most");
+                    "to " + turn.style().brief(deepAtCap.applyAsDouble(lo)) + " at most");
         }
         for (int i = 0; i < HALVINGS && hi - lo > Math.ulp(lo); i++) {
             double middle = (lo + hi) / 2;
-            if (depthAtCap(turn, plain, middle, cap) >= high) {
+            if (deepAtCap.applyAsDouble(middle) >= high) {
                 lo = middle;
             } else {
                 hi = middle;
             }
         }
         return lo;
-    }
-
-    /** How deep a turn that starts somewhere brings the back at the cap. */
-    private static double depthAtCap(HeelTransition turn, Curve plain, double start, double cap) {
-        return plain.turned(start, turn.radiusMm(), turn.slopeRad()).valueAt(cap);
     }
 }

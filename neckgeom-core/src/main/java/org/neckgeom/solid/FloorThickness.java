@@ -56,6 +56,7 @@ public final class FloorThickness extends ValueAnswer {
     private static final double FORETOLD_MM = 2e-9;
     private static final double NARROW_MM = 1e-5;
     private static final double NEAR_END = 0.02;
+    private static final double NEAR_END_MM = 1e-4;
     private static final int ROUNDS = 60;
     private static final int SAMPLES = 8;
 
@@ -64,7 +65,7 @@ public final class FloorThickness extends ValueAnswer {
     private final double offset;
     private final double skew;
     private final double rounding;
-    /** Where slope or curvature of the back jumps. */
+    /** Where the slope of the back jumps, or its section changes its kind. */
     private final double[] breaks;
     /** The thinnest place, sought on the first question. */
     private final @Nullable WoodAt[] least = new WoodAt[1];
@@ -78,8 +79,8 @@ public final class FloorThickness extends ValueAnswer {
         this.rounding = rounding;
         this.breaks = DoubleStream.concat(
                         DoubleStream.concat(
-                                DoubleStream.of(back.depth().knots()),
-                                DoubleStream.of(back.halfWidth().knots())),
+                                DoubleStream.of(back.depth().corners()),
+                                DoubleStream.of(back.halfWidth().corners())),
                         DoubleStream.concat(DoubleStream.of(0), back.heelStartMm().stream()))
                 .toArray();
     }
@@ -290,7 +291,7 @@ public final class FloorThickness extends ValueAnswer {
         if (!(reach > STILL_MM)) {
             return straight;
         }
-        // Past a knot so far off the squared distance only grows: (d + t)^2 + (s - L t)^2 with d of L s or more.
+        // Past a corner so far off the squared distance only grows: (d + t)^2 + (s - L t)^2 with d of L s or more.
         double quiet = bounds[0] < 1 ? bounds[0] * straight / (1 - bounds[0] * bounds[0]) : reach;
         // A rounded floor is a disc in its section: its distance in space is not that of its middle less its radius.
         boolean plain = !inHeel && roundingAt(x) == 0 && !hasBreak(x - quiet, x + quiet);
@@ -327,7 +328,7 @@ public final class FloorThickness extends ValueAnswer {
         return Double.NaN;
     }
 
-    /** Whether slope or curvature of the back jumps between two stations. */
+    /** Whether the slope of the back jumps between two stations, or its section changes its kind. */
     private boolean hasBreak(double from, double to) {
         for (double x : breaks) {
             if (x > from && x < to) {
@@ -349,7 +350,7 @@ public final class FloorThickness extends ValueAnswer {
         return (there - x) * (there - x) + s * s;
     }
 
-    /** By distances in sections alone, where slope or curvature jumps nearby each side of a knot on its own. */
+    /** By distances in sections alone, where the slope jumps nearby each side of a corner on its own. */
     private double bySections(double x, double reach, double straight) {
         double[] ends = WoodScan.ends(x - reach, x + reach, breaks);
         double least = straight * straight;
@@ -359,7 +360,7 @@ public final class FloorThickness extends ValueAnswer {
         return Math.sqrt(least);
     }
 
-    /** The least squared distance from the channel at x on a stretch without knots. */
+    /** The least squared distance from the channel at x on a stretch without corners. */
     private double leastOn(double x, double from, double to) {
         double step = (to - from) / SAMPLES;
         double[] q = new double[SAMPLES + 1];
@@ -375,7 +376,7 @@ public final class FloorThickness extends ValueAnswer {
         // At an end, unless it falls on from there.
         double end = best == 0 ? from : to;
         double next = best == 0 ? from + step : to - step;
-        double near = end + NEAR_END * (next - end);
+        double near = end + Math.copySign(Math.min(NEAR_END_MM, NEAR_END * step), next - end);
         double there = squared(near, x);
         double beyond = best == 0 ? q[1] : q[SAMPLES - 1];
         if (!(there < q[best])) {
@@ -438,9 +439,7 @@ public final class FloorThickness extends ValueAnswer {
                     channel.adjusterPocketStartMm(), channel.adjusterPocketStartMm() + channel.adjusterPocketLengthMm()
                 }
                 : new double[0];
-        double[] jumps = DoubleStream.concat(
-                        DoubleStream.concat(DoubleStream.of(pocket), DoubleStream.of(0)),
-                        DoubleStream.of(back.depth().knots()))
+        double[] jumps = DoubleStream.concat(DoubleStream.of(pocket), DoubleStream.of(breaks))
                 .toArray();
         return WoodScan.least(wood, this::motion, WoodScan.ends(from, to, jumps));
     }

@@ -284,6 +284,34 @@ public final class HeadSolid extends ValueAnswer {
                 : outline.parts(s -> slope * s.vMm() - start - s.uMm()).stream().findFirst();
     }
 
+    /** {@return the two slots of a slotted head, seen on its face, the bass side's first; none for another head} */
+    public List<Polyline> slots() {
+        if (!head.hasSlots()) {
+            return List.of();
+        }
+        return List.of(slot(-head.slotAsideMm()), slot(head.slotAsideMm()));
+    }
+
+    /** Counter-clockwise, its ends half circles. */
+    private Polyline slot(double aside) {
+        double half = head.slotWidthMm() / 2;
+        double near = -head.slotFromMm() - half;
+        double far = -head.slotFromMm() - head.slotLengthMm() + half;
+        if (!(near > far)) {
+            return Polyline.circle(new Spot(near, aside), half);
+        }
+        return Polyline.closed(
+                List.of(
+                        new Spot(far, aside - half),
+                        new Spot(near, aside - half),
+                        new Spot(near, aside + half),
+                        new Spot(far, aside + half)),
+                0,
+                1,
+                0,
+                1);
+    }
+
     /**
      * {@return the posts' middles in its frame, from bass to treble; those of the strings where no diameter was given}
      */

@@ -349,15 +349,21 @@ public final class NeckSolid extends ValueAnswer {
 
     /**
      * {@return the face that meets the body: through the body joint on the glue face, leaning by the neck angle; square to the
-     * glue face without a neck set} Wood past the joint is bounded by it.
+     * glue face without a neck set, and where no angle brings the strings to the saddle} Wood past the joint is bounded by it.
      */
     public Plane matingFace() {
-        double wood = neck.neckSet()
-                .map(set -> BackSet.of(neck).heelFace().angle().libraryValue())
-                .orElse(StrictMath.PI / 2);
+        double wood = neck.neckSet().map(set -> heelAngleRad()).orElse(StrictMath.PI / 2);
         // The face runs down along (-cos, 0, -sin) of the wood's angle; its normal points to the body.
         return Plane.through(
                 new Point(bodyJointMm(), 0, 0), new Direction(StrictMath.sin(wood), 0, -StrictMath.cos(wood)));
+    }
+
+    private double heelAngleRad() {
+        try {
+            return BackSet.of(neck).heelFace().angle().libraryValue();
+        } catch (NoAnswer noAngle) {
+            return StrictMath.PI / 2;
+        }
     }
 
     /**
@@ -421,7 +427,8 @@ public final class NeckSolid extends ValueAnswer {
 
     /**
      * {@return a closed mesh of each piece: shaft with heel up to the mating face, fingerboard, head, its wings, its veneers, a
-     * dovetail; and of the channel and its pocket, named as cuts}
+     * dovetail or a tenon; and named as cuts, of the channel and its pocket, the tenon's holes, the head's slots or its posts where
+     * their diameter was given}
      *
      * @param tolerance greatest distance of a chord from its curve, 0.001 to 10 mm
      */
@@ -434,22 +441,15 @@ public final class NeckSolid extends ValueAnswer {
         all.add(SolidMesh.ofShaft("shaft and heel", back, 0, bodyJointMm(), lean(), mm));
         all.add(BoardMesh.of(neck, fret(0), fret(neck.frets() + 1), this::boardTopMm, mm));
         head().ifPresent(there -> headMeshes(there, stock, mm, all));
-        neck.heel()
-                .flatMap(Heel::dovetail)
-                .flatMap(seat -> JointMesh.of(seat, bodyJointMm()))
-                .ifPresent(all::add);
+        neck.heel().map(Heel::joint).ifPresent(seat -> all.addAll(JointMesh.of(seat, matingFace(), bodyJointMm(), mm)));
         wood.ifPresent(under -> all.addAll(ChannelMesh.of(under.channel(), cutter / 2, mm)));
         return all.stream().map(mesh -> mesh.within(tolerance)).toList();
     }
 
-    /** How far the mating face comes nearer the nut per mm below the glue face; square to it where no angle answers. */
+    /** How far the mating face comes nearer the nut per mm below the glue face. */
     private double lean() {
-        try {
-            Direction out = matingFace().normal();
-            return out.z() / -out.x() + 0.0;
-        } catch (NoAnswer noAngle) {
-            return 0;
-        }
+        Direction out = matingFace().normal();
+        return out.z() / -out.x() + 0.0;
     }
 
     private static void headMeshes(HeadSolid there, double stock, double tolerance, List<Mesh> all) {
@@ -471,6 +471,26 @@ public final class NeckSolid extends ValueAnswer {
             all.add(SolidMesh.ofPrism(
                     "back veneer", there.frame(), there.outline(), -thick - drawn.backVeneerMm(), -thick, tolerance));
         }
+        List<Polyline> slots = there.slots();
+        for (int i = 0; i < slots.size(); i++) {
+            all.add(headCut("cut: slot " + (i == 0 ? "bass" : "treble"), there, slots.get(i), tolerance));
+        }
+        // The posts of a slotted head lie across its slots.
+        for (int i = 0;
+                slots.isEmpty()
+                        && drawn.postDiameterMm() > 0
+                        && i < there.posts().size();
+                i++) {
+            Polyline post = Polyline.circle(there.posts().get(i), drawn.postDiameterMm() / 2);
+            all.add(headCut("cut: post " + (i + 1), there, post, tolerance));
+        }
+    }
+
+    /** A cut through the head and its veneers. */
+    private static Mesh headCut(String name, HeadSolid there, Polyline seen, double tolerance) {
+        Head drawn = there.head();
+        return SolidMesh.ofPrism(
+                name, there.frame(), seen, -drawn.thicknessMm() - drawn.backVeneerMm(), drawn.veneerMm(), tolerance);
     }
 
     /** Pieces of the head's thickness, numbered from the bass side where there are several. */

@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
@@ -33,9 +34,11 @@ import org.neckgeom.units.ShopUnits;
  * <p>Frame of the stock: x from the nut line along the centreline, positive toward the body; y across, positive toward the
  * treble side; z up from the glue face, so wood has negative z. In x and y the middle stays a radius inside each end and wall:
  * the ends are cut round, and square corners are left to a chisel. A channel or pocket wider than the cutter is run to and fro
- * over its width, then along both ends. Each pass of an arched floor follows the arch by its share of the depth, as chords within the tolerance; where
- * the floor slopes, a flat cutter cuts deeper by at most its radius times the slope. The pocket comes last, by passes of its
- * own from the glue face.
+ * over its width, then along both ends. Each pass of an arched floor follows the arch by its share of the depth, as chords within
+ * the tolerance. Where the floor slopes, the middle runs as high as a flat cutter must so that its edge cuts no deeper than the
+ * floor that tables, drawings, meshes and wood left have; on the centreline it cuts to that floor, at the round ends too. A flat tip
+ * leaves up to its radius times the slope beside the centreline, {@code r^2 / (2 R)} in the middle of a floor of radius R (0.001 mm),
+ * and twice its radius times the slope at the ends of a floor that is shallower in the middle. The pocket comes last, by passes of its own from the glue face.
  *
  * <p>Defaults: safe height 5 mm over the glue face, step-over half the cutter's diameter (both common practice), tolerance
  * 0.02 mm.
@@ -246,7 +249,7 @@ public final class ToolPath extends ValueAnswer {
 
     private List<ToolPass> channelPasses() {
         double deepest = plan.depth().libraryValue();
-        return passes(plan, false, alongChannel(), channel.widthMm(), x -> channel.floorDepthAtMm(x) / deepest);
+        return passes(plan, false, alongChannel(), channel.widthMm(), x -> tipDepthAt(x) / deepest);
     }
 
     private List<ToolPass> pocketPasses(PassPlan depths) {
@@ -260,28 +263,53 @@ public final class ToolPath extends ValueAnswer {
                 x -> 1);
     }
 
-    /** Stations between which the floor's arch is straight within the tolerance: an arc of {@code ceil(A / (2 acos(1 - tol/R)))} chords. */
+    /** Stations of the middle between which its depth is straight within the tolerance: as many one side of the channel's middle as the other. */
     private double[] alongChannel() {
-        double from = channel.startMm() + diameter / 2;
-        double to = channel.endMm() - diameter / 2;
-        double s = Math.abs(channel.archMm());
-        if (s == 0) {
-            return new double[] {from, to};
+        double r = diameter / 2;
+        double half = channel.lengthMm() / 2;
+        double middle = channel.startMm() + half;
+        if (channel.archMm() == 0) {
+            return new double[] {channel.startMm() + r, channel.endMm() - r};
         }
+        // The edge of the cutter that meets the floor first runs over this stretch, seen from the channel's middle.
+        boolean isDeeper = channel.archMm() > 0;
+        double[] edge = isDeeper
+                ? arc(-half, Math.min(-r, 0), channel.archMm())
+                : arc(Math.min(diameter - half, 0), 0, channel.archMm());
+        double[] stations = new double[2 * edge.length];
+        for (int i = 0; i < edge.length; i++) {
+            double from = i == 0 ? r - half : edge[i] + (isDeeper ? r : -r);
+            stations[i] = middle + from;
+            stations[stations.length - 1 - i] = middle - from;
+        }
+        return DoubleStream.of(stations).distinct().toArray();
+    }
+
+    /** Places on the floor's circle, seen from its middle, of {@code ceil(A / (2 acos(1 - tol/R)))} chords. */
+    private double[] arc(double from, double to, double arch) {
+        double s = Math.abs(arch);
         double half = channel.lengthMm() / 2;
         double radius = (half * half + s * s) / (2 * s);
-        double middle = channel.startMm() + half;
-        double first = StrictMath.asin((from - middle) / radius);
-        double last = StrictMath.asin((to - middle) / radius);
+        double first = StrictMath.asin(from / radius);
+        double last = StrictMath.asin(to / radius);
         double most = 2 * StrictMath.acos(Math.max(0, 1 - tolerance / radius));
         int chords = (int) Math.max(1, Math.ceil((last - first) / most));
-        double[] stations = new double[chords + 1];
-        for (int i = 0; i < stations.length; i++) {
-            stations[i] = middle + radius * StrictMath.sin(first + (last - first) * i / chords);
+        double[] places = new double[chords + 1];
+        for (int i = 0; i <= chords; i++) {
+            places[i] = i == chords ? to : radius * StrictMath.sin(first + (last - first) * i / chords);
         }
-        stations[0] = from;
-        stations[chords] = to;
-        return stations;
+        return places;
+    }
+
+    /** The deepest that the tip may be with its middle at a station: the shallowest floor under it. */
+    private double tipDepthAt(double x) {
+        double r = diameter / 2;
+        double middle = channel.startMm() + channel.lengthMm() / 2;
+        double back = Math.max(channel.startMm(), x - r);
+        double front = Math.min(channel.endMm(), x + r);
+        return channel.archMm() < 0
+                ? channel.floorDepthAtMm(Math.max(back, Math.min(front, middle)))
+                : Math.min(channel.floorDepthAtMm(back), channel.floorDepthAtMm(front));
     }
 
     /** Every pass begins where the one before it ended. */

@@ -57,55 +57,35 @@ public final class Template implements Answer {
     private final Neck design;
     private final Settled settled;
     private final @Nullable ScarfJoint joint;
-    private final double heelFace;
     private final List<TemplatePart> parts;
     private final String mark;
 
-    private Template(
-            Neck design,
-            Settled settled,
-            @Nullable ScarfJoint joint,
-            double heelFace,
-            List<TemplatePart> parts,
-            String mark) {
+    private Template(Neck design, Settled settled, @Nullable ScarfJoint joint, List<TemplatePart> parts, String mark) {
         this.design = design;
         this.settled = settled;
         this.joint = joint;
-        this.heelFace = heelFace;
         this.parts = List.copyOf(parts);
         this.mark = mark;
     }
 
     /**
-     * {@return the templates of a plan, with its scarf, strings, posts, fanned frets and wings, and its heel face at the
-     * angle of its neck set; all parts the neck has}
+     * {@return the templates of a plan, with its scarf, strings, posts, fanned frets and wings; all parts the neck has}
      *
      * @param job the job
      */
     public static Template of(Job job) {
-        double face = Objects.requireNonNull(job, "job")
-                .plan()
-                .neckSet()
-                .map(set -> set.heelFace().angle().libraryValue())
-                .orElse(StrictMath.PI / 2);
-        Settled settled = Settled.of(job);
+        Settled settled = Settled.of(Objects.requireNonNull(job, "job"));
         return new Template(
-                job.neck(),
-                settled,
-                job.plan().scarf().orElse(null),
-                face,
-                partsOf(job.neck(), settled),
-                Document.mark(job));
+                job.neck(), settled, job.plan().scarf().orElse(null), partsOf(job.neck(), settled), Document.mark(job));
     }
 
     /**
-     * {@return the templates of a design, without scarf line, its heel face square to the glue face; all parts the neck
-     * has}
+     * {@return the templates of a design, without scarf line; all parts the neck has}
      *
      * @param design the neck; with scale, fingerboard and back
      */
     public static Template of(Neck design) {
-        return new Template(design, Settled.nothing(), null, StrictMath.PI / 2, partsOf(design, Settled.nothing()), "");
+        return new Template(design, Settled.nothing(), null, partsOf(design, Settled.nothing()), "");
     }
 
     private static List<TemplatePart> partsOf(Neck design, Settled settled) {
@@ -137,7 +117,7 @@ public final class Template implements Answer {
         for (TemplatePart part : wanted) {
             Objects.requireNonNull(part, "part");
         }
-        Template some = new Template(design, settled, joint, heelFace, List.of(wanted), mark);
+        Template some = new Template(design, settled, joint, List.of(wanted), mark);
         some.sheet();
         return some;
     }
@@ -213,8 +193,7 @@ public final class Template implements Answer {
                         + (mark.isEmpty() ? "" : " " + PaperSet.belonging(mark))));
         uprightBar(below, -MARGIN);
         for (TemplatePart part : parts) {
-            List<Mark> view =
-                    TemplateViews.of(part, new NeckShape(design, settled), Optional.ofNullable(joint), heelFace);
+            List<Mark> view = TemplateViews.of(part, new NeckShape(design, settled), Optional.ofNullable(joint));
             double[] box = Mark.box(view);
             top -= BETWEEN;
             below.add(new Words(new Spot(left, top), 4, false, part.toString()));
@@ -257,14 +236,13 @@ public final class Template implements Answer {
                 && design.equals(that.design)
                 && settled.equals(that.settled)
                 && Objects.equals(joint, that.joint)
-                && Double.compare(heelFace, that.heelFace) == 0
                 && parts.equals(that.parts)
                 && mark.equals(that.mark);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(design, settled, joint, heelFace, parts, mark);
+        return Objects.hash(design, settled, joint, parts, mark);
     }
 
     /** Returns what is drawn and how large the sheet is. */

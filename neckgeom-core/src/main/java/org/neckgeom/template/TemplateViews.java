@@ -1,6 +1,7 @@
 package org.neckgeom.template;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.neckgeom.drawing.HeadShape;
@@ -34,24 +35,18 @@ final class TemplateViews {
     private final Neck design;
     private final Shown shown;
     private final Optional<ScarfJoint> joint;
-    private final double heelFace;
     private final List<Mark> marks = new ArrayList<>();
 
-    private TemplateViews(NeckShape shape, Optional<ScarfJoint> joint, double heelFace) {
+    private TemplateViews(NeckShape shape, Optional<ScarfJoint> joint) {
         this.shape = shape;
         this.design = shape.design();
         this.shown = new Shown(design.style());
         this.joint = joint;
-        this.heelFace = heelFace;
     }
 
-    /**
-     * Returns the marks of a view.
-     *
-     * @param heelFace the heel's wood angle between shaft and mating face, in rad
-     */
-    static List<Mark> of(TemplatePart part, NeckShape shape, Optional<ScarfJoint> joint, double heelFace) {
-        TemplateViews view = new TemplateViews(shape, joint, heelFace);
+    /** Returns the marks of a view. */
+    static List<Mark> of(TemplatePart part, NeckShape shape, Optional<ScarfJoint> joint) {
+        TemplateViews view = new TemplateViews(shape, joint);
         switch (part) {
             case PLAN -> view.plan();
             case SIDE -> view.side();
@@ -113,14 +108,12 @@ final class TemplateViews {
     }
 
     private void heel(double x) {
-        Optional<Heel> heel = design.heel();
-        double high = heel.map(Heel::heightMm).orElse(shape.drawnDepth(x));
-        line(Layer.OUTLINE, x, 0, x - high * StrictMath.cos(heelFace), -high * StrictMath.sin(heelFace));
-        if (heel.isPresent()) {
+        run(Layer.OUTLINE, shape.heelFace());
+        design.heel().map(Heel::heightMm).ifPresent(high -> {
             double middle = x - 45;
             words(middle, -high * 0.7, true, "heel face " + shown.length(high));
-            words(middle, -high * 0.7 - 1.5 * SMALL, true, Shown.degrees(heelFace) + " to the glue face");
-        }
+            words(middle, -high * 0.7 - 1.5 * SMALL, true, Shown.degrees(shape.heelFaceRad()) + " to the glue face");
+        });
     }
 
     private void headSide() {
@@ -198,6 +191,14 @@ final class TemplateViews {
         words(-head.lengthMm() / 2, high + 3, true, "BACK, bass side");
         words(-head.lengthMm() / 2, low - SMALL - 3, true, "BACK, treble side");
         there.wings(shape.stockMm()).forEach(seam -> wing(mirrored(seam)));
+        there.slots()
+                .forEach(slot -> marks.add(new Stroke(
+                        Layer.OUTLINE,
+                        Polyline.closed(
+                                mirrored(slot.spots()),
+                                Arrays.stream(slot.bulges())
+                                        .map(bulge -> -bulge)
+                                        .toArray()))));
         mirrored(there.posts()).forEach(this::cross);
         double along = head.lengthMm() + BEYOND;
         Spot axis = there.solid().neckAxis();
@@ -223,6 +224,7 @@ final class TemplateViews {
         words(-head.lengthMm() / 2, treble + 3, true, "FACE, treble side");
         words(-head.lengthMm() / 2, bass - SMALL - 3, true, "FACE, bass side");
         there.wings(shape.stockMm()).forEach(seam -> wing(seam));
+        there.slots().forEach(slot -> marks.add(new Stroke(Layer.OUTLINE, slot)));
         strings(there);
         List<Spot> nut = there.nutLine(half);
         run(Layer.OUTLINE, nut);

@@ -36,7 +36,7 @@ class ScarfBoardTest {
     @Test
     void board_ofASquareNutHasTheBitsOfTheSquareFormula() {
         SplittableRandom random = new SplittableRandom(SEED);
-        for (int i = 0; i < 2_000; i++) {
+        for (int i = 0; i < 10_000; i++) {
             double shaft = random.nextDouble(12, 30);
             double head = random.nextDouble(8, 25);
             double kerf = random.nextDouble(0, 3);

@@ -385,6 +385,26 @@ class PlanRoundTripTest {
         }
     }
 
+    /** Facts of answers by their names of before: answers follow from what was given, and are worked out anew. */
+    @Test
+    void answersOfBefore_areReadPast_andWrittenByTheirNamesOfToday() {
+        int answers = JSON.indexOf("\"answers\"");
+        String before = JSON.substring(0, answers)
+                + JSON.substring(answers)
+                        .replace("\"angle\"", "\"pitch\"")
+                        .replace("\"tensions\"", "\"pulls\"")
+                        .replace("\"fillet\"", "\"coverStrip\"");
+        for (String key : List.of("pitch", "pulls", "coverStrip")) {
+            assertThat(before).contains('"' + key + '"');
+            assertThat(JSON).doesNotContain('"' + key + '"');
+        }
+
+        Job read = Document.PLAN.read(before);
+
+        assertThat(read).isEqualTo(OCTAVE);
+        assertThat(Document.PLAN.json(read)).isEqualTo(JSON);
+    }
+
     /** The digest is that of an independent tool (sha256sum) on the JSON without answers, its end closed by hand. */
     @Test
     void hash_isThatOfWhatThePlanWasTold_inAnyUnits() throws Exception {

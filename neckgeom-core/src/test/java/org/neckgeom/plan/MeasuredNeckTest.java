@@ -405,6 +405,13 @@ class MeasuredNeckTest {
 
         assertThat(askew.plan().slotPlace().skew().libraryValue()).isCloseTo(Math.atan(0.01), within(1e-12));
         assertThat(askew.plan().slotPlace().offsetMmAt(145)).isCloseTo(1.4, within(1e-9));
+        // 280 mm tan 10 deg = 49.3716 mm.
+        MeasuredNeck head = MeasuredNeck.none().read(SLOT_OFFSET, read(0, 0.02));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> PLAN.measured(head.read(SLOT_OFFSET_AT_HEEL, read(-49.4, 0.02))))
+                .withMessage(
+                        "measured.slot offset at heel must lie less than 49.372 mm from that at the head end: a slot is askew"
+                                + " by less than 10 deg, but was -49.4 mm");
     }
 
     @Test

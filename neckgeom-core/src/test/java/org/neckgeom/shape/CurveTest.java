@@ -216,6 +216,19 @@ class CurveTest {
         return more[more.length - 1];
     }
 
+    /** A cosine that has run out and a tangent arc leave no corner; a level cap and a straight correction do. */
+    @Test
+    void corners_areTheKnotsAtWhichTheSlopeJumps() {
+        Curve smooth =
+                Curve.straight(0, 15, 0.01).turned(300, 22, Math.toRadians(70)).raised(3, 0, 35);
+        assertThat(smooth.knots()).hasSize(4);
+        assertThat(smooth.corners()).isEmpty();
+
+        assertThat(smooth.levelFrom(340).corners()).containsExactly(340);
+        assertThat(smooth.plus(new double[] {100, 200}, new double[] {0, 0.4}).corners())
+                .containsExactly(100, 200);
+    }
+
     @Test
     void levelFromAndRisesTo_holdTheValue() {
         SplittableRandom random = new SplittableRandom(47);

@@ -10,15 +10,20 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SplittableRandom;
+import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.neckgeom.kernel.Table;
 import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.NeckSet;
+import org.neckgeom.neck.Tenon;
 import org.neckgeom.shape.Direction;
 import org.neckgeom.shape.Line;
 import org.neckgeom.shape.Mesh;
@@ -59,7 +64,7 @@ class SolidMeshTest {
                 .isEqualTo(2);
         assertThat(mesh.volumeMm3()).as("%s: inside out", mesh).isPositive();
         double[] xyz = mesh.xyzMm();
-        long apart = java.util.stream.IntStream.range(0, mesh.points())
+        long apart = IntStream.range(0, mesh.points())
                 .mapToObj(i -> (float) xyz[3 * i] + " " + (float) xyz[3 * i + 1] + " " + (float) xyz[3 * i + 2])
                 .distinct()
                 .count();
@@ -99,6 +104,109 @@ class SolidMeshTest {
                         .orElseThrow()
                         .volumeMm3())
                 .isCloseTo(head, within(1e-6 * head));
+    }
+
+    /**
+     * Box and cylinders in closed form; a polygon of n corners in a circle of radius r has the area {@code n r^2 sin(2 pi / n) / 2}. All
+     * lie past the mating face and on it.
+     */
+    @Test
+    void tenon_isABoxOnTheMatingFaceWithItsHolesAsCuts() {
+        SplittableRandom random = new SplittableRandom(64);
+        for (int i = 0; i < 40; i++) {
+            double high = random.nextDouble(50, 76);
+            double length = random.nextDouble(16, 25);
+            double wide = random.nextDouble(15, 40);
+            double hole = random.nextDouble(6, 12);
+            double tolerance = random.nextDouble(0.05, 0.3);
+            Tenon tenon = Tenon.of(mm(high), mm(length))
+                    .holes(mm(hole), mm(1))
+                    .at(mm(18), mm(38))
+                    .width(mm(wide));
+            Neck neck = ReferenceNecks.STRAIGHT.neck();
+            NeckSolid solid = NeckSolid.of(neck.heel(neck.heel().orElseThrow().joint(tenon)));
+            Map<String, Mesh> meshes =
+                    solid.meshes(mm(tolerance)).stream().collect(Collectors.toMap(Mesh::name, m -> m));
+            meshes.values().forEach(SolidMeshTest::isClosed);
+            Mesh box = meshes.get("tenon");
+
+            assertThat(box.volumeMm3()).isCloseTo(high * length * wide, within(1e-8));
+            Plane face = solid.matingFace();
+            double[] depths = {18, 38};
+            for (int k = 0; k < 2; k++) {
+                Mesh cut = meshes.get("cut: tenon hole " + (k + 1));
+                int n = cut.points() / 2;
+                assertThat(cut.volumeMm3())
+                        .isCloseTo(n * hole * hole / 8 * Math.sin(2 * Math.PI / n) * wide, within(1e-8));
+                assertThat(hole / 2 * (1 - Math.cos(Math.PI / n))).isLessThanOrEqualTo(tolerance);
+                double[] far = reaches(cut, face);
+                // Set back by 1 mm; a corner of the polygon need not lie at either end.
+                assertThat(far[0]).isBetween(1 - 1e-9, 1 + tolerance);
+                assertThat(far[1]).isBetween(1 + hole - tolerance, 1 + hole + 1e-9);
+                Plane down = Plane.through(
+                        new Point(solid.bodyJointMm(), 0, 0),
+                        new Direction(-face.normal().z(), 0, face.normal().x()));
+                double[] deep = reaches(cut, down);
+                assertThat((deep[0] + deep[1]) / 2).isCloseTo(-depths[k], within(tolerance));
+            }
+            double[] ends = reaches(box, face);
+            assertThat(ends[0]).isCloseTo(0, within(1e-9));
+            assertThat(ends[1]).isCloseTo(length, within(1e-9));
+        }
+    }
+
+    /**
+     * Slots with round ends: {@code (length - width) width} and a polygon in a circle, all through the head and its veneers; posts: a
+     * polygon in a circle of the post.
+     */
+    @Test
+    void slotsAndPosts_areCutsThroughTheHeadAndItsVeneers() {
+        SplittableRandom random = new SplittableRandom(65);
+        for (int i = 0; i < 20; i++) {
+            double wide = random.nextDouble(8, 16);
+            double length = random.nextDouble(80, 120);
+            Neck neck = RandomNecks.of(random.nextLong()).neck();
+            Head head = neck.head().orElseThrow();
+            double through = head.thicknessMm() + head.veneerMm() + head.backVeneerMm();
+            double tolerance = random.nextDouble(0.1, 0.3);
+            Map<String, Mesh> posts = byName(neck, tolerance);
+            for (int k = 1; k <= 6; k++) {
+                Mesh post = posts.get("cut: post " + k);
+                int n = post.points() / 2;
+                double r = head.postDiameterMm() / 2;
+                isClosed(post);
+                assertThat(post.volumeMm3())
+                        .isCloseTo(
+                                n * r * r / 2 * Math.sin(2 * Math.PI / n) * through, within(1e-8 * post.volumeMm3()));
+            }
+            Map<String, Mesh> slots = byName(neck.head(head.slots(mm(30), mm(length), mm(wide), mm(18))), tolerance);
+            for (String side : List.of("bass", "treble")) {
+                Mesh slot = slots.get("cut: slot " + side);
+                isClosed(slot);
+                // Both ends together are one circle: its chords and the two straight sides.
+                int n = slot.points() / 2 - 2;
+                double ends = n * wide * wide / 8 * Math.sin(2 * Math.PI / n);
+                assertThat(slot.volumeMm3())
+                        .isCloseTo(((length - wide) * wide + ends) * through, within(1e-8 * slot.volumeMm3()));
+                double[] box = slot.boxMm();
+                assertThat(side.equals("bass") ? box[4] < 8 : box[1] > -8).isTrue();
+            }
+            assertThat(slots).doesNotContainKey("cut: post 1");
+        }
+    }
+
+    private static Map<String, Mesh> byName(Neck neck, double tolerance) {
+        return NeckSolid.of(neck).meshes(mm(tolerance)).stream().collect(Collectors.toMap(Mesh::name, m -> m));
+    }
+
+    /** Least and greatest height of a mesh's points over a plane. */
+    private static double[] reaches(Mesh mesh, Plane plane) {
+        double[] xyz = mesh.xyzMm();
+        double[] heights = IntStream.range(0, mesh.points())
+                .mapToDouble(i -> plane.heightOfMm(new Point(xyz[3 * i], xyz[3 * i + 1], xyz[3 * i + 2])))
+                .sorted()
+                .toArray();
+        return new double[] {heights[0], heights[heights.length - 1]};
     }
 
     /** Wood from the nut to the leaning mating face: midpoints of section widths over the piece that the face adds or takes. */

@@ -13,6 +13,7 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import javax.measure.quantity.Length;
@@ -412,16 +413,24 @@ class SolidPropertiesTest {
     }
 
     /**
-     * The distance in space is the least over the stations beside it: sought by samples and then by thirds, which know no slope of
-     * the back.
+     * The distance in space is the least over the stations beside it, beside the knots of the depth too: sought by samples and then
+     * by thirds, which know no slope of the back.
      */
     @Test
     void wood_inSpaceIsTheLeastOverAllSections() {
         necks(60).forEach(one -> {
             FloorThickness wood = one.solid().floorThickness().orElseThrow();
             Channel channel = wood.channel();
-            for (int i = 1; i < 40; i++) {
-                double x = channel.startMm() + channel.lengthMm() * i / 40;
+            double[] evenly = IntStream.range(1, 40)
+                    .mapToDouble(i -> channel.startMm() + channel.lengthMm() * i / 40)
+                    .toArray();
+            double[] besideKnots = DoubleStream.of(wood.back().depth().knots())
+                    .flatMap(knot -> DoubleStream.of(-0.3, -0.05, -0.01, 0, 0.004, 0.1, 0.5)
+                            .map(off -> knot + off))
+                    .filter(x -> x > channel.startMm() && x < channel.endMm())
+                    .toArray();
+            for (double x : DoubleStream.concat(DoubleStream.of(evenly), DoubleStream.of(besideKnots))
+                    .toArray()) {
                 double reach = wood.inSection(x, 0, 0);
                 if (!(reach > 0)) {
                     continue;

@@ -8,15 +8,20 @@ import static org.neckgeom.units.ShopUnits.mm;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.channel.Passes;
 import org.neckgeom.channel.RodSlot;
+import org.neckgeom.drawing.NeckShape;
+import org.neckgeom.drawing.Settled;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.kernel.Table;
 import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.TrussRod;
 import org.neckgeom.shape.Line;
 import org.neckgeom.shape.Point;
+import org.neckgeom.shape.Spot;
 import org.neckgeom.units.LengthStyle;
 
 /** Tool paths against solid-toolpath.csv, computed by solid.py, and against the channel they cut. */
@@ -55,9 +60,35 @@ class ToolPathTest {
         assertThat(at).isEqualTo(rows.size());
     }
 
+    /** What a flat cutter has taken at a station of the centreline: the deepest of its places no farther off than its radius. */
+    private static double taken(List<Point> path, double radius, double x) {
+        double deepest = 0;
+        for (int i = 0; i + 1 < path.size(); i++) {
+            Point a = path.get(i);
+            Point b = path.get(i + 1);
+            double from = Math.max(Math.min(a.xMm(), b.xMm()), x - radius - 1e-10);
+            double to = Math.min(Math.max(a.xMm(), b.xMm()), x + radius + 1e-10);
+            for (double at : new double[] {from, to}) {
+                if (from <= to) {
+                    double share = b.xMm() == a.xMm() ? 0 : (at - a.xMm()) / (b.xMm() - a.xMm());
+                    deepest = Math.max(deepest, -(a.zMm() + share * (b.zMm() - a.zMm())));
+                }
+            }
+        }
+        return deepest;
+    }
+
     /** The floor's circle in its own words: through both ends and the middle, no share of the code. */
+    private static double floor(Channel channel, double arch, double x) {
+        double half = channel.lengthMm() / 2;
+        double radius = (half * half + arch * arch) / (2 * Math.abs(arch));
+        double u = x - channel.startMm() - half;
+        return channel.depthMm() + arch - Math.copySign(radius - Math.sqrt(radius * radius - u * u), arch);
+    }
+
+    /** From end to end, the round ends counted: no deeper than the floor, and no shallower than the tolerance and a flat tip leave. */
     @Test
-    void archedFloor_isFollowedWithinTheTolerance_andNeedsNoMoreChords() {
+    void archedFloor_isTakenWithinTheTolerance_andNeedsNoMoreChords() {
         SplittableRandom random = new SplittableRandom(21);
         for (int trial = 0; trial < 200; trial++) {
             double arch = random.nextDouble(0.05, 5) * (random.nextBoolean() ? 1 : -1);
@@ -66,25 +97,83 @@ class ToolPathTest {
             List<ToolPass> passes =
                     ToolPath.of(channel, mm(6), THREE).tolerance(mm(tolerance)).passes();
             List<Point> last = passes.get(passes.size() - 1).points();
+            double half = channel.lengthMm() / 2;
+            double radius = (half * half + arch * arch) / (2 * Math.abs(arch));
+            double flat = 3 * 3 / (2 * radius) * 1.01;
+            String at = "arch " + arch + ", tolerance " + tolerance;
 
             double worst = 0;
-            for (int i = 0; i + 1 < last.size(); i++) {
-                Point a = last.get(i);
-                Point b = last.get(i + 1);
-                assertThat(-a.zMm()).isCloseTo(channel.floorDepthAtMm(a.xMm()), within(1e-9));
-                for (int k = 1; k < 20; k++) {
-                    double x = Math.min(a.xMm(), b.xMm()) + Math.abs(b.xMm() - a.xMm()) * k / 20;
-                    worst = Math.max(worst, new Line(a, b).distanceMm(new Point(x, 0, -channel.floorDepthAtMm(x))));
+            for (int k = 0; k <= 2000; k++) {
+                double x = channel.startMm() + channel.lengthMm() * k / 2000;
+                double depth = taken(last, 3, x);
+                double wanted = floor(channel, arch, x);
+                boolean isEnd = Math.min(x - channel.startMm(), channel.endMm() - x) < 6;
+                assertThat(depth - wanted).as(at).isLessThanOrEqualTo(arch < 0 ? tolerance : 1e-9);
+                if (arch > 0 || !isEnd) {
+                    assertThat(wanted - depth).as(at).isLessThanOrEqualTo((arch > 0 ? tolerance : 0) + flat);
+                } else {
+                    // Wood stays where the tip cannot go without its other edge cutting too deep.
+                    assertThat(wanted - depth)
+                            .as(at)
+                            .isLessThanOrEqualTo(wanted - floor(channel, arch, channel.startMm() + 6) + 1e-9);
                 }
+                worst = Math.max(worst, Math.abs(depth - wanted) - (arch > 0 ? flat : 0));
             }
-            assertThat(worst).as("arch %s, tolerance %s", arch, tolerance).isLessThanOrEqualTo(tolerance);
-            // One chord less would leave the arc by more: the sagitta grows with the square of its chord.
-            double chords = last.size() - 1;
-            assertThat(worst * square(chords / Math.max(1, chords - 1)))
-                    .as("%s chords for arch %s, tolerance %s", chords, arch, tolerance)
-                    .satisfies(one ->
-                            assertThat(chords == 1 || one > 0.99 * tolerance).isTrue());
+            // One chord less a side would leave the arc by more: the sagitta grows with the square of its chord.
+            double chords = Math.floor((last.size() - 1) / 2.0);
+            double run = half - (arch > 0 ? 3 : 6);
+            double sagitta = square(run / Math.max(1, chords - 1)) / (8 * radius);
+            assertThat(chords == 1 || sagitta > 0.98 * tolerance)
+                    .as("%s chords for %s", chords, at)
+                    .isTrue();
         }
+    }
+
+    /** Path, drawing, mesh and wood left have one depth at both ends of an arched floor. */
+    @Test
+    void archedFloorsEnds_areAsDeepInPathDrawingMeshAndWoodLeft() {
+        SplittableRandom random = new SplittableRandom(22);
+        for (int trial = 0; trial < 50; trial++) {
+            double arch = random.nextDouble(0.05, 3);
+            Neck neck = RandomNecks.of(random.nextLong()).neck();
+            Channel channel = neck.channel().orElseThrow().arch(mm(arch));
+            NeckSolid solid = NeckSolid.of(neck.channel(channel)).cutter(mm(channel.widthMm()));
+            FloorThickness wood = solid.floorThickness().orElseThrow();
+            double r = channel.widthMm() / 2;
+            List<ToolPass> passes =
+                    ToolPath.of(channel, mm(channel.widthMm()), THREE).passes();
+            List<Point> path = passes.get(passes.size() - 1).points();
+            List<Spot> drawn = new NeckShape(neck.channel(channel), Settled.nothing())
+                    .channelSide(channel)
+                    .spots();
+            double[] mesh = solid.meshes(mm(0.01)).stream()
+                    .filter(m -> m.name().equals("cut: channel"))
+                    .findFirst()
+                    .orElseThrow()
+                    .xyzMm();
+            for (double end : new double[] {channel.startMm(), channel.endMm()}) {
+                double depth = floor(channel, arch, end);
+                assertThat(taken(path, r, end)).as("seed 22 case %s", trial).isCloseTo(depth, within(1e-9));
+                assertThat(drawn)
+                        .anySatisfy(spot -> assertThat(spot.distanceMm(new Spot(end, -depth)))
+                                .isLessThan(1e-9));
+                assertThat(lowestAt(mesh, end)).isCloseTo(-depth, within(1e-9));
+                BackSection section = solid.back().sectionMm(end);
+                assertThat(wood.inSection(end, 0, 0))
+                        .isEqualTo(Math.min(
+                                section.distance(r, channel.depthAtMm(end)),
+                                section.distance(-r, channel.depthAtMm(end))));
+                assertThat(channel.depthAtMm(end)).isCloseTo(depth, within(1e-9));
+            }
+        }
+    }
+
+    private static double lowestAt(double[] mesh, double x) {
+        return IntStream.range(0, mesh.length / 3)
+                .filter(i -> Math.abs(mesh[3 * i] - x) < 1e-9)
+                .mapToDouble(i -> mesh[3 * i + 2])
+                .min()
+                .orElseThrow();
     }
 
     private static double square(double x) {
@@ -97,8 +186,12 @@ class ToolPathTest {
         List<ToolPass> passes = ToolPath.of(channel, mm(6), THREE).passes();
 
         assertThat(passes).hasSize(4);
-        assertThat(passes.get(0).depth().libraryValue()).isCloseTo(11.0 / 4, within(1e-9));
-        assertThat(passes.get(3).depth().libraryValue()).isCloseTo(11, within(1e-9));
+        // A flat tip of radius r stays off the deepest place of a circle of radius R by r^2 / (2 R) and a little.
+        double half = channel.lengthMm() / 2;
+        double radius = (half * half + 4) / 4;
+        double deepest = 11 - (radius - Math.sqrt(radius * radius - 9));
+        assertThat(passes.get(0).depth().libraryValue()).isCloseTo(deepest / 4, within(1e-9));
+        assertThat(passes.get(3).depth().libraryValue()).isCloseTo(deepest, within(1e-9));
         for (int i = 0; i + 1 < passes.size(); i++) {
             List<Point> here = passes.get(i).points();
             List<Point> next = passes.get(i + 1).points();

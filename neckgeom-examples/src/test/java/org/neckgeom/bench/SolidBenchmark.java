@@ -47,7 +47,7 @@ public class SolidBenchmark {
     private static final int STRINGS = 6;
     private static final int RINGS = 400;
     private static final int ROUND = 125;
-    private static final double FINE_MM = 0.002;
+    private static final double FINE_MM = 0.003;
 
     private final Neck neck = neck(310);
     private final Neck beforeTheHeel = neck(280);

@@ -179,7 +179,7 @@ final class TargetTable {
         within("a reading of stiffness more", 20_000, "StrengthBenchmark.calibrationUpdate");
         within("relief at 1,000 stations", 60_000, "StrengthBenchmark.scanAtThousandStations");
         within("wood left at 200 stations, square roots", 300_000, "GeometryBenchmark.woodLeft power=2");
-        within("wood left at 200 stations, powers", 300_000, "GeometryBenchmark.woodLeft power=2.5");
+        within("wood left at 200 stations, powers", 100_000, "GeometryBenchmark.woodLeft power=2.5");
         within("solid of a neck: frets, strings, head, volume", 300_000, "SolidBenchmark.solid");
         within("thinnest wood of a channel to 1e-7 mm, powers", 100_000, "SolidBenchmark.woodLeast");
         within("meshes of all pieces, 100,000 triangles", 60_000_000, "SolidBenchmark.meshes");

@@ -218,12 +218,13 @@ class NeckFileTest {
                         CentringStep.read(second));
     }
 
-    /** The octave mandolin with its turn into the heel, its posts' washers and its outline made live. */
+    /** The octave mandolin with its turn into the heel, its posts' washers, its outline and its slots made live. */
     @Test
     void parse_takesTheShapeThatStandsInComments() {
         String text = ShippedNecks.text(ShippedNecks.DEFAULT)
                 .replaceAll(
-                        "(?m)^( *)# ( *(heel transition|turn radius|slope|cap length|diameter|washer diameter|outline):)",
+                        "(?m)^( *)# ( *(heel transition|turn radius|slope|cap length|diameter|washer diameter|outline"
+                                + "|slots from|slot (length|width|aside)):)",
                         "$1$2")
                 .replaceAll("(?m)^  width at (break line|tip):.*\n", "");
         Job job = NeckFile.parse("shaped.yaml", text);
@@ -237,6 +238,7 @@ class NeckFileTest {
                         OutlinePoint.at(mm(40), mm(36)).treble(mm(34)),
                         OutlinePoint.at(mm(185), mm(38)));
         assertThat(neck.head().orElseThrow().washerDiameterMm()).isEqualTo(13);
+        assertThat(neck.head().orElseThrow().slotAsideMm()).isEqualTo(17);
         // The wood comes down to the heel's 78 mm at the body joint.
         assertThat(job.plan().solid().depth().valueAt(neck.bodyJointMm())).isCloseTo(78, within(1e-9));
         assertThat(job.plan()
