@@ -53,8 +53,7 @@ class ShippedNecksTest {
 
     /** What version 1 had no key for. */
     private static String withoutKeysSince(String text) {
-        return text.replaceAll(
-                "\n  (cap width|thread pitch): [^\n]*|\n    width: [^\n]*# of the tenon[^\n]*", "");
+        return text.replaceAll("\n  (cap width|thread pitch): [^\n]*|\n    width: [^\n]*# of the tenon[^\n]*", "");
     }
 
     /** The necks differ in what holds the heel and in their frets, so that the trip above goes over each. */
