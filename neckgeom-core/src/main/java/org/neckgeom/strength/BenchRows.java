@@ -73,12 +73,12 @@ final class BenchRows {
         Cause cause = ofNeck ? Cause.NECK_WOOD : Cause.BOARD_WOOD;
         double deviation = made.logDeviation(cause);
         double[] row = new double[Cause.COUNT];
-        row[cause.ordinal()] = deviation;
-        row[Cause.TABLE.ordinal()] = StrictMath.log(MadeNeck.pureBending(wood));
-        row[Cause.MOISTURE.ordinal()] = StrictMath.log(MadeNeck.MOISTURE);
-        row[Cause.RUN_OUT.ordinal()] = ofNeck ? StrictMath.log(MadeNeck.RUN_OUT) : 0;
-        row[Cause.BLANK.ordinal()] = BLANK_U;
-        row[Cause.TAP.ordinal()] = tapped ? TAP_U : 0;
+        row[cause.column()] = deviation;
+        row[Cause.TABLE.column()] = StrictMath.log(MadeNeck.pureBending(wood));
+        row[Cause.MOISTURE.column()] = StrictMath.log(MadeNeck.MOISTURE);
+        row[Cause.RUN_OUT.column()] = ofNeck ? StrictMath.log(MadeNeck.RUN_OUT) : 0;
+        row[Cause.BLANK.column()] = BLANK_U;
+        row[Cause.TAP.column()] = tapped ? TAP_U : 0;
         add(what, modulus / wood.modulusMPa(), deviation * deviation / 2, row, uncertainty);
     }
 
@@ -90,13 +90,13 @@ final class BenchRows {
         double[] row = fall.effects().clone();
         if (!hasBoard) {
             for (Cause none : EnumSet.of(Cause.SLOTS, Cause.ROD, Cause.GLUE, Cause.BOARD, Cause.BOARD_WOOD)) {
-                row[none.ordinal()] = 0;
+                row[none.column()] = 0;
             }
         }
-        row[Cause.PLACE.ordinal()] = isSupported ? SUPPORTED_U : CLAMPED_U;
-        row[Cause.WEIGHT.ordinal()] = WEIGHT_U;
-        double open = reading.isFretted() ? 0 : row[Cause.SLOTS.ordinal()];
-        row[Cause.SLOTS.ordinal()] -= open;
+        row[Cause.PLACE.column()] = isSupported ? SUPPORTED_U : CLAMPED_U;
+        row[Cause.WEIGHT.column()] = WEIGHT_U;
+        double open = reading.isFretted() ? 0 : row[Cause.SLOTS.column()];
+        row[Cause.SLOTS.column()] -= open;
         double ratio = reading.readings().perNewton() / fall.value() * StrictMath.exp(-open);
         double uncertainty = StrictMath.hypot(reading.readings().uncertainty(), OPEN_U * open);
         add(what, ratio, halfVariances(row), row, uncertainty);
@@ -115,7 +115,7 @@ final class BenchRows {
     private double halfVariances(double[] row) {
         double sum = 0;
         for (Cause wood : EnumSet.of(Cause.NECK_WOOD, Cause.BOARD_WOOD)) {
-            sum += row[wood.ordinal()] * made.logDeviation(wood) / 2;
+            sum += row[wood.column()] * made.logDeviation(wood) / 2;
         }
         return sum;
     }

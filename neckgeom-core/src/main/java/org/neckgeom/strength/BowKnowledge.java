@@ -21,7 +21,6 @@ final class BowKnowledge {
 
     private final CauseState state;
     private final double[] effects;
-    private final double[] logWoods;
     private final double[] mean = new double[SIZE];
     private final double[][] root;
 
@@ -50,12 +49,11 @@ final class BowKnowledge {
     BowKnowledge(CauseState state, double[] effects, ModulusSpread woods) {
         this.state = state;
         this.effects = effects;
-        this.logWoods = new double[] {woods.back(), woods.board()};
         double[][] rows = new double[SIZE][Cause.COUNT];
-        rows[0][Cause.NECK_WOOD.ordinal()] = woods.back();
-        rows[1][Cause.BOARD_WOOD.ordinal()] = woods.board();
+        rows[0][Cause.NECK_WOOD.column()] = woods.back();
+        rows[1][Cause.BOARD_WOOD.column()] = woods.board();
         for (Cause cause : Cause.values()) {
-            int i = cause.ordinal();
+            int i = cause.column();
             switch (cause.part()) {
                 case SOFTNESS -> rows[2][i] = effects[i];
                 case LOAD -> rows[3][i] = effects[i];
@@ -170,7 +168,7 @@ final class BowKnowledge {
 
     private double deviationOf(Set<Cause> some) {
         double[] row = new double[Cause.COUNT];
-        some.forEach(cause -> row[cause.ordinal()] = effects[cause.ordinal()]);
+        some.forEach(cause -> row[cause.column()] = effects[cause.column()]);
         return state.deviation(row);
     }
 
@@ -189,7 +187,7 @@ final class BowKnowledge {
 
     private double shift(Cause cause) {
         double[] row = new double[Cause.COUNT];
-        row[cause.ordinal()] = effects[cause.ordinal()];
+        row[cause.column()] = effects[cause.column()];
         return state.mean(row);
     }
 

@@ -75,6 +75,12 @@ enum Cause {
         return part;
     }
 
+    /** Its column in rows of all causes: they follow each other as they are written here. */
+    @SuppressWarnings("EnumOrdinal")
+    int column() {
+        return ordinal();
+    }
+
     /** Before any reading. */
     double mean() {
         return mean;

@@ -19,8 +19,8 @@ final class CauseState {
         double[] mean = new double[Cause.COUNT];
         double[][] covariance = new double[Cause.COUNT][Cause.COUNT];
         for (Cause cause : Cause.values()) {
-            mean[cause.ordinal()] = cause.mean();
-            covariance[cause.ordinal()][cause.ordinal()] = cause.deviation() * cause.deviation();
+            mean[cause.column()] = cause.mean();
+            covariance[cause.column()][cause.column()] = cause.deviation() * cause.deviation();
         }
         return new CauseState(mean, covariance);
     }

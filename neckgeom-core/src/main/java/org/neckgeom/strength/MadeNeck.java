@@ -77,7 +77,7 @@ record MadeNeck(Neck neck, NeckBeam beam, StringPull pull) {
             if (cause.part() != Cause.Part.ROD && cause.part() != Cause.Part.READING) {
                 double change = StrictMath.log(answer.applyAsDouble(base.with(cause)) / value);
                 double per = cause.part() == Cause.Part.WOOD ? base.logDeviation(cause) / STEP : 1;
-                effects[cause.ordinal()] = Double.isFinite(change) ? change * per : 0;
+                effects[cause.column()] = Double.isFinite(change) ? change * per : 0;
             }
         }
         return new Effects(value, effects);
