@@ -16,6 +16,7 @@ import org.neckgeom.table.Moves;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Types;
+import org.neckgeom.table.Unfinished;
 import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
@@ -462,18 +463,32 @@ public final class Head extends Noun<Head> {
     }
 
     /**
-     * {@return this head with the two slots of a slotted head, with round ends}
+     * Begins this head with the two slots of a slotted head, with round ends.
      *
      * @param from the nut line along the face to where they begin, more than 0
-     * @param length of each, more than 0, ending before the tip
-     * @param width of each, more than 0, no more than the length
-     * @param aside from the middle of the head to the middle of each, more than half the width, on the head
+     * @param length of each, its round ends included; more than 0, ending before the tip
+     * @return a head whose slots still need their width
      */
-    public Head slots(Quantity<Length> from, Quantity<Length> length, Quantity<Length> width, Quantity<Length> aside) {
-        return new Head(values().amount(SLOT_FROM, from)
-                .amount(SLOT_LENGTH, length)
-                .amount(SLOT_WIDTH, width)
-                .amount(SLOT_ASIDE, aside));
+    public NeedsSlotWidth slots(Quantity<Length> from, Quantity<Length> length) {
+        return new NeedsSlotWidth(values().amount(SLOT_FROM, from).amount(SLOT_LENGTH, length));
+    }
+
+    /** A head whose slots have no width yet. Immutable. */
+    public static final class NeedsSlotWidth extends Unfinished<Head> {
+
+        private NeedsSlotWidth(Values<Head> values) {
+            super(values, "head whose slots need their width");
+        }
+
+        /**
+         * {@return the head}
+         *
+         * @param width of each, more than 0, no more than the length
+         * @param aside from the middle of the head to the middle of each, more than half the width, on the head
+         */
+        public Head slotWidth(Quantity<Length> width, Quantity<Length> aside) {
+            return new Head(values().amount(SLOT_WIDTH, width).amount(SLOT_ASIDE, aside));
+        }
     }
 
     /** {@return whether it is a slotted head} */

@@ -307,7 +307,7 @@ public final class Samples {
                 group(() -> Head.angled(deg(13)).backVeneer(mm(1))),
                 group(() -> Head.angled(deg(13)).tapered(mm(60), mm(75))),
                 group(() -> Head.angled(deg(13)).tuners(mm(13), mm(17))),
-                group(() -> Head.angled(deg(13)).slots(mm(50), mm(100), mm(12), mm(18))),
+                group(() -> Head.angled(deg(13)).slots(mm(50), mm(100)).slotWidth(mm(12), mm(18))),
                 group(() -> Head.angled(deg(13)).posts(TunerPost.at(mm(60)))),
                 group(() -> Head.angled(deg(13)).scarfed(ScarfCut.inTheHead())));
         groups(
@@ -354,6 +354,10 @@ public final class Samples {
                         .holes(mm(10), mm(0.8))
                         .at(mm(28.5))
                         .width(mm(24))));
+        groups(
+                Head.NeedsSlotWidth.class,
+                group(() -> Head.angled(deg(13)).slots(mm(50), mm(100))),
+                group(() -> Head.angled(deg(13)).slots(mm(51), mm(100))));
         groups(Tenon.NeedsHoles.class, group(() -> Tenon.of(mm(76), mm(20))), group(() -> Tenon.of(mm(76), mm(21))));
         groups(
                 Tenon.NeedsDepths.class,

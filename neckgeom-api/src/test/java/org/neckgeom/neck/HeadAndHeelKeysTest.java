@@ -151,22 +151,23 @@ class HeadAndHeelKeysTest {
     void slots_thatMeetOrRunOutOfTheHead_areRefused() {
         Head head = Head.flat().length(mm(180));
 
-        assertThat(head.slots(mm(50), mm(100), mm(12), mm(18)).slotFromMm()).isEqualTo(50);
+        assertThat(head.slots(mm(50), mm(100)).slotWidth(mm(12), mm(18)).slotFromMm())
+                .isEqualTo(50);
         assertThat(head.hasSlots()).isFalse();
         refused(
-                () -> head.slots(mm(80), mm(100), mm(12), mm(18)),
+                () -> head.slots(mm(80), mm(100)).slotWidth(mm(12), mm(18)),
                 "slot length",
                 "slot length must be less than the 100 mm up to the tip, but was 100 mm");
         refused(
-                () -> head.slots(mm(50), mm(10), mm(12), mm(18)),
+                () -> head.slots(mm(50), mm(10)).slotWidth(mm(12), mm(18)),
                 "slot width",
                 "slot width must be 10 mm or less, the slot's length, but was 12 mm");
         refused(
-                () -> head.slots(mm(50), mm(100), mm(12), mm(6)),
+                () -> head.slots(mm(50), mm(100)).slotWidth(mm(12), mm(6)),
                 "slot aside",
                 "slot aside must be more than 6 mm, where both slots meet, but was 6 mm");
         refused(
-                () -> head.width(mm(60)).slots(mm(50), mm(100), mm(12), mm(24)),
+                () -> head.width(mm(60)).slots(mm(50), mm(100)).slotWidth(mm(12), mm(24)),
                 "slot aside",
                 "slot aside must be less than 24 mm, where the slot leaves the head, but was 24 mm");
     }

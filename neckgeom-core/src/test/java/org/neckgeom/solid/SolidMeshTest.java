@@ -179,7 +179,8 @@ class SolidMeshTest {
                         .isCloseTo(
                                 n * r * r / 2 * Math.sin(2 * Math.PI / n) * through, within(1e-8 * post.volumeMm3()));
             }
-            Map<String, Mesh> slots = byName(neck.head(head.slots(mm(30), mm(length), mm(wide), mm(18))), tolerance);
+            Map<String, Mesh> slots =
+                    byName(neck.head(head.slots(mm(30), mm(length)).slotWidth(mm(wide), mm(18))), tolerance);
             for (String side : List.of("bass", "treble")) {
                 Mesh slot = slots.get("cut: slot " + side);
                 isClosed(slot);

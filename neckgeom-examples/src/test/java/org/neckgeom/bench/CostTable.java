@@ -18,6 +18,7 @@ final class CostTable {
         units();
         geometry();
         calibration();
+        state();
         sweep();
         budget();
         trials();
@@ -96,6 +97,21 @@ final class CostTable {
                         + ", those with amounts for lengths "
                         + time("StrengthBenchmark.amountsAtThousandStations")
                         + (run.hasNumpy() ? ", in numpy " + Scores.time(run.numpyNanos("scan")) : ""));
+    }
+
+    private void state() {
+        row(
+                "state of a neck, 60 causes and 20 readings: estimate, chance, shares, agreement",
+                "StateBenchmark.allAnswers",
+                "the update alone on a full matrix " + time("StateBenchmark.bareUpdate"));
+        row(
+                "chance that 8 limits hold together, to 1e-4",
+                "StateBenchmark.eightLimits",
+                "after two readings " + time("StateBenchmark.eightLimitsAfterReadings"));
+        row(
+                "chance that a plan's 5 limits hold together, every spread a guess",
+                "StateBenchmark.fiveLimitsOfGuesses",
+                "after two readings " + time("StateBenchmark.fiveLimitsOfGuessesAfterReadings"));
     }
 
     private void calibration() {

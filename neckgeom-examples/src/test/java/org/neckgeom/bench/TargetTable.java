@@ -176,6 +176,8 @@ final class TargetTable {
                     run.numpyNanos("scan") / scores.nanos(plain),
                     "");
         }
+        within("state of a neck: 60 causes, 20 readings, all answers", 100_000, "StateBenchmark.allAnswers");
+        within("chance of 8 limits together to 1e-4", 2_000_000, "StateBenchmark.eightLimits");
         within("a reading of stiffness more", 20_000, "StrengthBenchmark.calibrationUpdate");
         within("relief at 1,000 stations", 60_000, "StrengthBenchmark.scanAtThousandStations");
         within("wood left at 200 stations, square roots", 300_000, "GeometryBenchmark.woodLeft power=2");
