@@ -106,7 +106,10 @@ public final class StateChecks {
         }
     }
 
-    /** Four standard errors of the counts are allowed. */
+    /**
+     * Four standard errors of the counts are allowed. Of 50,000 necks, run once: intervals 95.09 and 95.12 %; single limits
+     * claimed 86.48 and 84.72 %, kept 86.33 and 84.63 %; all together claimed 50.70 and 48.68 %, kept 50.30 and 48.53 %.
+     */
     private static void simulated(Checks checks) {
         Reference neck = ReferenceStates.all().get(0);
         for (boolean guessed : new boolean[] {false, true}) {
