@@ -170,6 +170,9 @@ record DocIndex(List<Entry> entries, Map<String, String> pages) {
                 .filter(each -> rare.keySet().stream().anyMatch(of.get(each)::contains))
                 .sorted(Comparator.comparing(score)
                         .reversed()
+                        // A thing of that name comes before one that only speaks of it, as in the search box.
+                        .thenComparing(
+                                each -> !rare.containsKey(name.apply(each).toLowerCase(Locale.ROOT)))
                         .thenComparing(each -> !first.test(each))
                         .thenComparing(each -> of.get(each).size()))
                 .map(name)
