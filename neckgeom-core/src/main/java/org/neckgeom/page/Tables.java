@@ -68,7 +68,7 @@ final class Tables {
         Shown shown = contents.shown();
         List<List<String>> rows = new ArrayList<>();
         for (NeckStation station : contents.stations().listed()) {
-            String least = station.isInHead() ? "at least " : "";
+            String least = station.isInHead() ? "from " : "";
             rows.add(List.of(
                     station.name().orElse(""),
                     shown.column(station.fromNutMm()),

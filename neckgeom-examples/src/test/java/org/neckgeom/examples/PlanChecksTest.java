@@ -198,7 +198,7 @@ class PlanChecksTest {
             assertThat(Sheet.of(plan).toText().lines().filter(line -> line.contains("thinnest")))
                     .singleElement()
                     .satisfies(line -> assertThat(Double.parseDouble(
-                                    line.strip().split("\\s{2,}")[2].replace("at least ", "")))
+                                    line.strip().split("\\s{2,}")[2].replace("from ", "")))
                             .isCloseTo(least, offset(0.0051)));
         }
     }
@@ -211,8 +211,12 @@ class PlanChecksTest {
         String table = Sheet.of(plan).toText();
 
         assertThat(table.lines().filter(line -> line.contains("channel from")))
-                .anyMatch(line -> line.contains("channel from, in the head") && line.contains("at least"));
-        assertThat(Sheet.of(plan).stationCsv()).contains("\"channel from, in the head\",-12,");
+                .anyMatch(line -> line.contains("channel from (head)") && line.contains("from 4.65"));
+        assertThat(Sheet.of(plan).stationCsv()).contains("channel from (head),-12,");
+        // In inches the columns are at their widest.
+        String inches = ShippedNecks.text("short-scale-bass.yaml").replace("starts at: 1/8 in", "starts at: -1/8 in");
+        assertThat(Sheet.of(NeckFile.parse("inches.yaml", inches)).toText().lines())
+                .allMatch(line -> line.length() <= 80);
     }
 
     private static String pitchedIntoTheHead() {
