@@ -225,6 +225,15 @@ public final class Polyline {
         if (!(toleranceMm >= LEAST_TOLERANCE_MM)) {
             throw Refusal.of("tolerance", "at-least", "be 1e-6 mm or more", toleranceMm + " mm");
         }
+        List<Spot> all = chords(toleranceMm);
+        // A circle smaller than the tolerance is still no line.
+        for (double finer = toleranceMm / 2; closed && all.size() < 3; finer /= 2) {
+            all = chords(finer);
+        }
+        return new Polyline(all, new double[all.size()], closed);
+    }
+
+    private List<Spot> chords(double toleranceMm) {
         List<Spot> all = new ArrayList<>();
         for (int i = 0; i < edges(); i++) {
             all.add(spots.get(i));
@@ -233,7 +242,7 @@ public final class Polyline {
         if (!closed) {
             all.add(spots.get(spots.size() - 1));
         }
-        return new Polyline(all, new double[all.size()], closed);
+        return all;
     }
 
     /**

@@ -301,4 +301,15 @@ class PolylineTest {
                 .hasMessage("tolerance must be 1e-6 mm or more, but was 0.0 mm");
         assertThatThrownBy(() -> Polyline.circle(a, 0)).hasMessage("radius must be more than 0 mm, but was 0.0 mm");
     }
+
+    /** Four chords or more of a circle, whose area is 2 r^2 or more: be it smaller than the tolerance. */
+    @Test
+    void straightened_ofACircleWithinTheToleranceIsStillASurface() {
+        for (double radius : new double[] {0.001, 0.05, 1}) {
+            Polyline chords = Polyline.circle(new Spot(3, 4), radius).straightened(0.1);
+
+            assertThat(chords.spots()).hasSizeGreaterThanOrEqualTo(3);
+            assertThat(chords.areaMm2()).isBetween(1.2 * radius * radius, Math.PI * radius * radius);
+        }
+    }
 }
