@@ -73,7 +73,8 @@ final class WoodWanted {
                     .with("secondFret", Kind.WHOLE, (int) design.back().secondFret()));
         }
         if (ways.isEmpty()) {
-            ways.add(plan.words(cut ? "deeper-floor" : "thicker-floor",
+            ways.add(plan.words(
+                    cut ? "deeper-floor" : "thicker-floor",
                     cut ? "see the repairs of the channel" : "a shallower channel, a deeper back, or a lower rod"));
         }
         Statement both = plan.words(
