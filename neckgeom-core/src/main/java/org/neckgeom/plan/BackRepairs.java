@@ -141,7 +141,7 @@ final class BackRepairs {
                         RepairCode.STRIP_ON_THE_FLOOR,
                         plan.words(
                                         "strip-and-low-rod",
-                                        "{thick:text} thick, with epoxy; rod and fillet that much lower.")
+                                        "{thick:text} thick, with epoxy; rod and fillet lower by as much.")
                                 .with("thick", Kind.MM, missing))
                 .before(GLUE_FINGERBOARD)
                 .undoes(LAY_IN_THE_ROD)
@@ -187,7 +187,7 @@ final class BackRepairs {
                 .before(GLUE_FINGERBOARD)
                 .leavesEnough(RepairedNeck.asItIs(plan))
                 .stiffness(withBoard(bare, thicker))
-                .looks("thicker-neck", "the board's edges are that much higher")
+                .looks("thicker-neck", "the board's edges are higher by it")
                 .budget("fret-plane-rises", "the fret plane rises by it");
     }
 

@@ -132,7 +132,7 @@ final class ChannelRepairs {
         Statement how = plan.words(
                         off > 0 ? "widen-turned" : "widen-away",
                         (off > 0
-                                        ? "Turn the blank end for end, the fence as it stands:"
+                                        ? "Turn the blank end for end, the fence left as it is:"
                                         : "Same edge on the fence, the fence {twice:small} away from the cutter:")
                                 + " {width:brief} wide. Pack each wall with {pack:small}.")
                 .with("twice", Kind.MM, 2 * e)
@@ -161,15 +161,13 @@ final class ChannelRepairs {
                         RepairCode.KEEP,
                         plan.words(
                                 single ? "keep-single" : "keep-two-way",
-                                "Locate nothing on the channel. "
-                                        + (single
-                                                ? "A single-action rod bows the neck sideways by little."
-                                                : "The rod bows nothing sideways.")))
+                                (single ? "The single-action rod bows the neck a little sideways, and the" : "The")
+                                        + " offset moves what is located on the channel."))
                 .unless(
                         !plan.job().limits(BudgetCode.STRING_LINE).allowLibrary(line),
                         plan.words("string-line-off", "the string line would be {line:small} off at the bridge")
                                 .with("line", Kind.MM, Math.abs(line)))
                 .leavesEnough(RepairedNeck.asItIs(plan))
-                .budget("stays-in-the-chains", "the offset stays in the chain of what is located on the channel");
+                .budget("stays-in-the-chains", "the offset stays in the wood beside the channel");
     }
 }

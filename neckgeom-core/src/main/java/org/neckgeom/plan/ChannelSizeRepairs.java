@@ -110,7 +110,7 @@ final class ChannelSizeRepairs {
                         size(
                                 plan,
                                 "one-more-pass",
-                                "{size:small} deeper, the fence as it stands; if it was moved, a new trial cut first.",
+                                "{size:small} deeper, the fence left as it is; if it was moved, a new trial cut first.",
                                 wanted - read))
                 .before(GLUE_FINGERBOARD, TAPER_THE_SIDES, CARVE_THE_NECK)
                 .undoes(LAY_IN_THE_ROD)

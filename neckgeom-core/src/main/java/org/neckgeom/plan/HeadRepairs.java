@@ -1,5 +1,7 @@
 package org.neckgeom.plan;
 
+import static org.neckgeom.order.Operation.CARVE_THE_NECK;
+import static org.neckgeom.order.Operation.CUT_ROD_CHANNEL;
 import static org.neckgeom.order.Operation.CUT_SCARF;
 import static org.neckgeom.order.Operation.GLUE_FINGERBOARD;
 import static org.neckgeom.order.Operation.GLUE_HEAD;
@@ -13,15 +15,17 @@ import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.neckgeom.form.Kind;
 import org.neckgeom.head.BreakAngle;
+import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Verdict;
 import org.neckgeom.neck.Head;
+import org.neckgeom.neck.JointPlace;
 import org.neckgeom.solid.NeckSolid;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnits;
 
-/** The repairs of a head at another angle or thinner than drawn. All limits are common practice. */
+/** The repairs of a head at another angle, thinner or narrower than drawn, or slid along its joint. All limits are common practice. */
 final class HeadRepairs {
 
     private static final double ANGLE_DEGREES = 0.2;
@@ -30,6 +34,12 @@ final class HeadRepairs {
 
     /** Kerf and planing of a joint sawn apart, square to it. */
     private static final double SAWN_MM = 2;
+
+    private static final double STEP_MM = 0.2;
+    private static final double NARROWER_MM = 0.3;
+    private static final double HOLE_TO_EDGE_MM = 10;
+    private static final double WING_MM = 6;
+    private static final String NUT_LINE_MOVES = "the nut line moves; mark the lines again from it";
 
     private HeadRepairs() {}
 
@@ -40,6 +50,14 @@ final class HeadRepairs {
             plan.measured()
                     .of(NeckFeature.HEAD_THICKNESS)
                     .ifPresent(thickness -> all.addAll(thickness(plan, head, thickness)));
+            plan.made()
+                    .scarf()
+                    .ifPresent(joint -> plan.measured()
+                            .of(NeckFeature.SCARF_STEP)
+                            .ifPresent(step -> all.addAll(slid(plan, head, joint, step))));
+            for (NeckFeature side : List.of(NeckFeature.HEAD_WIDTH_BASS, NeckFeature.HEAD_WIDTH_TREBLE)) {
+                plan.measured().of(side).ifPresent(width -> all.addAll(narrow(plan, head, side, width)));
+            }
         });
         return all;
     }
@@ -137,7 +155,95 @@ final class HeadRepairs {
                                 .with("spare", Kind.MM, Math.max(0, spare))
                                 .with("lost", Kind.MM, lost))
                 .undoes(CUT_SCARF, GLUE_HEAD, TRUE_THE_HEAD)
-                .budget("nut-line-moves", "the nut line moves toward the body; mark the lines again from it");
+                .budget("nut-line-moves", NUT_LINE_MOVES);
+    }
+
+    /** The glue let the joint slide: a step of s sin(angle) for a slip of s along the slope. */
+    private static List<Repair> slid(Stages plan, Head head, ScarfJoint joint, Estimate<Length> read) {
+        Limits<Length> limits = Limits.within(plan.style().amount(STEP_MM));
+        return ReadingRepairs.of(plan, NeckFeature.SCARF_STEP.toString(), Verdict.of(read, limits), CUT_SCARF, ways -> {
+            level(plan, ways, joint, read.libraryValue());
+            sawApart(plan, ways, head);
+        });
+    }
+
+    private static void level(Stages plan, ReadingRepairs ways, ScarfJoint joint, double proud) {
+        double step = Math.abs(proud);
+        double angle = joint.scarf().angle().libraryValue();
+        if (joint.place() == JointPlace.IN_THE_HEAD) {
+            ways.way(
+                            RepairCode.LEVEL_THE_STEP,
+                            plan.words(
+                                            "level-the-face",
+                                            "{step:text} off the head's face; the nut line moves {line:text} toward the body.")
+                                    .with("step", Kind.MM, step)
+                                    .with("line", Kind.MM, step / StrictMath.sin(angle)))
+                    .before(GLUE_HEAD_VENEER, GLUE_FINGERBOARD)
+                    .undoes(TRUE_THE_HEAD)
+                    .budget("nut-line-moves", NUT_LINE_MOVES);
+        } else if (proud < 0) {
+            ways.way(
+                            RepairCode.LEVEL_THE_STEP,
+                            plan.words("level-the-head", "{step:text} off the head; the nut line stays.")
+                                    .with("step", Kind.MM, step))
+                    .before(GLUE_FINGERBOARD)
+                    .undoes(TRUE_THE_HEAD);
+        } else {
+            double deep = plan.made().channel().depthMm() - step;
+            RepairedNeck asItIs = RepairedNeck.asItIs(plan);
+            RepairedNeck carved = plan.isDone(CARVE_THE_NECK) ? asItIs.deeper(-step) : asItIs;
+            RepairedNeck after =
+                    plan.isDone(CUT_ROD_CHANNEL) ? carved.reading(NeckFeature.CHANNEL_DEPTH, deep) : carved;
+            ways.way(
+                            RepairCode.LEVEL_THE_STEP,
+                            plan.words(
+                                            "level-the-shaft",
+                                            "{step:text} off the shaft's face; the nut line moves {line:text} toward the tip;"
+                                                    + " what is cut already is shallower by the step.")
+                                    .with("step", Kind.MM, step)
+                                    .with("line", Kind.MM, step / StrictMath.tan(angle)))
+                    .before(GLUE_FINGERBOARD)
+                    .leavesEnough(after)
+                    .budget("nut-line-moves", NUT_LINE_MOVES);
+        }
+    }
+
+    private static List<Repair> narrow(Stages plan, Head head, NeckFeature side, Estimate<Length> read) {
+        double missing = head.widthMm() / 2 - read.libraryValue();
+        Limits<Length> limits = Limits.atLeast(plan.style().amount(head.widthMm() / 2 - NARROWER_MM));
+        return ReadingRepairs.of(plan, side.toString(), Verdict.of(read, limits), CUT_SCARF, ways -> {
+            Optional<Double> hole = holeToEdgeMm(plan, head).map(free -> free - missing);
+            ways.way(
+                            RepairCode.NARROWER_OUTLINE,
+                            plan.words("narrower-by", "Both sides {missing:text} narrower.")
+                                    .with("missing", Kind.MM, missing))
+                    .unless(
+                            hole.filter(free -> free < HOLE_TO_EDGE_MM).isPresent(),
+                            plan.words("holes-near-the-edge", "{hole:text} from a hole to the edge would be left")
+                                    .with("hole", Kind.MM, hole.orElse(0.0)))
+                    .looks("narrower-head", "a narrower head");
+            ways.way(
+                    RepairCode.MOVE_THE_OUTLINE,
+                    plan.words(
+                                    "outline-aside",
+                                    "Its middle {aside:text} toward the wide side, where posts and strings allow it.")
+                            .with("aside", Kind.MM, missing / 2));
+            ways.way(
+                            RepairCode.WING,
+                            plan.words("wing-of", "{wing:text} wide, planed back to the outline.")
+                                    .with("wing", Kind.MM, Math.max(WING_MM, missing)))
+                    .before(GLUE_HEAD_VENEER)
+                    .looks("wing-shows", "a glue line beside the edge");
+        });
+    }
+
+    /** From a post's hole to the head's edge, where posts are known. */
+    private static Optional<Double> holeToEdgeMm(Stages plan, Head head) {
+        double washer = head.washerDiameterMm() - head.postDiameterMm();
+        return plan.shape()
+                .solid()
+                .clearances()
+                .flatMap(free -> free.edge().map(edge -> edge.libraryValue() + (free.isSized() ? washer / 2 : 0)));
     }
 
     private static List<Repair> thickness(Stages plan, Head head, Estimate<Length> read) {

@@ -15,7 +15,7 @@ import org.neckgeom.units.Amount;
 
 /**
  * A repair (rescue, fix) of what has been read out of its limit: its sizes, whether it is possible after what is done, and
- * what it costs in wood, stiffness, looks and budget. Of {@link Plan#repairs}. Immutable.
+ * its cost in wood, stiffness, looks and budget. Of {@link Plan#repairs}. Immutable.
  *
  * <p>Common practice; the wood left and the stiffness are computed by planning the repaired neck.
  */
@@ -101,7 +101,7 @@ public final class Repair extends LeanAnswer {
         return looks;
     }
 
-    /** {@return what it does to the errors that add up, or nothing} */
+    /** {@return its effect on the errors that add up, or nothing} */
     public Optional<Statement> budget() {
         return budget;
     }
@@ -131,7 +131,7 @@ public final class Repair extends LeanAnswer {
                 .factIfAny("woodLeft", Kind.AMOUNT, "under the repaired neck's channel, at least", Repair::woodLeft)
                 .factIfAny("stiffness", Kind.RATIO, "of the repaired neck over the drawn one", Repair::stiffness)
                 .factIfAny("looks", Kind.ANSWER, "what is seen or felt of it", Repair::looks)
-                .factIfAny("budget", Kind.ANSWER, "what it does to the errors that add up", Repair::budget)
+                .factIfAny("budget", Kind.ANSWER, "its effect on the errors that add up", Repair::budget)
                 .finds("not-possible", one -> !one.isPossible(), "{code}: not possible, {forbidden}")
                 .finds("possible", "{code}: {how}")
                 .line("undone", "do again", Repair::isPossible, "{undone}")
@@ -150,6 +150,7 @@ public final class Repair extends LeanAnswer {
         private final List<String> undone = new ArrayList<>();
         private @Nullable Statement forbidden;
         private boolean isUnderTheBoard;
+        private int reasons;
         private @Nullable Amount<Length> woodLeft;
         private @Nullable Double stiffness;
         private @Nullable Statement looks;
@@ -168,8 +169,9 @@ public final class Repair extends LeanAnswer {
 
         /** The first reason counts. */
         Draft unless(boolean isInTheWay, Statement why) {
-            if (isInTheWay && forbidden == null) {
-                forbidden = why;
+            if (isInTheWay) {
+                reasons++;
+                forbidden = forbidden == null ? why : forbidden;
             }
             return this;
         }
@@ -177,8 +179,7 @@ public final class Repair extends LeanAnswer {
         /** Possible only while none of these is done. */
         Draft before(String... operations) {
             for (String operation : operations) {
-                isUnderTheBoard |=
-                        forbidden == null && operation.equals(Operation.GLUE_FINGERBOARD) && plan.isDone(operation);
+                isUnderTheBoard |= operation.equals(Operation.GLUE_FINGERBOARD) && plan.isDone(operation);
                 unless(
                         plan.isDone(operation),
                         plan.words("is-done", "\"{operation}\" is done").with("operation", Kind.NAME, operation));
@@ -188,7 +189,7 @@ public final class Repair extends LeanAnswer {
 
         /** True where nothing but the glued board is in the way. */
         boolean isUnderTheBoard() {
-            return isUnderTheBoard;
+            return isUnderTheBoard && reasons == 1;
         }
 
         Draft undoes(String... operations) {

@@ -20,11 +20,11 @@ public enum RepairCode {
     STRIP_ON_THE_FLOOR("Strip on the floor"),
     /** The rod stays low, and its fillet is thicker. */
     THICKER_FILLET("Thicker fillet"),
-    /** The shaft is carved that much deeper. */
+    /** The shaft is carved deeper by as much. */
     DEEPER_SHAFT("Deeper shaft"),
     /** A taller rod. */
     TALLER_ROD("Taller rod"),
-    /** Another pass over the cutter, the fence as it stands. */
+    /** Another pass over the cutter, the fence left as it is. */
     ANOTHER_PASS("Another pass"),
     /** A router plane as wide as the slot. */
     ROUTER_PLANE("Router plane"),
@@ -50,6 +50,14 @@ public enum RepairCode {
     WEDGE_ON_THE_FACE("Wedge on the head's face"),
     /** The scarf joint is sawn apart and cut again. */
     SAW_APART("Saw the joint apart"),
+    /** The step at the scarf's line is planed off the part that stands proud. */
+    LEVEL_THE_STEP("Level the step"),
+    /** A wing on the narrow side. */
+    WING("Wing on that side"),
+    /** Both sides drawn narrower. */
+    NARROWER_OUTLINE("Narrower outline"),
+    /** The outline's middle moved toward the wide side. */
+    MOVE_THE_OUTLINE("Move the outline"),
     /** A veneer on the head's back. */
     BACK_VENEER("Back veneer"),
     /** A veneer on the head's face. */

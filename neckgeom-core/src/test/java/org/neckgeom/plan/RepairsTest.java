@@ -276,6 +276,36 @@ class RepairsTest {
         assertThat(size(repair(thin, RepairCode.HEAD_VENEER), "line")).isCloseTo(4.44541148, within(1e-7));
     }
 
+    /** As R12 to R14, for a step of 0.45: 0.45/sin 13 deg = 2.0004 of slip; planed off the shaft's face 0.45/tan 13 deg = 1.9492. */
+    @Test
+    void scarfSlid_isLevelled() {
+        MeasuredNeck slid = MeasuredNeck.none().read(NeckFeature.SCARF_STEP, read(0.45));
+
+        assertThat(size(repair(slid, RepairCode.LEVEL_THE_STEP), "line")).isCloseTo(2.0004, within(1e-4));
+        Job inTheShaft = Job.of(
+                        NECK.head(NECK.head().orElseThrow().scarfed(ScarfCut.inTheShaft())),
+                        Blank.ofLength(mm(700)).section(mm(62), mm(20)).nutAt(mm(260)),
+                        Shop.with(Cutter.straight(mm(6))))
+                .measured(slid);
+        Repair shaft = inTheShaft.plan().repairs().get(0);
+        assertThat(shaft.code()).isEqualTo(RepairCode.LEVEL_THE_STEP);
+        assertThat(size(shaft, "line")).isCloseTo(1.9492, within(1e-4));
+        // Back and channel 0.45 shallower alike: the wood between them stays within what a thinner ellipse takes off
+        // its side.
+        assertThat(wood(shaft))
+                .isCloseTo(inTheShaft.plan().floorThickness().least().woodMm(), within(1e-9));
+    }
+
+    /** By hand: 58/2 - 27.5 = 1.5 missing; half of it aside; a wing of 6 or more. */
+    @Test
+    void headNarrowOnOneSide_getsAWingOrIsDrawnAgain() {
+        MeasuredNeck narrow = MeasuredNeck.none().read(NeckFeature.HEAD_WIDTH_BASS, read(27.5));
+
+        assertThat(size(repair(narrow, RepairCode.NARROWER_OUTLINE), "missing")).isCloseTo(1.5, within(1e-9));
+        assertThat(size(repair(narrow, RepairCode.MOVE_THE_OUTLINE), "aside")).isCloseTo(0.75, within(1e-9));
+        assertThat(size(repair(narrow, RepairCode.WING), "wing")).isEqualTo(6);
+    }
+
     /** As R23, to this saddle at 600 from readings at 0 and 300: 0.4 + 0.6 x 600/300 = 1.6. */
     @Test
     void boardOff_movesTheStrings() {
@@ -359,11 +389,13 @@ class RepairsTest {
     /** A scarf too flat for its strings, its veneer on, and no length to saw: only a new head is left. */
     @Test
     void whereNothingIsLeft_itStartsAgainFromTheLastGoodStep() {
-        Job flat = Job.of(
-                        NECK.head(NECK.head().orElseThrow().angle(deg(8)).length(mm(330))),
-                        Blank.ofLength(mm(640)).section(mm(62), mm(20)).nutAt(mm(200)),
-                        Shop.with(Cutter.straight(mm(6))))
-                .order(JOB.plan().work().keep(Operation.GLUE_HEAD_VENEER).before(Operation.GLUE_FINGERBOARD))
+        Job drawn = Job.of(
+                NECK.head(
+                        NECK.head().orElseThrow().angle(deg(8)).length(mm(330)).veneer(mm(1), mm(0))),
+                Blank.ofLength(mm(640)).section(mm(62), mm(20)).nutAt(mm(200)),
+                Shop.with(Cutter.straight(mm(6))));
+        Job flat = drawn.order(
+                        drawn.plan().work().keep(Operation.GLUE_HEAD_VENEER).before(Operation.GLUE_FINGERBOARD))
                 .measured(MeasuredNeck.none()
                         .scarfAngle(Estimate.of(deg(4), deg(0.1)))
                         .read(NeckFeature.FINGERBOARD_OFFSET, read(0)));
