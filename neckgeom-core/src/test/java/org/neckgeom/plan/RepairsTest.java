@@ -377,13 +377,16 @@ class RepairsTest {
         assertThat(all.get(2).isPossible()).isFalse();
     }
 
-    /** A channel too narrow under a glued board: the board comes off before anything else. */
+    /** A channel too shallow under a glued board: the board comes off before anything else; no edge is straight for a pass. */
     @Test
     void underAGluedBoard_theBoardComesOffFirst() {
-        List<Repair> all = repairs(width(5.8).read(NeckFeature.FINGERBOARD_OFFSET, read(0)));
+        List<Repair> all = repairs(depth(8.7).read(NeckFeature.FINGERBOARD_OFFSET, read(0)));
 
-        assertThat(codes(all)).containsExactly(RepairCode.TAKE_THE_BOARD_OFF, RepairCode.WIDEN_BOTH_WALLS);
+        assertThat(codes(all))
+                .containsExactly(
+                        RepairCode.TAKE_THE_BOARD_OFF, RepairCode.ANOTHER_PASS, RepairCode.ROUTER_PLANE);
         assertThat(all.get(0).undone()).containsExactly(Operation.GLUE_FINGERBOARD);
+        assertThat(all.get(0).how()).hasToString("With heat; then: Router plane.");
     }
 
     /** A scarf too flat for its strings, its veneer on, and no length to saw: only a new head is left. */
