@@ -383,8 +383,7 @@ class RepairsTest {
         List<Repair> all = repairs(depth(8.7).read(NeckFeature.FINGERBOARD_OFFSET, read(0)));
 
         assertThat(codes(all))
-                .containsExactly(
-                        RepairCode.TAKE_THE_BOARD_OFF, RepairCode.ANOTHER_PASS, RepairCode.ROUTER_PLANE);
+                .containsExactly(RepairCode.TAKE_THE_BOARD_OFF, RepairCode.ANOTHER_PASS, RepairCode.ROUTER_PLANE);
         assertThat(all.get(0).undone()).containsExactly(Operation.GLUE_FINGERBOARD);
         assertThat(all.get(0).how()).hasToString("With heat; then: Router plane.");
     }
