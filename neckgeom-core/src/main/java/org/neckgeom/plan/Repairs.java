@@ -34,7 +34,7 @@ final class Repairs {
         String reading = "";
         int number = 0;
         for (Repair repair : repairs) {
-            draft.row("repair" + ++number, repair.reading().equals(reading) ? "" : repair.reading(), repair);
+            draft.row("repair" + ++number, repair.reading().equals(reading) ? "or" : repair.reading(), repair);
             reading = repair.reading();
         }
         return Optional.of(PlanPart.of(draft.note(

@@ -347,7 +347,18 @@ class RepairsTest {
 
         assertThat(size(keep, "thin")).isCloseTo(1.8736, within(1e-4));
         assertThat(keep.stiffness().orElseThrow()).isBetween(Math.pow(15 / 16.8736, 3), 0.9);
-        assertThat(size(keep, "relief")).isBetween(0.0, 0.05);
+        // By hand (as R18): a softening that runs out straight from the middle to both ends counts, weighted by x(L -
+        // x), five
+        // eighths of what it is in the middle; the section softens faster than in proportion, so somewhat less.
+        double sound = JOB.measured(depth(9.2))
+                .plan()
+                .relief()
+                .orElseThrow()
+                .underStrings()
+                .relief()
+                .libraryValue();
+        double most = 5.0 / 8 * (1 / keep.stiffness().orElseThrow() - 1);
+        assertThat(size(keep, "relief") / sound).isBetween(0.75 * most, 1.05 * most);
         assertThat(wood(keep)).isGreaterThan(5);
         double drawn = JOB.plan().floorThickness().least().woodMm();
         double thin = JOB.measured(depth(9.2).backDepth(mm(150), read(13)))
