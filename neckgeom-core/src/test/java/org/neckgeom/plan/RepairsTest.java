@@ -349,7 +349,9 @@ class RepairsTest {
         assertThat(keep.stiffness().orElseThrow()).isBetween(Math.pow(15 / 16.8736, 3), 0.9);
         // By hand (as R18): a softening that runs out straight from the middle to both ends counts, weighted by x(L -
         // x), five
-        // eighths of what it is in the middle; the section softens faster than in proportion, so somewhat less.
+        // eighths of what it is in the middle, and less as the axis rises toward the strings. Thin by as much all along
+        // it would
+        // be more.
         double sound = JOB.measured(depth(9.2))
                 .plan()
                 .relief()
@@ -358,7 +360,7 @@ class RepairsTest {
                 .relief()
                 .libraryValue();
         double most = 5.0 / 8 * (1 / keep.stiffness().orElseThrow() - 1);
-        assertThat(size(keep, "relief") / sound).isBetween(0.75 * most, 1.05 * most);
+        assertThat(size(keep, "relief") / sound).isBetween(0.5 * most, most);
         assertThat(wood(keep)).isGreaterThan(5);
         double drawn = JOB.plan().floorThickness().least().woodMm();
         double thin = JOB.measured(depth(9.2).backDepth(mm(150), read(13)))
