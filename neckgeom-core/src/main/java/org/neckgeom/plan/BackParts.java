@@ -107,12 +107,8 @@ final class BackParts {
                         less.with("probability", Kind.PROBABILITY, chance.probability()));
         boolean enough = least.woodMm() >= limit.libraryValue();
         boolean sure = chance.probability() < ACCEPTED_CHANCE;
-        Statement next = carved.isPresent()
-                ? !enough
-                        ? draft.words("spare-the-rod", "Take no more off there. Give the rod less tension.")
-                        : sure
-                                ? draft.words("leave-it", "Leave it at that.")
-                                : draft.words("take-no-more", "Take no more off there.")
+        Statement next = plan.isDone(Operation.CARVE_THE_NECK)
+                ? carvedNext(draft, carved.isPresent(), enough, sure)
                 : !enough
                         ? tooThin(
                                 plan,
@@ -121,11 +117,9 @@ final class BackParts {
                                         .under(channel, back)
                                         .least()
                                         .woodMm())
-                        : plan.isDone(Operation.CARVE_THE_NECK)
-                                ? draft.words("read-the-back", "It is carved: read the back's depth there.")
-                                : sure
-                                        ? draft.words("carve", "Carve to the drawing.")
-                                        : draft.words("carve-shy", "Carve less than the drawing there, and measure.");
+                        : sure
+                                ? draft.words("carve", "Carve to the drawing.")
+                                : draft.words("carve-shy", "Carve less than the drawing there, and measure.");
         return PlanPart.of(
                 draft,
                 new PlanCheck(
@@ -146,6 +140,18 @@ final class BackParts {
                                 .with("station", Kind.MM, least.stationMm()),
                         plan.limit(Limits.atLeast(limit)),
                         next));
+    }
+
+    /** What is done needs no advice how to do it. */
+    private static Statement carvedNext(PlanSection.Draft draft, boolean read, boolean enough, boolean sure) {
+        if (!read) {
+            return draft.words("read-the-back", "It is carved: read the back's depth there.");
+        }
+        return !enough
+                ? draft.words("spare-the-rod", "Take no more off there. Give the rod less tension.")
+                : sure
+                        ? draft.words("leave-it", "Leave it at that.")
+                        : draft.words("take-no-more", "Take no more off there.");
     }
 
     private static Statement tooThin(Stages plan, WoodAt least, ToDoubleBiFunction<Channel, BackShape> wood) {

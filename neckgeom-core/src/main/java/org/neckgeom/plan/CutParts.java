@@ -16,6 +16,7 @@ import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Verdict;
 import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.units.LengthStyle;
 
@@ -99,14 +100,20 @@ final class CutParts {
     }
 
     /** What the blank has outside the neck on the side to which the slot lies, at the wider of nut and body joint. */
-    private static double spareMm(Stages plan) {
-        Neck design = plan.neck();
+    static double spareMm(Stages plan) {
         SlotPlace place = plan.slot().place();
-        return Stream.of(0.0, design.bodyJointMm())
-                .mapToDouble(
-                        x -> plan.blank().widthAtMm(x) / 2 - design.halfWidthAtMm(x) - Math.abs(place.offsetMmAt(x)))
+        return Stream.of(0.0, plan.neck().bodyJointMm())
+                .mapToDouble(x -> spareMm(plan, x, place.offsetMmAt(x)))
                 .min()
                 .orElseThrow();
+    }
+
+    /** The same at a station, of a neck so far off the blank's middle; at the joint the heel counts too. */
+    static double spareMm(Stages plan, double x, double off) {
+        Neck design = plan.neck();
+        double heel =
+                x < design.bodyJointMm() ? 0 : design.heel().map(Heel::widthMm).orElse(0.0) / 2;
+        return plan.blank().widthAtMm(x) / 2 - Math.max(heel, design.halfWidthAtMm(x)) - Math.abs(off);
     }
 
     /** The section on the channel, cut or not. */
@@ -140,7 +147,7 @@ final class CutParts {
         return new PlanPart(draft.done(), checks);
     }
 
-    private static double drawnMm(Stages plan, NeckFeature size) {
+    static double drawnMm(Stages plan, NeckFeature size) {
         Channel channel = plan.job().channel();
         return switch (size) {
             case CHANNEL_DEPTH -> channel.depthMm();

@@ -64,8 +64,17 @@ record Inputs(
     }
 
     private Inputs with(LengthStyle other) {
+        return with(neck, measured, other);
+    }
+
+    /** The same job on another neck, on which something else was read. */
+    Inputs with(Neck otherNeck, MeasuredNeck otherwise) {
+        return with(otherNeck, otherwise, style);
+    }
+
+    private Inputs with(Neck otherNeck, MeasuredNeck otherwise, LengthStyle other) {
         return new Inputs(
-                neck,
+                otherNeck,
                 blank,
                 shop,
                 other,
@@ -77,7 +86,7 @@ record Inputs(
                 weather,
                 workmanship,
                 order,
-                measured,
+                otherwise,
                 steps);
     }
 }

@@ -24,6 +24,12 @@ import org.neckgeom.units.LengthStyle;
 /** What must hold between the neck, its blank, the shop and what has been read; each fault at the key a maker would change. */
 final class JobRules {
 
+    private static final List<NeckFeature> OF_THE_HEAD = List.of(
+            NeckFeature.HEAD_THICKNESS,
+            NeckFeature.SCARF_STEP,
+            NeckFeature.HEAD_WIDTH_BASS,
+            NeckFeature.HEAD_WIDTH_TREBLE);
+
     private static final String UNANSWERABLE = "unanswerable";
     private static final String HEAD_LENGTH = "head.length";
 
@@ -415,7 +421,7 @@ final class JobRules {
 
     private void readings(MeasuredNeck readings) {
         if (design.head().isEmpty()
-                && (readings.scarfAngle().isPresent() || readings.has(NeckFeature.HEAD_THICKNESS))) {
+                && (readings.scarfAngle().isPresent() || OF_THE_HEAD.stream().anyMatch(readings::has))) {
             fault("measured", "missing", "have a head to be read on", "of a neck without: add .head(...)");
         }
         slotAskew(readings);

@@ -287,6 +287,11 @@ public final class MeasuredNeck extends Noun<MeasuredNeck> {
         return new MeasuredNeck(values().with(BACK, List.copyOf(more)));
     }
 
+    /** These readings without those of the back. */
+    MeasuredNeck withoutBack() {
+        return new MeasuredNeck(values().without(BACK));
+    }
+
     /**
      * {@return these readings with the offset of a feature from the channel at a station; an earlier one there is forgotten}
      *

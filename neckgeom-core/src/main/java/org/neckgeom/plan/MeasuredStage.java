@@ -24,6 +24,9 @@ import org.neckgeom.units.Amount;
 /** The neck with what has been read on it in the place of what was drawn: channel, head and back. */
 final class MeasuredStage {
 
+    /** Places along the neck at which the carved back is compared with the drawn one. */
+    private static final int STATIONS = 400;
+
     private final Inputs job;
     private final ShapeStage shape;
     private final MeasuredNeck read;
@@ -81,17 +84,36 @@ final class MeasuredStage {
         return read.has(HEAD_THICKNESS) ? made.thickness(value(HEAD_THICKNESS)) : made;
     }
 
-    /** The straight line through the two depths as they have become, for what bends. */
+    /**
+     * The straight back that bends as the one carved does, for what bends: the least squares of what was carved more, each
+     * place weighted by how much a bend there adds to the relief, {@code x (L - x)}. A thin place lowers it by its share.
+     */
     private BackProfile profile(Neck design) {
-        BackProfile drawn = job.neck().back();
-        return drawn.depths(amount(carvedMm(design, drawn.firstFret())), amount(carvedMm(design, drawn.secondFret())));
-    }
-
-    private double carvedMm(Neck design, double fret) {
-        double x = design.scale().fretMm(fret);
         BackShape plain = BackShape.of(design);
-        double more = depthMm(carved(plain), x) - depthMm(plain, x);
-        return design.back().depthAtMm(x, design.scale()) + more;
+        BackShape carved = carved(plain);
+        double joint = design.bodyJointMm();
+        double weights = 0;
+        double more = 0;
+        double squares = 0;
+        double moments = 0;
+        for (int i = 0; i < STATIONS; i++) {
+            double x = joint * (i + 0.5) / STATIONS;
+            double weight = x * (joint - x);
+            double off = x - joint / 2;
+            double here = carved.depthAtMm(x) - plain.depthAtMm(x);
+            weights += weight;
+            more += weight * here;
+            squares += weight * off * off;
+            moments += weight * off * here;
+        }
+        double middle = more / weights;
+        double slope = moments / squares;
+        BackProfile drawn = design.back();
+        double first = design.scale().fretMm(drawn.firstFret()) - joint / 2;
+        double second = design.scale().fretMm(drawn.secondFret()) - joint / 2;
+        return drawn.depths(
+                amount(drawn.firstDepthMm() + middle + slope * first),
+                amount(drawn.secondDepthMm() + middle + slope * second));
     }
 
     private double depthMm(BackShape back, double x) {

@@ -26,6 +26,19 @@ public enum NeckFeature {
             "offset of the slot from the neck's middle at the heel end. Positive: away from the fence"),
     /** The thickness of the head's wood, veneers not counted; more than 0. */
     HEAD_THICKNESS(Operation.TRUE_THE_HEAD, true, "thickness of the head, veneers not included"),
+    /** How far the shaft stands proud of the head at the glued scarf's line, square to the face; negative: the head does. */
+    SCARF_STEP(
+            Operation.GLUE_HEAD,
+            false,
+            "step at the glued scarf joint, square to the face. Positive: the shaft stands proud"),
+    /** From the channel's middle to the head's bass edge, at its widest; more than 0. */
+    HEAD_WIDTH_BASS(
+            Operation.TRUE_THE_HEAD, true, "distance from the channel's middle to the head's bass edge at its widest"),
+    /** From the channel's middle to the head's treble edge, at its widest; more than 0. */
+    HEAD_WIDTH_TREBLE(
+            Operation.TRUE_THE_HEAD,
+            true,
+            "distance from the channel's middle to the head's treble edge at its widest"),
     /** How far the glued fingerboard's middle lies off the channel's at the body joint, positive toward the treble side. */
     FINGERBOARD_OFFSET(
             Operation.GLUE_FINGERBOARD,

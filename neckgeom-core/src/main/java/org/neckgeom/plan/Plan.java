@@ -59,6 +59,7 @@ public final class Plan {
     private final Stages stages;
     private final Supplier<List<PlanPart>> parts = new Once<>(this::worked);
     private final Supplier<PlanStatus> status = new Once<>(this::counted);
+    private final Supplier<List<Repair>> repairs = new Once<>(() -> Repairs.of(stages()));
 
     Plan(Stages stages) {
         this.stages = stages;
@@ -244,6 +245,19 @@ public final class Plan {
         return stages.order().plan();
     }
 
+    /**
+     * {@return the repairs of what has been read out of its limit: reading by reading, those that can be done first, the
+     * least harm first; empty where all is well} After the last possible one a reading may have those that something rules
+     * out; where all are, the last is to start again.
+     */
+    public List<Repair> repairs() {
+        return repairs.get();
+    }
+
+    private Stages stages() {
+        return stages;
+    }
+
     /** {@return everything that is held against a limit, in the order of work; one or more} */
     public List<PlanCheck> checks() {
         return parts.get().stream().flatMap(part -> part.checks().stream()).toList();
@@ -294,6 +308,7 @@ public final class Plan {
     private List<PlanPart> worked() {
         List<PlanPart> all = new ArrayList<>();
         ReadParts.of(stages).ifPresent(all::add);
+        Repairs.section(stages, repairs()).ifPresent(all::add);
         add(all, SectionCode.CHANNEL, CheckCode.CHANNEL_CENTRED, SetUpParts::of);
         add(all, SectionCode.HEAD, CheckCode.SHAPE, ShapeParts::of);
         add(all, SectionCode.STRINGS_AND_RELIEF, CheckCode.STRENGTH, StrengthParts::of);

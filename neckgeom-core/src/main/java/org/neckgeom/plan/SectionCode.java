@@ -6,6 +6,8 @@ import java.util.Locale;
 public enum SectionCode {
     /** What has been read on the neck itself. */
     READINGS("Measured on the neck"),
+    /** What is out of its limit, with the ways to put it right. */
+    REPAIRS("Repairs"),
     /** Trial cuts, fence moves, where the slot lies and what comes next. */
     CENTRING("Centre the cutter"),
     /** Depths, passes, stops. */

@@ -9,12 +9,13 @@ import org.neckgeom.form.Statement;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.order.Operation;
 import org.neckgeom.solid.BackShape;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * What would leave enough wood under a channel: how shallow the channel, or how deep the back, as sizes that a maker
+ * What would leave enough wood under a channel: how shallow the channel that is not cut yet, or how deep the back, as sizes that a maker
  * sets, rounded to the safe side. Each changes one thing and leaves the other.
  */
 final class WoodWanted {
@@ -41,7 +42,10 @@ final class WoodWanted {
         MeasuredStage made = plan.made();
         Channel channel = made.channel();
         BackShape back = made.back();
-        double shallower = least(less -> wood.applyAsDouble(raised(channel, less), back), channel.depthMm());
+        boolean cut = plan.isDone(Operation.CUT_ROD_CHANNEL);
+        double shallower = cut
+                ? channel.depthMm()
+                : least(less -> wood.applyAsDouble(raised(channel, less), back), channel.depthMm());
         if (shallower < channel.depthMm()) {
             double deep = Math.floor((channel.depthMm() - shallower) / stepMm() + NARROW_ENOUGH_MM) * stepMm();
             if (deep > 0) {
@@ -69,7 +73,9 @@ final class WoodWanted {
                     .with("secondFret", Kind.WHOLE, (int) design.back().secondFret()));
         }
         if (ways.isEmpty()) {
-            ways.add(plan.words("thicker-floor", "a shallower channel, a deeper back, or a lower rod"));
+            ways.add(plan.words(
+                    cut ? "deeper-floor" : "thicker-floor",
+                    cut ? "see the repairs of the channel" : "a shallower channel, a deeper back, or a lower rod"));
         }
         Statement both = plan.words(
                         "do-not-carve", "Do not carve to this: {way}" + (ways.size() > 1 ? ", or {otherWay}." : "."))

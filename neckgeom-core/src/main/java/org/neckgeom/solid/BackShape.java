@@ -71,14 +71,15 @@ public final class BackShape extends LeanAnswer {
         this.halfWidth = from.halfWidth;
         this.drawn = from.drawn;
         this.carved = carved;
+        this.heel = from.heel;
+        this.joint = from.joint;
+        NavigableMap<Double, Double> places = runOut(carved, Math.min(drawn.heelStart(), joint));
         this.depth = carved.isEmpty()
                 ? drawn.curve()
                 : drawn.curve()
                         .plus(
-                                carved.keySet().stream().mapToDouble(x -> x).toArray(),
-                                carved.values().stream().mapToDouble(x -> x).toArray());
-        this.heel = from.heel;
-        this.joint = from.joint;
+                                places.keySet().stream().mapToDouble(x -> x).toArray(),
+                                places.values().stream().mapToDouble(x -> x).toArray());
         this.bass = from.bass;
         this.treble = from.treble;
     }
@@ -127,9 +128,23 @@ public final class BackShape extends LeanAnswer {
         return halfWidth;
     }
 
+    /** What a reading found ends where the carving does: at the nut, and where heel or body joint begins. */
+    private static NavigableMap<Double, Double> runOut(NavigableMap<Double, Double> carved, double end) {
+        NavigableMap<Double, Double> places = new TreeMap<>(carved);
+        if (!carved.isEmpty() && carved.firstKey() > 0) {
+            places.put(0.0, 0.0);
+        }
+        if (!carved.isEmpty() && carved.lastKey() < end && end < Double.POSITIVE_INFINITY) {
+            places.put(end, 0.0);
+        }
+        return places;
+    }
+
     /**
-     * {@return a copy as it was carved: at a station the depth that was read there} Between two stations read the
-     * difference from the drawing runs straight, beyond the first and the last it stays.
+     * {@return a copy as it was carved: at a station the depth that was read there} A thin place is a thin place: between
+     * two stations read the difference from the drawing runs straight, and from the first and the last it runs out to
+     * nothing at the nut and where the heel, or else the body joint, begins; it stays where there is neither, and beyond a
+     * reading outside them.
      *
      * @param station from the nut, in no reading before
      * @param depth from the glue face to the back, more than 0

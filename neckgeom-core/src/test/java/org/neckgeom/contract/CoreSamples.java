@@ -332,6 +332,10 @@ final class CoreSamples {
                 () -> new Finding.Decided(
                         Job.of(neck(), blank(), Shop.with(cutter())).plan().slot(), Limits.within(mm(0.1))),
                 () -> new Finding.Pending(Finding.Missing.SLOT_OFFSET, Optional.empty()),
+                () -> plan().measured(readings().read(NeckFeature.CHANNEL_DEPTH, Estimate.of(mm(8.1), mm(0.02))))
+                        .plan()
+                        .repairs()
+                        .get(0),
                 () -> new Finding.Remaining(mm(3)),
                 () -> new Finding.Together(List.of(new Finding.Computed(mm(20), Limits.atLeast(mm(19)), Outcome.STOP))),
                 () -> new Finding.NoSolution(new Fault("neck angle", "no-angle", "no angle brings it there", "")),

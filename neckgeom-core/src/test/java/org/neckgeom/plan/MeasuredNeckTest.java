@@ -391,11 +391,11 @@ class MeasuredNeckTest {
                 .isEqualTo(Outcome.OPEN);
         PlanCheck off = check(with(SLOT_OFFSET, 1, 0.02), "channel centred");
         assertThat(off.outcome()).isEqualTo(Outcome.OPEN);
-        // Half of 58 less half of 52 at the body joint, less the millimetre.
-        assertThat(off.todo()).contains("has 2 mm to spare on its thin side");
+        // Half of 58 less half of the heel's 54 at the body joint, less the millimetre.
+        assertThat(off.todo()).contains("has 1 mm to spare on its thin side");
         PlanCheck lost = check(with(SLOT_OFFSET, -3.5, 0.02), "channel centred");
         assertThat(lost.outcome()).isEqualTo(Outcome.STOP);
-        assertThat(lost.todo()).contains("by 0.5 mm");
+        assertThat(lost.todo()).contains("by 1.5 mm");
     }
 
     @Test

@@ -164,7 +164,10 @@ class BackShapeTest {
                         + ", volute 2 mm run out 30 mm from the nut, heel from 270 mm with radius 25 mm");
     }
 
-    /** By hand: 1 mm and 3 mm deeper than drawn, so 2 mm half way, and as at the nearest beyond. */
+    /**
+     * By hand: 1 mm and 3 mm deeper than drawn, so 2 mm half way, 0.2 at 20 on the way from nothing at the nut; with neither
+     * heel nor joint the last stays. 1 mm thin at 100 is 0.3 thin at 30.
+     */
     @Test
     void carved_runsStraightBetweenTheStationsRead() {
         BackShape drawn = BackShape.of(BackProfile.between(mm(15), mm(15)), SCALE, Curve.level(20));
@@ -174,13 +177,24 @@ class BackShapeTest {
         assertThat(carved.at(mm(150)).depth().libraryValue()).isCloseTo(17, offset(1e-12));
         assertThat(carved.at(mm(175)).depth().libraryValue()).isCloseTo(17.5, offset(1e-12));
         assertThat(carved.at(mm(200)).depth().libraryValue()).isCloseTo(18, offset(1e-12));
-        assertThat(carved.at(mm(20)).depth().libraryValue()).isCloseTo(16, offset(1e-12));
+        assertThat(carved.at(mm(20)).depth().libraryValue()).isCloseTo(15.2, offset(1e-12));
         assertThat(carved.at(mm(250)).depth().libraryValue()).isCloseTo(18, offset(1e-12));
         assertThat(drawn.carved(mm(100), mm(14)).at(mm(30)).depth().libraryValue())
-                .isCloseTo(14, offset(1e-12));
+                .isCloseTo(14.7, offset(1e-12));
         assertThat(carved.toString()).endsWith(", carved depth read at 2 stations");
         assertThat(drawn.carved(mm(100), mm(14)).toString()).endsWith(", carved depth read at 1 station");
         assertThat(carved).isNotEqualTo(drawn);
+    }
+
+    /** By hand: 4 mm thin at 135, half way to where the heel begins at 270: 2 thin at 67.5 and at 202.5, none from 270 on. */
+    @Test
+    void thinPlace_isAThinPlace() {
+        BackShape drawn = BackShape.of(turned(2, 25));
+        BackShape thin = drawn.carved(mm(135), mm(drawn.depthAtMm(135) - 4));
+
+        for (double[] one : new double[][] {{0, 0}, {67.5, 2}, {135, 4}, {202.5, 2}, {270, 0}, {300, 0}, {-20, 0}}) {
+            assertThat(drawn.depthAtMm(one[0]) - thin.depthAtMm(one[0])).isCloseTo(one[1], offset(1e-12));
+        }
     }
 
     @Test
