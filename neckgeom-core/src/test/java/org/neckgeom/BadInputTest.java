@@ -26,6 +26,8 @@ import org.neckgeom.budget.Propagation;
 import org.neckgeom.budget.Workmanship;
 import org.neckgeom.channel.FlippedPass;
 import org.neckgeom.fault.Fault;
+import org.neckgeom.fixture.SampleBench;
+import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
@@ -46,6 +48,8 @@ import org.neckgeom.neck.TunerPost;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.page.Document;
 import org.neckgeom.plan.Job;
+import org.neckgeom.plan.MeasuredNeck;
+import org.neckgeom.plan.NeckFeature;
 import org.neckgeom.shape.Frame;
 import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.Cutter;
@@ -122,6 +126,11 @@ class BadInputTest {
                         (design, depth) -> design.back(BackProfile.between(depth, depth)));
         return List.of(
                 neck,
+                Job.of(SampleNecks.octaveMandolin(), SampleBench.octaveBlank(), SampleBench.metricShop())
+                        .measured(MeasuredNeck.none().read(NeckFeature.CHANNEL_DEPTH, Estimate.of(mm(10), mm(0.02))))
+                        .plan()
+                        .repairs()
+                        .get(0),
                 NeckSolid.of(neck.fingerboard(neck.fingerboard().fretHeight(mm(1)))
                         .strings(StringSet.of(pitch("G2"), pitch("E4"))
                                 .diameters(mm(1), mm(0.4))

@@ -51,7 +51,7 @@ final class ReadingRepairs {
 
     private List<Repair> leastHarmFirst(String good) {
         List<Repair> all = new ArrayList<>(
-                ways.stream().map(Repair.Draft::done).sorted(Repair.LEAST_HARM).toList());
+                ways.stream().map(Repair.Draft::done).sorted(Repair.leastHarm()).toList());
         if (all.isEmpty() || all.stream().anyMatch(Repair::isPossible)) {
             return all;
         }

@@ -22,11 +22,6 @@ import org.neckgeom.units.Amount;
 @SuppressWarnings("exports") // JSpecify is for compilers only
 public final class Repair extends LeanAnswer {
 
-    /** Least harm first: what can be done, fewest steps undone, most wood left. */
-    static final Comparator<Repair> LEAST_HARM = Comparator.comparing((Repair one) -> !one.isPossible())
-            .thenComparing(one -> one.undone.size())
-            .thenComparing(one -> -one.woodLeft.map(Amount::libraryValue).orElse(Double.NEGATIVE_INFINITY));
-
     private final RepairCode code;
     private final String reading;
     private final Statement how;
@@ -48,6 +43,13 @@ public final class Repair extends LeanAnswer {
         this.stiffness = Optional.ofNullable(draft.stiffness);
         this.looks = Optional.ofNullable(draft.looks);
         this.budget = Optional.ofNullable(draft.budget);
+    }
+
+    /** Least harm first: what can be done, fewest steps undone, most wood left. */
+    static Comparator<Repair> leastHarm() {
+        return Comparator.comparing((Repair one) -> !one.isPossible())
+                .thenComparing(one -> one.undone.size())
+                .thenComparing(one -> -one.woodLeft.map(Amount::libraryValue).orElse(Double.NEGATIVE_INFINITY));
     }
 
     /** {@return what is done; its code} */
