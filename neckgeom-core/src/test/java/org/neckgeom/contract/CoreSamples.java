@@ -16,8 +16,12 @@ import javax.measure.quantity.Length;
 import org.neckgeom.board.BoardShape;
 import org.neckgeom.board.FallAway;
 import org.neckgeom.board.FannedFrets;
+import org.neckgeom.board.FretBend;
 import org.neckgeom.board.FretTable;
+import org.neckgeom.board.GlueClamps;
+import org.neckgeom.board.NutSlot;
 import org.neckgeom.board.OuterStrings;
+import org.neckgeom.board.SideDots;
 import org.neckgeom.board.StringOverhang;
 import org.neckgeom.board.StringSpacing;
 import org.neckgeom.budget.Allocation;
@@ -28,6 +32,7 @@ import org.neckgeom.budget.Propagation;
 import org.neckgeom.budget.UncertaintyComponent;
 import org.neckgeom.budget.Workmanship;
 import org.neckgeom.channel.BlankOnFence;
+import org.neckgeom.channel.BowedBlank;
 import org.neckgeom.channel.Centring;
 import org.neckgeom.channel.CentringRound;
 import org.neckgeom.channel.CentringRounds;
@@ -117,6 +122,7 @@ import org.neckgeom.state.ShopStep;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.strength.AirInWood;
+import org.neckgeom.strength.Balance;
 import org.neckgeom.strength.BlankBent;
 import org.neckgeom.strength.BlankTapped;
 import org.neckgeom.strength.Creep;
@@ -126,6 +132,7 @@ import org.neckgeom.strength.RodTurned;
 import org.neckgeom.strength.Sections;
 import org.neckgeom.strength.StiffnessReadings;
 import org.neckgeom.strength.StringLoad;
+import org.neckgeom.strength.TangBow;
 import org.neckgeom.strength.Weather;
 import org.neckgeom.sweep.Axis;
 import org.neckgeom.sweep.Sweep;
@@ -200,6 +207,13 @@ final class CoreSamples {
                 () -> spacing().equalGaps(),
                 () -> StringSpacing.diameters(mm(1), mm(0.7)),
                 () -> StringOverhang.of(neck(), spacing().equalGaps(), spacing().equalCentres()),
+                () -> SideDots.of(neck()),
+                () -> NutSlot.of(Scale.of(mm(560)), mm(0.5), mm(2)).fretHeight(mm(1.1)),
+                () -> FretBend.of(neck(), 5, mm(220)),
+                () -> GlueClamps.of(neck()).each(newton(1500)).caul(mm(25)),
+                () -> BowedBlank.of(blank(), mm(0.5)).table(mm(400)).wood(Wood.BLACK_WALNUT),
+                () -> Balance.of("head", newton(4), mm(-100)).with("body", newton(20), mm(500)),
+                () -> TangBow.of(neck(), mm(0.05)),
                 () -> HeadLayout.of(
                         head().posts(TunerPost.at(mm(60)).aside(mm(5)).above(mm(8)))),
                 () -> BreakAngle.over(deg(13), mm(7.5)).post(mm(60), mm(8)).sideways(mm(2)),
