@@ -103,15 +103,18 @@ import org.neckgeom.shop.TrialCut;
 import org.neckgeom.solid.BackCurve;
 import org.neckgeom.solid.BackShape;
 import org.neckgeom.solid.BlankNeeds;
+import org.neckgeom.solid.ChannelJig;
 import org.neckgeom.solid.CuttingList;
 import org.neckgeom.solid.FloorThickness;
 import org.neckgeom.solid.HeadSolid;
+import org.neckgeom.solid.JigPlay;
 import org.neckgeom.solid.NeckSolid;
 import org.neckgeom.solid.OnePieceHead;
 import org.neckgeom.solid.ToolPath;
 import org.neckgeom.solid.WoodAt;
 import org.neckgeom.solid.WoodSpreads;
 import org.neckgeom.state.DatumTree;
+import org.neckgeom.state.JigError;
 import org.neckgeom.state.Known;
 import org.neckgeom.state.LogEntry;
 import org.neckgeom.state.NeckErrors;
@@ -270,6 +273,9 @@ final class CoreSamples {
                 () -> new UncertaintyComponent("fence", "fence", 1, ErrorDistribution.normal(mm(0.05))),
                 () -> new Correlation("fence", "stop", 0.5),
                 () -> NeckErrors.of(neck()),
+                () -> JigPlay.pins(mm(20), mm(0.05), mm(270), mm(0.04)),
+                () -> ChannelJig.of(ChannelJig.Cut.TAPER, solid()).guided(mm(16), mm(12)),
+                () -> JigError.turnedOver("taper jig", mm(100), mm(0.34), mm(0.05)),
                 () -> NeckErrors.of(neck()).state(),
                 () -> NeckErrors.of(neck()).stringLine(),
                 () -> NeckErrors.of(neck()).causes().get(0),
