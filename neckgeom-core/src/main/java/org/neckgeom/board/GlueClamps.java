@@ -73,21 +73,6 @@ public final class GlueClamps extends ValueAnswer {
     }
 
     /**
-     * {@return the clamps of a board of a length that tapers straight}
-     *
-     * @param length of the glued joint, more than 0
-     * @param atNut width at the nut, more than 0
-     * @param atEnd width at its other end, more than 0
-     */
-    public static GlueClamps of(Quantity<Length> length, Quantity<Length> atNut, Quantity<Length> atEnd) {
-        double long1 = LibraryUnits.mmPositive(length, "length");
-        double mean = (LibraryUnits.mmPositive(atNut, "width at the nut")
-                        + LibraryUnits.mmPositive(atEnd, "width at the end"))
-                / 2;
-        return new GlueClamps(long1, mean, USUAL_PRESSURE_MPA, Double.NaN, Double.NaN, LengthStyle.of(length));
-    }
-
-    /**
      * {@return the clamps of a neck's fingerboard, glued from the nut to the body joint}
      *
      * @param neck with scale and fingerboard

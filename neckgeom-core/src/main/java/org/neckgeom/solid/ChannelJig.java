@@ -31,7 +31,7 @@ import org.neckgeom.units.LibraryUnits;
 @SuppressWarnings("exports") // JSpecify is for compilers only
 public final class ChannelJig extends ValueAnswer {
 
-    /** What the jig is for. */
+    /** The cut that a jig is for. */
     public enum Cut {
         /** The tapered sides. */
         TAPER("taper jig"),
@@ -62,14 +62,18 @@ public final class ChannelJig extends ValueAnswer {
         private static final Form<Place> FORM = Form.<Place>of("jig-place")
                 .fact("name", Kind.NAME, "of the edge, stop or pin", Place::name)
                 .fact("along", Kind.MM, "from the nut line, negative in the head", p -> p.at.xMm())
-                .fact("across", Kind.MM, "from the channel's centreline, positive toward the treble side", p -> p.at.yMm())
+                .fact(
+                        "across",
+                        Kind.MM,
+                        "from the channel's centreline, positive toward the treble side",
+                        p -> p.at.yMm())
                 .fact("height", Kind.MM, "over the glue face, or over the head's face", p -> p.at.zMm())
-                .fact("worst", Kind.MM, "what play moves it across at most; none: no play given", p -> p.worst)
+                .fact("worst", Kind.MM, "by play, across, at most; none: no play given", p -> p.worst)
                 .phrase("play", p -> p.worst > 0, ", play {worst:small}");
     }
 
     private static final Form<ChannelJig> FORM = Form.<ChannelJig>of("channel-jig")
-            .fact("cut", Kind.code(Cut.class), "what it is for", j -> j.cut)
+            .fact("cut", Kind.code(Cut.class), "the jig is for", j -> j.cut)
             .fact("neck", Kind.NAME, "whose jig", j -> j.solid.neck().name())
             .fact("inside", Kind.MM, "edges inside the wanted line, by bush and cutter", j -> j.inside)
             .factIfAny("play", Kind.ANSWER, "of key or pins", j -> Optional.ofNullable(j.play))
@@ -109,7 +113,7 @@ public final class ChannelJig extends ValueAnswer {
      * {@return a jig for a cut of a neck, with a bearing of the cutter's diameter, at the stations where it is checked in common
      * practice}
      *
-     * @param cut what it is for
+     * @param cut that the jig is for
      * @param solid shape of the neck, which has a channel
      * @throws IllegalArgumentException if the neck has no channel, or not the part to be cut
      */
@@ -129,7 +133,9 @@ public final class ChannelJig extends ValueAnswer {
 
     private static Refusal missing(NeckSolid solid, String part, String jig) {
         return Refusal.because(
-                part, "missing", "\"" + solid.neck().name() + "\" has no " + part + " for " + jig + ": add ." + part + "(...)");
+                part,
+                "missing",
+                "\"" + solid.neck().name() + "\" has no " + part + " for " + jig + ": add ." + part + "(...)");
     }
 
     private static List<Double> checkedAt(Cut cut, NeckSolid solid) {
@@ -176,7 +182,8 @@ public final class ChannelJig extends ValueAnswer {
      */
     public ChannelJig at(List<? extends Quantity<Length>> others) {
         if (cut == Cut.HEEL || cut == Cut.FRETTING) {
-            throw Refusal.because("stations", "not-free", "a " + cut + " has its own places: its stations cannot be given");
+            throw Refusal.because(
+                    "stations", "not-free", "a " + cut + " has its own places: its stations cannot be given");
         }
         if (Objects.requireNonNull(others, "stations").isEmpty()) {
             throw Refusal.of("stations", "one", "be one or more", "were", "none");
@@ -198,7 +205,7 @@ public final class ChannelJig extends ValueAnswer {
         return new ChannelJig(cut, solid, inside, cutter, play, List.copyOf(checked));
     }
 
-    /** {@return what it is for} */
+    /** {@return the cut it is for} */
     public Cut cut() {
         return cut;
     }
@@ -283,11 +290,16 @@ public final class ChannelJig extends ValueAnswer {
     private void fretting(List<Place> all) {
         for (FretLine line : solid.frets()) {
             String name = line.fret() == 0 ? "nut line" : "fret " + line.fret();
-            if (line.bass().uMm() == line.treble().uMm()) {
+            if (solid.neck().fannedFrets().isEmpty()) {
                 add(all, name, line.bass().uMm(), 0, 0);
             } else {
                 add(all, name + ", bass end", line.bass().uMm(), line.bass().vMm(), 0);
-                add(all, name + ", treble end", line.treble().uMm(), line.treble().vMm(), 0);
+                add(
+                        all,
+                        name + ", treble end",
+                        line.treble().uMm(),
+                        line.treble().vMm(),
+                        0);
             }
         }
     }

@@ -29,8 +29,7 @@ final class JigEdge {
         if (inside == 0) {
             return curve.applyAsDouble(x);
         }
-        DoubleUnaryOperator left =
-                t -> curve.applyAsDouble(x + t) - Math.sqrt(Math.max(0, inside * inside - t * t));
+        DoubleUnaryOperator left = t -> curve.applyAsDouble(x + t) - Math.sqrt(Math.max(0, inside * inside - t * t));
         int best = 0;
         for (int i = 1; i <= STEPS; i++) {
             best = left.applyAsDouble(at(i, inside)) < left.applyAsDouble(at(best, inside)) ? i : best;

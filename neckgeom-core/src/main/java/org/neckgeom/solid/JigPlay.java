@@ -42,6 +42,9 @@ public final class JigPlay extends ValueAnswer {
                 .phrase("place", "at {station:brief}");
     }
 
+    private static final double LEAST_FIT_MM = 0.02;
+    private static final double GREATEST_FIT_MM = 0.05;
+
     private static final Form<JigPlay> FORM = Form.<JigPlay>of("jig-play")
             .fact("first", Kind.MM, "station of the first pin or end of the key", p -> p.x1)
             .fact("second", Kind.MM, "station of the second", p -> p.x2)
@@ -53,7 +56,9 @@ public final class JigPlay extends ValueAnswer {
             .phrase("wall", p -> p.pressed, ", pressed to one wall")
             .finds("play", "Jig located at {first:brief} and {second:brief}{wall}: turns by {angle:3} at most")
             .each("places", "{place}", "{worst:small} at most, u {uncertainty:small}")
-            .note("fit", "common practice: 0.02 to 0.05 mm of play slides without shake");
+            .fact("leastFit", Kind.MM, "play, common practice", p -> LEAST_FIT_MM)
+            .fact("greatestFit", Kind.MM, "play, common practice", p -> GREATEST_FIT_MM)
+            .note("fit", "common practice: a play of {leastFit:small} to {greatestFit:small} slides without shake");
 
     private final double x1;
     private final double p1;
@@ -71,50 +76,58 @@ public final class JigPlay extends ValueAnswer {
     }
 
     /**
-     * {@return the play of two pins}
+     * {@return two pins, or the two ends of a key, without play yet}
      *
-     * @param first station of the first pin from the nut
-     * @param firstPlay channel's width less the first pin's diameter, 0 or more
-     * @param second station of the second pin, more than the first
-     * @param secondPlay channel's width less the second pin's diameter, 0 or more
+     * @param first station of the first from the nut
+     * @param second station of the second, more than the first
      */
-    public static JigPlay pins(
-            Quantity<Length> first,
-            Quantity<Length> firstPlay,
-            Quantity<Length> second,
-            Quantity<Length> secondPlay) {
+    public static JigPlay at(Quantity<Length> first, Quantity<Length> second) {
         double from = LibraryUnits.mm(first, "first pin");
         double to = LibraryUnits.mm(second, "second pin");
         LengthStyle style = LengthStyle.of(first);
         if (!(to > from)) {
             throw LibraryUnits.refused("second pin", "more-than", "past the first at " + style.brief(from), second);
         }
-        return new JigPlay(
-                from,
-                LibraryUnits.mmNotNegative(firstPlay, "play of the first pin"),
-                to,
-                LibraryUnits.mmNotNegative(secondPlay, "play of the second pin"),
-                false,
-                style);
+        return new JigPlay(from, 0, to, 0, false, style);
     }
 
     /**
-     * {@return the play of two pins of one diameter in a channel}
+     * {@return a copy with the same play at both} Default: none.
      *
-     * @param channel as wide as drawn
-     * @param diameter of both pins, more than 0, no more than the channel's width
-     * @param first station of the first pin, all of it in the channel
-     * @param second station of the second pin, past the first, all of it in the channel
+     * @param ofBoth channel's width less the pin's diameter or the key's width, 0 or more
      */
-    public static JigPlay pins(
-            Channel channel, Quantity<Length> diameter, Quantity<Length> first, Quantity<Length> second) {
+    public JigPlay play(Quantity<Length> ofBoth) {
+        return play(ofBoth, ofBoth);
+    }
+
+    /**
+     * {@return a copy with another play at each}
+     *
+     * @param ofFirst channel's width less the first pin's diameter, 0 or more
+     * @param ofSecond channel's width less the second pin's diameter, 0 or more
+     */
+    public JigPlay play(Quantity<Length> ofFirst, Quantity<Length> ofSecond) {
+        return new JigPlay(
+                x1,
+                LibraryUnits.mmNotNegative(ofFirst, "play of the first pin"),
+                x2,
+                LibraryUnits.mmNotNegative(ofSecond, "play of the second pin"),
+                pressed,
+                style());
+    }
+
+    /**
+     * {@return a copy with the play that pins of one diameter have in a channel}
+     *
+     * @param channel as wide as drawn, both pins wholly in it
+     * @param diameter of both pins, more than 0, no more than the channel's width
+     */
+    public JigPlay pinsIn(Channel channel, Quantity<Length> diameter) {
         double wide = LibraryUnits.mmPositive(diameter, "pin's diameter");
-        LengthStyle style = Objects.requireNonNull(channel, "channel").style();
-        return pins(
-                first,
-                style.amount(playIn(channel, wide, first, "first pin", diameter)),
-                second,
-                style.amount(playIn(channel, wide, second, "second pin", diameter)));
+        Objects.requireNonNull(channel, "channel");
+        double first = playIn(channel, wide, "first pin", x1, diameter);
+        double second = playIn(channel, wide, "second pin", x2, diameter);
+        return new JigPlay(x1, first, x2, second, pressed, style());
     }
 
     /**
@@ -132,16 +145,14 @@ public final class JigPlay extends ValueAnswer {
         return new JigPlay(channel.startMm(), play, channel.endMm(), play, false, channel.style());
     }
 
-    private static double playIn(
-            Channel channel, double wide, Quantity<Length> station, String pin, Quantity<Length> diameter) {
-        double x = LibraryUnits.mm(station, pin);
+    private double playIn(Channel channel, double wide, String pin, double x, Quantity<Length> diameter) {
         if (!(x - wide / 2 >= channel.startMm() && x + wide / 2 <= channel.endMm())) {
             throw LibraryUnits.refused(
                     pin,
                     "range",
                     "all in the channel, from " + channel.style().brief(channel.startMm()) + " to "
                             + channel.style().brief(channel.endMm()),
-                    station);
+                    style().amount(x));
         }
         double play = channel.widthAtMm(x) - wide;
         if (!(play >= 0)) {

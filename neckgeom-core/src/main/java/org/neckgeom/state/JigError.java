@@ -34,6 +34,9 @@ import org.neckgeom.units.ShopUnit;
 @SuppressWarnings("exports") // JSpecify is for compilers only
 public final class JigError extends ValueAnswer {
 
+    /** Standard uncertainty of a scribed line's place, in mm: a default, common practice. */
+    public static final double DEFAULT_LINE_MM = 0.05;
+
     private static final Form<JigError> FORM = Form.<JigError>of("jig-error")
             .fact("name", Kind.NAME, "of the jig", e -> e.name)
             .fact("shift", Kind.MM, "at the station; positive: toward the treble side", e -> e.shift)
@@ -42,7 +45,10 @@ public final class JigError extends ValueAnswer {
             .factIfAny("uncertainty", Kind.AMOUNT, "standard uncertainty of the shift", JigError::ofTheShift)
             .phrase("side", e -> e.shift > 0, " toward the treble side")
             .phrase("side", e -> e.shift < 0, " toward the bass side")
-            .finds("assumed", e -> e.skewSpread == null && !e.isRead, "{name}: not turned over yet, u {uncertainty:small}")
+            .finds(
+                    "assumed",
+                    e -> e.skewSpread == null && !e.isRead,
+                    "{name}: not turned over yet, u {uncertainty:small}")
             .finds("off", "{name} off by {shift:size small}{side}, u {uncertainty:small}, at {station:brief}")
             .line("skew", "turned by", e -> e.skewSpread != null, "{skew:3}")
             .note("common", "every neck made on it has this same error: their scatter does not show it");
@@ -82,7 +88,8 @@ public final class JigError extends ValueAnswer {
      */
     public static JigError of(String name, ErrorDistribution<Length> spread) {
         Words.name(name, "a jig's name");
-        LengthStyle style = LengthStyle.ofUnit(Objects.requireNonNull(spread, "spread").unit());
+        LengthStyle style =
+                LengthStyle.ofUnit(Objects.requireNonNull(spread, "spread").unit());
         return new JigError(name, false, 0, 0, 0, spread, null, style);
     }
 
@@ -93,12 +100,10 @@ public final class JigError extends ValueAnswer {
      * @param station at which both lines were read
      * @param apart distance from the line scribed after turning to that before, positive where the first lies farther toward the
      *     treble side
-     * @param line standard uncertainty of the place of each line, more than 0
      */
-    public static JigError turnedOver(
-            String name, Quantity<Length> station, Quantity<Length> apart, Quantity<Length> line) {
+    public static JigError turnedOver(String name, Quantity<Length> station, Quantity<Length> apart) {
         Words.name(name, "a jig's name");
-        double u = LibraryUnits.mmPositive(line, "uncertainty of a line") / Math.sqrt(2);
+        double u = DEFAULT_LINE_MM / Math.sqrt(2);
         LengthStyle style = LengthStyle.of(apart);
         double half = LibraryUnits.mm(apart, "distance of the lines") / 2;
         double x = LibraryUnits.mm(station, "station");
@@ -106,7 +111,30 @@ public final class JigError extends ValueAnswer {
     }
 
     /**
-     * {@return this error with the lines read at a second station as well, as well as at the first: shift and skew}
+     * {@return a copy with its lines read better or worse} Default: 0.05 mm.
+     *
+     * @param ofALine standard uncertainty of the place of each line, more than 0
+     * @throws ArithmeticException if the jig was not turned over
+     */
+    public JigError standardUncertainty(Quantity<Length> ofALine) {
+        if (!isRead) {
+            throw NoAnswer.because("lines", "not-read", "a jig that was not turned over has no lines: give its spread");
+        }
+        double times = LibraryUnits.mmPositive(ofALine, "uncertainty of a line")
+                / (Math.sqrt(shiftSpread.libraryVariance()) * (skewSpread == null ? Math.sqrt(2) : 2));
+        return new JigError(
+                name,
+                true,
+                shift,
+                station,
+                skew,
+                shiftSpread.scaled(times),
+                skewSpread == null ? null : skewSpread.scaled(times),
+                style());
+    }
+
+    /**
+     * {@return this error with the lines read at a second station, as well as at the first: shift and skew}
      *
      * @param second another station
      * @param apart distance of the lines there, signed as at the first
@@ -114,7 +142,8 @@ public final class JigError extends ValueAnswer {
      */
     public JigError and(Quantity<Length> second, Quantity<Length> apart) {
         if (!isRead || skewSpread != null) {
-            throw NoAnswer.because("station", "second", "a second station follows the first: use turnedOver(...).and(...)");
+            throw NoAnswer.because(
+                    "station", "second", "a second station follows the first: use turnedOver(...).and(...)");
         }
         double x2 = LibraryUnits.mm(second, "second station");
         double half = LibraryUnits.mm(apart, "distance of the lines") / 2;

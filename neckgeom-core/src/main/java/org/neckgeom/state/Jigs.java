@@ -36,8 +36,8 @@ record Jigs(String label, Map<String, Located> byCut) {
             if (play.isPressed()) {
                 return off;
             }
-            return off.plus(Deviation.onLine(
-                    Deviation.of(pin("first")), first, Deviation.of(pin("second")), second, x));
+            return off.plus(
+                    Deviation.onLine(Deviation.of(pin("first")), first, Deviation.of(pin("second")), second, x));
         }
 
         List<Cause> plays() {
@@ -61,8 +61,7 @@ record Jigs(String label, Map<String, Located> byCut) {
         Located here = new Located(cut, jig, Objects.requireNonNull(play, "play"));
         for (Located other : byCut.values()) {
             if (!other.cut.equals(cut) && other.jig.name().equals(jig.name()) && !other.jig.equals(jig)) {
-                throw Refusal.of(
-                        "jig", "one-error", "have one error", "had two", "\"" + jig.name() + "\"");
+                throw Refusal.of("jig", "one-error", "have one error", "had two", "\"" + jig.name() + "\"");
             }
         }
         Map<String, Located> all = new TreeMap<>(byCut);
@@ -82,13 +81,15 @@ record Jigs(String label, Map<String, Located> byCut) {
         return label.isEmpty() ? cause : label + ": " + cause;
     }
 
-    @Nullable Located of(String cut) {
+    @Nullable
+    Located of(String cut) {
         return byCut.get(cut);
     }
 
     boolean isJig(String cause) {
-        return byCut.values().stream().flatMap(l -> l.jig.causes().stream()).anyMatch(c -> c.name()
-                .equals(cause));
+        return byCut.values().stream()
+                .flatMap(l -> l.jig.causes().stream())
+                .anyMatch(c -> c.name().equals(cause));
     }
 
     /** The errors of its jigs, each once, and the plays of each cut. */

@@ -377,7 +377,8 @@ public final class NeckErrors extends ValueAnswer {
             for (Cause cause : one.causes()) {
                 Cause before = all.put(cause.name(), cause);
                 if (before != null && !(one.isShared(cause.name()) && before.equals(cause))) {
-                    throw Refusal.of("necks", "distinct", "share no cause but that of one jig or calliper", cause.name());
+                    throw Refusal.of(
+                            "necks", "distinct", "share no cause but that of one jig or calliper", cause.name());
                 }
             }
         }

@@ -37,20 +37,18 @@ public final class TangBow extends ValueAnswer {
             .fact("mostShare", Kind.RATIO, "of it that is not crushed", b -> b.most)
             .fact("least", Kind.MM, "back-bow; estimate", b -> b.mm(b.least))
             .fact("most", Kind.MM, "back-bow; estimate", b -> b.mm(b.most))
-            .fact("isFitted", Kind.FLAG, "whether a fretted neck was read", b -> b.least == b.most)
+            .fact("isFitted", Kind.FLAG, "whether a fretted neck was read", TangBow::isFitted)
             .finds(
                     "fitted",
-                    b -> b.least == b.most,
+                    TangBow::isFitted,
                     "Tangs {interference:text} wider than their slots: back-bow {least:text} (fitted)")
             .finds(
                     "estimate",
                     "Tangs {interference:text} wider than their slots: back-bow {least:text} to {most:text} (estimate)")
             .line("slot", "slots", "{slotDepth:brief} deep")
-            .line("share", "not crushed", "{leastShare:..2} to {mostShare:..2} of it")
-            .note(
-                    "fit",
-                    b -> b.least != b.most,
-                    "from memory: read one fretted neck, then ask again with .fitted(...)");
+            .line("fitted", "not crushed", TangBow::isFitted, "{leastShare:..2} of it")
+            .line("share", "not crushed", b -> !b.isFitted(), "{leastShare:..2} to {mostShare:..2} of it")
+            .note("fit", b -> !b.isFitted(), "from memory: read one fretted neck, then ask again with .fitted(...)");
 
     private final Neck neck;
     private final double interference;
@@ -137,6 +135,10 @@ public final class TangBow extends ValueAnswer {
     /** {@return the back-bow, from the least share to the most; estimate} */
     public Interval<Length> backBow() {
         return Interval.of(style().amount(mm(least)), style().amount(mm(most)));
+    }
+
+    private boolean isFitted() {
+        return least == most;
     }
 
     private double mm(double share) {

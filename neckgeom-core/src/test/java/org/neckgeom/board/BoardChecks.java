@@ -114,7 +114,8 @@ public final class BoardChecks {
                         FretBend.of(crowned, 5, mm(254)).gap().libraryValue(),
                         0.003)
                 .of("FretBend.gap");
-        GlueClamps clamps = GlueClamps.of(mm(440), mm(43), mm(56)).each(newton(1500));
+        // 43 wide at the nut, 56 at the body joint, which lies at 440.
+        GlueClamps clamps = GlueClamps.of(plain.scale(mm(880)).bodyAtFret(12)).each(newton(1500));
         checks.check("force on a glued board, 0.7 MPa", Source.SCRIPT, PRACTICE, Status.PRACTICE, "N")
                 .relative(PracticeFigures.of("Q10"), clamps.force().libraryValue(), 1e-8)
                 .of("GlueClamps.force");

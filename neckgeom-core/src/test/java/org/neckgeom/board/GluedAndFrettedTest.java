@@ -8,15 +8,24 @@ import static org.neckgeom.units.ShopUnits.newton;
 
 import org.junit.jupiter.api.Test;
 import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Fingerboard;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.units.ShopUnit;
 
 /** Clamps of a board and bend of its frets. Figures in BoardChecks. */
 class GluedAndFrettedTest {
 
+    /** 43 wide at the nut, 56 at the body joint, which lies at 440. */
+    private static final Neck BOARD = Neck.named("board")
+            .scale(mm(880))
+            .fingerboard(Fingerboard.tapered(mm(43), mm(56)))
+            .back(BackProfile.between(mm(21), mm(21)))
+            .bodyAtFret(12);
+
     @Test
     void clamps_areCountedByForceAndByTheCaul() {
-        GlueClamps clamps = GlueClamps.of(mm(440), mm(43), mm(56));
+        GlueClamps clamps = GlueClamps.of(BOARD);
 
         assertThat(clamps.count()).isEmpty();
         assertThat(clamps.each(newton(15246)).count()).hasValue(1);
@@ -38,11 +47,9 @@ class GluedAndFrettedTest {
 
     @Test
     void clamps_refuseWhatCannotBe() {
-        assertThatThrownBy(() -> GlueClamps.of(mm(0), mm(43), mm(56)))
-                .hasMessageContaining("length must be more than 0");
-        assertThatThrownBy(() -> GlueClamps.of(mm(440), mm(43), mm(56)).each(newton(0)))
+        assertThatThrownBy(() -> GlueClamps.of(BOARD).each(newton(0)))
                 .hasMessageContaining("force of a clamp must be more than 0 N");
-        assertThatThrownBy(() -> GlueClamps.of(mm(440), mm(43), mm(56)).pressure(ShopUnit.MEGAPASCAL.of(-1)))
+        assertThatThrownBy(() -> GlueClamps.of(BOARD).pressure(ShopUnit.MEGAPASCAL.of(-1)))
                 .hasMessageContaining("pressure must be more than 0");
     }
 

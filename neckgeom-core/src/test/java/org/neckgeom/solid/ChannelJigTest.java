@@ -64,9 +64,8 @@ class ChannelJigTest {
     void sideProfile_isTheDepthLessWhatTheBushTakes() {
         // Straight from 14.8 at fret 1 to 18 at fret 12: the edge lies g/cos of its slope inside.
         Neck neck = plain();
-        ChannelJig jig = jig(ChannelJig.Cut.SIDE_PROFILE, neck)
-                .guided(mm(16), mm(12))
-                .at(List.of(mm(100), mm(300)));
+        ChannelJig jig =
+                jig(ChannelJig.Cut.SIDE_PROFILE, neck).guided(mm(16), mm(12)).at(List.of(mm(100), mm(300)));
         double slope = (neck.backDepthAtMm(300) - neck.backDepthAtMm(100)) / 200;
 
         assertThat(jig.points()).hasSize(2);
@@ -124,7 +123,7 @@ class ChannelJigTest {
                 .orElseThrow()
                 .posts(TunerPost.at(mm(40)).aside(mm(-20)), TunerPost.at(mm(90)).aside(mm(22))));
         ChannelJig jig = jig(ChannelJig.Cut.HEAD, neck)
-                .located(JigPlay.pins(mm(10), mm(0.05), mm(380), mm(0.05)))
+                .located(JigPlay.at(mm(10), mm(380)).play(mm(0.05)))
                 .guided(mm(16), mm(12));
 
         assertThat(jig.names())
@@ -139,12 +138,16 @@ class ChannelJigTest {
     @Test
     void hollowTighterThanTheCutter_isNoted() {
         Neck neck = SampleNecks.octaveMandolin();
-        NeckSolid solid = NeckSolid.of(neck.back(neck.back()
-                .heelTransition(HeelTransition.from(mm(240), mm(20)).slope(deg(60)))));
+        NeckSolid solid = NeckSolid.of(neck.back(
+                neck.back().heelTransition(HeelTransition.from(mm(240), mm(20)).slope(deg(60)))));
 
-        assertThat(ChannelJig.of(ChannelJig.Cut.SIDE_PROFILE, solid).guided(mm(50), mm(44)).toString())
+        assertThat(ChannelJig.of(ChannelJig.Cut.SIDE_PROFILE, solid)
+                        .guided(mm(50), mm(44))
+                        .toString())
                 .contains("too wide for the heel's curve");
-        assertThat(ChannelJig.of(ChannelJig.Cut.SIDE_PROFILE, solid).guided(mm(16), mm(12)).toString())
+        assertThat(ChannelJig.of(ChannelJig.Cut.SIDE_PROFILE, solid)
+                        .guided(mm(16), mm(12))
+                        .toString())
                 .doesNotContain("too wide");
     }
 
@@ -155,14 +158,17 @@ class ChannelJigTest {
                 .fingerboard(Fingerboard.tapered(mm(43), mm(56)))
                 .back(BackProfile.between(mm(21), mm(21)));
 
-        assertThatThrownBy(() -> jig(ChannelJig.Cut.TAPER, bare)).hasMessageContaining("has no channel for a jig in the channel");
+        assertThatThrownBy(() -> jig(ChannelJig.Cut.TAPER, bare))
+                .hasMessageContaining("has no channel for a jig in the channel");
         assertThatThrownBy(() -> jig(ChannelJig.Cut.HEEL, plain())).hasMessageContaining("has no heel for a heel jig");
-        assertThatThrownBy(() -> jig(ChannelJig.Cut.HEAD, plain())).hasMessageContaining("has no head for a head template");
+        assertThatThrownBy(() -> jig(ChannelJig.Cut.HEAD, plain()))
+                .hasMessageContaining("has no head for a head template");
         assertThatThrownBy(() -> jig(ChannelJig.Cut.TAPER, plain()).guided(mm(10), mm(12)))
                 .hasMessageContaining("bush's diameter must be the cutter's 12 mm or more, but was 10 mm");
         assertThatThrownBy(() -> jig(ChannelJig.Cut.TAPER, plain()).at(List.of(mm(-5))))
                 .hasMessageContaining("station must be from 0 mm to 450 mm, but was -5 mm");
-        assertThatThrownBy(() -> jig(ChannelJig.Cut.TAPER, plain()).at(List.of())).hasMessageContaining("one or more");
+        assertThatThrownBy(() -> jig(ChannelJig.Cut.TAPER, plain()).at(List.of()))
+                .hasMessageContaining("one or more");
         assertThatThrownBy(() -> jig(ChannelJig.Cut.FRETTING, plain()).at(List.of(mm(5))))
                 .hasMessageContaining("its stations cannot be given");
     }
@@ -177,14 +183,17 @@ class ChannelJigTest {
         assertThat(key.worstAngle().libraryValue()).isCloseTo(Math.atan(0.05 / channel.lengthMm()), within(1e-12));
         assertThat(key.pressed().uncertaintyAt(mm(100)).libraryValue()).isZero();
         assertThat(key.pressed().worstAt(mm(-180)).libraryValue()).isCloseTo(0.025, within(1e-12));
-        assertThat(JigPlay.pins(channel, mm(width - 0.05), mm(20), mm(370)).firstPlay().libraryValue())
+        assertThat(JigPlay.at(mm(20), mm(370))
+                        .pinsIn(channel, mm(width - 0.05))
+                        .firstPlay()
+                        .libraryValue())
                 .isCloseTo(0.05, within(1e-12));
     }
 
     @Test
     void play_uncertaintyIsThatOfDraws() {
         SplittableRandom random = new SplittableRandom(233);
-        JigPlay play = JigPlay.pins(mm(10), mm(0.05), mm(110), mm(0.08));
+        JigPlay play = JigPlay.at(mm(10), mm(110)).play(mm(0.05), mm(0.08));
         double sum = 0;
         double most = 0;
         int draws = 200_000;
@@ -196,7 +205,8 @@ class ChannelJigTest {
             most = Math.max(most, Math.abs(off));
         }
 
-        assertThat(Math.sqrt(sum / draws)).isCloseTo(play.uncertaintyAt(mm(-180)).libraryValue(), within(0.0005));
+        assertThat(Math.sqrt(sum / draws))
+                .isCloseTo(play.uncertaintyAt(mm(-180)).libraryValue(), within(0.0005));
         assertThat(most).isCloseTo(play.worstAt(mm(-180)).libraryValue(), within(0.002));
     }
 
@@ -204,12 +214,13 @@ class ChannelJigTest {
     void play_refusesWhatCannotBe() {
         Channel channel = plain().channel().orElseThrow();
 
-        assertThatThrownBy(() -> JigPlay.key(channel, mm(7))).hasMessageContaining("key's width must be no more than the channel's width");
-        assertThatThrownBy(() -> JigPlay.pins(channel, mm(5.9), mm(-20), mm(300)))
+        assertThatThrownBy(() -> JigPlay.key(channel, mm(7)))
+                .hasMessageContaining("key's width must be no more than the channel's width");
+        assertThatThrownBy(() -> JigPlay.at(mm(-20), mm(300)).pinsIn(channel, mm(5.9)))
                 .hasMessageContaining("first pin must be all in the channel");
-        assertThatThrownBy(() -> JigPlay.pins(mm(20), mm(0.05), mm(20), mm(0.05)))
+        assertThatThrownBy(() -> JigPlay.at(mm(20), mm(20)).play(mm(0.05)))
                 .hasMessageContaining("second pin must be past the first at 20 mm, but was 20 mm");
-        assertThatThrownBy(() -> JigPlay.pins(mm(20), mm(-0.05), mm(80), mm(0.05)))
+        assertThatThrownBy(() -> JigPlay.at(mm(20), mm(80)).play(mm(-0.05), mm(0.05)))
                 .hasMessageContaining("play of the first pin must be 0 mm or more");
     }
 }

@@ -42,7 +42,7 @@ public final class SolidChecks {
         Check worst = checks.check("worst offset by play of pins", Source.SCRIPT, from, Status.EXACT, "mm");
         double[][] pins = {{20, 380, 500}, {10, 110, -180}, {10, 380, -180}, {20, 380, 200}};
         for (int i = 0; i < pins.length; i++) {
-            JigPlay play = JigPlay.pins(mm(pins[i][0]), mm(0.05), mm(pins[i][1]), mm(0.05));
+            JigPlay play = JigPlay.at(mm(pins[i][0]), mm(pins[i][1])).play(mm(0.05));
             u.relative(
                     PracticeFigures.of("J" + (i + 1) + "a"),
                     play.uncertaintyAt(mm(pins[i][2])).libraryValue(),
@@ -57,7 +57,7 @@ public final class SolidChecks {
         Check angle = checks.check("worst angle by play of pins", Source.SCRIPT, from, Status.EXACT, "deg");
         angle.of("JigPlay.worstAngle");
         for (int i = 0; i < 2; i++) {
-            JigPlay play = JigPlay.pins(mm(0), mm(0.05), mm(i == 0 ? 100 : 360), mm(0.05));
+            JigPlay play = JigPlay.at(mm(0), mm(i == 0 ? 100 : 360)).play(mm(0.05));
             angle.relative(
                     PracticeFigures.of("J" + (i + 5)),
                     Math.toDegrees(play.worstAngle().libraryValue()),

@@ -14,13 +14,12 @@ import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.solid.JigPlay;
-import org.neckgeom.units.ShopUnits;
 
 /** A jig's error is one draw for all its necks, its play a new one each time. The document's figures are in StateChecks. */
 class JigErrorTest {
 
-    private static final JigPlay PLAY = JigPlay.pins(mm(20), mm(0.05), mm(280), mm(0.05));
-    private static final JigError ERROR = JigError.turnedOver("taper jig", mm(150), mm(0.34), mm(0.05));
+    private static final JigPlay PLAY = JigPlay.at(mm(20), mm(280)).play(mm(0.05));
+    private static final JigError ERROR = JigError.turnedOver("taper jig", mm(150), mm(0.34));
 
     private static NeckErrors neck(int number) {
         return NeckErrors.of(SampleNecks.octaveMandolin())
@@ -44,14 +43,18 @@ class JigErrorTest {
         double play = PLAY.uncertaintyAt(mm(200)).libraryValue();
 
         assertThat(off.libraryValue()).isCloseTo(0.17, within(1e-12));
-        assertThat(off.libraryUncertainty()).isCloseTo(Math.sqrt(0.05 * 0.05 / 2 + play * play + cut * cut), within(1e-9));
+        assertThat(off.libraryUncertainty())
+                .isCloseTo(Math.sqrt(0.05 * 0.05 / 2 + play * play + cut * cut), within(1e-9));
         assertThat(errors.causes()).noneMatch(c -> c.name().startsWith("side taper near"));
-        assertThat(errors.causes()).filteredOn(c -> c.step().equals("taper jig")).hasSize(1);
+        assertThat(errors.causes())
+                .filteredOn(c -> c.step().equals("taper jig"))
+                .hasSize(1);
     }
 
     @Test
     void meanOfManyNecks_keepsTheJigsError() {
-        List<NeckErrors> necks = IntStream.rangeClosed(1, 9).mapToObj(JigErrorTest::neck).toList();
+        List<NeckErrors> necks =
+                IntStream.rangeClosed(1, 9).mapToObj(JigErrorTest::neck).toList();
         NeckState state = NeckErrors.together(necks);
         Deviation mean = Deviation.none();
         for (NeckErrors one : necks) {
@@ -64,7 +67,11 @@ class JigErrorTest {
         assertThat(Math.pow(known(state, mean).libraryUncertainty(), 2)).isCloseTo(jig + (all - jig) / 9, within(1e-9));
         // Between two necks the jig cancels.
         assertThat(Math.pow(
-                        known(state, necks.get(0).woodEachSide(mm(200)).minus(necks.get(1).woodEachSide(mm(200))))
+                        known(
+                                        state,
+                                        necks.get(0)
+                                                .woodEachSide(mm(200))
+                                                .minus(necks.get(1).woodEachSide(mm(200))))
                                 .libraryUncertainty(),
                         2))
                 .isCloseTo(2 * (all - jig), within(1e-9));
@@ -75,8 +82,8 @@ class JigErrorTest {
         NeckErrors first = neck(1);
         NeckErrors second = neck(2);
         NeckState state = NeckErrors.together(List.of(first, second));
-        NeckState read = state.read(new NeckReading(
-                "sides", first.woodEachSide(mm(200)), Estimate.of(mm(0.27), mm(1e-6))));
+        NeckState read =
+                state.read(new NeckReading("sides", first.woodEachSide(mm(200)), Estimate.of(mm(0.27), mm(1e-6))));
         double jig = 0.05 * 0.05 / 2;
         double all = Math.pow(known(state, first.woodEachSide(mm(200))).libraryUncertainty(), 2);
 
@@ -97,8 +104,24 @@ class JigErrorTest {
         assertThat(line.at(mm(550)).libraryUncertainty())
                 .isCloseTo(0.05 / Math.sqrt(2) * Math.hypot(2, 1), within(1e-12));
         NeckErrors errors = NeckErrors.of(SampleNecks.octaveMandolin()).heelOn(line, PLAY);
-        assertThat(errors.causes()).filteredOn(c -> c.step().equals("taper jig")).hasSize(2);
+        assertThat(errors.causes())
+                .filteredOn(c -> c.step().equals("taper jig"))
+                .hasSize(2);
         assertThat(errors.stringLine().coefficient("taper jig")).isEqualTo(-1);
+    }
+
+    @Test
+    void linesReadBetter_scaleEveryUncertainty() {
+        JigError line = ERROR.and(mm(350), mm(-0.1));
+
+        assertThat(line.standardUncertainty(mm(0.02)).at(mm(550)).libraryUncertainty())
+                .isCloseTo(
+                        ERROR.standardUncertainty(mm(0.02))
+                                .and(mm(350), mm(-0.1))
+                                .at(mm(550))
+                                .libraryUncertainty(),
+                        within(1e-12))
+                .isCloseTo(0.02 / Math.sqrt(2) * Math.hypot(2, 1), within(1e-12));
     }
 
     @Test
@@ -114,7 +137,9 @@ class JigErrorTest {
                 .sideTaperOn(ERROR, PLAY)
                 .heelOn(ERROR, PLAY);
 
-        assertThat(errors.causes()).filteredOn(c -> c.name().equals("taper jig")).hasSize(1);
+        assertThat(errors.causes())
+                .filteredOn(c -> c.name().equals("taper jig"))
+                .hasSize(1);
         assertThat(errors.heel(mm(200)).minus(errors.sideTaper(mm(200))).coefficient("taper jig"))
                 .isZero();
     }
@@ -124,13 +149,17 @@ class JigErrorTest {
         JigError other = JigError.of("taper jig", ErrorDistribution.normal(mm(0.1)));
         List<NeckErrors> same = new ArrayList<>(List.of(neck(1), neck(1)));
 
-        assertThatThrownBy(() -> NeckErrors.of(SampleNecks.octaveMandolin()).sideTaperOn(ERROR, PLAY).heelOn(other, PLAY))
+        assertThatThrownBy(() -> NeckErrors.of(SampleNecks.octaveMandolin())
+                        .sideTaperOn(ERROR, PLAY)
+                        .heelOn(other, PLAY))
                 .hasMessageContaining("jig must have one error, but had two \"taper jig\"");
-        assertThatThrownBy(() -> NeckErrors.together(same)).hasMessageContaining("necks must share no cause but that of one jig");
+        assertThatThrownBy(() -> NeckErrors.together(same))
+                .hasMessageContaining("necks must share no cause but that of one jig");
         assertThatThrownBy(() -> NeckErrors.together(List.of())).hasMessageContaining("necks must be one or more");
-        assertThatThrownBy(() -> ERROR.and(mm(150), mm(0.1))).hasMessageContaining("second station must be another than the first");
+        assertThatThrownBy(() -> ERROR.and(mm(150), mm(0.1)))
+                .hasMessageContaining("second station must be another than the first");
         assertThatThrownBy(() -> other.and(mm(150), mm(0.1))).isInstanceOf(ArithmeticException.class);
-        assertThatThrownBy(() -> JigError.turnedOver("jig", mm(1), mm(1), ShopUnits.mm(0)))
+        assertThatThrownBy(() -> JigError.turnedOver("jig", mm(1), mm(1)).standardUncertainty(mm(0)))
                 .hasMessageContaining("uncertainty of a line must be more than 0 mm");
     }
 }

@@ -26,7 +26,7 @@ public final class StateChecks {
     }
 
     private static void tables(Checks checks) {
-        JigError turned = JigError.turnedOver("jig", mm(100), mm(0.34), mm(0.05));
+        JigError turned = JigError.turnedOver("jig", mm(100), mm(0.34));
         checks.check("jig turned over, lines 0.34 apart", Source.SCRIPT, "practice-2-figures.csv", Status.EXACT, "mm")
                 .relative(PracticeFigures.of("J9"), turned.at(mm(100)).libraryValue(), 1e-8)
                 .of("JigError.at");
