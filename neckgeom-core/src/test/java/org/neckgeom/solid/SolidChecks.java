@@ -72,7 +72,7 @@ public final class SolidChecks {
             double plain = PracticeFigures.of("J7_" + x);
             // The script's table takes g across the neck; its J8 is what measuring it square to the edge takes off.
             taper.figure(plain, edge, 2.1e-4);
-            square.figure(PracticeFigures.of("J8"), plain - edge, 1e-8);
+            square.figure(PracticeFigures.of("J8"), plain - edge, 1e-7);
         }
         taper.of("ChannelJig.inside");
         square.of("ChannelJig.inside");
