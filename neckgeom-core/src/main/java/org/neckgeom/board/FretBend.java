@@ -69,7 +69,8 @@ public final class FretBend extends ValueAnswer {
      * @param wireRadius to which the wire is bent, more than half the board's width there
      */
     public static FretBend of(Neck neck, int fret, Quantity<Length> wireRadius) {
-        if (fret < 1 || fret > Objects.requireNonNull(neck, "neck").frets()) {
+        Objects.requireNonNull(neck, "neck");
+        if (fret < 1 || fret > neck.frets()) {
             throw Refusal.of("fret", "range", "be from 1 to " + neck.frets(), fret);
         }
         double wire = LibraryUnits.mmPositive(wireRadius, "wire's radius");

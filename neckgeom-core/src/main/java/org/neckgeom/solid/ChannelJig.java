@@ -7,6 +7,7 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.channel.JigPlay;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
@@ -83,7 +84,7 @@ public final class ChannelJig extends ValueAnswer {
                     "places",
                     "{name}",
                     "along {along:text}, across {across:text}, height {height:text}{play}",
-                    16,
+                    10,
                     "and {more} more")
             .line("inside", "edges", j -> j.inside > 0, "{inside:brief} inside the wanted line")
             .note(
@@ -255,7 +256,7 @@ public final class ChannelJig extends ValueAnswer {
     }
 
     private void add(List<Place> all, String name, double along, double across, double height) {
-        double worst = play == null ? Double.NaN : play.worstMm(along);
+        double worst = play == null ? Double.NaN : play.worstAt(style().amount(along)).libraryValue();
         all.add(new Place(name, new Point(along + 0.0, across + 0.0, height + 0.0), worst));
     }
 

@@ -29,7 +29,7 @@ import org.neckgeom.units.ShopUnit;
  * distances d1 and d2, it is {@code (d1 + d2)/2} midway and turns by {@code (d2 - d1)/(x2 - x1)}: those two are independent.
  * Exact; the play between the two scribings is in the lines' uncertainty.
  *
- * @see NeckErrors#sideTaperOn(JigError, org.neckgeom.solid.JigPlay)
+ * @see NeckErrors#sideTaperOn(JigError, org.neckgeom.channel.JigPlay)
  */
 @SuppressWarnings("exports") // JSpecify is for compilers only
 public final class JigError extends ValueAnswer {

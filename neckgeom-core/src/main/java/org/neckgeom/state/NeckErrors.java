@@ -20,7 +20,7 @@ import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.Neck;
-import org.neckgeom.solid.JigPlay;
+import org.neckgeom.channel.JigPlay;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
@@ -374,7 +374,7 @@ public final class NeckErrors extends ValueAnswer {
     public static NeckState together(List<NeckErrors> necks) {
         Map<String, Cause> all = new LinkedHashMap<>();
         for (NeckErrors one : Objects.requireNonNull(necks, "necks")) {
-            for (Cause cause : one.causes()) {
+            for (Cause cause : Objects.requireNonNull(one, "necks").causes()) {
                 Cause before = all.put(cause.name(), cause);
                 if (before != null && !(one.isShared(cause.name()) && before.equals(cause))) {
                     throw Refusal.of(

@@ -107,7 +107,7 @@ import org.neckgeom.solid.ChannelJig;
 import org.neckgeom.solid.CuttingList;
 import org.neckgeom.solid.FloorThickness;
 import org.neckgeom.solid.HeadSolid;
-import org.neckgeom.solid.JigPlay;
+import org.neckgeom.channel.JigPlay;
 import org.neckgeom.solid.NeckSolid;
 import org.neckgeom.solid.OnePieceHead;
 import org.neckgeom.solid.ToolPath;

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.channel.JigPlay;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Channel;

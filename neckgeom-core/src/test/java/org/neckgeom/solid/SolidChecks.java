@@ -10,6 +10,7 @@ import org.hipparchus.dfp.Dfp;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
+import org.neckgeom.channel.JigPlay;
 import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Channel;

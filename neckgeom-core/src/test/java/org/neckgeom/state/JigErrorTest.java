@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
-import org.neckgeom.solid.JigPlay;
+import org.neckgeom.channel.JigPlay;
 
 /** A jig's error is one draw for all its necks, its play a new one each time. The document's figures are in StateChecks. */
 class JigErrorTest {

@@ -1,4 +1,4 @@
-package org.neckgeom.solid;
+package org.neckgeom.channel;
 
 import java.util.List;
 import java.util.Objects;
