@@ -256,7 +256,8 @@ public final class ChannelJig extends ValueAnswer {
     }
 
     private void add(List<Place> all, String name, double along, double across, double height) {
-        double worst = play == null ? Double.NaN : play.worstAt(style().amount(along)).libraryValue();
+        double worst =
+                play == null ? Double.NaN : play.worstAt(style().amount(along)).libraryValue();
         all.add(new Place(name, new Point(along + 0.0, across + 0.0, height + 0.0), worst));
     }
 

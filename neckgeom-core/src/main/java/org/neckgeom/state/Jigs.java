@@ -7,9 +7,9 @@ import java.util.Objects;
 import java.util.TreeMap;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.channel.JigPlay;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.measure.ErrorDistribution;
-import org.neckgeom.channel.JigPlay;
 import org.neckgeom.units.Amount;
 
 /**

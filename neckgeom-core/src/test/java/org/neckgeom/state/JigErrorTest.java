@@ -10,10 +10,10 @@ import java.util.List;
 import java.util.stream.IntStream;
 import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.channel.JigPlay;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
-import org.neckgeom.channel.JigPlay;
 
 /** A jig's error is one draw for all its necks, its play a new one each time. The document's figures are in StateChecks. */
 class JigErrorTest {
