@@ -447,7 +447,7 @@ public final class NeckSolid extends ValueAnswer {
     }
 
     /** How far the mating face comes nearer the nut per mm below the glue face. */
-    private double lean() {
+    double lean() {
         Direction out = matingFace().normal();
         return out.z() / -out.x() + 0.0;
     }

@@ -3,6 +3,7 @@ package org.neckgeom.state;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
@@ -155,6 +156,15 @@ public final class Deviation extends ValueAnswer {
 
     Deviation plusMm(double known) {
         return new Deviation(constant + known, names, coefficients);
+    }
+
+    /** The same of causes that have other names, no two the same. */
+    Deviation renamed(UnaryOperator<String> name) {
+        Deviation all = new Deviation(constant, new String[0], new double[0]);
+        for (int i = 0; i < names.length; i++) {
+            all = all.plus(of(name.apply(names[i])).times(coefficients[i]));
+        }
+        return all;
     }
 
     /** {@return the constant in mm: what is known} */

@@ -1,7 +1,9 @@
 package org.neckgeom.state;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
@@ -9,7 +11,9 @@ import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.budget.Workmanship;
+import org.neckgeom.channel.JigPlay;
 import org.neckgeom.channel.SlotPlace;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
@@ -18,6 +22,7 @@ import org.neckgeom.measure.Estimate;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.stock.Blank;
+import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LibraryUnits;
 
@@ -35,6 +40,7 @@ import org.neckgeom.units.LibraryUnits;
  *            -s e(x) + what is left open       e(x) the offset as read on the neck
  * heel, side taper                                            base + its line between two stations + its cut
  *   base     the channel, or an edge: s W(x)/2 the same, -s W(x)/2 the opposite edge
+ *   on a jig in the channel: channel + the jig's error + its play on a line between its pins + its cut
  * fingerboard                                                 channel + its line between two stations
  * body       heel + turn of the joint
  * string line at the bridge    fingerboard - body
@@ -114,6 +120,8 @@ public final class NeckErrors extends ValueAnswer {
     private static final String WIDTH = "blank width";
     private static final String CENTRING = "centring of the channel";
     private static final String SKEW = "skew of the channel";
+    private static final String HEEL = "heel";
+    private static final String TAPER = "side taper";
     private static final String CALLIPER = "zero of the calliper";
 
     private static final Form<NeckErrors> FORM = Form.<NeckErrors>of("neck-errors")
@@ -134,6 +142,7 @@ public final class NeckErrors extends ValueAnswer {
     private final @Nullable ErrorDistribution<Angle> skew;
     private final @Nullable ErrorDistribution<Length> zero;
     private final @Nullable Slot slot;
+    private final Jigs jigs;
 
     /**
      * Where the slot runs.
@@ -179,7 +188,8 @@ public final class NeckErrors extends ValueAnswer {
             double centredAt,
             @Nullable ErrorDistribution<Angle> skew,
             @Nullable ErrorDistribution<Length> zero,
-            @Nullable Slot slot) {
+            @Nullable Slot slot,
+            Jigs jigs) {
         super(FORM, design.style());
         this.design = design;
         this.work = Objects.requireNonNull(work, "workmanship");
@@ -190,6 +200,7 @@ public final class NeckErrors extends ValueAnswer {
         this.skew = skew;
         this.zero = zero;
         this.slot = slot;
+        this.jigs = jigs;
     }
 
     /**
@@ -208,7 +219,8 @@ public final class NeckErrors extends ValueAnswer {
                 CENTRED_AT * design.bodyJointMm(),
                 null,
                 null,
-                null);
+                null,
+                Jigs.NONE);
     }
 
     /**
@@ -217,7 +229,7 @@ public final class NeckErrors extends ValueAnswer {
      * @param its how well each kind of step is done
      */
     public NeckErrors with(Workmanship its) {
-        return new NeckErrors(design, its, located, guide, alongTreble, centredAt, skew, zero, slot);
+        return new NeckErrors(design, its, located, guide, alongTreble, centredAt, skew, zero, slot, jigs);
     }
 
     /**
@@ -226,7 +238,7 @@ public final class NeckErrors extends ValueAnswer {
      * @param on what they are located on
      */
     public NeckErrors locatedOn(Located on) {
-        return new NeckErrors(design, work, on, guide, alongTreble, centredAt, skew, zero, slot);
+        return new NeckErrors(design, work, on, guide, alongTreble, centredAt, skew, zero, slot, jigs);
     }
 
     /**
@@ -235,12 +247,12 @@ public final class NeckErrors extends ValueAnswer {
      * @param by what guides it
      */
     public NeckErrors guidedBy(Guide by) {
-        return new NeckErrors(design, work, located, by, alongTreble, centredAt, skew, zero, slot);
+        return new NeckErrors(design, work, located, by, alongTreble, centredAt, skew, zero, slot, jigs);
     }
 
     /** {@return the same neck with its channel cut along the bass edge of the blank instead of the treble edge} */
     public NeckErrors alongTheBassEdge() {
-        return new NeckErrors(design, work, located, guide, false, centredAt, skew, zero, slot);
+        return new NeckErrors(design, work, located, guide, false, centredAt, skew, zero, slot, jigs);
     }
 
     /**
@@ -250,7 +262,7 @@ public final class NeckErrors extends ValueAnswer {
      */
     public NeckErrors centredAt(Quantity<Length> station) {
         return new NeckErrors(
-                design, work, located, guide, alongTreble, LibraryUnits.mm(station, "station"), skew, zero, slot);
+                design, work, located, guide, alongTreble, LibraryUnits.mm(station, "station"), skew, zero, slot, jigs);
     }
 
     /**
@@ -268,7 +280,8 @@ public final class NeckErrors extends ValueAnswer {
                 centredAt,
                 Objects.requireNonNull(spread, "skew"),
                 zero,
-                slot);
+                slot,
+                jigs);
     }
 
     /**
@@ -286,7 +299,8 @@ public final class NeckErrors extends ValueAnswer {
                 centredAt,
                 skew,
                 Objects.requireNonNull(spread, "zero"),
-                slot);
+                slot,
+                jigs);
     }
 
     /**
@@ -311,7 +325,83 @@ public final class NeckErrors extends ValueAnswer {
 
     private NeckErrors slot(SlotPlace place, Blank blank, boolean onTheNeck) {
         Slot runs = new Slot(Objects.requireNonNull(place, "place"), Objects.requireNonNull(blank, "blank"), onTheNeck);
-        return new NeckErrors(design, work, located, guide, alongTreble, centredAt, skew, zero, runs);
+        return new NeckErrors(design, work, located, guide, alongTreble, centredAt, skew, zero, runs, jigs);
+    }
+
+    /**
+     * {@return the same neck with its sides tapered on a jig that sits in its channel: the jig's error, common to every neck made on
+     * it, and its play, new each time, are there instead of the locating error}
+     *
+     * @param jig its error
+     * @param play of its key or pins in this neck's channel; pressed to one wall the jig is cut for its shift, and adds none
+     * @throws IllegalArgumentException if the heel is made on a jig of that name with another error
+     */
+    public NeckErrors sideTaperOn(JigError jig, JigPlay play) {
+        return on(jigs.with(TAPER, jig, play));
+    }
+
+    /**
+     * {@return the same neck with its heel cut on a jig that sits in its channel: as for {@link #sideTaperOn}}
+     *
+     * @param jig its error
+     * @param play of its key or pins in this neck's channel; pressed to one wall the jig is cut for its shift, and adds none
+     * @throws IllegalArgumentException if the sides are tapered on a jig of that name with another error
+     */
+    public NeckErrors heelOn(JigError jig, JigPlay play) {
+        return on(jigs.with(HEEL, jig, play));
+    }
+
+    /**
+     * {@return the same neck as one of several in one state: its causes have this label before their names, but for the errors of
+     * jigs and the calliper's zero, which the necks share}
+     *
+     * @param label of the neck, no two necks the same
+     */
+    public NeckErrors labelled(String label) {
+        return on(jigs.label(Words.name(label, "a neck's label")));
+    }
+
+    private NeckErrors on(Jigs other) {
+        return new NeckErrors(design, work, located, guide, alongTreble, centredAt, skew, zero, slot, other);
+    }
+
+    /**
+     * {@return the state of several necks together, what they share being one cause: a reading of one neck informs the others}
+     *
+     * @param necks one or more, each {@link #labelled}
+     * @throws IllegalArgumentException if two have the same label, or share the name of a cause but not its spread
+     */
+    public static NeckState together(List<NeckErrors> necks) {
+        Map<String, Cause> all = new LinkedHashMap<>();
+        for (NeckErrors one : Objects.requireNonNull(necks, "necks")) {
+            for (Cause cause : Objects.requireNonNull(one, "necks").causes()) {
+                Cause before = all.put(cause.name(), cause);
+                if (before != null && !(one.isShared(cause.name()) && before.equals(cause))) {
+                    throw Refusal.of(
+                            "necks", "distinct", "share no cause but that of one jig or calliper", cause.name());
+                }
+            }
+        }
+        if (all.isEmpty()) {
+            throw Refusal.of("necks", "one", "be one or more", "were", "none");
+        }
+        return NeckState.of(List.copyOf(all.values()));
+    }
+
+    private boolean isShared(String cause) {
+        return cause.equals(CALLIPER) || jigs.isJig(cause);
+    }
+
+    private Cause own(Cause cause) {
+        return new Cause(own(cause.name()), cause.step(), cause.spread(), cause.basis());
+    }
+
+    private Deviation own(Deviation deviation) {
+        return jigs.isLabelled() ? deviation.renamed(this::own) : deviation;
+    }
+
+    private String own(String cause) {
+        return isShared(cause) ? cause : jigs.labelled(cause);
     }
 
     /** {@return the state of the neck before anything is read} */
@@ -329,8 +419,10 @@ public final class NeckErrors extends ValueAnswer {
         if (zero != null) {
             all.add(new Cause(CALLIPER, "reading", zero, Basis.GIVEN));
         }
-        for (String cut : List.of("heel", "side taper")) {
-            line(all, cut, cut, work.locating(), "locating");
+        for (String cut : List.of(HEEL, TAPER)) {
+            if (jigs.of(cut) == null) {
+                line(all, cut, cut, work.locating(), "locating");
+            }
             add(all, cut + " cut", cut, work.cutting(), "cutting");
         }
         line(all, "fingerboard", "fingerboard", work.gluing(), "gluing");
@@ -344,7 +436,8 @@ public final class NeckErrors extends ValueAnswer {
         for (String stop : List.of("nut", "body joint", "bridge")) {
             add(all, "stop at the " + stop, "stops", work.stopping(), "stopping");
         }
-        return List.copyOf(all);
+        all.addAll(jigs.causes());
+        return all.stream().map(this::own).toList();
     }
 
     private void addChannel(List<Cause> all) {
@@ -420,7 +513,7 @@ public final class NeckErrors extends ValueAnswer {
      * @param x the station
      */
     public Deviation width(Quantity<Length> x) {
-        return width(LibraryUnits.mm(x, "station"));
+        return own(width(LibraryUnits.mm(x, "station")));
     }
 
     private Deviation width(double x) {
@@ -438,7 +531,7 @@ public final class NeckErrors extends ValueAnswer {
      * @param x the station
      */
     public Deviation channel(Quantity<Length> x) {
-        return channel(LibraryUnits.mm(x, "station"));
+        return own(channel(LibraryUnits.mm(x, "station")));
     }
 
     private Deviation channel(double x) {
@@ -456,6 +549,10 @@ public final class NeckErrors extends ValueAnswer {
     }
 
     private Deviation located(String name, double x) {
+        Jigs.Located jig = jigs.of(name);
+        if (jig != null) {
+            return channel(x).plus(jig.deviation(x)).plus(Deviation.of(name + " cut"));
+        }
         Deviation base = switch (located) {
             case CHANNEL -> channel(x);
             case SAME_EDGE -> width(x).times(0.5 * sign());
@@ -470,7 +567,7 @@ public final class NeckErrors extends ValueAnswer {
      * @param x the station
      */
     public Deviation heel(Quantity<Length> x) {
-        return located("heel", LibraryUnits.mm(x, "station"));
+        return own(located(HEEL, LibraryUnits.mm(x, "station")));
     }
 
     /**
@@ -479,7 +576,7 @@ public final class NeckErrors extends ValueAnswer {
      * @param x the station
      */
     public Deviation sideTaper(Quantity<Length> x) {
-        return located("side taper", LibraryUnits.mm(x, "station"));
+        return own(located(TAPER, LibraryUnits.mm(x, "station")));
     }
 
     /**
@@ -488,7 +585,7 @@ public final class NeckErrors extends ValueAnswer {
      * @param x the station
      */
     public Deviation fingerboard(Quantity<Length> x) {
-        return fingerboard(LibraryUnits.mm(x, "station"));
+        return own(fingerboard(LibraryUnits.mm(x, "station")));
     }
 
     private Deviation fingerboard(double x) {
@@ -501,11 +598,11 @@ public final class NeckErrors extends ValueAnswer {
      * @param x the station
      */
     public Deviation body(Quantity<Length> x) {
-        return body(LibraryUnits.mm(x, "station"));
+        return own(body(LibraryUnits.mm(x, "station")));
     }
 
     private Deviation body(double x) {
-        Deviation heel = located("heel", x);
+        Deviation heel = located(HEEL, x);
         if (guide == Guide.CHEEKS) {
             return heel.plus(Deviation.onLine(Deviation.of(FRONT), joint(), Deviation.of(BACK), joint() + CHEEK_MM, x));
         }
@@ -523,12 +620,12 @@ public final class NeckErrors extends ValueAnswer {
      * @param x the station
      */
     public Deviation fingerboardHeight(Quantity<Length> x) {
-        return onLine("fingerboard height", LibraryUnits.mm(x, "station"));
+        return own(onLine("fingerboard height", LibraryUnits.mm(x, "station")));
     }
 
     /** {@return how far the strings' line lies off the bridge's middle, positive toward the treble side} */
     public Deviation stringLine() {
-        return fingerboard(bridge()).minus(body(bridge()));
+        return own(fingerboard(bridge()).minus(body(bridge())));
     }
 
     /**
@@ -538,7 +635,7 @@ public final class NeckErrors extends ValueAnswer {
      */
     public Deviation boardOnNeck(Quantity<Length> x) {
         double at = LibraryUnits.mm(x, "station");
-        return fingerboard(at).minus(located("side taper", at));
+        return own(fingerboard(at).minus(located(TAPER, at)));
     }
 
     /**
@@ -549,14 +646,14 @@ public final class NeckErrors extends ValueAnswer {
      */
     public Deviation woodEachSide(Quantity<Length> x) {
         double at = LibraryUnits.mm(x, "station");
-        return located("side taper", at).minus(channel(at));
+        return own(located(TAPER, at).minus(channel(at)));
     }
 
     /** {@return how far the frets' plane, extended to the bridge, lies too high over the body} */
     public Deviation projection() {
-        return onLine("fingerboard height", bridge())
+        return own(onLine("fingerboard height", bridge())
                 .plus(tilt().times(bridge() - joint()))
-                .plus(Deviation.of("height of the seat"));
+                .plus(Deviation.of("height of the seat")));
     }
 
     private Deviation tilt() {
@@ -567,11 +664,11 @@ public final class NeckErrors extends ValueAnswer {
 
     /** {@return how far the bridge lies too far from the nut} */
     public Deviation stringLength() {
-        return Deviation.of("stop at the bridge")
+        return own(Deviation.of("stop at the bridge")
                 .plus(Deviation.of("stop at the body joint"))
                 .minus(Deviation.of("stop at the nut"))
                 .plus(Deviation.of("gap at the top of the heel"))
-                .plus(tilt().times(fretPlane()));
+                .plus(tilt().times(fretPlane())));
     }
 
     /** Height of the fret plane over the top of the heel's face. */
@@ -584,7 +681,7 @@ public final class NeckErrors extends ValueAnswer {
      * {@return the zero of the calliper, a part of every reading against a single face; nothing where none was given}
      */
     public Deviation calliperZero() {
-        return zero == null ? Deviation.none() : Deviation.of(CALLIPER);
+        return own(zero == null ? Deviation.none() : Deviation.of(CALLIPER));
     }
 
     /** {@return the station near the nut at which the wood beside the channel is least, 5 percent of the way to the joint} */
@@ -608,7 +705,8 @@ public final class NeckErrors extends ValueAnswer {
             centredAt,
             Optional.ofNullable(skew),
             Optional.ofNullable(zero),
-            Optional.ofNullable(slot)
+            Optional.ofNullable(slot),
+            jigs
         };
     }
 }

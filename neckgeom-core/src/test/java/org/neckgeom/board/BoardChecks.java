@@ -2,6 +2,7 @@ package org.neckgeom.board;
 
 import static org.neckgeom.units.ShopUnits.inch;
 import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.newton;
 
 import java.util.Map;
 import java.util.SplittableRandom;
@@ -16,12 +17,15 @@ import org.neckgeom.validation.Check;
 import org.neckgeom.validation.Checks;
 import org.neckgeom.validation.Numerics;
 import org.neckgeom.validation.Numerics.Point;
+import org.neckgeom.validation.PracticeFigures;
 import org.neckgeom.validation.Rows;
 import org.neckgeom.validation.Source;
 import org.neckgeom.validation.Status;
 
 /** The frets, the fingerboard and the strings across it against what was published, computed elsewhere, or is said by the trade. */
 public final class BoardChecks {
+
+    private static final String PRACTICE = "practice-2-figures.csv";
 
     private BoardChecks() {}
 
@@ -30,6 +34,7 @@ public final class BoardChecks {
         frets(checks.topic("Frets"));
         fan(checks.topic("Frets"));
         board(checks.topic("Fingerboard and strings"));
+        setUp(checks);
     }
 
     private static void frets(Checks checks) {
@@ -74,6 +79,51 @@ public final class BoardChecks {
     }
 
     /** The reference's fan: 686 mm and 648 mm, fret 9 perpendicular, 41.5 mm and 63 mm apart, 49 mm at the nut, 62 mm at fret 12. */
+    private static void setUp(Checks checks) {
+        Neck plain = Neck.named("648 mm")
+                .scale(mm(648))
+                .fingerboard(Fingerboard.tapered(mm(43), mm(56)).thickness(mm(6)))
+                .back(BackProfile.between(mm(21), mm(21)));
+        checks.check("side dot of fret 12, 648 mm", Source.SCRIPT, PRACTICE, Status.EXACT, "mm")
+                .relative(
+                        PracticeFigures.of("Q25"),
+                        SideDots.of(plain).fromNut(12).libraryValue(),
+                        1e-8)
+                .of("SideDots.fromNut");
+        Check slot = checks.check("nut slot over the fret plane", Source.SCRIPT, PRACTICE, Status.EXACT, "mm");
+        Check held = checks.check("gap over fret 1, held at fret 3", Source.SCRIPT, PRACTICE, Status.EXACT, "mm");
+        double[][] read = {{0.6, 2.2}, {0.33, 1.7}};
+        String[] sides = {"bass", "treble"};
+        for (int i = 0; i < 2; i++) {
+            NutSlot string = NutSlot.of(Scale.of(mm(648)), mm(read[i][0]), mm(read[i][1]));
+            slot.relative(PracticeFigures.of("Q6" + sides[i]), string.atNut().libraryValue(), 1e-8);
+            held.relative(
+                    PracticeFigures.of("Q7" + sides[i]), string.gapHeldAtThird().libraryValue(), 1e-8);
+        }
+        slot.of("NutSlot.atNut");
+        held.of("NutSlot.gapHeldAtThird");
+        Neck crowned = Neck.named("crown 305")
+                .scale(mm(648))
+                .fingerboard(
+                        Fingerboard.tapered(mm(56), mm(56)).thickness(mm(6)).radius(mm(305)))
+                .back(BackProfile.between(mm(21), mm(21)));
+        // The script has the first term of the series; the arcs themselves differ by 0.002 mm.
+        checks.check("wire 254 on a board of 305, 56 wide", Source.SCRIPT, PRACTICE, Status.EXACT, "mm")
+                .figure(
+                        PracticeFigures.of("Q8"),
+                        FretBend.of(crowned, 5, mm(254)).gap().libraryValue(),
+                        0.003)
+                .of("FretBend.gap");
+        // 43 wide at the nut, 56 at the body joint, which lies at 440.
+        GlueClamps clamps = GlueClamps.of(plain.scale(mm(880)).bodyAtFret(12)).each(newton(1500));
+        checks.check("force on a glued board, 0.7 MPa", Source.SCRIPT, PRACTICE, Status.PRACTICE, "N")
+                .relative(PracticeFigures.of("Q10"), clamps.force().libraryValue(), 1e-8)
+                .of("GlueClamps.force");
+        checks.check("clamps of 1500 N for it", Source.SCRIPT, PRACTICE, Status.PRACTICE, "")
+                .figure(PracticeFigures.of("Q11"), clamps.count().orElseThrow(), 0)
+                .of("GlueClamps.force");
+    }
+
     private static void fan(Checks checks) {
         Check ends = checks.check(
                 "ends of fanned frets on the board's edges", Source.SCIPY, "solid-frets.csv", Status.EXACT, "mm");

@@ -1,6 +1,7 @@
 package org.neckgeom.channel;
 
 import static org.neckgeom.units.ShopUnits.deg;
+import static org.neckgeom.units.ShopUnits.gigapascal;
 import static org.neckgeom.units.ShopUnits.inch;
 import static org.neckgeom.units.ShopUnits.inchPerMinute;
 import static org.neckgeom.units.ShopUnits.mm;
@@ -30,6 +31,7 @@ import org.neckgeom.units.ShopUnit;
 import org.neckgeom.validation.Check;
 import org.neckgeom.validation.Checks;
 import org.neckgeom.validation.Numerics;
+import org.neckgeom.validation.PracticeFigures;
 import org.neckgeom.validation.Rows;
 import org.neckgeom.validation.Source;
 import org.neckgeom.validation.Status;
@@ -49,6 +51,28 @@ public final class SetupChecks {
         channel(checks);
         cutter(checks);
         heads(checks);
+        bowed(checks);
+    }
+
+    private static void bowed(Checks checks) {
+        BowedBlank bowed =
+                BowedBlank.of(Blank.ofLength(mm(640)).section(mm(62), mm(21)).nutAt(mm(0)), mm(0.5));
+        checks.check("lift of a bowed blank", Source.SCRIPT, "practice-2-figures.csv", Status.EXACT, "mm")
+                .relative(
+                        PracticeFigures.of("Q12"),
+                        bowed.table(mm(400)).liftAt(mm(320)).libraryValue(),
+                        1e-8)
+                .relative(PracticeFigures.of("Q12b"), bowed.liftAt(mm(160)).libraryValue(), 1e-8)
+                .of("BowedBlank.liftAt");
+        checks.check("push that closes its hollow", Source.SCRIPT, "practice-2-figures.csv", Status.EXACT, "N")
+                .relative(
+                        PracticeFigures.of("Q13"),
+                        bowed.wood(Wood.BLACK_WALNUT.modulus(gigapascal(11.5)))
+                                .push()
+                                .orElseThrow()
+                                .libraryValue(),
+                        1e-8)
+                .of("BowedBlank.push");
     }
 
     private static void centring(Checks checks) {

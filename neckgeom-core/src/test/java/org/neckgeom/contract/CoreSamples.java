@@ -16,8 +16,12 @@ import javax.measure.quantity.Length;
 import org.neckgeom.board.BoardShape;
 import org.neckgeom.board.FallAway;
 import org.neckgeom.board.FannedFrets;
+import org.neckgeom.board.FretBend;
 import org.neckgeom.board.FretTable;
+import org.neckgeom.board.GlueClamps;
+import org.neckgeom.board.NutSlot;
 import org.neckgeom.board.OuterStrings;
+import org.neckgeom.board.SideDots;
 import org.neckgeom.board.StringOverhang;
 import org.neckgeom.board.StringSpacing;
 import org.neckgeom.budget.Allocation;
@@ -28,6 +32,7 @@ import org.neckgeom.budget.Propagation;
 import org.neckgeom.budget.UncertaintyComponent;
 import org.neckgeom.budget.Workmanship;
 import org.neckgeom.channel.BlankOnFence;
+import org.neckgeom.channel.BowedBlank;
 import org.neckgeom.channel.Centring;
 import org.neckgeom.channel.CentringRound;
 import org.neckgeom.channel.CentringRounds;
@@ -38,6 +43,7 @@ import org.neckgeom.channel.FenceMove;
 import org.neckgeom.channel.FenceStep;
 import org.neckgeom.channel.FlippedPass;
 import org.neckgeom.channel.HeadInterference;
+import org.neckgeom.channel.JigPlay;
 import org.neckgeom.channel.Passes;
 import org.neckgeom.channel.RodSlot;
 import org.neckgeom.channel.SlotLine;
@@ -98,6 +104,7 @@ import org.neckgeom.shop.TrialCut;
 import org.neckgeom.solid.BackCurve;
 import org.neckgeom.solid.BackShape;
 import org.neckgeom.solid.BlankNeeds;
+import org.neckgeom.solid.ChannelJig;
 import org.neckgeom.solid.CuttingList;
 import org.neckgeom.solid.FloorThickness;
 import org.neckgeom.solid.HeadSolid;
@@ -107,6 +114,7 @@ import org.neckgeom.solid.ToolPath;
 import org.neckgeom.solid.WoodAt;
 import org.neckgeom.solid.WoodSpreads;
 import org.neckgeom.state.DatumTree;
+import org.neckgeom.state.JigError;
 import org.neckgeom.state.Known;
 import org.neckgeom.state.LogEntry;
 import org.neckgeom.state.NeckErrors;
@@ -117,6 +125,7 @@ import org.neckgeom.state.ShopStep;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.strength.AirInWood;
+import org.neckgeom.strength.Balance;
 import org.neckgeom.strength.BlankBent;
 import org.neckgeom.strength.BlankTapped;
 import org.neckgeom.strength.Creep;
@@ -126,6 +135,7 @@ import org.neckgeom.strength.RodTurned;
 import org.neckgeom.strength.Sections;
 import org.neckgeom.strength.StiffnessReadings;
 import org.neckgeom.strength.StringLoad;
+import org.neckgeom.strength.TangBow;
 import org.neckgeom.strength.Weather;
 import org.neckgeom.sweep.Axis;
 import org.neckgeom.sweep.Sweep;
@@ -200,6 +210,13 @@ final class CoreSamples {
                 () -> spacing().equalGaps(),
                 () -> StringSpacing.diameters(mm(1), mm(0.7)),
                 () -> StringOverhang.of(neck(), spacing().equalGaps(), spacing().equalCentres()),
+                () -> SideDots.of(neck()),
+                () -> NutSlot.of(Scale.of(mm(560)), mm(0.5), mm(2)).fretHeight(mm(1.1)),
+                () -> FretBend.of(neck(), 5, mm(220)),
+                () -> GlueClamps.of(neck()).each(newton(1500)).caul(mm(25)),
+                () -> BowedBlank.of(blank(), mm(0.5)).table(mm(400)).wood(Wood.BLACK_WALNUT),
+                () -> Balance.of("head", newton(4), mm(-100)).with("body", newton(20), mm(500)),
+                () -> TangBow.of(neck(), mm(0.05)),
                 () -> HeadLayout.of(
                         head().posts(TunerPost.at(mm(60)).aside(mm(5)).above(mm(8)))),
                 () -> BreakAngle.over(deg(13), mm(7.5)).post(mm(60), mm(8)).sideways(mm(2)),
@@ -256,6 +273,9 @@ final class CoreSamples {
                 () -> new UncertaintyComponent("fence", "fence", 1, ErrorDistribution.normal(mm(0.05))),
                 () -> new Correlation("fence", "stop", 0.5),
                 () -> NeckErrors.of(neck()),
+                () -> JigPlay.at(mm(20), mm(270)).play(mm(0.05), mm(0.04)),
+                () -> ChannelJig.of(ChannelJig.Cut.TAPER, solid()).guided(mm(16), mm(12)),
+                () -> JigError.turnedOver("taper jig", mm(100), mm(0.34)),
                 () -> NeckErrors.of(neck()).state(),
                 () -> NeckErrors.of(neck()).stringLine(),
                 () -> NeckErrors.of(neck()).causes().get(0),

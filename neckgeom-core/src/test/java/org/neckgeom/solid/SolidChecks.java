@@ -2,6 +2,7 @@ package org.neckgeom.solid;
 
 import static org.neckgeom.units.ShopUnits.mm;
 
+import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import org.apache.commons.statistics.distribution.NormalDistribution;
@@ -9,6 +10,7 @@ import org.hipparchus.dfp.Dfp;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
+import org.neckgeom.channel.JigPlay;
 import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Channel;
@@ -19,6 +21,7 @@ import org.neckgeom.validation.Check;
 import org.neckgeom.validation.Checks;
 import org.neckgeom.validation.Numerics;
 import org.neckgeom.validation.Numerics.Point;
+import org.neckgeom.validation.PracticeFigures;
 import org.neckgeom.validation.Rows;
 import org.neckgeom.validation.Source;
 import org.neckgeom.validation.Status;
@@ -31,6 +34,49 @@ public final class SolidChecks {
     @SuppressWarnings("exports") // a package of the tests
     public static void into(Checks checks) {
         back(checks.topic("Wood left"));
+        jigs(checks.topic("Jigs in the channel"));
+    }
+
+    private static void jigs(Checks checks) {
+        String from = "practice-2-figures.csv";
+        Check u = checks.check("standard uncertainty by play of pins", Source.SCRIPT, from, Status.EXACT, "mm");
+        Check worst = checks.check("worst offset by play of pins", Source.SCRIPT, from, Status.EXACT, "mm");
+        double[][] pins = {{20, 380, 500}, {10, 110, -180}, {10, 380, -180}, {20, 380, 200}};
+        for (int i = 0; i < pins.length; i++) {
+            JigPlay play = JigPlay.at(mm(pins[i][0]), mm(pins[i][1])).play(mm(0.05));
+            u.relative(
+                    PracticeFigures.of("J" + (i + 1) + "a"),
+                    play.uncertaintyAt(mm(pins[i][2])).libraryValue(),
+                    1e-8);
+            worst.relative(
+                    PracticeFigures.of("J" + (i + 1) + "b"),
+                    play.worstAt(mm(pins[i][2])).libraryValue(),
+                    1e-8);
+        }
+        u.of("JigPlay.uncertaintyAt");
+        worst.of("JigPlay.worstAt");
+        Check angle = checks.check("worst angle by play of pins", Source.SCRIPT, from, Status.EXACT, "deg");
+        angle.of("JigPlay.worstAngle");
+        for (int i = 0; i < 2; i++) {
+            JigPlay play = JigPlay.at(mm(0), mm(i == 0 ? 100 : 360)).play(mm(0.05));
+            angle.relative(
+                    PracticeFigures.of("J" + (i + 5)),
+                    Math.toDegrees(play.worstAngle().libraryValue()),
+                    1e-8);
+        }
+        Check taper = checks.check("edge of a taper jig, bush 16, cutter 12", Source.SCRIPT, from, Status.EXACT, "mm");
+        Check square = checks.check("edge measured square to the taper", Source.SCRIPT, from, Status.EXACT, "mm");
+        ChannelJig jig = ChannelJig.of(ChannelJig.Cut.TAPER, NeckSolid.of(ChannelJigTest.plain()))
+                .guided(mm(16), mm(12));
+        for (int x : new int[] {0, 100, 200, 300, 359, 450}) {
+            double edge = jig.at(List.of(mm(x))).points().get(1).yMm();
+            double plain = PracticeFigures.of("J7_" + x);
+            // The script's table takes g across the neck; its J8 is what measuring it square to the edge takes off.
+            taper.figure(plain, edge, 2.1e-4);
+            square.figure(PracticeFigures.of("J8"), plain - edge, 1e-7);
+        }
+        taper.of("ChannelJig.inside");
+        square.of("ChannelJig.inside");
     }
 
     private static void back(Checks checks) {

@@ -1,10 +1,13 @@
 package org.neckgeom.state;
 
+import static org.neckgeom.units.ShopUnits.mm;
+
 import java.util.List;
 import java.util.Map;
 import org.neckgeom.state.ReferenceStates.Reference;
 import org.neckgeom.validation.Check;
 import org.neckgeom.validation.Checks;
+import org.neckgeom.validation.PracticeFigures;
 import org.neckgeom.validation.Source;
 import org.neckgeom.validation.Status;
 
@@ -23,6 +26,13 @@ public final class StateChecks {
     }
 
     private static void tables(Checks checks) {
+        JigError turned = JigError.turnedOver("jig", mm(100), mm(0.34));
+        checks.check("jig turned over, lines 0.34 apart", Source.SCRIPT, "practice-2-figures.csv", Status.EXACT, "mm")
+                .relative(PracticeFigures.of("J9"), turned.at(mm(100)).libraryValue(), 1e-8)
+                .of("JigError.at");
+        checks.check("its standard uncertainty", Source.SCRIPT, "practice-2-figures.csv", Status.EXACT, "mm")
+                .relative(PracticeFigures.of("J10"), turned.at(mm(100)).libraryUncertainty(), 1e-8)
+                .of("JigError.at");
         Check means = checks.check(
                         "estimates after 0, 1, 5 and 12 readings", Source.SCIPY, "state/necks.csv", Status.EXACT, "mm")
                 .of("Known.estimate");

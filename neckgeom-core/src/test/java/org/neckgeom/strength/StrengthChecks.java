@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.hipparchus.dfp.Dfp;
 import org.hipparchus.special.Gamma;
@@ -25,6 +26,7 @@ import org.neckgeom.validation.Check;
 import org.neckgeom.validation.Checks;
 import org.neckgeom.validation.Numerics;
 import org.neckgeom.validation.Numerics.Point;
+import org.neckgeom.validation.PracticeFigures;
 import org.neckgeom.validation.Rows;
 import org.neckgeom.validation.Source;
 import org.neckgeom.validation.Status;
@@ -41,6 +43,7 @@ public final class StrengthChecks {
         bending(checks.topic("Bending"));
         weather(checks.topic("Wood and weather"));
         bench(checks.topic("Stiffness on the bench"));
+        balance(checks.topic("Balance and tangs"));
     }
 
     private static void strings(Checks checks) {
@@ -74,6 +77,23 @@ public final class StrengthChecks {
                     StringMaterial.STEEL.plain(mm(row[0])).valueIn(ShopUnit.GRAM_PER_METRE) / 1000, row[1], row[2]);
             pounds.figure(row[3], newton(pull).valueIn(ShopUnit.POUND_FORCE), 0.06);
         }
+    }
+
+    private static void balance(Checks checks) {
+        checks.check("six tuners 8 g heavier, at a hand", Source.SCRIPT, "practice-2-figures.csv", Status.EXACT, "N")
+                .relative(
+                        PracticeFigures.of("K1"),
+                        Balance.of("tuners", ShopUnit.KILOGRAM_FORCE.of(0.048), mm(-120))
+                                .atHand(mm(400), mm(100))
+                                .libraryValue(),
+                        1e-8)
+                .of("Balance.atHand");
+        // A half ellipse 50 wide and 21 deep under a board 50 x 6, 400 long: practice-2.md, part 6, f 0.2.
+        double[] frets = IntStream.rangeClosed(0, 400).mapToDouble(x -> x).toArray();
+        double each = TangBow.perInterference(TangBowTest.plain(), frets, 2.5);
+        checks.check("back-bow of tangs 0.05 wider, 22 apart", Source.SCRIPT, "practice-2.md", Status.EXACT, "mm")
+                .figure(0.23, 0.2 * 0.05 / 22 * each, 0.005)
+                .of("TangBow.backBow");
     }
 
     /** A string on the centreline at 427.23 m/s, of so many g/m. */

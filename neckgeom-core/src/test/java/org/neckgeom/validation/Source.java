@@ -31,6 +31,7 @@ public enum Source {
     STATISTICS("Commons Statistics", "Apache Commons Statistics 1.3, distributions"),
     JTS("JTS", "JTS Topology Suite 1.20.0, plane geometry"),
     SCIPY("scipy", "numpy and scipy; the scripts are kept beside the table"),
+    SCRIPT("script", "double precision; the script is kept beside the table"),
     TIMOSHENKO("Timoshenko 1925", "S. Timoshenko, Analysis of bi-metal thermostats, 1925, from memory"),
     SESSIONS("simulated sessions", "invented machines whose truth is known to the test alone"),
     TRADE("the trade", "general texts on making necks: tutorials, build diaries, repair articles");
