@@ -433,7 +433,7 @@ class RepairsTest {
         for (String reading : List.of("slot offset", "channel depth", "scarf angle")) {
             List<Repair> of =
                     all.stream().filter(one -> one.reading().equals(reading)).toList();
-            assertThat(of).isSortedAccordingTo(Repair.LEAST_HARM);
+            assertThat(of).isSortedAccordingTo(Repair.leastHarm());
         }
         PlanSection section = plan.section(SectionCode.REPAIRS).orElseThrow();
         assertThat(section.rows()).hasSameSizeAs(all);
