@@ -52,9 +52,9 @@ final class BackRepairs {
                                 verdict(plan, one.getKey(), one.getValue()).call() == Decision.OUTSIDE);
         List<Repair> all = new ArrayList<>();
         for (double x : allAlong ? List.of(thinnest.orElseThrow()) : depths.keySet()) {
-            String reading = allAlong
-                    ? "back, thin all along"
-                    : "back at " + plan.style().brief(x);
+            Statement reading = allAlong
+                    ? plan.words("back-all-along", "back, thin all along")
+                    : plan.words("back-at", "back at {station:brief}").with("station", Kind.MM, x);
             all.addAll(ReadingRepairs.of(plan, reading, verdict(plan, x, depths.get(x)), REST_THE_STOCK, ways -> {
                 Bare bare = Bare.of(plan, x, thinMm(plan, x, depths.get(x)));
                 keep(ways, bare);

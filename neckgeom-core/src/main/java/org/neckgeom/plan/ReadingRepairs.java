@@ -14,10 +14,10 @@ import org.neckgeom.order.Operation;
 final class ReadingRepairs {
 
     private final Stages plan;
-    private final String reading;
+    private final Statement reading;
     private final List<Repair.Draft> ways = new ArrayList<>();
 
-    private ReadingRepairs(Stages plan, String reading) {
+    private ReadingRepairs(Stages plan, Statement reading) {
         this.plan = plan;
         this.reading = reading;
     }
@@ -32,6 +32,11 @@ final class ReadingRepairs {
      */
     static List<Repair> of(
             Stages plan, String reading, Verdict<?> verdict, String good, Consumer<ReadingRepairs> fill) {
+        return of(plan, plan.words("reading", reading), verdict, good, fill);
+    }
+
+    static List<Repair> of(
+            Stages plan, Statement reading, Verdict<?> verdict, String good, Consumer<ReadingRepairs> fill) {
         ReadingRepairs all = new ReadingRepairs(plan, reading);
         if (verdict.call() == Decision.UNDECIDED) {
             all.way(

@@ -23,7 +23,7 @@ import org.neckgeom.units.Amount;
 public final class Repair extends LeanAnswer {
 
     private final RepairCode code;
-    private final String reading;
+    private final Statement reading;
     private final Statement how;
     private final Optional<Statement> forbidden;
     private final List<String> undone;
@@ -59,6 +59,11 @@ public final class Repair extends LeanAnswer {
 
     /** {@return what is out of its limit, such as {@code channel depth}; not empty} */
     public String reading() {
+        return reading.toString();
+    }
+
+    /** The same with its figures as fields. */
+    Statement named() {
         return reading;
     }
 
@@ -147,7 +152,7 @@ public final class Repair extends LeanAnswer {
     static final class Draft {
         private final Stages plan;
         private final RepairCode code;
-        private final String reading;
+        private final Statement reading;
         private final Statement how;
         private final List<String> undone = new ArrayList<>();
         private @Nullable Statement forbidden;
@@ -158,7 +163,7 @@ public final class Repair extends LeanAnswer {
         private @Nullable Statement looks;
         private @Nullable Statement budget;
 
-        Draft(Stages plan, RepairCode code, String reading, Statement how) {
+        Draft(Stages plan, RepairCode code, Statement reading, Statement how) {
             this.plan = plan;
             this.code = code;
             this.reading = reading;

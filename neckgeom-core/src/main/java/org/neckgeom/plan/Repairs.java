@@ -34,7 +34,10 @@ final class Repairs {
         String reading = "";
         int number = 0;
         for (Repair repair : repairs) {
-            draft.row("repair" + ++number, repair.reading().equals(reading) ? "or" : repair.reading(), repair);
+            draft.row(
+                    "repair" + ++number,
+                    repair.reading().equals(reading) ? plan.words("or", "or") : repair.named(),
+                    repair);
             reading = repair.reading();
         }
         return Optional.of(PlanPart.of(draft.note(
