@@ -42,6 +42,9 @@ public final class Tenon extends Noun<Tenon> implements HeelJoint {
     private static final Key<Tenon, Amount<Length>> SET_BACK = TABLE.needed(
                     "set back", Types.SIZE_OR_NOTHING, "distance from the shoulder to each hole's wall")
             .called("set-back of the hole");
+    /** Less is no hole that a tool drills. */
+    private static final double LEAST_HOLE_MM = 0.1;
+
     private static final Key<Tenon, List<Amount<Length>>> HOLES = TABLE.needed(
                     "holes at", Types.list(Types.SIZE, 1, MOST), "depth of the hole centres below the glue face")
             .called("hole depth");
@@ -55,6 +58,10 @@ public final class Tenon extends Noun<Tenon> implements HeelJoint {
     private Tenon(Values<Tenon> values) {
         super(values);
         double behind = values.libraryValue(LENGTH) - values.libraryValue(SET_BACK);
+        if (!(values.libraryValue(DIAMETER) >= LEAST_HOLE_MM)) {
+            throw values.refused(
+                    DIAMETER, "at-least", "be " + style().brief(LEAST_HOLE_MM) + " or more", values.at(DIAMETER));
+        }
         if (!(values.libraryValue(DIAMETER) < behind)) {
             throw values.refused(
                     DIAMETER,

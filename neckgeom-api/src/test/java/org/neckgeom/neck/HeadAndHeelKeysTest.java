@@ -290,4 +290,16 @@ class HeadAndHeelKeysTest {
         assertThat(NeckSet.saddle(mm(15))).hasToString("Neck set, string at the nut not given yet");
         assertThat(NeckSet.saddle(mm(15)).atNut(mm(0.4))).hasToString("Neck set, action not given yet");
     }
+
+    /** A slip in a hole's diameter would be a hole without a surface. */
+    @Test
+    void tenon_refusesAHoleThatNoToolDrills() {
+        Tenon.NeedsHoles tenon = Tenon.of(mm(76), mm(20));
+
+        assertThat(tenon.holes(mm(0.1), mm(1)).at(mm(28)).holeDiameter()).isEqualTo(mm(0.1));
+        refused(
+                () -> tenon.holes(mm(0.09), mm(1)).at(mm(28)),
+                "hole diameter",
+                "hole diameter must be 0.1 mm or more, but was 0.09 mm");
+    }
 }
