@@ -7,8 +7,10 @@ import static org.neckgeom.plan.NeckFeature.SLOT_OFFSET;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -66,12 +68,16 @@ final class StateStage {
     private final SlotStage slot;
     private final Supplier<NeckErrors> errors = new Once<>(this::asMade);
     private final Supplier<NeckState> state = new Once<>(this::asRead);
+    private final Map<BudgetCode, Supplier<Known>> known = new EnumMap<>(BudgetCode.class);
 
     StateStage(Inputs job, ShapeStage shape, OrderStage order, SlotStage slot) {
         this.job = job;
         this.shape = shape;
         this.order = order;
         this.slot = slot;
+        for (BudgetCode which : BudgetCode.values()) {
+            known.put(which, new Once<>(() -> state().known(which.toString(), deviation(which))));
+        }
     }
 
     /**
@@ -174,8 +180,9 @@ final class StateStage {
         };
     }
 
+    /** The same each time it is asked: its law is worked out once. */
     Known known(BudgetCode which) {
-        return state().known(which.toString(), deviation(which));
+        return Objects.requireNonNull(known.get(which)).get();
     }
 
     /** The same string line, heel and taper located otherwise, before anything is read on them. */
