@@ -290,7 +290,7 @@ class RepairsTest {
         Repair shaft = inTheShaft.plan().repairs().get(0);
         assertThat(shaft.code()).isEqualTo(RepairCode.LEVEL_THE_STEP);
         assertThat(size(shaft, "line")).isCloseTo(1.9492, within(1e-4));
-        // Back and channel 0.45 shallower alike: the wood between them stays within what a thinner ellipse takes off
+        // Back and channel 0.45 shallower, both: the wood between them stays within what a thinner ellipse takes off
         // its side.
         assertThat(wood(shaft))
                 .isCloseTo(inTheShaft.plan().floorThickness().least().woodMm(), within(1e-9));

@@ -203,8 +203,8 @@ class OldAgainstNewTest {
     }
 
     /**
-     * A swing told in plan turns the head by less in its face, {@code tan psi = cos a tan g}: the deepest corner is that of the
-     * turned tip, deeper than {@code L sin a + t cos a}, and the side reaches less far out than turned by the told angle.
+     * A swing given in plan turns the head by less in its face, {@code tan psi = cos a tan g}: the deepest corner is that of the
+     * turned tip, deeper than {@code L sin a + t cos a}, and the side reaches less far out than turned by the angle given.
      */
     @Test
     void swungHead_isDeeperAndNarrowerThanItsOldForms() {
@@ -215,8 +215,8 @@ class OldAgainstNewTest {
             HeadSolid head = NeckSolid.of(plain.neck(plain.back(), plain.head().swung(deg(g))))
                     .head()
                     .orElseThrow();
-            double told = Math.toRadians(Math.abs(g));
-            double psi = Math.atan(Math.cos(plain.rad()) * Math.tan(told));
+            double given = Math.toRadians(Math.abs(g));
+            double psi = Math.atan(Math.cos(plain.rad()) * Math.tan(given));
             double half = plain.headWidth() / 2;
             double tip = plain.headLength() * Math.cos(psi) + half * Math.sin(psi);
             String at = "seed 59 case " + i + " " + plain;
@@ -229,7 +229,7 @@ class OldAgainstNewTest {
             assertThat(Math.abs(head.sideCorner(g > 0).yMm()))
                     .as(at)
                     .isCloseTo(plain.headLength() * Math.sin(psi) + half * Math.cos(psi), within(1e-9))
-                    .isLessThan(plain.headLength() * Math.sin(told) + half * Math.cos(told));
+                    .isLessThan(plain.headLength() * Math.sin(given) + half * Math.cos(given));
         }
     }
 
