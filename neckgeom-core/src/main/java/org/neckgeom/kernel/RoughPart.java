@@ -1,6 +1,8 @@
 package org.neckgeom.kernel;
 
 import java.util.Arrays;
+import java.util.function.Supplier;
+import javax.measure.quantity.Length;
 import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.ErrorDistribution.Law;
 import org.neckgeom.numeric.NormalLaw;
@@ -37,6 +39,7 @@ final class RoughPart {
     private final double[] samples;
     private final double logDeviation;
     private final double degrees;
+    private final Supplier<LogScales> bells;
 
     private RoughPart(ErrorDistribution<?> spread, double sign, double logDeviation, double degrees) {
         this.about = new SpreadLaw(spread);
@@ -49,6 +52,7 @@ final class RoughPart {
         }
         this.logDeviation = logDeviation;
         this.degrees = degrees;
+        this.bells = new Once<>(() -> LogScales.normal(logDeviation, degrees));
     }
 
     /**
@@ -70,6 +74,20 @@ final class RoughPart {
 
     static RoughPart normal(double sd) {
         return of(ErrorDistribution.normal(Amount.ofLibrary(sd, ShopUnit.MILLIMETRE)), 1.0, 0.0);
+    }
+
+    /** An error of scale 1, without a shift. */
+    static RoughPart unit(Law law, double logDeviation) {
+        Amount<Length> one = Amount.ofLibrary(1.0, ShopUnit.MILLIMETRE);
+        return of(
+                switch (law) {
+                    case NORMAL -> ErrorDistribution.normal(one);
+                    case RECTANGULAR -> ErrorDistribution.rectangular(one);
+                    case TRIANGULAR -> ErrorDistribution.triangular(one);
+                    default -> throw new IllegalArgumentException(law.toString());
+                },
+                1.0,
+                logDeviation);
     }
 
     boolean isNothing() {
@@ -206,9 +224,19 @@ final class RoughPart {
      * on.
      */
     void multiply(double step, int from, double[] re) {
+        GuessedWaves guessed = isStudent() ? null : GuessedWaves.of(law, logDeviation);
+        if (guessed == null) {
+            multiplyByPoints(step, from, re);
+        } else {
+            guessed.multiply(scale * step, from, re);
+        }
+    }
+
+    /** The same from the points of its scale. */
+    void multiplyByPoints(double step, int from, double[] re) {
         double[] sum = new double[re.length];
         switch (law) {
-            case NORMAL -> bells(LogScales.normal(logDeviation, degrees), step, from, sum);
+            case NORMAL -> bells(bells.get(), step, from, sum);
             case RECTANGULAR -> sincs(scale * step, from, sum);
             case ARCSINE -> swings(step, from, sum);
             default -> products(step, from, sum);

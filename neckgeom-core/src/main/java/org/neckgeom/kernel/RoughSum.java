@@ -28,6 +28,12 @@ public final class RoughSum {
     /** Largest error of a probability where the characteristic function falls soon enough. */
     public static final double ACCURACY = 3e-10;
 
+    /** Standard deviation of the logarithm of a guess's own scale: half the variance of a guess that is uncertain by a quarter. */
+    public static final double GUESS = 0.25 / Math.sqrt(2.0);
+
+    /** The same with the half that all guesses share. */
+    public static final double WHOLE_GUESS = Math.sqrt(2.0) * GUESS;
+
     private static final double LONE_ACCURACY = 1e-12;
 
     /** Standard deviations of the common factor's logarithm that are summed over. */
@@ -46,10 +52,14 @@ public final class RoughSum {
     private final boolean isFixed;
     private final RoughParts scaled;
     private final RoughParts rest;
+    private final double least;
+    private final double most;
     private volatile @Nullable RoughTable table;
 
-    private RoughSum(double shift, List<RoughPart> known, List<RoughPart> guessed) {
+    private RoughSum(double shift, List<RoughPart> known, List<RoughPart> guessed, double least, double most) {
         this.shift = shift;
+        this.least = least;
+        this.most = most;
         this.isFixed = guessed.isEmpty();
         this.scaled = RoughParts.of(isFixed ? known : guessed);
         this.rest = RoughParts.of(isFixed ? guessed : known);
@@ -68,6 +78,8 @@ public final class RoughSum {
         private double shift;
         private double knownVariance;
         private double guessedVariance;
+        private double least = 1.0;
+        private double most = 1.0;
 
         private Builder() {}
 
@@ -114,9 +126,22 @@ public final class RoughSum {
             return this;
         }
 
+        /**
+         * {@return this builder} One table then serves every factor from the least to the most, instead of one for each.
+         *
+         * @param leastFactor least common factor of the guessed scales that will be asked for, more than 0
+         * @param mostFactor the most
+         */
+        public Builder factors(double leastFactor, double mostFactor) {
+            least = leastFactor;
+            most = mostFactor;
+            return this;
+        }
+
         /** {@return the sum of the errors given so far} */
         public RoughSum build() {
-            return new RoughSum(shift, withNormal(known, knownVariance), withNormal(guessed, guessedVariance));
+            return new RoughSum(
+                    shift, withNormal(known, knownVariance), withNormal(guessed, guessedVariance), least, most);
         }
 
         private static List<RoughPart> withNormal(List<RoughPart> parts, double variance) {
@@ -138,7 +163,7 @@ public final class RoughSum {
 
     /** {@return the same at a common factor of the guessed scales; more than 0} */
     public double outsideAt(double low, double high, double factor) {
-        return at(table(factor, factor), low, high, factor);
+        return at(table(Math.min(least, factor), Math.max(most, factor)), low, high, factor);
     }
 
     /**

@@ -1,6 +1,8 @@
 package org.neckgeom.kernel;
 
 import java.util.Arrays;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The characteristic function of errors with a common factor, at steps that serve every factor of a range: a sum with other
@@ -22,6 +24,7 @@ final class RoughTable {
     private final double step;
     private final Waves own;
     private final RoughSeries atMost;
+    private final Map<Double, RoughSeries> laws = new ConcurrentHashMap<>();
 
     private RoughTable(RoughParts scaled, RoughParts rest, double least, double most) {
         this.scaled = scaled;
@@ -42,9 +45,9 @@ final class RoughTable {
         return rest.isNothing() || from >= least && to <= most;
     }
 
-    /** The law of the sum divided by a factor. */
+    /** The law of the sum divided by a factor, kept for the next question. */
     RoughSeries law(double factor) {
-        return rest.isNothing() || factor == most ? atMost : series(factor);
+        return rest.isNothing() || factor == most ? atMost : laws.computeIfAbsent(factor, this::series);
     }
 
     /** The widest factor comes first and finds how many terms there are. */

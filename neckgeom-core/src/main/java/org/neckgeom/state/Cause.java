@@ -28,7 +28,7 @@ public record Cause(String name, String step, ErrorDistribution<?> spread, Basis
             .finds("cause", "{name}: {spread}, {basis}");
 
     /** Log of a guess's scale: uncertain by a quarter, half of the variance common to all guesses of one maker. */
-    static final double GUESS = 0.25 / Math.sqrt(2.0);
+    static final double GUESS = RoughSum.GUESS;
 
     /**
      * Checks the parts.
@@ -72,7 +72,7 @@ public record Cause(String name, String step, ErrorDistribution<?> spread, Basis
 
     /** The same with what is common to all guesses. */
     double wholeGuessLogDeviation() {
-        return isGuess() ? Math.sqrt(2.0) * GUESS : 0.0;
+        return isGuess() ? RoughSum.WHOLE_GUESS : 0.0;
     }
 
     /** Standard deviation of the log of the scale that is this cause's own: as a guess, and by its degrees of freedom. */

@@ -197,7 +197,7 @@ public final class Known extends ValueAnswer {
         double highDeviate = Double.POSITIVE_INFINITY;
         double half = u * wanted;
         for (int i = 0; i < MOST_STEPS; i++) {
-            double outside = outside(mean - half, mean + half);
+            double outside = outside(mean - half, mean + half, Scales.COMMON_BROADLY);
             double deviate = NormalLaw.coverageFactor(Math.max(1e-12, 1.0 - outside));
             if (Math.abs(deviate - wanted) <= SETTLED * wanted || high - low <= SETTLED * low) {
                 break;
@@ -220,8 +220,12 @@ public final class Known extends ValueAnswer {
 
     /** Chance of breaking limits, over what the scales may be. */
     double outside(double low, double high) {
+        return outside(low, high, Scales.COMMON);
+    }
+
+    private double outside(double low, double high, Scales unread) {
         if (hasGuesses() && state.readings().isEmpty()) {
-            return outsideUnread(sums.get().get(0).sum(), low, high);
+            return outsideUnread(sums.get().get(0).sum(), low, high, unread);
         }
         double all = 0.0;
         for (Weighted one : sums.get()) {
@@ -230,8 +234,7 @@ public final class Known extends ValueAnswer {
         return all;
     }
 
-    private static double outsideUnread(RoughSum sum, double low, double high) {
-        Scales scales = Scales.COMMON;
+    private static double outsideUnread(RoughSum sum, double low, double high, Scales scales) {
         double all = 0.0;
         for (int k = 0; k < scales.size(); k++) {
             all += scales.weights[k] * sum.outsideAt(low, high, Scales.factor(scales.z[k]));
@@ -244,7 +247,7 @@ public final class Known extends ValueAnswer {
 
     private List<Weighted> summed() {
         if (!hasGuesses() || state.readings().isEmpty()) {
-            return List.of(new Weighted(sum(solved(state, 1.0), 1.0), 1.0));
+            return List.of(new Weighted(sum(solved(state, 1.0), 1.0), 1.0)); // of every factor: no reading bears on it
         }
         return scales(state, Scales.COMMON).stream()
                 .map(one -> new Weighted(sum(one.solved(), one.factor()), one.weight()))
@@ -311,7 +314,9 @@ public final class Known extends ValueAnswer {
     }
 
     private RoughSum sum(Solved solved, double factor, ToDoubleFunction<Cause> logDeviation) {
-        RoughSum.Builder sum = RoughSum.builder();
+        Scales scales = Scales.COMMON;
+        RoughSum.Builder sum =
+                RoughSum.builder().factors(Scales.factor(scales.z[0]), Scales.factor(scales.z[scales.size() - 1]));
         double shift = solved.mean(of);
         for (int i = 0; i < of.size(); i++) {
             Cause cause = state.cause(of.name(i));

@@ -121,16 +121,22 @@ final class Bend {
             return best;
         }
         // The gap's derivative changes sign once between the neighbours of the best node.
-        double low = Math.max(a, x[bestNode - 1]);
-        double high = Math.min(b, x[bestNode + 1]);
-        for (int i = 0; i < 60; i++) {
-            double middle = (low + high) / 2;
-            if (sign * (chord - slopeAt(middle)) > 0) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return (low + high) / 2;
+        boolean after = sign * (chord - slope[bestNode]) > 0;
+        int left = after ? bestNode : bestNode - 1;
+        return Math.max(a, Math.min(b, parallel(left, chord)));
+    }
+
+    /** Where the slope in a panel, a quadratic of the place, comes to that of a chord. */
+    private double parallel(int left, double chord) {
+        double h = x[left + 1] - x[left];
+        double mean = (rise[left + 1] - rise[left]) / h;
+        double square = 3 * (slope[left] + slope[left + 1] - 2 * mean);
+        double linear = 6 * mean - 4 * slope[left] - 2 * slope[left + 1];
+        double constant = slope[left] - chord;
+        double root = Math.sqrt(Math.max(0, linear * linear - 4 * square * constant));
+        double half = -0.5 * (linear + (linear < 0 ? -root : root));
+        double first = constant / half;
+        double t = first >= 0 && first <= 1 ? first : half / square;
+        return x[left] + h * Math.max(0, Math.min(1, Double.isNaN(t) ? 0 : t));
     }
 }

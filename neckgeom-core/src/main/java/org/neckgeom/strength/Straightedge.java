@@ -64,7 +64,7 @@ record Straightedge(Bend strings, @Nullable Bend rod, double from, double to) {
         double force = wanted > 0 ? forceForGap(rod, wanted) : Double.NaN;
         // A rod never undoes the strings exactly: near 0 what is left is an S, and gap and rise both count.
         boolean hangsAllAlong = !Double.isNaN(force) && hump(force) == 0;
-        return hangsAllAlong ? force : forceByHalving(wanted);
+        return hangsAllAlong ? force : forceByChords(wanted);
     }
 
     private double forceForGap(Bend byOneNewton, double wanted) {
@@ -90,7 +90,7 @@ record Straightedge(Bend strings, @Nullable Bend rod, double from, double to) {
         return Double.NaN;
     }
 
-    private double forceByHalving(double wanted) {
+    private double forceByChords(double wanted) {
         double low = 0;
         double sign = Math.signum(bow(0) - wanted);
         double high = sign;
@@ -101,17 +101,6 @@ record Straightedge(Bend strings, @Nullable Bend rod, double from, double to) {
                 return Double.NaN;
             }
         }
-        for (int i = 0; i < MOST_STEPS && low != high; i++) {
-            double middle = (low + high) / 2;
-            if (Math.signum(bow(middle) - wanted) == sign) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-            if (Math.abs(high - low) <= 1e-12 * Math.abs(high)) {
-                break;
-            }
-        }
-        return high;
+        return low == high ? high : Crossing.of(force -> bow(force) - wanted, low, high, 1e-12 * Math.abs(high));
     }
 }

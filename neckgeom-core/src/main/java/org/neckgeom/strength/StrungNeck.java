@@ -1,8 +1,6 @@
 package org.neckgeom.strength;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -233,17 +231,24 @@ record StrungNeck(
 
     Bench bench() {
         return new Bench(
-                beam(),
+                made().beam(),
                 pull(),
                 rodPull(),
                 neck.scale().fretMm(fromFret),
                 neck.scale().fretMm(toFret),
-                knowledge());
+                knowledge(),
+                worked);
     }
 
     /** Lays the straightedge on the neck for any multiple of the two moduli, and what else is not known. */
     record Bench(
-            NeckBeam beam, StringPull pull, @Nullable RodPull rod, double from, double to, BowKnowledge knowledge) {
+            NeckBeam beam,
+            StringPull pull,
+            @Nullable RodPull rod,
+            double from,
+            double to,
+            BowKnowledge knowledge,
+            Worked worked) {
 
         /** On the neck as the model has it, at means and medians. */
         Straightedge middle() {
@@ -267,6 +272,10 @@ record StrungNeck(
         }
 
         private Straightedge with(double backFactor, double boardFactor) {
+            return worked.laid(backFactor, boardFactor, () -> scanned(backFactor, boardFactor));
+        }
+
+        private Straightedge scanned(double backFactor, double boardFactor) {
             BeamScan scan = BeamScan.of(beam.stiffer(backFactor, boardFactor), pull, rod, BeamScan.USUAL_PANELS);
             return new Straightedge(scan.strings(), scan.rod(), from, to);
         }
@@ -280,12 +289,9 @@ record StrungNeck(
 
         /** The same after creep, which bows the neck further under strings less rod. */
         List<double[]> intervals(Creep creep, List<ToDoubleFunction<Straightedge>> questions) {
-            Map<List<Double>, Straightedge> known = new HashMap<>();
             return questions.stream()
                     .map(shown -> knowledge.interval(
-                            given -> shown.applyAsDouble(known.computeIfAbsent(
-                                            List.of(given.neck(), given.board()),
-                                            moduli -> with(given.neck(), given.board()))
+                            given -> shown.applyAsDouble(with(given.neck(), given.board())
                                     .softer(
                                             given.softness() + creep.logSinceTuning(given.own()[0]),
                                             given.load(),

@@ -1,5 +1,6 @@
 package org.neckgeom.strength;
 
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
@@ -12,6 +13,7 @@ import org.neckgeom.kernel.Once;
 final class Worked {
 
     private final Map<Object, MadeNeck.Effects> effects = new ConcurrentHashMap<>();
+    private final Map<List<Double>, Straightedge> laid = new ConcurrentHashMap<>();
     private final Supplier<MadeNeck> made;
 
     Worked(Supplier<MadeNeck> made) {
@@ -31,6 +33,11 @@ final class Worked {
             effects.put(name, known);
         }
         return known;
+    }
+
+    /** The straightedge on the neck for multiples of its two moduli, laid at the first call. */
+    Straightedge laid(double back, double board, Supplier<Straightedge> answer) {
+        return laid.computeIfAbsent(List.of(back, board), moduli -> answer.get());
     }
 
     @Override
