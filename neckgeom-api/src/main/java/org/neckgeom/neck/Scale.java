@@ -32,6 +32,8 @@ import org.neckgeom.units.Amount;
  */
 public final class Scale extends Noun<Scale> {
 
+    private static final double LN_2 = StrictMath.log(2);
+
     /** Its keys, which a neck has at its own level. */
     public static final Table<Scale> TABLE =
             Table.of("", "the scale", Scale::new).printedBy(Scale::sentences);
@@ -95,7 +97,7 @@ public final class Scale extends Noun<Scale> {
             throw Refusal.of("fret", "at-least", "be 0 or more", fret);
         }
         // expm1 keeps the first frets of fine divisions from losing digits in 1 - 2^(-n/d).
-        return -length * StrictMath.expm1(-fret / divisions * StrictMath.log(2)) + 0.0;
+        return -length * StrictMath.expm1(-fret / divisions * LN_2) + 0.0;
     }
 
     private static Form<Scale> sentences() {

@@ -26,6 +26,7 @@ record RoughSeries(
         double factor) {
 
     private static final int WAVES = 8;
+    private static final double NOTHING = 1e-12;
 
     /** Probability of a sum under low or above high. */
     double outside(double low, double high) {
@@ -69,7 +70,11 @@ record RoughSeries(
         double sum = 0.0;
         for (int m = 1; m <= WAVES; m++) {
             double term = tail(m * wave - y) - tail(m * wave + y);
-            sum += (m % 2 == 1 ? 1.0 : -1.0) * (m == WAVES ? 0.5 : 1.0) * term;
+            boolean last = m == WAVES || Math.abs(term) < NOTHING;
+            sum += (m % 2 == 1 ? 1.0 : -1.0) * (last ? 0.5 : 1.0) * term;
+            if (last) {
+                break;
+            }
         }
         return sum;
     }

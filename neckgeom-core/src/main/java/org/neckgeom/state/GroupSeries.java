@@ -314,17 +314,7 @@ final class GroupSeries {
             }
             re[j] = new double[2 * waves[j] + 1];
             im[j] = new double[2 * waves[j] + 1];
-            for (int k = -waves[j]; k <= waves[j]; k++) {
-                int at = k + waves[j];
-                if (k == 0) {
-                    re[j][at] = (high - low) / (2.0 * half[j]);
-                } else {
-                    double w = Math.PI * k / half[j];
-                    double over = 1.0 / (2.0 * Math.PI * k);
-                    re[j][at] = over * (StrictMath.sin(w * high) - StrictMath.sin(w * low));
-                    im[j][at] = over * (StrictMath.cos(w * high) - StrictMath.cos(w * low));
-                }
-            }
+            between(low, high, half[j], waves[j], re[j], im[j]);
         }
         int place = 0;
         double[] sum = new double[2];
@@ -337,6 +327,31 @@ final class GroupSeries {
             all += k == 0 ? real : 2.0 * real;
         }
         return Math.max(0.0, Math.min(1.0, all));
+    }
+
+    /** Waves integrated between limits: sines and cosines of even steps, each turned from the one before. */
+    private static void between(double low, double high, double half, int waves, double[] re, double[] im) {
+        double step = Math.PI / half;
+        double[] top = {StrictMath.cos(step * high), StrictMath.sin(step * high)};
+        double[] bottom = {StrictMath.cos(step * low), StrictMath.sin(step * low)};
+        double[] upper = top.clone();
+        double[] lower = bottom.clone();
+        re[waves] = (high - low) / (2.0 * half);
+        for (int k = 1; k <= waves; k++) {
+            double over = 1.0 / (2.0 * Math.PI * k);
+            re[waves + k] = over * (upper[1] - lower[1]);
+            re[waves - k] = re[waves + k];
+            im[waves + k] = over * (upper[0] - lower[0]);
+            im[waves - k] = -im[waves + k];
+            turn(upper, top);
+            turn(lower, bottom);
+        }
+    }
+
+    private static void turn(double[] place, double[] by) {
+        double cos = place[0] * by[0] - place[1] * by[1];
+        place[1] = place[0] * by[1] + place[1] * by[0];
+        place[0] = cos;
     }
 
     private int add(int j, int place, double[][] re, double[][] im, double a, double b, double[] sum) {
