@@ -1,6 +1,5 @@
 package org.neckgeom.kernel;
 
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.Map;
@@ -16,9 +15,17 @@ import org.neckgeom.measure.ErrorDistribution.Law;
  */
 final class GuessedWaves {
 
+    /** Standard deviation of the logarithm of a guess's own scale. */
+    static final double GUESS = 0.25 / Math.sqrt(2.0);
+
+    /** The same with what all guesses share. */
+    static final double WHOLE_GUESS = Math.sqrt(2.0) * GUESS;
+
+    private static final double NOTHING = 1e-18;
+
     private static final Set<Law> LAWS = EnumSet.of(Law.NORMAL, Law.RECTANGULAR, Law.TRIANGULAR);
-    private static final Map<Law, Supplier<GuessedWaves>> OWN = all(RoughSum.GUESS);
-    private static final Map<Law, Supplier<GuessedWaves>> WHOLE = all(RoughSum.WHOLE_GUESS);
+    private static final Map<Law, Supplier<GuessedWaves>> OWN = all(GUESS);
+    private static final Map<Law, Supplier<GuessedWaves>> WHOLE = all(WHOLE_GUESS);
 
     private static final double STEP = 1.0 / 64.0;
     private static final int ALL = 96 * 64;
@@ -33,12 +40,16 @@ final class GuessedWaves {
     /** From there on the function is this divided by the square of its argument. */
     private final double beyond;
 
-    private GuessedWaves(RoughPart unit) {
+    private GuessedWaves(Law law, double logDeviation) {
+        LogScales scales = law == Law.NORMAL
+                ? LogScales.normal(logDeviation, Double.POSITIVE_INFINITY)
+                : LogScales.waves(logDeviation, ALL * STEP, true);
         values = new double[BEFORE + ALL];
-        double[] all = new double[ALL];
-        Arrays.fill(all, 1.0);
-        unit.multiplyByPoints(STEP, 0, all);
-        System.arraycopy(all, 0, values, BEFORE, ALL);
+        switch (law) {
+            case NORMAL -> bells(scales);
+            case RECTANGULAR -> sincs(scales);
+            default -> squares(scales);
+        }
         for (int i = 0; i < BEFORE; i++) {
             values[BEFORE - 1 - i] = values[BEFORE + i];
         }
@@ -47,10 +58,49 @@ final class GuessedWaves {
         beyond = values[BEFORE + ALL - 1] * end * end;
     }
 
+    /** Normal: {@code exp(-x^2/2)}. */
+    private void bells(LogScales scales) {
+        for (int j = 0; j < scales.factor().length; j++) {
+            double a = scales.factor()[j] * STEP;
+            double bell = scales.weight()[j];
+            for (int k = 0; k < ALL && bell > NOTHING; k++) {
+                bell = scales.weight()[j] * StrictMath.exp(-0.5 * a * a * (k + 0.5) * (k + 0.5));
+                values[BEFORE + k] += bell;
+            }
+        }
+    }
+
+    /** Rectangular: {@code sin(x)/x}. */
+    private void sincs(LogScales scales) {
+        double[] weight = scales.weight().clone();
+        for (int j = 0; j < weight.length; j++) {
+            weight[j] /= scales.factor()[j];
+        }
+        Turn turn = new Turn(scales.factor(), STEP, 0.5);
+        for (int k = 0; k < ALL; k++) {
+            values[BEFORE + k] = turn.sines(weight) / ((k + 0.5) * STEP);
+            turn.next();
+        }
+    }
+
+    /** Triangular: {@code (sin(x/2)/(x/2))^2}. */
+    private void squares(LogScales scales) {
+        double[] weight = scales.weight().clone();
+        for (int j = 0; j < weight.length; j++) {
+            weight[j] *= 4.0 / (scales.factor()[j] * scales.factor()[j]);
+        }
+        Turn half = new Turn(scales.factor(), 0.5 * STEP, 0.5);
+        for (int k = 0; k < ALL; k++) {
+            double x = (k + 0.5) * STEP;
+            values[BEFORE + k] = half.products(half, weight) / (x * x);
+            half.next();
+        }
+    }
+
     private static Map<Law, Supplier<GuessedWaves>> all(double logDeviation) {
         Map<Law, Supplier<GuessedWaves>> all = new EnumMap<>(Law.class);
         for (Law law : LAWS) {
-            all.put(law, new Once<>(() -> new GuessedWaves(RoughPart.unit(law, logDeviation))));
+            all.put(law, new Once<>(() -> new GuessedWaves(law, logDeviation)));
         }
         return all;
     }
@@ -58,7 +108,7 @@ final class GuessedWaves {
     /** Of a law and the standard deviation of its scale's logarithm; null where there is no table. */
     static @Nullable GuessedWaves of(Law law, double logDeviation) {
         Map<Law, Supplier<GuessedWaves>> all =
-                logDeviation == RoughSum.GUESS ? OWN : logDeviation == RoughSum.WHOLE_GUESS ? WHOLE : Map.of();
+                logDeviation == GUESS ? OWN : logDeviation == WHOLE_GUESS ? WHOLE : Map.of();
         Supplier<GuessedWaves> found = all.get(law);
         return found == null ? null : found.get();
     }

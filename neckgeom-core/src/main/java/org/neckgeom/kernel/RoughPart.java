@@ -2,7 +2,6 @@ package org.neckgeom.kernel;
 
 import java.util.Arrays;
 import java.util.function.Supplier;
-import javax.measure.quantity.Length;
 import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.ErrorDistribution.Law;
 import org.neckgeom.numeric.NormalLaw;
@@ -74,20 +73,6 @@ final class RoughPart {
 
     static RoughPart normal(double sd) {
         return of(ErrorDistribution.normal(Amount.ofLibrary(sd, ShopUnit.MILLIMETRE)), 1.0, 0.0);
-    }
-
-    /** An error of scale 1, without a shift. */
-    static RoughPart unit(Law law, double logDeviation) {
-        Amount<Length> one = Amount.ofLibrary(1.0, ShopUnit.MILLIMETRE);
-        return of(
-                switch (law) {
-                    case NORMAL -> ErrorDistribution.normal(one);
-                    case RECTANGULAR -> ErrorDistribution.rectangular(one);
-                    case TRIANGULAR -> ErrorDistribution.triangular(one);
-                    default -> throw new IllegalArgumentException(law.toString());
-                },
-                1.0,
-                logDeviation);
     }
 
     boolean isNothing() {
@@ -225,15 +210,10 @@ final class RoughPart {
      */
     void multiply(double step, int from, double[] re) {
         GuessedWaves guessed = isStudent() ? null : GuessedWaves.of(law, logDeviation);
-        if (guessed == null) {
-            multiplyByPoints(step, from, re);
-        } else {
+        if (guessed != null) {
             guessed.multiply(scale * step, from, re);
+            return;
         }
-    }
-
-    /** The same from the points of its scale. */
-    void multiplyByPoints(double step, int from, double[] re) {
         double[] sum = new double[re.length];
         switch (law) {
             case NORMAL -> bells(bells.get(), step, from, sum);
@@ -351,69 +331,6 @@ final class RoughPart {
             im[k] = re[k] * sin + im[k] * cos;
             re[k] = real;
             turn.next();
-        }
-    }
-
-    /** Many angles that turn by steps of their own. */
-    static final class Turn {
-
-        private final double[] sin;
-        private final double[] cos;
-        private final double[] stepSin;
-        private final double[] stepCos;
-
-        /** Angles {@code start * step * factor}, which turn by {@code step * factor}. */
-        Turn(double[] factor, double step, double start) {
-            int n = factor.length;
-            sin = new double[n];
-            cos = new double[n];
-            stepSin = new double[n];
-            stepCos = new double[n];
-            for (int j = 0; j < n; j++) {
-                double turn = factor[j] * step;
-                sin[j] = StrictMath.sin(turn * start);
-                cos[j] = StrictMath.cos(turn * start);
-                stepSin[j] = StrictMath.sin(turn);
-                stepCos[j] = StrictMath.cos(turn);
-            }
-        }
-
-        void next() {
-            for (int j = 0; j < sin.length; j++) {
-                double turned = sin[j] * stepCos[j] + cos[j] * stepSin[j];
-                cos[j] = cos[j] * stepCos[j] - sin[j] * stepSin[j];
-                sin[j] = turned;
-            }
-        }
-
-        double sines(double[] weight) {
-            return sum(weight, sin);
-        }
-
-        double cosines(double[] weight) {
-            return sum(weight, cos);
-        }
-
-        private static double sum(double[] weight, double[] of) {
-            double even = 0.0;
-            double odd = 0.0;
-            int j = 0;
-            for (; j + 1 < of.length; j += 2) {
-                even += weight[j] * of[j];
-                odd += weight[j + 1] * of[j + 1];
-            }
-            return j < of.length ? even + odd + weight[j] * of[j] : even + odd;
-        }
-
-        double products(Turn other, double[] weight) {
-            double even = 0.0;
-            double odd = 0.0;
-            int j = 0;
-            for (; j + 1 < sin.length; j += 2) {
-                even += weight[j] * sin[j] * other.sin[j];
-                odd += weight[j + 1] * sin[j + 1] * other.sin[j + 1];
-            }
-            return j < sin.length ? even + odd + weight[j] * sin[j] * other.sin[j] : even + odd;
         }
     }
 }

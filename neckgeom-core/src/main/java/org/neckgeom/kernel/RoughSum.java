@@ -29,10 +29,10 @@ public final class RoughSum {
     public static final double ACCURACY = 3e-10;
 
     /** Standard deviation of the logarithm of a guess's own scale: half the variance of a guess that is uncertain by a quarter. */
-    public static final double GUESS = 0.25 / Math.sqrt(2.0);
+    public static final double GUESS = GuessedWaves.GUESS;
 
     /** The same with the half that all guesses share. */
-    public static final double WHOLE_GUESS = Math.sqrt(2.0) * GUESS;
+    public static final double WHOLE_GUESS = GuessedWaves.WHOLE_GUESS;
 
     private static final double LONE_ACCURACY = 1e-12;
 

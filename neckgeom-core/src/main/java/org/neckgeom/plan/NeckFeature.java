@@ -39,6 +39,16 @@ public enum NeckFeature {
             Operation.TRUE_THE_HEAD,
             true,
             "distance from the channel's middle to the head's treble edge at its widest"),
+    /** How far the middle stands proud of its ends, strings and rod off, on the glue face or the board; negative: hollow. */
+    BACK_BOW(
+            Operation.CARVE_THE_NECK,
+            false,
+            "back-bow of the carved neck, strings off, rod slack. Positive: the middle stands proud"),
+    /** How far one corner lies off the plane of the other three, across the width at the body joint, either sign. */
+    TWIST(
+            Operation.CARVE_THE_NECK,
+            false,
+            "twist of the carved neck from nut to body joint, as a height across its width at the joint"),
     /** How far the glued fingerboard's middle lies off the channel's at the body joint, positive toward the treble side. */
     FINGERBOARD_OFFSET(
             Operation.GLUE_FINGERBOARD,

@@ -82,6 +82,18 @@ public enum RepairCode {
     THICKER_BOARD("Thicker board"),
     /** Stiffening bars in channels beside the rod. */
     BARS_BESIDE_THE_ROD("Bars beside the rod"),
+    /** The rod is set, forward or back. */
+    SET_THE_ROD("Set the rod"),
+    /** The glue face is planed flat, the board not yet on. */
+    PLANE_THE_GLUE_FACE("Plane the glue face"),
+    /** A flat board is glued on while a caul holds the neck forward of straight. */
+    BENT_CAUL("Glue the board in a bent caul"),
+    /** The fret slots are sawn wider, so that the tangs push less. */
+    WIDER_FRET_SLOTS("Wider fret slots"),
+    /** Levelled out of the frets' tops. */
+    LEVEL_IT_OUT("Level it out of the frets"),
+    /** Heated and clamped past where it shall be. */
+    HEAT_AND_CLAMP("Heat and clamp"),
     /** No repair is left: again from the last step that is still good. */
     START_AGAIN("Start again");
 

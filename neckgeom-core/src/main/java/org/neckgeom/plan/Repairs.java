@@ -16,8 +16,13 @@ final class Repairs {
             return List.of();
         }
         List<Repair> all = new ArrayList<>();
-        List<Function<Stages, List<Repair>>> kinds =
-                List.of(ChannelRepairs::of, ChannelSizeRepairs::of, HeadRepairs::of, BackRepairs::of, BoardRepairs::of);
+        List<Function<Stages, List<Repair>>> kinds = List.of(
+                ChannelRepairs::of,
+                ChannelSizeRepairs::of,
+                HeadRepairs::of,
+                BackRepairs::of,
+                BowRepairs::of,
+                BoardRepairs::of);
         for (Function<Stages, List<Repair>> kind : kinds) {
             // Where a figure that they rest on has no answer, its own check states why.
             Attempt.atAll(() -> Optional.of(kind.apply(plan))).answer().ifPresent(all::addAll);

@@ -1,5 +1,6 @@
 package org.neckgeom.strength;
 
+import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
@@ -8,6 +9,7 @@ import org.neckgeom.measure.Interval;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -20,6 +22,9 @@ import org.neckgeom.units.ShopUnit;
 public final class Section extends ValueAnswer {
 
     private static final double NMM2_PER_NM2 = 1e6;
+
+    /** Modulus of a part that is left out, over its own. */
+    private static final double NEXT_TO_NOTHING = 1e-9;
 
     static final Kind<Section> STIFFNESS = Kind.own(
             (section, style) -> section.stiffnessText(),
@@ -44,9 +49,11 @@ public final class Section extends ValueAnswer {
     private final double x;
     private final Likely<Length> axis;
     private final double[] stiffness;
+    private final double perBackBow;
 
-    private Section(double x, Likely<Length> axis, double[] stiffness, LengthStyle style) {
+    private Section(double x, Likely<Length> axis, double[] stiffness, double perBackBow, LengthStyle style) {
         super(FORM, style);
+        this.perBackBow = perBackBow;
         this.x = x;
         this.axis = axis;
         this.stiffness = stiffness;
@@ -62,7 +69,20 @@ public final class Section extends ValueAnswer {
             beam.stiffer(back, board).section(x, section);
             return section.bendingStiffness();
         });
-        return new Section(x, Likely.of(axis, style.unit()), stiffness, style);
+        return new Section(x, Likely.of(axis, style.unit()), stiffness, perBackBow(x, beam), style);
+    }
+
+    /** The shaft's own stiffness over that which the glue line adds: the board's alone, the shaft's alone, both joined. */
+    private static double perBackBow(double x, NeckBeam beam) {
+        double shaft = stiffness(x, beam.stiffer(1, NEXT_TO_NOTHING));
+        double board = stiffness(x, beam.stiffer(NEXT_TO_NOTHING, 1));
+        return shaft / (stiffness(x, beam) - shaft - board);
+    }
+
+    private static double stiffness(double x, NeckBeam beam) {
+        SectionMoments section = new SectionMoments();
+        beam.section(x, section);
+        return section.bendingStiffness();
     }
 
     /** {@return the station; distance from the nut} */
@@ -95,6 +115,19 @@ public final class Section extends ValueAnswer {
         return stiffness[2] / NMM2_PER_NM2;
     }
 
+    /**
+     * {@return how far forward of straight a caul must hold a shaft while its flat board is glued on, so that it ends
+     * straight: {@code b EI_shaft/(EI_joined - EI_shaft - EI_board)}; estimate}
+     *
+     * <p>Glued straight, the shaft would bend the board with it. The glue line locks in the bend it set at, which must undo the
+     * shaft's own.
+     *
+     * @param backBow of the shaft, b, before the board is on; negative where it bows forward, and so is the answer
+     */
+    public Amount<Length> forwardInTheCaul(Quantity<Length> backBow) {
+        return style().amount(perBackBow * LibraryUnits.mm(backBow, "back-bow"));
+    }
+
     String stiffnessText() {
         return Numbers.fixed(stiffnessNm2(), 0) + " N m2 (95 %: " + Numbers.fixed(leastStiffnessNm2(), 0) + " to "
                 + Numbers.fixed(mostStiffnessNm2(), 0) + ")";
@@ -102,6 +135,6 @@ public final class Section extends ValueAnswer {
 
     @Override
     protected Object[] parts() {
-        return new Object[] {x, axis.in(ShopUnit.MILLIMETRE), stiffness};
+        return new Object[] {x, axis.in(ShopUnit.MILLIMETRE), stiffness, perBackBow};
     }
 }

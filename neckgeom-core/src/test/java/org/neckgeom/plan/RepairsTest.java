@@ -29,6 +29,8 @@ import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
+import org.neckgeom.strength.Relief;
+import org.neckgeom.strength.Sections;
 
 /**
  * Invented necks that went wrong. The sizes expected of their repairs are sums by hand, written beside each, or figures of
@@ -388,6 +390,85 @@ class RepairsTest {
                         RepairCode.THICKER_BOARD,
                         RepairCode.BARS_BESIDE_THE_ROD);
         assertThat(all.get(2).isPossible()).isFalse();
+    }
+
+    private static MeasuredNeck bow(double mm) {
+        return depth(9.2).read(NeckFeature.BACK_BOW, read(mm));
+    }
+
+    /** The strings pull a straight neck so far; what the back-bow leaves of it must be the relief wanted. */
+    @Test
+    void backBow_isJudgedByWhatTheStringsWillPull() {
+        Job heavy = Job.of(
+                NECK.strings(StringSet.of(pitch("D3"), pitch("G3"), pitch("B3"), pitch("D4"), pitch("F4"), pitch("A4"))
+                        .tensions(newton(240))),
+                JOB.blank(),
+                JOB.shop());
+        double pulled =
+                heavy.plan().relief().orElseThrow().underStrings().relief().libraryValue();
+        double spare = pulled - JOB.relief().libraryValue();
+
+        assertThat(spare).isGreaterThan(0.15);
+        assertThat(heavy.measured(bow(spare - 0.1)).plan().repairs()).isEmpty();
+        assertThat(codes(heavy.measured(bow(spare)).plan().repairs())).containsExactly(RepairCode.READ_AGAIN);
+        assertThat(codes(heavy.measured(bow(spare + 0.2)).plan().repairs()))
+                .containsExactlyInAnyOrder(
+                        RepairCode.SET_THE_ROD,
+                        RepairCode.PLANE_THE_GLUE_FACE,
+                        RepairCode.BENT_CAUL,
+                        RepairCode.WIDER_FRET_SLOTS);
+        // Strings that pull a straight neck too little are no fault of a neck that is straight.
+        assertThat(repairs(bow(0))).isEmpty();
+    }
+
+    /** Back-bow 0.9: what is left of the wood, the caul and the slots by the answers asked on their own. */
+    @Test
+    void backBow_hasItsWaysBack() {
+        MeasuredNeck read = bow(0.9);
+        Repair plane = repair(read, RepairCode.PLANE_THE_GLUE_FACE);
+        assertThat(size(plane, "bow")).isCloseTo(0.9, within(1e-9));
+        assertThat(wood(plane))
+                .isCloseTo(
+                        JOB.measured(depth(9.2))
+                                        .plan()
+                                        .floorThickness()
+                                        .least()
+                                        .wood()
+                                        .libraryValue()
+                                - 0.9,
+                        within(0.05));
+
+        Repair rod = repair(read, RepairCode.SET_THE_ROD);
+        assertThat(size(rod, "most"))
+                .isCloseTo(Relief.of(NECK).rodTravel().most().libraryValue() - 0.9, within(1e-6));
+
+        Repair caul = repair(read, RepairCode.BENT_CAUL);
+        assertThat(size(caul, "forward"))
+                .isCloseTo(
+                        Sections.of(NECK).at(mm(150)).forwardInTheCaul(mm(0.9)).libraryValue(), within(1e-3));
+    }
+
+    /** Twist 0.5: 0.25 off two corners while the board is off (practice-2.md, 1.3); 0.6 is too much for the frets. */
+    @Test
+    void twist_isPlanedOutBeforeTheBoardAndLevelledAfter() {
+        MeasuredNeck bare = depth(9.2).read(NeckFeature.TWIST, read(-0.5));
+        Job off = JOB.order(JOB.plan().work().keep(Operation.CARVE_THE_NECK).before(Operation.GLUE_FINGERBOARD));
+        Repair plane = off.measured(bare).plan().repairs().stream()
+                .filter(one -> one.code() == RepairCode.PLANE_THE_GLUE_FACE)
+                .findFirst()
+                .orElseThrow();
+        assertThat(plane.isPossible()).isTrue();
+        assertThat(size(plane, "half")).isCloseTo(0.25, within(1e-9));
+
+        MeasuredNeck glued = bare.read(NeckFeature.FINGERBOARD_OFFSET, read(0));
+        assertThat(codes(repairs(glued)))
+                .containsExactly(RepairCode.HEAT_AND_CLAMP, RepairCode.PLANE_THE_GLUE_FACE, RepairCode.LEVEL_IT_OUT);
+        assertThat(codes(repairs(glued.read(NeckFeature.TWIST, read(0.3))).stream()
+                        .filter(Repair::isPossible)
+                        .toList()))
+                .containsExactly(RepairCode.LEVEL_IT_OUT, RepairCode.HEAT_AND_CLAMP);
+        assertThat(codes(repairs(glued.read(NeckFeature.TWIST, read(1.4))))).startsWith(RepairCode.TAKE_THE_BOARD_OFF);
+        assertThat(repairs(glued.read(NeckFeature.TWIST, read(0.05)))).isEmpty();
     }
 
     /** A channel too shallow under a glued board: the board comes off before anything else; no edge is straight for a pass. */

@@ -10,6 +10,7 @@ import static org.neckgeom.units.ShopUnits.percent;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Fingerboard;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.stock.Wood;
 
@@ -80,5 +81,29 @@ class SectionsTest {
                 .hasMessageStartingWith("station must be between the nut and the body joint at 310.")
                 .hasMessageEndingWith("but was 400 mm");
         assertThatThrownBy(() -> sections.atFret(15)).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    /**
+     * A half ellipse 50 x 15 of 11,500 MPa under a board 50 x 6 of 15,000, by hand. Shaft: area pi/2 25 15 = 589.0, its
+     * middle 4 15/(3 pi) = 6.366 under the face, EI (pi/8 - 8/(9 pi)) 25 15^3 11,500 = 106.5e6. Board: middle 3 over it. The
+     * glue line adds 6.774e6 4.5e6/11.274e6 9.366^2 = 237.2e6, so that 0.449 of the back-bow is asked of the caul.
+     */
+    @Test
+    void forwardInTheCaul_undoesTheShaftsOwnBend() {
+        Neck plain = Neck.named("Plain")
+                .scale(mm(600))
+                .fingerboard(Fingerboard.tapered(mm(50), mm(50))
+                        .thickness(mm(6))
+                        .wood(Wood.SUGAR_MAPLE.withName("board").modulus(gigapascal(15))))
+                .back(BackProfile.between(mm(15), mm(15)).rounded())
+                .frets(20)
+                .bodyAtFret(12)
+                .wood(Wood.SUGAR_MAPLE.withName("shaft").modulus(gigapascal(11.5)));
+        Section middle = Sections.of(plain).at(mm(150));
+
+        assertThat(middle.forwardInTheCaul(mm(0.8)).libraryValue()).isCloseTo(0.8 * 0.449, withinPercentage(0.2));
+        assertThat(middle.forwardInTheCaul(mm(-0.8)))
+                .isEqualTo(middle.forwardInTheCaul(mm(0.8)).negated());
+        assertThat(middle.forwardInTheCaul(mm(0)).libraryValue()).isZero();
     }
 }
