@@ -68,6 +68,7 @@ final class StateStage {
     private final SlotStage slot;
     private final Supplier<NeckErrors> errors = new Once<>(this::asMade);
     private final Supplier<NeckState> state = new Once<>(this::asRead);
+    private final Supplier<JointChance> all = new Once<>(() -> state().chanceOfAll(requirements()));
     private final Map<BudgetCode, Supplier<Known>> known = new EnumMap<>(BudgetCode.class);
 
     StateStage(Inputs job, ShapeStage shape, OrderStage order, SlotStage slot) {
@@ -203,7 +204,7 @@ final class StateStage {
     }
 
     JointChance all() {
-        return state().chanceOfAll(requirements());
+        return all.get();
     }
 
     /**

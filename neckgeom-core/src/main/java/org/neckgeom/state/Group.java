@@ -40,6 +40,10 @@ record Group(double[] low, double[] high, double[][] covariance, List<Other> oth
             return factor * cause.spread().libraryTopScale();
         }
 
+        double topOverScale() {
+            return cause.spread().libraryTopScale() / cause.spread().libraryScale();
+        }
+
         double variance() {
             return factor * factor * cause.spread().libraryVariance();
         }

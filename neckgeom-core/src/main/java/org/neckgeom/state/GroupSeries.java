@@ -26,9 +26,10 @@ final class GroupSeries {
     /** Largest error of a chance. */
     static final double ACCURACY = 1e-5;
 
-    private static final Set<Law> SUITED = EnumSet.of(Law.NORMAL, Law.RECTANGULAR, Law.TRIANGULAR);
-    private static final Map<Law, LawTable> GUESSED = new EnumMap<Law, LawTable>(SUITED.stream()
-            .collect(Collectors.toMap(law -> law, law -> new LawTable(law, Cause.GUESS))));
+    private static final Set<Law> SUITED = EnumSet.complementOf(EnumSet.of(Law.SAMPLES, Law.BIAS));
+    private static final Set<Law> USUAL = EnumSet.of(Law.NORMAL, Law.RECTANGULAR, Law.TRIANGULAR);
+    private static final Map<Law, LawTable> GUESSED = new EnumMap<Law, LawTable>(USUAL.stream()
+            .collect(Collectors.toMap(law -> law, law -> new LawTable(law, 0.0, Cause.GUESS))));
     private static final int MOST_DEVIATIONS = 4;
     private static final int MOST_TERMS = 150_000;
     private static final int MOST_WAVES = 48;
@@ -145,12 +146,14 @@ final class GroupSeries {
         Map<List<Object>, LawTable> made = new HashMap<>();
         return causes.stream()
                 .map(one -> made.computeIfAbsent(
-                        List.of(one.law(), one.logDeviation()), key -> table(one.law(), one.logDeviation())))
+                        List.of(one.law(), one.topOverScale(), one.logDeviation()), key -> table(one)))
                 .toArray(LawTable[]::new);
     }
 
-    private static LawTable table(Law law, double logDeviation) {
-        return logDeviation == Cause.GUESS ? Objects.requireNonNull(GUESSED.get(law)) : new LawTable(law, logDeviation);
+    private static LawTable table(Group.Other one) {
+        return one.logDeviation() == Cause.GUESS && USUAL.contains(one.law())
+                ? Objects.requireNonNull(GUESSED.get(one.law()))
+                : new LawTable(one.law(), one.topOverScale(), one.logDeviation());
     }
 
     static boolean suits(Group.Other one) {

@@ -1,9 +1,10 @@
 package org.neckgeom.state;
 
+import org.neckgeom.kernel.Bessel;
 import org.neckgeom.measure.ErrorDistribution.Law;
 
 /**
- * The characteristic function of a normal, a triangular or a rectangular law of unit scale, averaged over what its scale may be:
+ * The characteristic function of a law of unit scale, with mirror symmetry, averaged over what its scale may be:
  * a table with cubic interpolation, right to about 1e-7.
  */
 final class LawTable {
@@ -15,7 +16,14 @@ final class LawTable {
 
     private final double[] values;
 
-    LawTable(Law law, double logDeviation) {
+    /**
+     * Makes the table.
+     *
+     * @param law of the cause; not samples
+     * @param top half the width of a trapezoid's top, over that of its base
+     * @param logDeviation standard deviation of the logarithm of its own scale
+     */
+    LawTable(Law law, double top, double logDeviation) {
         int n = (int) Math.round(LAST / STEP) + 3;
         this.values = new double[n + 1];
         double[] factors = new double[Scales.OWN.size()];
@@ -26,21 +34,22 @@ final class LawTable {
             double x = (i - 1) * STEP;
             double sum = 0.0;
             if (logDeviation == 0.0) {
-                sum = of(law, x);
+                sum = of(law, top, x);
             } else {
                 for (int m = 0; m < factors.length; m++) {
-                    sum += Scales.OWN.weights[m] * of(law, x * factors[m]);
+                    sum += Scales.OWN.weights[m] * of(law, top, x * factors[m]);
                 }
             }
             values[i] = sum;
         }
     }
 
-    private static double of(Law law, double x) {
+    private static double of(Law law, double top, double x) {
         return switch (law) {
             case NORMAL -> StrictMath.exp(-0.5 * x * x);
-            case TRIANGULAR -> sinc(0.5 * x) * sinc(0.5 * x);
-            default -> sinc(x);
+            case RECTANGULAR -> sinc(x);
+            case ARCSINE -> Bessel.j0(x);
+            default -> sinc(0.5 * (1.0 + top) * x) * sinc(0.5 * (1.0 - top) * x);
         };
     }
 

@@ -91,6 +91,29 @@ class GroupPointsTest {
         }
     }
 
+    /** Arcsine and trapezoidal causes, one of them a guess: the points take each by its distribution, the series by its waves. */
+    @Test
+    void chance_ofOtherLawsIsTheSeriesToo() {
+        List<Cause> causes = List.of(
+                new Cause("a", "x", ErrorDistribution.arcsine(mm(0.2)), Basis.GIVEN),
+                new Cause("b", "x", ErrorDistribution.trapezoidal(mm(0.3), mm(0.1)), Basis.GIVEN),
+                new Cause("c", "x", ErrorDistribution.trapezoidal(mm(0.2), mm(0.15)), Basis.COMMON_PRACTICE),
+                new Cause("d", "x", ErrorDistribution.normal(mm(0.05)), Basis.GIVEN));
+        Knowledge known = Knowledge.of(causes, LengthStyle.MILLIMETRES);
+        Deviation a = Deviation.of("a");
+        List<Requirement> wanted = List.of(
+                wanted("one", a.plus(Deviation.of("b")).plus(Deviation.of("d")), 0.3),
+                wanted("two", a.minus(Deviation.of("c")).plus(Deviation.of("d")), 0.25));
+        List<Group> groups = Group.of(known, known.solved(), 1.0, wanted);
+
+        assertThat(groups).hasSize(1);
+        double series = GroupSeries.of(groups.get(0), 1.0).chance(groups.get(0));
+        double[] points = new GroupPoints(groups.get(0)).chance(2e-5);
+        assertThat(series).isBetween(0.3, 0.95);
+        assertThat(points[1]).isLessThan(1e-4);
+        assertThat(points[0]).isCloseTo(series, within(points[1] + GroupSeries.ACCURACY));
+    }
+
     /** Plain trials of the causes, seeded: four standard errors are allowed. */
     @Test
     void chance_ofEightLimitsIsThatOfTrials() {
