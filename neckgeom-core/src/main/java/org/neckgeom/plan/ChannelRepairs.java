@@ -9,6 +9,7 @@ import static org.neckgeom.order.Operation.TAPER_THE_SIDES;
 import static org.neckgeom.order.Operation.TRIM_TO_THE_FINGERBOARD;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.DoubleStream;
 import javax.measure.quantity.Length;
 import org.neckgeom.channel.SlotPlace;
@@ -45,7 +46,7 @@ final class ChannelRepairs {
             moveTheLines(plan, ways);
             fillAndCut(plan, ways, Math.abs(off));
             widen(plan, ways, off);
-            keep(plan, ways);
+            keep(plan, ways, off);
         });
     }
 
@@ -150,19 +151,30 @@ final class ChannelRepairs {
                 .budget("packed-to-the-middle", "the packed rod lies in the middle; the walls stay off it");
     }
 
-    private static void keep(Stages plan, ReadingRepairs ways) {
+    private static void keep(Stages plan, ReadingRepairs ways, double off) {
         boolean single = plan.job()
                 .channel()
                 .rod()
                 .filter(rod -> rod.kind() == TrussRod.Kind.SINGLE_ACTION)
                 .isPresent();
         double line = plan.state().known(BudgetCode.STRING_LINE).estimate().libraryValue();
+        Optional<Double> bow = plan.strength()
+                .relief()
+                .filter(relief -> single)
+                .map(relief -> relief.rodForceFor(plan.job().relief()))
+                .map(rod -> Math.abs(rod.sidewaysBow(plan.style().amount(off)).libraryValue()));
         ways.way(
                         RepairCode.KEEP,
                         plan.words(
-                                single ? "keep-single" : "keep-two-way",
-                                (single ? "The single-action rod bows the neck a little sideways, and the" : "The")
-                                        + " offset moves what is located on the channel."))
+                                        bow.isPresent() ? "keep-single-by" : single ? "keep-single" : "keep-two-way",
+                                        (bow.isPresent()
+                                                        ? "The single-action rod bows the neck {bow:small} sideways, and the"
+                                                        : single
+                                                                ? "The single-action rod bows the neck a little sideways,"
+                                                                        + " and the"
+                                                                : "The")
+                                                + " offset moves what is located on the channel.")
+                                .with("bow", Kind.MM, bow.orElse(0.0)))
                 .unless(
                         !plan.job().limits(BudgetCode.STRING_LINE).allowLibrary(line),
                         plan.words("string-line-off", "the string line would be {line:small} off at the bridge")

@@ -9,6 +9,7 @@ import static org.neckgeom.order.Operation.ROUGH_OUT_THE_BACK;
 import static org.neckgeom.order.Operation.TAPER_THE_SIDES;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -227,6 +228,9 @@ final class ChannelSizeRepairs {
                                 .with("thick", Kind.MM, thick)
                                 .with("hole", Kind.MM, length)
                                 .with("length", Kind.MM, length + 16 * thick))
+                .unless(
+                        isUnderTheAdjuster(cut, hole),
+                        plan.words("hole-under-the-adjuster", "the hole is under the adjuster"))
                 .looks("patch-shows", "a patch on the back");
         ways.way(
                         RepairCode.BACK_LAMINATION,
@@ -238,6 +242,12 @@ final class ChannelSizeRepairs {
                 .before(FIT_HEEL_TO_BODY)
                 .undoes(ROUGH_OUT_THE_BACK, CARVE_THE_NECK)
                 .looks("joint-line", "a joint line along both sides");
+    }
+
+    private static boolean isUnderTheAdjuster(Channel cut, double[] hole) {
+        double start = cut.adjusterPocketStartMm();
+        return cut.hasAdjusterPocket()
+                && Arrays.stream(hole).anyMatch(x -> x >= start && x <= start + cut.adjusterPocketLengthMm());
     }
 
     private static void loose(Stages plan, ReadingRepairs ways, double play) {

@@ -116,6 +116,15 @@ record NeckBeam(
                 effect);
     }
 
+    /** Bending stiffness about the vertical axis of board and wood, N mm2; channel and bars, near that axis, left out. */
+    double sidewaysStiffness(double x) {
+        double half = back.halfWidth.at(x);
+        double wide = board.width.at(x);
+        double second = (back.bass.second() + back.treble.second()) / 2;
+        return back.modulus * second * half * half * half * back.depth.at(x)
+                + board.modulus * board.thickness.at(x) * wide * wide * wide / 12;
+    }
+
     /** Without its board, or with nothing but it: the parts that a glue line joins. */
     void board(double x, SectionMoments into) {
         into.clear();

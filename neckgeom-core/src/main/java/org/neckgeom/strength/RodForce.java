@@ -160,6 +160,26 @@ public final class RodForce extends ValueAnswer {
         return slack.amount();
     }
 
+    /**
+     * {@return how far this force bows the neck sideways if the rod lies off its middle: {@code F e L^2/(8 E I)} over the rod's
+     * length, I of the section halfway about its vertical axis; toward the side it lies away from; estimate} 0 for a two-way rod,
+     * whose bars pull against each other, and where no force does it.
+     *
+     * @param off distance of the rod from the neck's middle, either sign
+     */
+    public Amount<Length> sidewaysBow(Quantity<Length> off) {
+        double e = LibraryUnits.mm(off, "offset of the rod");
+        boolean pulls = !question.isTwoWay() && !Double.isNaN(force.value());
+        return style().amount(pulls ? e * force.value() * perMoment() : 0.0);
+    }
+
+    private double perMoment() {
+        double start = question.neck().channel().orElseThrow().startMm();
+        double length = question.neck().channel().orElseThrow().reinforcement().lengthMm();
+        NeckBeam beam = question.beam();
+        return length * length / (8 * beam.sidewaysStiffness(Math.min(beam.length(), start + length / 2)));
+    }
+
     /** {@return the hump that is left beside the relief: rod and strings never undo each other exactly; 0 or more} */
     public Amount<Length> hump() {
         return style().amount(hump);

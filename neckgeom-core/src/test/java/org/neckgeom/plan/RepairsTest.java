@@ -175,6 +175,25 @@ class RepairsTest {
                 .isCloseTo(8, within(1e-9));
     }
 
+    /** The whole channel is through, so its pocket at the head end is: no patch there. */
+    @Test
+    void channelThroughUnderTheAdjuster_isNotPatched() {
+        Job pocket = Job.of(
+                NECK.channel(NECK.channel().orElseThrow().adjusterPocket(mm(20)).section(mm(8), mm(11))),
+                JOB.blank(),
+                JOB.shop());
+        List<Repair> all = pocket.measured(depth(18.2)).plan().repairs();
+        Repair patch = all.stream()
+                .filter(one -> one.code() == RepairCode.PATCH)
+                .findFirst()
+                .orElseThrow();
+
+        assertThat(patch.forbidden()).hasToString("Optional[the hole is under the adjuster]");
+        assertThat(all.stream().filter(Repair::isPossible))
+                .extracting(Repair::code)
+                .contains(RepairCode.STRIPE_THROUGH);
+    }
+
     /** By hand: 9 - 8.7 = 0.3. */
     @Test
     void channelTooShallow_getsAnotherPass() {

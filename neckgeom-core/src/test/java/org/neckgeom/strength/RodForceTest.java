@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
+import static org.neckgeom.units.ShopUnits.gigapascal;
 import static org.neckgeom.units.ShopUnits.inch;
 import static org.neckgeom.units.ShopUnits.mm;
 import static org.neckgeom.units.ShopUnits.newton;
+import static org.neckgeom.units.ShopUnits.pitch;
 
 import java.util.List;
 import org.junit.jupiter.api.Tag;
@@ -14,8 +16,12 @@ import org.junit.jupiter.api.Test;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Bar;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Fingerboard;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.StringSet;
 import org.neckgeom.neck.TrussRod;
+import org.neckgeom.stock.Wood;
 import org.neckgeom.strength.RodForce.Reach;
 
 /** The rod's force put back into the neck and into a finite-difference neck; what a rod cannot do. */
@@ -49,6 +55,41 @@ class RodForceTest {
         assertThat(rod.slackRelief()).isEqualTo(relief.underStrings().relief());
         assertThat(rod.interval().orElseThrow().contains(rod.force().orElseThrow()))
                 .isTrue();
+    }
+
+    /**
+     * By hand, as R6 of practice-2-figures.csv with a board on: half an ellipse 50 x 21 of 11,500 MPa is pi 25^3 21/8 =
+     * 128,855 mm4 sideways, a board 50 x 6 of 15,000 MPa 62,500: 2.4193e9 N mm2 together; {@code F e L^2/(8 E I)} over a rod 400
+     * long.
+     */
+    @Test
+    void sidewaysBow_isThatOfARodBesideTheMiddle() {
+        Neck neck = Neck.named("Even")
+                .scale(mm(648))
+                .fingerboard(Fingerboard.tapered(mm(50), mm(50))
+                        .thickness(mm(6))
+                        .wood(Wood.SUGAR_MAPLE.withName("board").modulus(gigapascal(15))))
+                .back(BackProfile.between(mm(21), mm(21)).rounded())
+                .frets(20)
+                .bodyAtFret(14)
+                .wood(Wood.SUGAR_MAPLE.withName("shaft").modulus(gigapascal(11.5)))
+                .channel(Channel.forRod(TrussRod.singleAction(mm(400), mm(5)))
+                        .startingAt(mm(5))
+                        .arch(mm(6)))
+                .strings(StringSet.of(pitch("E2"), pitch("A2"), pitch("D3"), pitch("G3"), pitch("B3"), pitch("E4"))
+                        .tensions(newton(90)));
+        RodForce rod = Relief.of(neck).rodForceFor(mm(0.1));
+        double force = rod.force().orElseThrow().libraryValue();
+
+        assertThat(force).isPositive();
+        assertThat(rod.sidewaysBow(mm(0.71)).libraryValue())
+                .isCloseTo(force * 0.71 * 400 * 400 / (8 * 2.4193e9), withinPercentage(0.01));
+        assertThat(rod.sidewaysBow(mm(0)).libraryValue()).isZero();
+        assertThat(Relief.of(Necks.mandolin())
+                        .rodForceFor(mm(0.1))
+                        .sidewaysBow(mm(0.71))
+                        .libraryValue())
+                .isZero();
     }
 
     @Test
