@@ -59,6 +59,12 @@ public final class Operation extends ValueAnswer {
     /** Cut the channel for the rod. */
     public static final String CUT_ROD_CHANNEL = "cut rod channel";
 
+    /** Cut the locating groove of a neck without rod, in the place of the channel. */
+    public static final String CUT_LOCATING_GROOVE = "cut locating groove";
+
+    /** Cut the channels for two bars beside the middle. */
+    public static final String CUT_BAR_CHANNELS = "cut bar channels";
+
     /** Saw and plane the scarf. */
     public static final String CUT_SCARF = "cut scarf";
 
@@ -107,6 +113,12 @@ public final class Operation extends ValueAnswer {
     /** Test the rod and lay it in its channel. */
     public static final String LAY_IN_THE_ROD = "lay in the rod";
 
+    /** Glue a bar into its channel, in the place of laying in a rod. */
+    public static final String GLUE_IN_THE_BAR = "glue in the bar";
+
+    /** Glue two bars into their channels beside the middle. */
+    public static final String GLUE_IN_THE_BARS = "glue in the bars";
+
     /** Glue the fingerboard on. */
     public static final String GLUE_FINGERBOARD = "glue fingerboard";
 
@@ -127,6 +139,9 @@ public final class Operation extends ValueAnswer {
 
     /** Fit the nut. */
     public static final String FIT_THE_NUT = "fit the nut";
+
+    /** Screw or pin the string anchor to the end of a headless neck. */
+    public static final String FIT_THE_STRING_ANCHOR = "fit the string anchor";
 
     /** String the neck and set it up. */
     public static final String SET_UP = "set up";

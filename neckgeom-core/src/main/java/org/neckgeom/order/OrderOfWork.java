@@ -13,6 +13,7 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.text.Names;
 import org.neckgeom.units.LengthStyle;
@@ -83,7 +84,8 @@ public final class OrderOfWork extends ValueAnswer {
 
     /**
      * {@return the usual neck's operations without those that a design has no use for: rod and channel where it has no
-     * channel, scarf and head piece where its head is not angled, veneer and back strap where its head has none; the
+     * channel; a locating groove in the place of the channel, a bar glued in in the place of the rod, and two bars beside
+     * it; scarf and head piece where its head is not angled, veneer and back strap where its head has none; the
      * order of work} A head that is not given is taken as usual.
      *
      * @param design the neck
@@ -92,6 +94,13 @@ public final class OrderOfWork extends ValueAnswer {
         OrderOfWork work = forNeck();
         if (Objects.requireNonNull(design, "design").channel().isEmpty()) {
             work = work.without(Operation.CUT_ROD_CHANNEL).without(Operation.LAY_IN_THE_ROD);
+        }
+        work = work.reinforced(design);
+        if (design.stringAnchor().isPresent()) {
+            for (String ofAHead : OF_A_HEAD) {
+                work = work.without(ofAHead);
+            }
+            work = work.before(Operation.SET_UP, UsualNeck.anchor());
         }
         if (design.head().isPresent()) {
             if (design.head().get().angleRad() == 0) {
@@ -373,6 +382,44 @@ public final class OrderOfWork extends ValueAnswer {
         return usual(Operation.GLUE_HEAD)
                 .map(gone -> instead(gone, UsualNeck.onePieceHead()))
                 .orElse(this);
+    }
+
+    private static final List<String> OF_A_HEAD = List.of(
+            Operation.CUT_SCARF,
+            Operation.GLUE_HEAD,
+            Operation.TRUE_THE_HEAD,
+            Operation.GLUE_WINGS,
+            Operation.GLUE_HEAD_VENEER,
+            Operation.GLUE_BACK_STRAP);
+
+    /** What lies under the fingerboard of a design, in the place of the usual rod. */
+    private OrderOfWork reinforced(Neck design) {
+        boolean groove = design.channel().filter(Channel::isLocatingGroove).isPresent();
+        boolean bar = design.channel().flatMap(Channel::bar).isPresent();
+        OrderOfWork work = this;
+        if (groove) {
+            work = work.instead(work.operation(Operation.CUT_ROD_CHANNEL), UsualNeck.locatingGroove())
+                    .without(Operation.LAY_IN_THE_ROD);
+        }
+        if (bar) {
+            work = work.instead(work.operation(Operation.LAY_IN_THE_ROD), UsualNeck.bar());
+        }
+        if (design.channel().flatMap(Channel::rod).isEmpty()) {
+            work = work.replacing(UsualNeck.fingerboard(false)).replacing(UsualNeck.levelling(false));
+        }
+        return design.bars().isPresent() ? work.withBars() : work;
+    }
+
+    private OrderOfWork withBars() {
+        return before(Operation.CUT_SCARF, UsualNeck.barChannels())
+                .before(Operation.GLUE_FINGERBOARD, UsualNeck.bars())
+                .replacing(UsualNeck.over(operation(Operation.GLUE_FINGERBOARD)));
+    }
+
+    private OrderOfWork before(String name, Operation other) {
+        List<Operation> changed = new ArrayList<>(operations);
+        changed.add(operations.indexOf(operation(name)), other);
+        return new OrderOfWork(changed, dropped, done, start, kept);
     }
 
     /** The operation, if it is left to do and the usual neck's own. */

@@ -21,6 +21,8 @@ import org.neckgeom.neck.Dovetail;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.NeckSet;
+import org.neckgeom.neck.PlateScrews;
+import org.neckgeom.neck.SpanishFoot;
 import org.neckgeom.neck.StringHeights;
 import org.neckgeom.neck.Tenon;
 import org.neckgeom.order.Operation;
@@ -32,6 +34,7 @@ import org.neckgeom.units.ShopUnits;
 final class ShapeParts {
 
     private static final double HAIR = 1e-9;
+    private static final double ZERO_FRET_MOST_MM = 0.1;
 
     private ShapeParts() {}
 
@@ -44,6 +47,7 @@ final class ShapeParts {
         parts.add(frets(plan));
         FannedFrets.of(plan.neck()).ifPresent(fan -> parts.add(fanned(plan, fan)));
         parts.addAll(BoardParts.of(plan));
+        parts.addAll(ShaftParts.of(plan));
         parts.addAll(BackParts.of(plan));
         plan.shape().neckSet().ifPresent(set -> parts.add(neckSet(plan, set)));
         plan.shape().noNeckSet().ifPresent(why -> parts.add(noNeckSet(plan, why)));
@@ -65,7 +69,8 @@ final class ShapeParts {
                 draft.note(
                         "shaft-end",
                         shaftEnd > plan.neck().bodyJointMm()
-                                ? "The shaft length includes the tenon or dovetail; the rest makes the heel blocks."
+                                ? "The shaft length includes the " + StockParts.pastTheJoint(plan)
+                                        + "; the rest makes the heel blocks."
                                 : "The shaft length ends at the body joint; the rest makes the heel blocks."),
                 StockParts.reaches(
                         plan,
@@ -127,23 +132,48 @@ final class ShapeParts {
                             .with("width", Kind.MM, 2 * design.halfWidthAtMm(x)));
         }
         draft.note("from-the-nut", "Measure every fret from the nut: added steps add their errors.");
-        if (design.frets() >= design.bodyAtFret()) {
-            return PlanPart.of(draft);
+        boolean zero = design.fingerboard().hasZeroFret();
+        if (zero) {
+            draft.note(
+                    "zero-fret",
+                    "A zero fret lies on the nut line and carries the strings. The nut behind it only spaces them: its slots are lower"
+                            + " than the zero fret.");
         }
-        return PlanPart.of(
-                draft,
-                new PlanCheck(
-                        CheckCode.FRETS_REACH_THE_BODY,
-                        new Finding.Computed(
-                                plan.style().amount(design.scale().fretMm(design.frets())),
-                                Limits.atLeast(plan.style().amount(design.bodyJointMm())),
-                                Outcome.OPEN),
-                        draft.words("frets", "{frets} frets, body at fret {body}")
-                                .with("frets", Kind.WHOLE, design.frets())
-                                .with("body", Kind.WHOLE, design.bodyAtFret()),
-                        draft.words("frets-at-least", "{body} frets or more")
-                                .with("body", Kind.WHOLE, design.bodyAtFret()),
-                        draft.words("ask", "Correct one of the two.")));
+        List<PlanCheck> checks = new ArrayList<>();
+        design.neckSet().filter(set -> zero).ifPresent(set -> checks.add(zeroFret(plan, set)));
+        if (design.frets() >= design.bodyAtFret()) {
+            return new PlanPart(draft.done(), checks);
+        }
+        checks.add(new PlanCheck(
+                CheckCode.FRETS_REACH_THE_BODY,
+                new Finding.Computed(
+                        plan.style().amount(design.scale().fretMm(design.frets())),
+                        Limits.atLeast(plan.style().amount(design.bodyJointMm())),
+                        Outcome.OPEN),
+                draft.words("frets", "{frets} frets, body at fret {body}")
+                        .with("frets", Kind.WHOLE, design.frets())
+                        .with("body", Kind.WHOLE, design.bodyAtFret()),
+                draft.words("frets-at-least", "{body} frets or more").with("body", Kind.WHOLE, design.bodyAtFret()),
+                draft.words("ask", "Correct one of the two.")));
+        return new PlanPart(draft.done(), checks);
+    }
+
+    /** Over the tops of the others; common practice: none to a tenth higher. */
+    private static PlanCheck zeroFret(Stages plan, NeckSet set) {
+        Amount<Length> higher = plan.style().amount(set.heights().atNut().libraryValue());
+        Finding finding = new Finding.Computed(
+                higher, Limits.between(plan.style().amount(0), plan.style().amount(ZERO_FRET_MOST_MM)), Outcome.OPEN);
+        return new PlanCheck(
+                CheckCode.ZERO_FRET,
+                finding,
+                plan.words("higher", "{higher:small} over the other frets")
+                        .with("higher", Kind.MM, higher.libraryValue()),
+                plan.words("zero-fret-most", "none to {most:small} (common practice)")
+                        .with("most", Kind.MM, ZERO_FRET_MOST_MM),
+                finding.outcome() == Outcome.OK
+                        ? plan.words("same-wire", "The same wire, or one a little higher; level it last.")
+                        : plan.words(
+                                "lower-zero-fret", "A zero fret of wire no more than that higher: neck set, at nut."));
     }
 
     /** Where the slanted lines meet the board's edges. */
@@ -207,7 +237,9 @@ final class ShapeParts {
                 plan.words("height-at-nut", "{atNut} or more, the height at the nut")
                         .with("atNut", Kind.AMOUNT, atNut),
                 finding.outcome() == Outcome.OK
-                        ? plan.words("cut-the-slots", "Cut the nut's slots to that height.")
+                        ? plan.neck().fingerboard().hasZeroFret()
+                                ? plan.words("below-the-zero-fret", "Cut the nut's slots lower than the zero fret.")
+                                : plan.words("cut-the-slots", "Cut the nut's slots to that height.")
                         : plan.words("lower-the-slots", "Cut the nut's slots lower, or give the strings more action."));
     }
 
@@ -219,6 +251,7 @@ final class ShapeParts {
         Amount<Length> off = low.times(0.5);
         plan.shape()
                 .neckSet()
+                .filter(set -> !(heel.joint() instanceof SpanishFoot || heel.joint() instanceof PlateScrews))
                 .ifPresent(set -> draft.row(
                                 "tooLow",
                                 draft.words("too-low", "{low:brief} too low at the bridge")
@@ -234,7 +267,9 @@ final class ShapeParts {
             draft.row("dovetail", "dovetail", seat);
             seat.widthAtEnd().ifPresent(width -> checks.add(dovetail(plan, heel, seat, width)));
         });
-        heel.tenon().ifPresent(tenon -> checks.add(tenon(heel, draft.row("tenon", "tenon", tenon), tenon)));
+        heel.tenon().ifPresent(tenon -> draft.row("tenon", "tenon", tenon));
+        heel.tenon().filter(Tenon::isBolted).ifPresent(tenon -> checks.add(tenon(heel, draft, tenon)));
+        checks.addAll(HeelKindParts.checks(plan, draft, heel));
         channelEnd(plan, draft).ifPresent(checks::add);
         plan.neck().back().heelTransition().ifPresent(turn -> checks.add(reachesTheHeel(plan, heel)));
         checks.addAll(atBridge(plan, draft));
