@@ -44,6 +44,9 @@ public final class Operation extends ValueAnswer {
 
     // Names of the usual neck's operations, in their usual order.
 
+    /** Glue up the strips of a laminated shaft. */
+    public static final String GLUE_UP_THE_STRIPS = "glue up the strips";
+
     /** Let the stock come to rest. */
     public static final String REST_THE_STOCK = "rest the stock";
 
@@ -61,6 +64,9 @@ public final class Operation extends ValueAnswer {
 
     /** Cut the locating groove of a neck without rod, in the place of the channel. */
     public static final String CUT_LOCATING_GROOVE = "cut locating groove";
+
+    /** Cut the channel for one bar in the middle, in the place of a rod's. */
+    public static final String CUT_BAR_CHANNEL = "cut bar channel";
 
     /** Cut the channels for two bars beside the middle. */
     public static final String CUT_BAR_CHANNELS = "cut bar channels";
@@ -91,6 +97,9 @@ public final class Operation extends ValueAnswer {
 
     /** Glue the veneer on the head's back. */
     public static final String GLUE_BACK_STRAP = "glue back strap";
+
+    /** Drill for the rollers of a slotted head and rout its slots. */
+    public static final String CUT_HEAD_SLOTS = "cut head slots";
 
     /** Cut the sides to the taper. */
     public static final String TAPER_THE_SIDES = "taper the sides";

@@ -14,6 +14,7 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.text.Names;
 import org.neckgeom.units.LengthStyle;
@@ -84,8 +85,8 @@ public final class OrderOfWork extends ValueAnswer {
 
     /**
      * {@return the usual neck's operations without those that a design has no use for: rod and channel where it has no
-     * channel; a locating groove in the place of the channel, a bar glued in in the place of the rod, and two bars beside
-     * it; scarf and head piece where its head is not angled, veneer and back strap where its head has none; the
+     * channel; a locating groove in the place of the channel, a bar glued in in the place of the rod, two bars beside
+     * it; strips glued up, slots cut, a string anchor fitted where it has them; scarf and head piece where its head is not angled, veneer and back strap where its head has none; the
      * order of work} A head that is not given is taken as usual.
      *
      * @param design the neck
@@ -101,6 +102,13 @@ public final class OrderOfWork extends ValueAnswer {
                 work = work.without(ofAHead);
             }
             work = work.before(Operation.SET_UP, UsualNeck.anchor());
+            work = work.replacing(UsualNeck.setUpOf(work.operation(Operation.SET_UP)));
+        }
+        if (!design.strips().isEmpty()) {
+            work = work.before(Operation.REST_THE_STOCK, UsualNeck.strips()).replacing(UsualNeck.restOfTheStack());
+        }
+        if (design.head().filter(Head::hasSlots).isPresent()) {
+            work = work.before(Operation.TAPER_THE_SIDES, UsualNeck.headSlots());
         }
         if (design.head().isPresent()) {
             if (design.head().get().angleRad() == 0) {
@@ -402,10 +410,14 @@ public final class OrderOfWork extends ValueAnswer {
                     .without(Operation.LAY_IN_THE_ROD);
         }
         if (bar) {
-            work = work.instead(work.operation(Operation.LAY_IN_THE_ROD), UsualNeck.bar());
+            work = work.instead(work.operation(Operation.CUT_ROD_CHANNEL), UsualNeck.barChannel())
+                    .instead(work.operation(Operation.LAY_IN_THE_ROD), UsualNeck.bar());
         }
         if (design.channel().flatMap(Channel::rod).isEmpty()) {
             work = work.replacing(UsualNeck.fingerboard(false)).replacing(UsualNeck.levelling(false));
+        }
+        if (bar) {
+            work = work.replacing(UsualNeck.overTheBar(work.operation(Operation.GLUE_FINGERBOARD)));
         }
         return design.bars().isPresent() ? work.withBars() : work;
     }

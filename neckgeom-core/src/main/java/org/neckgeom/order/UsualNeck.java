@@ -36,8 +36,12 @@ import java.util.List;
  */
 final class UsualNeck {
 
+    private static final Condition BAR_CHANNEL = Condition.named("bar channel");
+    private static final Condition BAR_IN = Condition.named("bar in its channel");
     private static final Condition BAR_CHANNELS = Condition.named("bar channels");
     private static final Condition BARS_IN = Condition.named("bars in their channels");
+    private static final Condition GLUED_STRIPS = Condition.named("strips glued up");
+    private static final Condition STRING_ANCHOR = Condition.named("string anchor");
     private static final Condition STRUNG = Condition.named("strings on");
 
     private static final String STOPPED_CUT =
@@ -173,17 +177,28 @@ final class UsualNeck {
     static Operation locatingGroove() {
         return Operation.alongFence(Operation.CUT_LOCATING_GROOVE)
                 .caution(STOPPED_CUT)
-                .puts(ROD_CHANNEL);
+                .puts(Condition.named("locating groove"));
+    }
+
+    static Operation barChannel() {
+        return Operation.alongFence(Operation.CUT_BAR_CHANNEL)
+                .caution(STOPPED_CUT)
+                .puts(BAR_CHANNEL);
     }
 
     /** A bar glued into the channel in the middle. */
     static Operation bar() {
         return Operation.named(Operation.GLUE_IN_THE_BAR)
-                .needs(ROD_CHANNEL)
+                .needs(BAR_CHANNEL)
                 .blockedBy(FINGERBOARD)
                 .because(FINGERBOARD, "it covers the channel")
                 .caution(GLUED_BAR)
-                .puts(ROD_IN);
+                .puts(BAR_IN);
+    }
+
+    /** The board over one bar, which must be in. */
+    static Operation overTheBar(Operation board) {
+        return board.needs(BAR_IN).because(BAR_IN, "the fingerboard closes its channel");
     }
 
     static Operation barChannels() {
@@ -206,11 +221,34 @@ final class UsualNeck {
         return board.needs(BARS_IN).because(BARS_IN, "the fingerboard closes their channels");
     }
 
+    static Operation strips() {
+        return Operation.named(Operation.GLUE_UP_THE_STRIPS)
+                .caution(
+                        "Plane each joint just before gluing; alternate the rings, so that one strip's movement meets another's.")
+                .puts(GLUED_STRIPS);
+    }
+
+    static Operation restOfTheStack() {
+        return Operation.named(Operation.REST_THE_STOCK).needs(GLUED_STRIPS).puts(RESTED_STOCK);
+    }
+
+    static Operation headSlots() {
+        return Operation.named(Operation.CUT_HEAD_SLOTS)
+                .needs(TRUE_HEAD)
+                .because(TRUE_HEAD, "the holes are drilled square to its sides")
+                .caution("Drill for the rollers from both sides first, then rout the slots, while the head is square.")
+                .puts(Condition.named("head slots"));
+    }
+
+    static Operation setUpOf(Operation usual) {
+        return usual.needs(STRING_ANCHOR);
+    }
+
     static Operation anchor() {
         return Operation.named(Operation.FIT_THE_STRING_ANCHOR)
                 .needs(NUT)
                 .because(NUT, "it is lined up with the nut's slots")
-                .puts(Condition.named("string anchor"));
+                .puts(STRING_ANCHOR);
     }
 
     private static Operation rodChannel() {

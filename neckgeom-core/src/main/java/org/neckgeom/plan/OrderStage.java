@@ -59,7 +59,14 @@ final class OrderStage {
         if (usual.equals(Operation.CUT_ROD_CHANNEL) && channel.isLocatingGroove()) {
             return Operation.CUT_LOCATING_GROOVE;
         }
-        return usual.equals(Operation.LAY_IN_THE_ROD) && channel.bar().isPresent() ? Operation.GLUE_IN_THE_BAR : usual;
+        if (channel.bar().isEmpty()) {
+            return usual;
+        }
+        return switch (usual) {
+            case Operation.CUT_ROD_CHANNEL -> Operation.CUT_BAR_CHANNEL;
+            case Operation.LAY_IN_THE_ROD -> Operation.GLUE_IN_THE_BAR;
+            default -> usual;
+        };
     }
 
     private OrderOfWork whole() {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.measure.quantity.Length;
 import org.neckgeom.channel.Centring;
 import org.neckgeom.channel.CentringStep;
@@ -20,6 +21,9 @@ import org.neckgeom.form.Statement;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Heel;
+import org.neckgeom.neck.PlateScrews;
+import org.neckgeom.neck.Tenon;
 import org.neckgeom.order.Operation;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Wood;
@@ -224,8 +228,8 @@ final class SetUpParts {
                 "rod",
                 plan.words(
                                 "along-the-arc",
-                                "{more:2|3} longer than its chord; the fillet has the same curve, its grain along the neck")
-                        .with("more", Kind.MM, 2 * radius * StrictMath.asin(length / (2 * radius)) - length));
+                                "{longer:2|3} longer than its chord; the fillet has the same curve, its grain along the neck")
+                        .with("longer", Kind.MM, 2 * radius * StrictMath.asin(length / (2 * radius)) - length));
         double middle = channel.startMm() + length / 2;
         Limits<Length> limits = Limits.between(
                 plan.style().amount(plan.neck().scale().fretMm(ARCH_FROM_FRET)),
@@ -245,7 +249,7 @@ final class SetUpParts {
 
     private static Optional<PlanCheck> pastTheJoint(Stages plan, Channel channel) {
         double past = channel.endMm() - plan.neck().bodyJointMm();
-        if (!(past > 0)) {
+        if (!(past > 0) || isUnderTheHeel(plan, channel)) {
             return Optional.empty();
         }
         return Optional.of(new PlanCheck(
@@ -259,12 +263,24 @@ final class SetUpParts {
                         "A shorter rod, or let heel and body take it: then the neck does not come off without it.")));
     }
 
+    /** A heel that lies in a pocket takes the channel's end with it. */
+    private static boolean isUnderTheHeel(Stages plan, Channel channel) {
+        return plan.neck()
+                .heel()
+                .map(Heel::joint)
+                .filter(joint -> joint instanceof PlateScrews || joint instanceof Tenon tenon && !tenon.isBolted())
+                .filter(joint -> channel.endMm() < plan.shape().shaftEndMm())
+                .isPresent();
+    }
+
     /** A stop can be clamped to the fence only as far as the fence reaches. */
     private static Optional<Statement> beyondTheFence(Stages plan, StopBlocks stops) {
         double reach = plan.shop().fence().lengthMm() / 2;
-        double farthest = Math.max(
-                stops.rear().fromCentre().libraryValue(),
-                stops.front().fromCentre().libraryValue());
+        double farthest = Stream.of(stops.rear(), stops.front())
+                .filter(stop -> !stop.isOpen())
+                .mapToDouble(stop -> stop.fromCentre().libraryValue())
+                .max()
+                .orElse(0);
         if (!(farthest > reach)) {
             return Optional.empty();
         }

@@ -7,12 +7,14 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import javax.measure.quantity.Length;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.Statement;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.neck.Bar;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Strip;
 import org.neckgeom.solid.FloorThickness;
 import org.neckgeom.solid.WoodAt;
+import org.neckgeom.strength.Sections;
 import org.neckgeom.strength.StringLoad;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
@@ -61,6 +63,7 @@ final class ShaftParts {
                         plan.words("from-the-middle", "{near:text} at the nut, {far:text} at the body joint, each side")
                                 .with("near", Kind.MM, bars.asideMm(0, joint))
                                 .with("far", Kind.MM, bars.asideMm(joint, joint)));
+        draft.row("atTheFence", "at the fence", atTheFence(plan, bars, cut));
         WoodAt least = leastBesideBars(plan, bars, cut);
         draft.row("least", "wood left", least);
         Amount<Length> limit = plan.job().floorLimit();
@@ -84,6 +87,24 @@ final class ShaftParts {
                                 : plan.words(
                                         "bars-in",
                                         "Move the bars in or fan them with the taper, or take lower bars.")));
+    }
+
+    /** One fence setting cuts both, each from its own edge; bars that fan need the blank on a taper. */
+    private static Statement atTheFence(Stages plan, Bar bars, Channel cut) {
+        double joint = plan.neck().bodyJointMm();
+        double rise = bars.asideMm(cut.endMm(), joint) - bars.asideMm(cut.startMm(), joint);
+        double edge = plan.blank().widthMm() / 2 - bars.asideMm(cut.startMm(), joint);
+        return plan.words(
+                        rise == 0 ? "from-each-edge" : "on-a-taper",
+                        "middle {edge:text} from the nearer edge"
+                                + (rise == 0
+                                        ? ", each bar from its own edge"
+                                        : " at its head end; the blank on a wedge of {rise:size text} over {length:brief}, "
+                                                + (rise > 0 ? "thick" : "thin")
+                                                + " end toward the head, turned over for the other"))
+                .with("edge", Kind.MM, edge)
+                .with("rise", Kind.MM, rise)
+                .with("length", Kind.MM, cut.lengthMm());
     }
 
     /** The least of both sides: of an uneven back one is thinner. */
@@ -113,6 +134,18 @@ final class ShaftParts {
                     draft.words("strip-of", "{strip}, to {edge:text} from the middle")
                             .with("strip", Kind.ANSWER, strip)
                             .with("edge", Kind.MM, edges.get(i + 1)));
+        }
+        if (plan.neck().isReadyForLoad() && plan.strength().thinnest().woodMm() > 0) {
+            int fret = Math.max(1, plan.neck().bodyAtFret() / 2);
+            draft.row(
+                    "stiffness",
+                    "stiffness",
+                    plan.words("stiffness-by-parts", "EI {stiffness} N m2 at fret {fret}, strip by strip")
+                            .with("stiffness", Kind.WHOLE, (int)
+                                    Math.round(Sections.of(plan.made().design())
+                                            .atFret(fret)
+                                            .stiffnessNm2()))
+                            .with("fret", Kind.WHOLE, fret));
         }
         draft.note("from-the-bass-side", "From the bass side; negative: on the bass side of the middle.");
         draft.note(

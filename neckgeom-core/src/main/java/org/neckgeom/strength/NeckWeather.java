@@ -156,7 +156,7 @@ public final class NeckWeather extends ValueAnswer {
     /** {@return how the rod fits its channel, if there is one; the side clearance before and after, or nothing} */
     public Optional<SlotFit> slotFit() {
         return neck.channel()
-                .filter(channel -> !channel.isLocatingGroove())
+                .filter(channel -> channel.rod().isPresent())
                 .map(channel -> new SlotFit(
                         ofNeck(channel.widthMm()), channel.reinforcement().widthMm()));
     }
