@@ -203,22 +203,12 @@ public final class Channel extends Noun<Channel> {
     /** A channel in which arch and pocket have their room, in whichever order all was given. */
     private static Channel made(Values<Channel> values) {
         Channel channel = new Channel(values);
-        channel.refusePartsOfAPair();
         channel.refuseWhatAGrooveHasNot();
         channel.requireRoomForArch();
         if (channel.hasAdjusterPocket()) {
             channel.requireRoomForPocket();
         }
         return channel;
-    }
-
-    private void refusePartsOfAPair() {
-        bar().flatMap(Bar::ofAPair).ifPresent(key -> {
-            throw Refusal.because(
-                    BAR + "." + key,
-                    "of-a-pair",
-                    BAR + "." + key + " is for bars beside the middle: give it in bars, or leave it out");
-        });
     }
 
     /** Nothing lies in it, so it has its own sizes and no clearance. */
@@ -271,20 +261,6 @@ public final class Channel extends Noun<Channel> {
      */
     public static Channel forBar(Bar bar) {
         return made(TABLE.values().with(BAR, bar));
-    }
-
-    /**
-     * {@return the channel of one of two bars beside the middle, as it would lie in the middle}
-     *
-     * @param bars one of the two
-     */
-    public static Channel forOneOf(Bar bars) {
-        Amount<Length> side = bars.style().amount(bars.widerMm());
-        Amount<Length> deep = bars.style().amount(bars.deeperMm());
-        return forBar(bars.alone())
-                .startingAt(bars.style().amount(bars.startMm()))
-                .sideClearance(side)
-                .depthClearance(deep);
     }
 
     /**

@@ -79,9 +79,9 @@ public final class Neck extends Noun<Neck> {
     private static final Key<Neck, BackProfile> BACK =
             TABLE.needed("back", Types.group(BackProfile.TABLE, () -> BackProfile.sentences("")), "back of the neck");
     private static final Key<Neck, Channel> CHANNEL = TABLE.inlineOptional(Channel.TABLE);
-    private static final Key<Neck, Bar> BARS = TABLE.optional(
+    private static final Key<Neck, Bars> BARS = TABLE.optional(
             "bars",
-            Types.group(Bar.TABLE),
+            Types.group(Bars.TABLE),
             "two stiffening bars glued in beside the middle, with or without a truss rod. Default: none");
     private static final Key<Neck, List<Strip>> STRIPS = TABLE.optional(
             "laminated",
@@ -172,13 +172,9 @@ public final class Neck extends Noun<Neck> {
         if (!values().has(BARS)) {
             return;
         }
-        Bar bars = values().at(BARS);
-        if (!bars.isAside()) {
-            throw Refusal.because(
-                    BARS + ".aside", "missing", "bars.aside is missing; two bars lie beside the middle: give how far");
-        }
+        Bars bars = values().at(BARS);
         double joint = bodyJointMm();
-        Channel own = Channel.forOneOf(bars);
+        Channel own = bars.channel();
         for (double x : new double[] {own.startMm(), Math.min(own.endMm(), joint)}) {
             double aside = bars.asideMm(x, joint);
             double half = own.widthMm() / 2;
@@ -446,9 +442,9 @@ public final class Neck extends Noun<Neck> {
     /**
      * {@return this design with two stiffening bars beside the middle}
      *
-     * @param bars one of the two, with how far aside it lies
+     * @param bars the two
      */
-    public Neck bars(Bar bars) {
+    public Neck bars(Bars bars) {
         return with(BARS, bars);
     }
 
@@ -586,8 +582,8 @@ public final class Neck extends Noun<Neck> {
         return List.copyOf(edges);
     }
 
-    /** {@return one of the two stiffening bars beside the middle, if there are any; the bar, or nothing} */
-    public Optional<Bar> bars() {
+    /** {@return the two stiffening bars beside the middle, if there are any; the bars, or nothing} */
+    public Optional<Bars> bars() {
         return values().find(BARS);
     }
 

@@ -9,7 +9,7 @@ import org.neckgeom.board.FannedFrets;
 import org.neckgeom.head.ScarfBoard;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.kernel.NeckSetKernel;
-import org.neckgeom.neck.Bar;
+import org.neckgeom.neck.Bars;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Heel;
@@ -122,8 +122,8 @@ public final class NeckShape {
         return design.bars().map(this::barsPlan).orElse(List.of());
     }
 
-    private List<List<Spot>> barsPlan(Bar bars) {
-        Channel cut = Channel.forOneOf(bars);
+    private List<List<Spot>> barsPlan(Bars bars) {
+        Channel cut = bars.channel();
         double half = cut.widthMm() / 2;
         double near = bars.asideMm(cut.startMm(), bodyJoint());
         double far = bars.asideMm(cut.endMm(), bodyJoint());
@@ -139,13 +139,13 @@ public final class NeckShape {
     /** The channels of two bars in the section at a station, each closed; none where there are no bars. */
     public List<List<Spot>> barsAcross(double x) {
         return design.bars()
-                .filter(bars -> Channel.forOneOf(bars).depthAtMm(x) > 0)
+                .filter(bars -> bars.channel().depthAtMm(x) > 0)
                 .map(bars -> barsAcross(bars, x))
                 .orElse(List.of());
     }
 
-    private List<List<Spot>> barsAcross(Bar bars, double x) {
-        Channel cut = Channel.forOneOf(bars);
+    private List<List<Spot>> barsAcross(Bars bars, double x) {
+        Channel cut = bars.channel();
         double half = cut.widthMm() / 2;
         double middle = bars.asideMm(x, bodyJoint());
         return Stream.of(-1, 1)

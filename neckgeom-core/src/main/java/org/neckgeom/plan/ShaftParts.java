@@ -9,7 +9,7 @@ import javax.measure.quantity.Length;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.neck.Bar;
+import org.neckgeom.neck.Bars;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Strip;
 import org.neckgeom.solid.FloorThickness;
@@ -42,9 +42,9 @@ final class ShaftParts {
         return parts;
     }
 
-    private static PlanPart bars(Stages plan, Bar bars) {
+    private static PlanPart bars(Stages plan, Bars bars) {
         double joint = plan.neck().bodyJointMm();
-        Channel cut = Channel.forOneOf(bars);
+        Channel cut = bars.channel();
         PlanSection.Draft draft = PlanSection.titled(SectionCode.BARS, plan.style())
                 .row("bars", "bars", bars)
                 .row(
@@ -90,7 +90,7 @@ final class ShaftParts {
     }
 
     /** One fence setting cuts both, each from its own edge; bars that fan need the blank on a taper. */
-    private static Statement atTheFence(Stages plan, Bar bars, Channel cut) {
+    private static Statement atTheFence(Stages plan, Bars bars, Channel cut) {
         double joint = plan.neck().bodyJointMm();
         double rise = bars.asideMm(cut.endMm(), joint) - bars.asideMm(cut.startMm(), joint);
         double edge = plan.blank().widthMm() / 2 - bars.asideMm(cut.startMm(), joint);
@@ -108,7 +108,7 @@ final class ShaftParts {
     }
 
     /** The least of both sides: of an uneven back one is thinner. */
-    private static WoodAt leastBesideBars(Stages plan, Bar bars, Channel cut) {
+    private static WoodAt leastBesideBars(Stages plan, Bars bars, Channel cut) {
         double joint = plan.neck().bodyJointMm();
         Channel inTheNeck = cut.endMm() > joint ? cut.cutTo(plan.style().amount(joint)) : cut;
         double near = bars.asideMm(cut.startMm(), joint);

@@ -9,6 +9,7 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.kernel.NeckSetKernel;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Bar;
+import org.neckgeom.neck.Bars;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Fingerboard;
 import org.neckgeom.neck.Neck;
@@ -76,7 +77,7 @@ final class NeckModel {
                 new NeckBeam.Back(halfWidth, depth, bass, treble, wood(neck).modulusMPa(), layers(neck)),
                 channel,
                 channel == null ? 0 : modulus(channel.reinforcement()),
-                neck.bars().map(bar -> designed(bar, length)).orElse(List.of()));
+                neck.bars().map(bars -> designed(bars, length)).orElse(List.of()));
     }
 
     private static List<NeckBeam.Layer> layers(Neck neck) {
@@ -118,20 +119,20 @@ final class NeckModel {
     }
 
     /** The two bars of a design, as they lie in it. */
-    private static List<BondedBar> designed(Bar bar, double bodyJoint) {
-        double near = bar.asideMm(0, bodyJoint);
-        double fan = (bar.asideMm(bodyJoint, bodyJoint) - near) / bodyJoint;
-        Channel cut = Channel.forOneOf(bar);
+    private static List<BondedBar> designed(Bars bars, double bodyJoint) {
+        double near = bars.asideMm(0, bodyJoint);
+        double fan = (bars.asideMm(bodyJoint, bodyJoint) - near) / bodyJoint;
+        Channel cut = bars.channel();
         return IntStream.of(-1, 1)
                 .mapToObj(side -> new BondedBar(
                         side * near,
                         side * fan,
                         cut.startMm(),
                         cut.endMm(),
-                        bar.widthMm(),
+                        bars.bar().widthMm(),
                         0,
-                        bar.heightMm(),
-                        modulus(bar)))
+                        bars.bar().heightMm(),
+                        modulus(bars.bar())))
                 .toList();
     }
 

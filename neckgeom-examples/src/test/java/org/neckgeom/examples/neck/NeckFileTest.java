@@ -223,7 +223,7 @@ class NeckFileTest {
     void parse_takesTheShapeThatStandsInComments() {
         String text = ShippedNecks.text(ShippedNecks.DEFAULT)
                 .replaceAll(
-                        "(?m)^( *)# ( *(heel transition|turn radius|slope|cap length|diameter|washer diameter|outline"
+                        "(?m)^( *)# ( *(heel transition|turn radius|slope|cap length):|(diameter|washer diameter|outline"
                                 + "|slots from|slot (length|width|aside)):)",
                         "$1$2")
                 .replaceAll("(?m)^  width at (break line|tip):.*\n", "");
