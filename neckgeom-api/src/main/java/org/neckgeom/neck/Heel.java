@@ -226,6 +226,14 @@ public final class Heel extends Noun<Heel> {
                 .orElseGet(HeelJoint.Flat::new);
     }
 
+    /**
+     * {@return whether wood comes off its mating face to set the neck: not of a Spanish foot, about which the body is built, nor
+     * of a flat heel with a neck plate, whose angle a shim sets}
+     */
+    public boolean isFittedByItsFace() {
+        return !values().has(FOOT) && !values().has(PLATE_SCREWS);
+    }
+
     /** {@return the dovetail that holds it; nothing for a heel of another joint} */
     public Optional<Dovetail> dovetail() {
         return values().find(DOVETAIL);

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -143,7 +144,7 @@ public final class OrderOfWork extends ValueAnswer {
      * @param operation its name not yet taken
      */
     public OrderOfWork with(Operation operation) {
-        if (find(Objects.requireNonNull(operation, "operation").name()).isPresent()
+        if (exactly(Objects.requireNonNull(operation, "operation").name()).isPresent()
                 || done.stream().anyMatch(other -> isNamed(other, operation.name()))) {
             throw Refusal.of("operation", "once", "have a name not yet taken", "\"" + operation.name() + "\"");
         }
@@ -182,7 +183,7 @@ public final class OrderOfWork extends ValueAnswer {
      * @param name one of this order of work, in no kept order
      */
     public OrderOfWork without(String name) {
-        if (isLeftOut(name)) {
+        if (isDropped(name)) {
             return this;
         }
         Operation gone = operation(name);
@@ -368,8 +369,12 @@ public final class OrderOfWork extends ValueAnswer {
     }
 
     private boolean isLeftOut(String name) {
+        return isDropped(name) && find(name.strip()).isEmpty();
+    }
+
+    private boolean isDropped(String name) {
         String stripped = Objects.requireNonNull(name, "name").strip();
-        return find(stripped).isEmpty() && dropped.stream().anyMatch(other -> isNamed(other, stripped));
+        return exactly(stripped).isEmpty() && dropped.stream().anyMatch(other -> isNamed(other, stripped));
     }
 
     /**
@@ -391,6 +396,11 @@ public final class OrderOfWork extends ValueAnswer {
                 .map(gone -> instead(gone, UsualNeck.onePieceHead()))
                 .orElse(this);
     }
+
+    /** The usual neck's steps, and those that a bar or a groove has in their place: the usual name is understood too. */
+    private static final Map<String, List<String>> IN_ITS_PLACE = Map.of(
+            Operation.CUT_ROD_CHANNEL, List.of(Operation.CUT_BAR_CHANNEL, Operation.CUT_LOCATING_GROOVE),
+            Operation.LAY_IN_THE_ROD, List.of(Operation.GLUE_IN_THE_BAR));
 
     private static final List<String> OF_A_HEAD = List.of(
             Operation.CUT_SCARF,
@@ -486,6 +496,13 @@ public final class OrderOfWork extends ValueAnswer {
     }
 
     private Optional<Operation> find(String name) {
+        return exactly(name)
+                .or(() -> IN_ITS_PLACE.getOrDefault(name, List.of()).stream()
+                        .flatMap(own -> exactly(own).stream())
+                        .findFirst());
+    }
+
+    private Optional<Operation> exactly(String name) {
         return operations.stream().filter(operation -> isNamed(operation, name)).findFirst();
     }
 

@@ -21,8 +21,6 @@ import org.neckgeom.neck.Dovetail;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.NeckSet;
-import org.neckgeom.neck.PlateScrews;
-import org.neckgeom.neck.SpanishFoot;
 import org.neckgeom.neck.StringHeights;
 import org.neckgeom.neck.Tenon;
 import org.neckgeom.order.Operation;
@@ -251,7 +249,7 @@ final class ShapeParts {
         Amount<Length> off = low.times(0.5);
         plan.shape()
                 .neckSet()
-                .filter(set -> !(heel.joint() instanceof SpanishFoot || heel.joint() instanceof PlateScrews))
+                .filter(set -> heel.isFittedByItsFace())
                 .ifPresent(set -> draft.row(
                                 "tooLow",
                                 draft.words("too-low", "{low:brief} too low at the bridge")
@@ -370,7 +368,11 @@ final class ShapeParts {
 
     /** What was read at the bridge with a straightedge or a string, and what comes off the heel for it. */
     private static List<PlanCheck> atBridge(Stages plan, PlanSection.Draft draft) {
-        plan.state().heelCorners().ifPresent(corners -> draft.row("takeOff", "take off", corners));
+        boolean isFitted = plan.neck().heel().filter(Heel::isFittedByItsFace).isPresent();
+        plan.state()
+                .heelCorners()
+                .filter(corners -> isFitted)
+                .ifPresent(corners -> draft.row("takeOff", "take off", corners));
         return plan.measured()
                 .of(NeckFeature.HEIGHT_AT_BRIDGE)
                 .map(high -> List.of(projection(
@@ -398,6 +400,10 @@ final class ShapeParts {
                         .with("limit", Kind.LIMITS, limits),
                 finding.outcome() == Outcome.OK
                         ? plan.words("leave-the-heel", "Leave the heel at that.")
-                        : plan.words("take-off-the-heel", BudgetParts.TAKE_OFF));
+                        : plan.neck().heel().filter(Heel::isFittedByItsFace).isPresent()
+                                ? plan.words("take-off-the-heel", BudgetParts.TAKE_OFF)
+                                : plan.words(
+                                        "no-heel-to-take-off",
+                                        "A shim in the pocket, or another height of saddle or board."));
     }
 }
