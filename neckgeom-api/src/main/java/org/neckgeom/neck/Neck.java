@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
@@ -175,7 +176,7 @@ public final class Neck extends Noun<Neck> {
         Bars bars = values().at(BARS);
         double joint = bodyJointMm();
         Channel own = bars.channel();
-        for (double x : new double[] {own.startMm(), Math.min(own.endMm(), joint)}) {
+        for (double x : sharedStations(own, joint)) {
             double aside = bars.asideMm(x, joint);
             double half = own.widthMm() / 2;
             double middle = channel().map(channel -> channel.widthAtMm(x) / 2).orElse(0.0);
@@ -189,6 +190,20 @@ public final class Neck extends Noun<Neck> {
                         style().brief(aside));
             }
         }
+    }
+
+    /** The stations at which bars that lie straight can be nearest to the middle channel or to the neck's edge. */
+    private double[] sharedStations(Channel own, double joint) {
+        double end = Math.min(own.endMm(), joint);
+        DoubleStream ofTheChannel = channel().stream()
+                .flatMapToDouble(channel -> DoubleStream.of(
+                        channel.startMm(),
+                        channel.endMm(),
+                        channel.adjusterPocketStartMm(),
+                        channel.adjusterPocketStartMm() + channel.adjusterPocketLengthMm()));
+        return DoubleStream.concat(DoubleStream.of(own.startMm(), end), ofTheChannel)
+                .filter(x -> x >= own.startMm() && x <= end)
+                .toArray();
     }
 
     private static Scale scaleOf(Values<Neck> values) {
