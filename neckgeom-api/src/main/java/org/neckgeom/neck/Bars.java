@@ -3,12 +3,14 @@ package org.neckgeom.neck;
 import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.table.Key;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Types;
 import org.neckgeom.table.Values;
+import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LibraryUnits;
 import org.neckgeom.units.ShopUnits;
@@ -100,9 +102,16 @@ public final class Bars extends Noun<Bars> {
      * {@return the distance of each bar's middle from the centreline at a station, straight from nut line to body joint; in mm}
      *
      * @param xMm station in mm
-     * @param bodyJointMm station of the body joint in mm, more than 0
+     * @param bodyJointMm station of the body joint in mm, 1 or more
      */
     public double asideMm(double xMm, double bodyJointMm) {
+        if (!(bodyJointMm >= 1 && bodyJointMm <= LibraryUnits.MOST)) {
+            throw Refusal.of(
+                    "body joint",
+                    "range",
+                    "be 1 mm or more and no more than " + Numbers.plain(LibraryUnits.MOST) + " mm",
+                    Numbers.plain(bodyJointMm) + " mm");
+        }
         double near = values().libraryValue(ASIDE);
         double far = values().libraryValue(FAR_ASIDE, near);
         return near + (far - near) * LibraryUnits.stationMm(xMm) / bodyJointMm;

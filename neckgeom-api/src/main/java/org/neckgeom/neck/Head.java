@@ -686,14 +686,13 @@ public final class Head extends Noun<Head> {
      */
     public Head onBeforeChannel(String why) {
         if (!BEFORE_WORDS.containsKey(Objects.requireNonNull(why, "why"))) {
-            throw Refusal.of(
+            throw Refusal.because(
                     BEFORE_CHANNEL.name(),
                     "one-of",
-                    "be one of "
+                    BEFORE_CHANNEL + " must be one of "
                             + String.join(
                                     ", ",
-                                    BEFORE_WORDS.keySet().stream().sorted().toList()),
-                    "\"" + why + "\"");
+                                    BEFORE_WORDS.keySet().stream().sorted().toList()));
         }
         return new Head(values().with(BEFORE_CHANNEL, why));
     }

@@ -12,9 +12,9 @@ import org.neckgeom.table.Key;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Types;
-import org.neckgeom.table.Unfinished;
 import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.ShopUnits;
 
 /**
  * Threaded inserts in a heel that is bolted on by its flat face, without tenon, such as two of 9 mm outside for 6 mm bolts.
@@ -32,13 +32,17 @@ public final class HeelInserts extends Noun<HeelInserts> implements HeelJoint {
                     "inserts", "the threaded inserts of a flat bolted heel", HeelInserts::new)
             .printedBy(HeelInserts::sentences);
 
-    private static final Key<HeelInserts, Amount<Length>> DIAMETER = TABLE.needed(
-                    "diameter", Types.SIZE, "outer diameter of the inserts")
+    private static final Key<HeelInserts, Amount<Length>> DIAMETER = TABLE.usual(
+                    "diameter", Types.SIZE, ShopUnits.mm(9), "outer diameter of the inserts. Default: 9 mm")
             .called("insert diameter");
-    private static final Key<HeelInserts, Amount<Length>> BOLT =
-            TABLE.needed("bolt", Types.SIZE, "diameter of the bolts").called("bolt diameter");
-    private static final Key<HeelInserts, Amount<Length>> THREAD = TABLE.needed(
-                    "thread", Types.SIZE, "length of bolt thread that an insert holds")
+    private static final Key<HeelInserts, Amount<Length>> BOLT = TABLE.usual(
+                    "bolt", Types.SIZE, ShopUnits.mm(6), "diameter of the bolts. Default: 6 mm")
+            .called("bolt diameter");
+    private static final Key<HeelInserts, Amount<Length>> THREAD = TABLE.usual(
+                    "thread",
+                    Types.SIZE,
+                    ShopUnits.mm(12),
+                    "length of bolt thread that an insert holds. Default: 12 mm")
             .called("thread in the insert");
     private static final Key<HeelInserts, List<Amount<Length>>> PLACES = TABLE.needed(
                     "at", Types.list(Types.SIZE, 1, MOST), "depth of the inserts' middles below the glue face")
@@ -46,7 +50,7 @@ public final class HeelInserts extends Noun<HeelInserts> implements HeelJoint {
 
     private HeelInserts(Values<HeelInserts> values) {
         super(values);
-        if (values.has(DIAMETER) && !(boltMm() < diameterMm())) {
+        if (!(boltMm() < diameterMm())) {
             throw values.refused(
                     BOLT, "less-than", "be less than " + values.at(DIAMETER) + ", the insert's own", values.at(BOLT));
         }
@@ -63,36 +67,33 @@ public final class HeelInserts extends Noun<HeelInserts> implements HeelJoint {
     }
 
     /**
-     * Begins inserts with their bolts.
+     * {@return inserts of 9 mm outside for bolts of 6 mm with 12 mm of thread (common practice)}
      *
-     * @param diameter of the inserts outside, more than 0
-     * @param bolt diameter of the bolts, less
-     * @param thread length of bolt thread in an insert, more than 0
-     * @return inserts whose places are still to be given
+     * @param depths of their middles below the glue face, 1 to 4, each more than 0
      */
-    public static NeedsDepths of(Quantity<Length> diameter, Quantity<Length> bolt, Quantity<Length> thread) {
-        return new NeedsDepths(
-                TABLE.values().amount(DIAMETER, diameter).amount(BOLT, bolt).amount(THREAD, thread));
+    @SafeVarargs
+    @SuppressWarnings("varargs") // only read
+    public static HeelInserts at(Quantity<Length>... depths) {
+        return new HeelInserts(TABLE.values().amounts(PLACES, Arrays.asList(Objects.requireNonNull(depths, "depths"))));
     }
 
-    /** Inserts that have no place yet. Immutable. */
-    public static final class NeedsDepths extends Unfinished<HeelInserts> {
+    /**
+     * {@return these inserts with another outer diameter}
+     *
+     * @param outside more than that of the bolts
+     */
+    public HeelInserts diameter(Quantity<Length> outside) {
+        return new HeelInserts(values().amount(DIAMETER, outside));
+    }
 
-        private NeedsDepths(Values<HeelInserts> values) {
-            super(values, "inserts, depths not given yet");
-        }
-
-        /**
-         * Adds where the inserts are.
-         *
-         * @param depths of their middles below the glue face, 1 to 4, each more than 0
-         * @return the inserts
-         */
-        @SafeVarargs
-        @SuppressWarnings("varargs") // only read
-        public final HeelInserts at(Quantity<Length>... depths) {
-            return new HeelInserts(values().amounts(PLACES, Arrays.asList(Objects.requireNonNull(depths, "depths"))));
-        }
+    /**
+     * {@return these inserts with their bolts}
+     *
+     * @param diameter more than 0, less than that of the inserts
+     * @param thread length of bolt thread in an insert, more than 0
+     */
+    public HeelInserts bolts(Quantity<Length> diameter, Quantity<Length> thread) {
+        return new HeelInserts(values().amount(BOLT, diameter).amount(THREAD, thread));
     }
 
     /** {@return the outer diameter in mm; more than 0} */

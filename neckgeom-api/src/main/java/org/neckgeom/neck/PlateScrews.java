@@ -9,9 +9,9 @@ import org.neckgeom.table.Key;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Types;
-import org.neckgeom.table.Unfinished;
 import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.ShopUnits;
 
 /**
  * Wood screws that hold a flat heel in a pocket of the body, through the body and a neck plate, such as 4.2 mm x 45 mm, four
@@ -30,26 +30,39 @@ public final class PlateScrews extends Noun<PlateScrews> implements HeelJoint {
     private static final Key<PlateScrews, Amount<Length>> POCKET = TABLE.needed(
                     "pocket length", Types.SIZE, "length of the heel in the body's pocket, from the body joint")
             .called("pocket length");
-    private static final Key<PlateScrews, Amount<Length>> DIAMETER =
-            TABLE.needed("diameter", Types.SIZE, "diameter of the screws").called("screw diameter");
-    private static final Key<PlateScrews, Amount<Length>> LENGTH = TABLE.needed(
-                    "length", Types.SIZE, "length of the screws under their heads")
-            .called("screw length");
     private static final Key<PlateScrews, Amount<Length>> FLOOR = TABLE.needed(
             "body floor", Types.SIZE, "thickness of the body under the pocket, which the screws go through");
-    private static final Key<PlateScrews, Amount<Length>> PLATE = TABLE.needed(
-                    "plate", Types.SIZE_OR_NOTHING, "thickness of the neck plate. 0 for ferrules let in")
+    private static final Key<PlateScrews, Amount<Length>> DIAMETER = TABLE.usual(
+                    "diameter", Types.SIZE, ShopUnits.mm(4.2), "diameter of the screws. Default: 4.2 mm")
+            .called("screw diameter");
+    private static final Key<PlateScrews, Amount<Length>> LENGTH = TABLE.usual(
+                    "length", Types.SIZE, ShopUnits.mm(45), "length of the screws under their heads. Default: 45 mm")
+            .called("screw length");
+    private static final Key<PlateScrews, Amount<Length>> PLATE = TABLE.usual(
+                    "plate",
+                    Types.SIZE_OR_NOTHING,
+                    ShopUnits.mm(1.5),
+                    "thickness of the neck plate. 0 for ferrules let in. Default: 1.5 mm")
             .called("neck plate");
-    private static final Key<PlateScrews, Amount<Length>> ACROSS =
-            TABLE.needed("across", Types.SIZE, "distance between two screws across the neck, centre to centre");
-    private static final Key<PlateScrews, Amount<Length>> ALONG =
-            TABLE.needed("along", Types.SIZE, "distance between the two rows along the neck, centre to centre");
-    private static final Key<PlateScrews, Amount<Length>> FROM_JOINT =
-            TABLE.needed("from joint", Types.SIZE, "distance from the body joint to the nearer row");
+    private static final Key<PlateScrews, Amount<Length>> ACROSS = TABLE.usual(
+            "across",
+            Types.SIZE,
+            ShopUnits.mm(38),
+            "distance between two screws across the neck, centre to centre. Default: 38 mm");
+    private static final Key<PlateScrews, Amount<Length>> ALONG = TABLE.usual(
+            "along",
+            Types.SIZE,
+            ShopUnits.mm(51),
+            "distance between the two rows along the neck, centre to centre. Default: 51 mm");
+    private static final Key<PlateScrews, Amount<Length>> FROM_JOINT = TABLE.usual(
+            "from joint",
+            Types.SIZE,
+            ShopUnits.mm(12),
+            "distance from the body joint to the nearer row. Default: 12 mm");
 
     private PlateScrews(Values<PlateScrews> values) {
         super(values);
-        if (values.has(POCKET) && !(rowsMm().get(1) < values.libraryValue(POCKET))) {
+        if (!(rowsMm().get(1) < values.libraryValue(POCKET))) {
             throw values.refused(
                     POCKET,
                     "more-than",
@@ -59,59 +72,44 @@ public final class PlateScrews extends Noun<PlateScrews> implements HeelJoint {
     }
 
     /**
-     * Begins screws of a pocket.
+     * {@return four screws of 4.2 mm x 45 mm at 38 mm x 51 mm through a plate of 1.5 mm (common practice)}
      *
-     * @param pocketLength from the body joint to the end of the heel, more than 0
+     * @param pocketLength from the body joint to the end of the heel, past the farther row
      * @param bodyFloor thickness of the body under the pocket, more than 0
-     * @param plate thickness of the neck plate, 0 or more
-     * @return screws whose size is still to be given
      */
-    public static NeedsScrews in(Quantity<Length> pocketLength, Quantity<Length> bodyFloor, Quantity<Length> plate) {
-        return new NeedsScrews(TABLE.values()
-                .amount(POCKET, pocketLength)
-                .amount(FLOOR, bodyFloor)
-                .amount(PLATE, plate));
+    public static PlateScrews in(Quantity<Length> pocketLength, Quantity<Length> bodyFloor) {
+        return new PlateScrews(TABLE.values().amount(POCKET, pocketLength).amount(FLOOR, bodyFloor));
     }
 
-    /** A pocket whose screws are not given yet. Immutable. */
-    public static final class NeedsScrews extends Unfinished<PlateScrews> {
-
-        private NeedsScrews(Values<PlateScrews> values) {
-            super(values, "plate screws, size not given yet");
-        }
-
-        /**
-         * Adds the screws.
-         *
-         * @param diameter of each, more than 0
-         * @param length of each under its head, more than 0
-         * @return screws whose places are still to be given
-         */
-        public NeedsPlaces screws(Quantity<Length> diameter, Quantity<Length> length) {
-            return new NeedsPlaces(values().amount(DIAMETER, diameter).amount(LENGTH, length));
-        }
+    /**
+     * {@return the same of other screws}
+     *
+     * @param diameter of each, more than 0
+     * @param length of each under its head, more than 0
+     */
+    public PlateScrews screws(Quantity<Length> diameter, Quantity<Length> length) {
+        return new PlateScrews(values().amount(DIAMETER, diameter).amount(LENGTH, length));
     }
 
-    /** Screws that have no place yet. Immutable. */
-    public static final class NeedsPlaces extends Unfinished<PlateScrews> {
+    /**
+     * {@return the same with another plate}
+     *
+     * @param thickness 0 for ferrules let in
+     */
+    public PlateScrews plate(Quantity<Length> thickness) {
+        return new PlateScrews(values().amount(PLATE, thickness));
+    }
 
-        private NeedsPlaces(Values<PlateScrews> values) {
-            super(values, "plate screws, places not given yet");
-        }
-
-        /**
-         * Adds where the screws are.
-         *
-         * @param fromJoint from the body joint to the nearer row, more than 0
-         * @param across between two screws across the neck, more than 0
-         * @param along between the two rows, more than 0, the farther one in the pocket
-         * @return the screws
-         */
-        public PlateScrews at(Quantity<Length> fromJoint, Quantity<Length> across, Quantity<Length> along) {
-            return new PlateScrews(values().amount(FROM_JOINT, fromJoint)
-                    .amount(ACROSS, across)
-                    .amount(ALONG, along));
-        }
+    /**
+     * {@return the same screws in other places}
+     *
+     * @param fromJoint from the body joint to the nearer row, more than 0
+     * @param across between two screws across the neck, more than 0
+     * @param along between the two rows, more than 0, the farther one in the pocket
+     */
+    public PlateScrews at(Quantity<Length> fromJoint, Quantity<Length> across, Quantity<Length> along) {
+        return new PlateScrews(
+                values().amount(FROM_JOINT, fromJoint).amount(ACROSS, across).amount(ALONG, along));
     }
 
     /** {@return the diameter of the screws in mm; more than 0} */

@@ -4,13 +4,14 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.table.Key;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Types;
-import org.neckgeom.table.Unfinished;
 import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.ShopUnits;
 
 /**
  * A Spanish foot with side slots: the heel's end inside the body, and the slots into which the sides are let, such as slots
@@ -30,16 +31,20 @@ public final class SpanishFoot extends Noun<SpanishFoot> implements HeelJoint {
             .called("foot length");
     private static final Key<SpanishFoot, Amount<Length>> SIDE =
             TABLE.needed("side", Types.SIZE, "thickness of the body's sides").called("thickness of the sides");
-    private static final Key<SpanishFoot, Amount<Length>> SLOT_WIDTH = TABLE.needed(
-                    "slot width", Types.SIZE, "width of each side slot along the neck")
+    private static final Key<SpanishFoot, Amount<Length>> SLOT_WIDTH = TABLE.optional(
+                    "slot width",
+                    Types.SIZE,
+                    "width of each side slot along the neck. Default: 0.2 mm wider than the sides")
             .called("side slot width");
-    private static final Key<SpanishFoot, Amount<Length>> SLOT_DEPTH = TABLE.needed(
-                    "slot depth", Types.SIZE, "depth of each side slot into the heel")
+    private static final Key<SpanishFoot, Amount<Length>> SLOT_DEPTH = TABLE.usual(
+                    "slot depth", Types.SIZE, ShopUnits.mm(13), "depth of each side slot into the heel. Default: 13 mm")
             .called("side slot depth");
     private static final Key<SpanishFoot, Boolean> WEDGED =
             TABLE.usual("wedged", Types.YES_OR_NO, false, "whether wedges hold the sides in wider slots. Default: no");
     private static final Key<SpanishFoot, Amount<Length>> LEDGE = TABLE.needed(
             "ledge", Types.SIZE, "depth of the ledge under the fingerboard that takes the top: the top's thickness");
+
+    private static final double USUAL_ROOM_MM = 0.2;
 
     private SpanishFoot(Values<SpanishFoot> values) {
         super(values);
@@ -53,35 +58,25 @@ public final class SpanishFoot extends Noun<SpanishFoot> implements HeelJoint {
     }
 
     /**
-     * Begins a foot.
+     * {@return a foot with side slots 13 mm deep and 0.2 mm wider than the sides (common practice)}
      *
      * @param length past the body joint, more than 0
+     * @param side thickness of the body's sides, more than 0
      * @param ledge depth of the ledge for the top, more than 0
-     * @return a foot whose side slots are still to be given
      */
-    public static NeedsSlots of(Quantity<Length> length, Quantity<Length> ledge) {
-        return new NeedsSlots(TABLE.values().amount(LENGTH, length).amount(LEDGE, ledge));
+    public static SpanishFoot of(Quantity<Length> length, Quantity<Length> side, Quantity<Length> ledge) {
+        return new SpanishFoot(
+                TABLE.values().amount(LENGTH, length).amount(SIDE, side).amount(LEDGE, ledge));
     }
 
-    /** A foot without its side slots yet. Immutable. */
-    public static final class NeedsSlots extends Unfinished<SpanishFoot> {
-
-        private NeedsSlots(Values<SpanishFoot> values) {
-            super(values, "Spanish foot, side slots not given yet");
-        }
-
-        /**
-         * Adds the side slots.
-         *
-         * @param width along the neck, more than the side
-         * @param depth into the heel, more than 0
-         * @param side thickness of the body's sides, more than 0
-         * @return the foot
-         */
-        public SpanishFoot slots(Quantity<Length> width, Quantity<Length> depth, Quantity<Length> side) {
-            return new SpanishFoot(
-                    values().amount(SLOT_WIDTH, width).amount(SLOT_DEPTH, depth).amount(SIDE, side));
-        }
+    /**
+     * {@return this foot with other side slots}
+     *
+     * @param width along the neck, more than the side
+     * @param depth into the heel, more than 0
+     */
+    public SpanishFoot slots(Quantity<Length> width, Quantity<Length> depth) {
+        return new SpanishFoot(values().amount(SLOT_WIDTH, width).amount(SLOT_DEPTH, depth));
     }
 
     /** {@return this foot with wedges that hold the sides in their slots} */
@@ -106,7 +101,7 @@ public final class SpanishFoot extends Noun<SpanishFoot> implements HeelJoint {
 
     /** {@return the width of each side slot in mm; more than the side} */
     public double slotWidthMm() {
-        return values().libraryValue(SLOT_WIDTH);
+        return values().libraryValue(SLOT_WIDTH, sideMm() + USUAL_ROOM_MM);
     }
 
     /** {@return the depth of each side slot into the heel in mm; more than 0} */
@@ -131,8 +126,9 @@ public final class SpanishFoot extends Noun<SpanishFoot> implements HeelJoint {
 
     private static Form<SpanishFoot> sentences() {
         return TABLE.facts("spanish-foot")
+                .fact("wide", Kind.MM, "width of each side slot", SpanishFoot::slotWidthMm)
                 .finds(
                         "foot",
-                        "Spanish foot {length} long, side slots {slotWidth} wide and {slotDepth} deep, ledge {ledge}");
+                        "Spanish foot {length} long, side slots {wide} wide and {slotDepth} deep, ledge {ledge}");
     }
 }
