@@ -220,6 +220,17 @@ final class HeelKindParts {
     }
 
     private void tenon(Tenon tenon) {
+        draft.row(
+                "set",
+                "set",
+                plan.words(
+                                "tenon",
+                                "{long:brief} into the body and {wide:brief} wide, glued (60 to 90 mm and 35 to 45 mm, common practice)")
+                        .with("long", Kind.MM, tenon.length().libraryValue())
+                        .with(
+                                "wide",
+                                Kind.MM,
+                                tenon.width().map(Amount::libraryValue).orElse(0.0)));
         draft.note("pocket-floor", "The neck's angle is cut into the pocket's floor, not into the tenon.");
         tenon.pocketWidth()
                 .ifPresent(wide -> gap(

@@ -112,7 +112,7 @@ final class StrengthParts {
         return new PlanCheck(
                 CheckCode.RELIEF,
                 finding,
-                plan.words("strings-alone", "about {relief:small} from the strings alone")
+                plan.words("no-rod", "about {relief:small} from the strings alone")
                         .with("relief", Kind.MM, relief),
                 plan.words("usual-range", "{least:small} to {most:small} (common practice)")
                         .with("least", Kind.MM, LEAST_RELIEF_MM)
