@@ -1,7 +1,9 @@
 package org.neckgeom.neck;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
@@ -51,6 +53,10 @@ public final class Channel extends Noun<Channel> {
             TABLE.needed("truss rod", Types.group(TrussRod.TABLE), "truss rod in the channel");
     private static final Key<Channel, Bar> BAR =
             TABLE.optional("bar", Types.group(Bar.TABLE), "stiffening bar in the channel, instead of a truss rod");
+    private static final Key<Channel, LocatingGroove> GROOVE = TABLE.optional(
+            "locating groove",
+            Types.group(LocatingGroove.TABLE),
+            "groove that locates taper, heel and board of a neck without rod or bar under its middle, instead of either");
     private static final Key<Channel, Cut> CHANNEL = TABLE.usual(
             "channel",
             Types.group(Cut.TABLE),
@@ -58,8 +64,8 @@ public final class Channel extends Noun<Channel> {
             "channel for the rod or bar. Default: as wide, long and deep as the rod or bar");
 
     static {
-        TABLE.unless(ROD, BAR);
-        TABLE.atMostOne(ROD, BAR);
+        TABLE.unless(ROD, BAR, GROOVE);
+        TABLE.atMostOne(ROD, BAR, GROOVE);
         TABLE.moved(Moves.none().and("rod -> truss rod, or bar", Channel::rodOrBar));
     }
 
@@ -174,7 +180,7 @@ public final class Channel extends Noun<Channel> {
 
     private Channel(Values<Channel> values) {
         super(values);
-        this.reinforcement = values.has(BAR) ? values.at(BAR) : values.at(ROD);
+        this.reinforcement = inside(values);
         Cut cut = values.at(CHANNEL);
         this.start = cut.mm(Cut.START);
         this.endClearance = cut.mm(Cut.END_CLEARANCE);
@@ -187,14 +193,44 @@ public final class Channel extends Noun<Channel> {
         this.pocketDepth = cut.pocket().map(pocket -> pocket.mm(Pocket.DEPTH)).orElse(0.0);
     }
 
+    private static Reinforcement inside(Values<Channel> values) {
+        if (values.has(GROOVE)) {
+            return values.at(GROOVE);
+        }
+        return values.has(BAR) ? values.at(BAR) : values.at(ROD);
+    }
+
     /** A channel in which arch and pocket have their room, in whichever order all was given. */
     private static Channel made(Values<Channel> values) {
         Channel channel = new Channel(values);
+        channel.refuseWhatAGrooveHasNot();
         channel.requireRoomForArch();
         if (channel.hasAdjusterPocket()) {
             channel.requireRoomForPocket();
         }
         return channel;
+    }
+
+    /** Nothing lies in it, so it has its own sizes and no clearance. */
+    private void refuseWhatAGrooveHasNot() {
+        if (!isLocatingGroove()) {
+            return;
+        }
+        List<Key<Cut, ?>> given = Stream.<Key<Cut, ?>>of(
+                        Cut.END_CLEARANCE, Cut.SIDE_CLEARANCE, Cut.FILLET, Cut.DEPTH_CLEARANCE, Cut.ARCH, Cut.POCKET)
+                .filter(key -> cut().has(key)
+                        && !cut().find(key).filter(Channel::isNothing).isPresent())
+                .toList();
+        if (!given.isEmpty()) {
+            throw Refusal.because(
+                    CHANNEL + "." + given.get(0),
+                    "no-rod",
+                    "nothing lies in a locating groove, so it has no " + given.get(0) + ": leave it out");
+        }
+    }
+
+    private static boolean isNothing(Object value) {
+        return value instanceof Amount<?> amount && amount.libraryValue() == 0;
     }
 
     private Values<Cut> cut() {
@@ -225,6 +261,16 @@ public final class Channel extends Noun<Channel> {
      */
     public static Channel forBar(Bar bar) {
         return made(TABLE.values().with(BAR, bar));
+    }
+
+    /**
+     * {@return the locating groove of a neck without rod, 3 mm deep (common practice)}
+     *
+     * @param length of the groove, more than 0
+     * @param width of the groove, that of the cutter or more
+     */
+    public static Channel locatingGroove(Quantity<Length> length, Quantity<Length> width) {
+        return made(TABLE.values().with(GROOVE, LocatingGroove.of(length, width)));
     }
 
     /**
@@ -404,7 +450,7 @@ public final class Channel extends Noun<Channel> {
         return Refusal.of(CHANNEL + "." + Cut.POCKET + "." + key, rule, "be " + range, amount(was));
     }
 
-    /** {@return what is in the channel; a truss rod or a stiffening bar} */
+    /** {@return what is in the channel; a truss rod, a stiffening bar, or the size of a locating groove} */
     public Reinforcement reinforcement() {
         return reinforcement;
     }
@@ -412,6 +458,16 @@ public final class Channel extends Noun<Channel> {
     /** {@return the truss rod in the channel; nothing where a bar is in it} */
     public Optional<TrussRod> rod() {
         return values().find(ROD);
+    }
+
+    /** {@return the stiffening bar in the channel; nothing where a truss rod or nothing is in it} */
+    public Optional<Bar> bar() {
+        return values().find(BAR);
+    }
+
+    /** {@return whether it is the locating groove of a neck without rod: nothing lies in it} */
+    public boolean isLocatingGroove() {
+        return values().has(GROOVE);
     }
 
     /** {@return x of the head end in mm; either sign} */
@@ -558,6 +614,10 @@ public final class Channel extends Noun<Channel> {
                 .factIfAny("pocketEnd", Kind.code(End.class), "where the pocket is", Channel::pocketEnd)
                 .phrase("arched", " at its ends, {middleDepth} in the middle")
                 .phrase("recess", ", adjuster pocket {pocketLength} x {pocketWidth} x {pocketDepth} at the {pocketEnd}")
+                .finds(
+                        "locating-groove",
+                        Channel::isLocatingGroove,
+                        title + "{start} to {end} from the nut, {width} wide, {depth} deep, a locating groove")
                 .finds("channel", title + "{start} to {end} from the nut, {width} wide, {depth} deep{arched}{recess}");
     }
 

@@ -86,6 +86,11 @@ public final class Fingerboard extends Noun<Fingerboard> {
                     Types.SIZE_OR_NOTHING,
                     "drop of the board at the last fret, in a straight slope from the body joint. Default: none")
             .called("fall-away");
+    private static final Key<Fingerboard, Boolean> ZERO_FRET = TABLE.usual(
+            "zero fret",
+            Types.YES_OR_NO,
+            false,
+            "whether a fret on the nut line carries the strings, and the nut behind it only spaces them. Default: no");
     private static final Key<Fingerboard, Wood> WOOD =
             TABLE.optional("wood", Wood.TYPE, "wood of the fingerboard. Default: not known");
 
@@ -243,6 +248,16 @@ public final class Fingerboard extends Noun<Fingerboard> {
      */
     public Fingerboard fretHeight(Quantity<Length> overBoard) {
         return new Fingerboard(values().amount(FRET_HEIGHT, overBoard));
+    }
+
+    /** {@return this board with a zero fret: a fret on the nut line that carries the strings instead of the nut} */
+    public Fingerboard zeroFret() {
+        return new Fingerboard(values().with(ZERO_FRET, true));
+    }
+
+    /** {@return whether a zero fret carries the strings instead of the nut} */
+    public boolean hasZeroFret() {
+        return values().at(ZERO_FRET);
     }
 
     /**

@@ -2,8 +2,10 @@ package org.neckgeom.neck;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.TreeMap;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
@@ -47,6 +49,21 @@ public final class Head extends Noun<Head> {
 
     /** The greatest head angle, itself allowed: of a head, its scarf and what is read on one. */
     public static final double GREATEST_ANGLE_DEGREES = 45;
+
+    private static final String SEAM = "seam";
+
+    /** Reasons to have wings and veneers on before the channel is cut; common practice. */
+    private static final Map<String, String> BEFORE_WORDS = Map.of(
+            "shaped blank",
+            "the head blank came in ready shaped and faced",
+            "mitred binding",
+            "binding is mitred at the nut while the blank is square",
+            "inlay",
+            "an inlay is cut by a jig that needs the full head",
+            SEAM,
+            "a seam in the veneer is taken as the centreline",
+            "old head",
+            "an old head is used again");
 
     /** Its keys. */
     public static final Table<Head> TABLE =
@@ -111,11 +128,39 @@ public final class Head extends Noun<Head> {
     private static final Key<Head, Amount<Length>> SLOT_ASIDE =
             TABLE.optional("slot aside", Types.SIZE, "distance from the middle of the head to the middle of each slot");
 
+    private static final Key<Head, Amount<Length>> ROLLER_DIAMETER = TABLE.optional(
+            "roller diameter",
+            Types.SIZE,
+            "slotted head: diameter of the rollers. Common practice: 10 mm. Default: no rollers");
+    private static final Key<Head, Amount<Length>> ROLLER_DEPTH = TABLE.optional(
+            "roller depth",
+            Types.SIZE,
+            "slotted head: depth of the rollers' axes below the head's face. Common practice: 8 to 10 mm");
+    private static final Key<Head, Amount<Length>> ROLLER_LENGTH = TABLE.optional(
+            "roller length",
+            Types.SIZE,
+            "slotted head: length of a roller from the side of the head inward. Default: not checked");
+    private static final Key<Head, Boolean> FROM_BACK = TABLE.optional(
+            "strings leave back",
+            Types.YES_OR_NO,
+            "slotted head: whether strings leave the rollers at their backs instead of their tops. Default: no");
+    private static final Key<Head, String> BEFORE_CHANNEL = TABLE.optional(
+            "on before channel",
+            Types.words(sameWords()),
+            "why the head, its wings and veneers are on before the channel is cut. Default: they come after it");
+
     static {
+        TABLE.together(ROLLER_DIAMETER, ROLLER_DEPTH);
         TABLE.together(SLOT_FROM, SLOT_LENGTH, SLOT_WIDTH, SLOT_ASIDE);
         TABLE.atMostOne(BREAK_WIDTH, OUTLINE);
         TABLE.atMostOne(TIP_WIDTH, OUTLINE);
         TABLE.moved(Moves.none().and("pitch", "angle"));
+    }
+
+    private static Map<String, String> sameWords() {
+        Map<String, String> words = new TreeMap<>();
+        BEFORE_WORDS.keySet().forEach(word -> words.put(word, word));
+        return words;
     }
 
     private static final Amount<Length> USUAL_LENGTH = ShopUnits.mm(180);
@@ -142,6 +187,13 @@ public final class Head extends Noun<Head> {
         }
         if (hasSlots()) {
             refuseSlots();
+        }
+        refuseRollers();
+        if (isSeamTheCentreline() && veneerMm() == 0) {
+            throw Refusal.because(
+                    BEFORE_CHANNEL.name(),
+                    "no-veneer",
+                    BEFORE_CHANNEL + ": a seam in the veneer needs a face veneer, but none is given");
         }
         values.find(TUNERS).ifPresent(range -> {
             if (!(range.get(0).libraryValue() < range.get(1).libraryValue())) {
@@ -221,6 +273,36 @@ public final class Head extends Noun<Head> {
                             "more-than",
                             "be more than " + style().brief(slotWidthMm() / 2) + ", where both slots meet",
                             values().at(SLOT_ASIDE));
+        }
+    }
+
+    /** Rollers are of a slotted head, give the strings' heights themselves, and lie in its wood. */
+    private void refuseRollers() {
+        for (Key<Head, ?> key : List.of(ROLLER_DIAMETER, ROLLER_LENGTH, FROM_BACK)) {
+            Key<Head, ?> needs = key == ROLLER_DIAMETER ? SLOT_FROM : ROLLER_DIAMETER;
+            if (values().has(key) && !values().has(needs)) {
+                throw Refusal.because(
+                        key.name(),
+                        "no-slots",
+                        key + " is of a slotted head with rollers: give " + needs + ", or leave it out");
+            }
+        }
+        if (!hasRollers()) {
+            return;
+        }
+        if (!(rollerDepthMm() < thicknessMm())) {
+            throw values().refused(
+                            ROLLER_DEPTH,
+                            "less-than",
+                            "be less than the head's thickness of " + style().brief(thicknessMm()),
+                            values().at(ROLLER_DEPTH));
+        }
+        if (values().find(POSTS).filter(Posts::hasHeights).isPresent()) {
+            throw Refusal.because(
+                    POSTS + ".string over face",
+                    "of-the-rollers",
+                    "the height of a string at its roller follows from roller diameter and roller depth: leave " + POSTS
+                            + ".string over face out");
         }
     }
 
@@ -526,9 +608,93 @@ public final class Head extends Noun<Head> {
         return values().find(POSTS).map(Posts::washerMm).orElse(0.0);
     }
 
-    /** {@return the posts; in the order of the strings, from bass to treble; empty when not given} */
+    /**
+     * {@return the posts, or the rollers of a slotted head; in the order of the strings, from bass to treble; empty when not
+     * given} A string leaves a roller at its top, {@code r - depth} over the face, or at its back, {@code -r - depth}.
+     */
     public List<TunerPost> posts() {
-        return values().find(POSTS).map(Posts::each).orElse(List.of());
+        List<TunerPost> posts = values().find(POSTS).map(Posts::each).orElse(List.of());
+        if (!hasRollers()) {
+            return posts;
+        }
+        Amount<Length> height = style().amount(stringAtRollerMm());
+        return posts.stream().map(post -> post.above(height)).toList();
+    }
+
+    /**
+     * {@return this slotted head with its rollers}
+     *
+     * @param diameter of each, more than 0
+     * @param depth of their axes below the face, less than the head's thickness
+     * @param length of each from the side of the head inward, more than 0
+     */
+    public Head rollers(Quantity<Length> diameter, Quantity<Length> depth, Quantity<Length> length) {
+        return new Head(values().amount(ROLLER_DIAMETER, diameter)
+                .amount(ROLLER_DEPTH, depth)
+                .amount(ROLLER_LENGTH, length));
+    }
+
+    /** {@return whether it is a slotted head whose rollers are given} */
+    public boolean hasRollers() {
+        return values().has(ROLLER_DIAMETER) && hasSlots();
+    }
+
+    /** {@return the diameter of the rollers in mm; 0 where none were given} */
+    public double rollerDiameterMm() {
+        return values().libraryValue(ROLLER_DIAMETER, 0);
+    }
+
+    /** {@return the depth of the rollers' axes below the head's face in mm; 0 where none were given} */
+    public double rollerDepthMm() {
+        return values().libraryValue(ROLLER_DEPTH, 0);
+    }
+
+    /** {@return the length of a roller from the side of the head inward; nothing where it was not given} */
+    public Optional<Amount<Length>> rollerLength() {
+        return values().find(ROLLER_LENGTH);
+    }
+
+    private double stringAtRollerMm() {
+        double radius = rollerDiameterMm() / 2;
+        return (values().find(FROM_BACK).orElse(false) ? -radius : radius) - rollerDepthMm();
+    }
+
+    /** {@return the wood of a slotted head between a slot and the side, at its greatest width, in mm; 0 without slots} */
+    public double slotWallMm() {
+        return hasSlots() ? widthMm() / 2 - slotAsideMm() - slotWidthMm() / 2 : 0;
+    }
+
+    /** {@return the wood of a slotted head between its slots, in mm; 0 without slots} */
+    public double slotWebMm() {
+        return 2 * slotAsideMm() - slotWidthMm();
+    }
+
+    /** {@return why head, wings and veneers are on before the channel is cut; nothing where they come after it} */
+    public Optional<String> onBeforeChannel() {
+        return values().find(BEFORE_CHANNEL).map(BEFORE_WORDS::get);
+    }
+
+    /** {@return whether a seam in the face veneer is taken as the centreline} */
+    public boolean isSeamTheCentreline() {
+        return values().find(BEFORE_CHANNEL).filter(SEAM::equals).isPresent();
+    }
+
+    /**
+     * {@return this head, on with its wings and veneers before the channel is cut}
+     *
+     * @param why one of {@code shaped blank}, {@code mitred binding}, {@code inlay}, {@code seam}, {@code old head}
+     */
+    public Head onBeforeChannel(String why) {
+        if (!BEFORE_WORDS.containsKey(Objects.requireNonNull(why, "why"))) {
+            throw Refusal.because(
+                    BEFORE_CHANNEL.name(),
+                    "one-of",
+                    BEFORE_CHANNEL + " must be one of "
+                            + String.join(
+                                    ", ",
+                                    BEFORE_WORDS.keySet().stream().sorted().toList()));
+        }
+        return new Head(values().with(BEFORE_CHANNEL, why));
     }
 
     /** {@return how it is scarfed on; the scarf; nothing for a head in one piece with the shaft} */

@@ -1,5 +1,6 @@
 package org.neckgeom.neck;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
@@ -55,18 +56,30 @@ public final class Heel extends Noun<Heel> {
             "length of a heel block along the grain. Default: no blocks in the cutting list");
     private static final Key<Heel, Dovetail> DOVETAIL = TABLE.optional(
             "dovetail", Types.group(Dovetail.TABLE), "dovetail that joins the heel to the body. Default: none");
-    private static final Key<Heel, Tenon> TENON =
-            TABLE.optional("tenon", Types.group(Tenon.TABLE), "bolted tenon, instead of a dovetail. Default: none");
+    private static final Key<Heel, Tenon> TENON = TABLE.optional(
+            "tenon", Types.group(Tenon.TABLE), "bolted or glued tenon, instead of a dovetail. Default: none");
+    private static final Key<Heel, HeelInserts> INSERTS = TABLE.optional(
+            "inserts",
+            Types.group(HeelInserts.TABLE),
+            "threaded inserts of a heel bolted on by its flat face, instead of a dovetail. Default: none");
+    private static final Key<Heel, PlateScrews> PLATE_SCREWS = TABLE.optional(
+            "plate screws",
+            Types.group(PlateScrews.TABLE),
+            "screws of a flat heel with a neck plate, instead of a dovetail. Default: none");
+    private static final Key<Heel, SpanishFoot> FOOT = TABLE.optional(
+            "foot",
+            Types.group(SpanishFoot.TABLE),
+            "Spanish foot with side slots, instead of a dovetail. Default: none");
 
     static {
-        TABLE.atMostOne(DOVETAIL, TENON);
+        TABLE.atMostOne(DOVETAIL, TENON, INSERTS, PLATE_SCREWS, FOOT);
     }
 
     private Heel(Values<Heel> values) {
         super(values);
         joint().below().filter(deep -> !(deep.libraryValue() <= heightMm())).ifPresent(deep -> {
             throw Refusal.of(
-                    (values.has(DOVETAIL) ? DOVETAIL : TENON) + ".height",
+                    values.has(INSERTS) ? INSERTS + ".at" : (values.has(DOVETAIL) ? DOVETAIL : TENON) + ".height",
                     "joint-in-heel",
                     "be " + style().brief(heightMm()) + " or less, the heel's own height",
                     deep);
@@ -79,6 +92,28 @@ public final class Heel extends Noun<Heel> {
                             "joint-in-heel",
                             "be " + style().brief(widthMm()) + " or less, the heel's own width",
                             wide);
+                });
+        refuseSlotsThatMeet(values);
+    }
+
+    /** The side slots leave wood between them. */
+    private void refuseSlotsThatMeet(Values<Heel> values) {
+        values.find(FOOT).filter(foot -> !(2 * foot.slotDepthMm() < widthMm())).ifPresent(foot -> {
+            throw Refusal.of(
+                    FOOT + ".slot depth",
+                    "less-than",
+                    "be less than " + style().brief(widthMm() / 2) + ", where both slots meet",
+                    style().brief(foot.slotDepthMm()));
+        });
+        values.find(PLATE_SCREWS)
+                .filter(screws -> !(screws.acrossMm() + screws.diameterMm() < widthMm()))
+                .ifPresent(screws -> {
+                    throw Refusal.of(
+                            PLATE_SCREWS + ".across",
+                            "joint-in-heel",
+                            "be less than " + style().brief(widthMm() - screws.diameterMm())
+                                    + ", the heel's own width less a screw",
+                            style().brief(screws.acrossMm()));
                 });
     }
 
@@ -122,12 +157,24 @@ public final class Heel extends Noun<Heel> {
     /**
      * {@return this heel with what holds it in the body, instead of what held it before}
      *
-     * @param joint a flat face, a dovetail or a tenon, no deeper than the heel, a tenon no wider
+     * @param joint a flat face, a dovetail, a tenon, inserts, plate screws or a Spanish foot, no deeper or wider than the heel
      */
     public Heel joint(HeelJoint joint) {
-        Values<Heel> flat = values().without(DOVETAIL).without(TENON);
+        Values<Heel> flat = values();
+        for (Key<Heel, ?> key : List.of(DOVETAIL, TENON, INSERTS, PLATE_SCREWS, FOOT)) {
+            flat = flat.without(key);
+        }
         if (Objects.requireNonNull(joint, "joint") instanceof Dovetail dovetail) {
             return new Heel(flat.with(DOVETAIL, dovetail));
+        }
+        if (joint instanceof HeelInserts inserts) {
+            return new Heel(flat.with(INSERTS, inserts));
+        }
+        if (joint instanceof PlateScrews screws) {
+            return new Heel(flat.with(PLATE_SCREWS, screws));
+        }
+        if (joint instanceof SpanishFoot foot) {
+            return new Heel(flat.with(FOOT, foot));
         }
         return new Heel(joint instanceof Tenon tenon ? flat.with(TENON, tenon) : flat);
     }
@@ -173,7 +220,18 @@ public final class Heel extends Noun<Heel> {
         return values().find(DOVETAIL)
                 .<HeelJoint>map(dovetail -> dovetail)
                 .or(() -> values().find(TENON))
+                .or(() -> values().find(INSERTS))
+                .or(() -> values().find(PLATE_SCREWS))
+                .or(() -> values().find(FOOT))
                 .orElseGet(HeelJoint.Flat::new);
+    }
+
+    /**
+     * {@return whether wood comes off its mating face to set the neck: not of a Spanish foot, about which the body is built, nor
+     * of a flat heel with a neck plate, whose angle a shim sets}
+     */
+    public boolean isFittedByItsFace() {
+        return !values().has(FOOT) && !values().has(PLATE_SCREWS);
     }
 
     /** {@return the dovetail that holds it; nothing for a heel of another joint} */
@@ -181,7 +239,7 @@ public final class Heel extends Noun<Heel> {
         return values().find(DOVETAIL);
     }
 
-    /** {@return the bolted tenon that holds it; nothing for a heel of another joint} */
+    /** {@return the tenon that holds it; nothing for a heel of another joint} */
     public Optional<Tenon> tenon() {
         return values().find(TENON);
     }

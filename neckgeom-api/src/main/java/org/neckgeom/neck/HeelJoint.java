@@ -5,9 +5,10 @@ import javax.measure.quantity.Length;
 import org.neckgeom.units.Amount;
 
 /**
- * The joint of the heel with the body (neck joint): a flat face, a {@link Dovetail}, or a bolted {@link Tenon}. Immutable.
+ * The joint of the heel with the body (neck joint): a flat face, with {@link HeelInserts} or
+ * {@link PlateScrews}, a {@link Dovetail}, a {@link Tenon}, or a {@link SpanishFoot}. Immutable.
  */
-public sealed interface HeelJoint permits HeelJoint.Flat, Dovetail, Tenon {
+public sealed interface HeelJoint permits HeelJoint.Flat, Dovetail, Tenon, HeelInserts, PlateScrews, SpanishFoot {
 
     /**
      * {@return how far it reaches past the shoulder, into the body; more than 0; nothing where it does not, or its

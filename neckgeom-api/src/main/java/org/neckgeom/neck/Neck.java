@@ -1,8 +1,10 @@
 package org.neckgeom.neck;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
@@ -54,6 +56,7 @@ public final class Neck extends Noun<Neck> {
 
     private static final double SCALE_TOLERANCE_MM = 0.02;
     private static final int MOST_FRETS = 200;
+    private static final int MOST_STRIPS = 15;
 
     /** Its keys. */
     public static final Table<Neck> TABLE = Table.of("", "a neck", Neck::new).printedBy(Neck::sentences);
@@ -70,13 +73,29 @@ public final class Neck extends Noun<Neck> {
             "frets fanned between two scale lengths. The scale on the centreline then follows. Default: not fanned");
     private static final Key<Neck, Integer> BODY_AT_FRET =
             TABLE.usual("body at fret", Types.whole(1, MOST_FRETS), 12, "fret at the body joint");
-    private static final Key<Neck, Wood> WOOD =
-            TABLE.optional("wood", Wood.TYPE, "wood of the neck. Default: not known");
+    private static final Key<Neck, Wood> WOOD = TABLE.optional(
+            "wood", Wood.TYPE, "wood of the neck. Default: that of the middle strip where laminated, else not known");
     private static final Key<Neck, Fingerboard> FINGERBOARD = TABLE.needed(
             "fingerboard", Types.group(Fingerboard.TABLE, () -> Fingerboard.sentences("")), "fingerboard (fretboard)");
     private static final Key<Neck, BackProfile> BACK =
             TABLE.needed("back", Types.group(BackProfile.TABLE, () -> BackProfile.sentences("")), "back of the neck");
     private static final Key<Neck, Channel> CHANNEL = TABLE.inlineOptional(Channel.TABLE);
+    private static final Key<Neck, Bars> BARS = TABLE.optional(
+            "bars",
+            Types.group(Bars.TABLE),
+            "two stiffening bars glued in beside the middle, with or without a truss rod. Default: none");
+    private static final Key<Neck, List<Strip>> STRIPS = TABLE.optional(
+            "laminated",
+            Types.list(Types.group(Strip.TABLE), 2, MOST_STRIPS),
+            "strips of a laminated shaft, from the bass side to the treble side. Default: one piece");
+    private static final Key<Neck, Amount<Length>> ANCHOR = TABLE.optional(
+            "string anchor",
+            Types.SIZE,
+            "headless neck: length of the wood past the nut line that carries the string anchor. Common practice: 15 to 30 mm");
+    private static final Key<Neck, Integer> ANCHOR_SCREWS = TABLE.optional(
+            "anchor screws",
+            Types.whole(1, 12),
+            "headless neck: number of screws that hold the string anchor. Default: not known");
     private static final Key<Neck, Head> HEAD = TABLE.optional(
             "head", Types.group(Head.TABLE, () -> Head.sentences("")), "head (headstock). Default: not planned");
     private static final Key<Neck, Heel> HEEL =
@@ -89,6 +108,7 @@ public final class Neck extends Noun<Neck> {
     static {
         TABLE.moved(Moves.none().and("scarf", "head.scarf"));
         TABLE.unless(SCALE, FAN);
+        TABLE.atMostOne(WOOD, STRIPS);
     }
 
     /** The keys that must be given of a neck before it can be planned, besides those that every neck has. */
@@ -99,6 +119,91 @@ public final class Neck extends Noun<Neck> {
 
     private Neck(Values<Neck> values) {
         super(withoutScaleOfFan(values));
+        refuseTwoEnds();
+        refuseHiddenAdjuster();
+        refuseBars();
+    }
+
+    /** A headless neck has neither head nor what belongs to one. */
+    private void refuseTwoEnds() {
+        if (values().has(ANCHOR) && values().has(HEAD)) {
+            throw Refusal.because(
+                    HEAD.name(),
+                    "headless",
+                    "a neck with a string anchor is headless: it has no head, no wings, no veneers and no scarf. Leave the head"
+                            + " or the string anchor out");
+        }
+        if (values().has(ANCHOR_SCREWS) && !values().has(ANCHOR)) {
+            throw Refusal.because(
+                    ANCHOR_SCREWS.name(),
+                    "headless",
+                    "anchor screws hold a string anchor, but no string anchor is given");
+        }
+    }
+
+    /** Behind the nut the middle web of a slotted head is solid: what turns the rod needs a way through it. */
+    private void refuseHiddenAdjuster() {
+        Optional<Head> slotted = head().filter(Head::hasSlots);
+        Optional<Channel> adjusted = channel()
+                .filter(channel ->
+                        channel.rod().filter(rod -> rod.adjuster() == End.HEAD).isPresent());
+        if (slotted.isEmpty() || adjusted.isEmpty()) {
+            return;
+        }
+        Channel channel = adjusted.get();
+        if (!(channel.startMm() < 0)) {
+            throw Refusal.because(
+                    "truss rod.adjuster",
+                    "covered",
+                    "the middle web of the slotted head covers an adjuster at the head: put the adjuster at the heel, or begin the"
+                            + " channel before the nut line, in the web");
+        }
+        double wide = channel.widthAtMm(channel.startMm());
+        if (!(wide < slotted.get().slotWebMm())) {
+            throw Refusal.of(
+                    "head.slot aside",
+                    "more-than",
+                    "leave a middle web wider than " + style().brief(wide) + ", the channel in it",
+                    style().brief(slotted.get().slotWebMm()));
+        }
+    }
+
+    /** Two bars have their places, outside the channel and inside the neck. */
+    private void refuseBars() {
+        if (!values().has(BARS)) {
+            return;
+        }
+        Bars bars = values().at(BARS);
+        double joint = bodyJointMm();
+        Channel own = bars.channel();
+        for (double x : sharedStations(own, joint)) {
+            double aside = bars.asideMm(x, joint);
+            double half = own.widthMm() / 2;
+            double middle = channel().map(channel -> channel.widthAtMm(x) / 2).orElse(0.0);
+            if (!(aside - half > middle && aside + half < halfWidthAtMm(x))) {
+                throw Refusal.of(
+                        BARS + "." + (x == own.startMm() ? "aside" : "far aside"),
+                        "range",
+                        "be from " + style().brief(middle + half) + " to " + style().brief(halfWidthAtMm(x) - half)
+                                + " at " + style().brief(x)
+                                + " from the nut, between the middle channel and the neck's edge",
+                        style().brief(aside));
+            }
+        }
+    }
+
+    /** The stations at which bars that lie straight can be nearest to the middle channel or to the neck's edge. */
+    private double[] sharedStations(Channel own, double joint) {
+        double end = Math.min(own.endMm(), joint);
+        DoubleStream ofTheChannel = channel().stream()
+                .flatMapToDouble(channel -> DoubleStream.of(
+                        channel.startMm(),
+                        channel.endMm(),
+                        channel.adjusterPocketStartMm(),
+                        channel.adjusterPocketStartMm() + channel.adjusterPocketLengthMm()));
+        return DoubleStream.concat(DoubleStream.of(own.startMm(), end), ofTheChannel)
+                .filter(x -> x >= own.startMm() && x <= end)
+                .toArray();
     }
 
     private static Scale scaleOf(Values<Neck> values) {
@@ -350,6 +455,36 @@ public final class Neck extends Noun<Neck> {
     }
 
     /**
+     * {@return this design with two stiffening bars beside the middle}
+     *
+     * @param bars the two
+     */
+    public Neck bars(Bars bars) {
+        return with(BARS, bars);
+    }
+
+    /**
+     * {@return this design with a shaft laminated of strips}
+     *
+     * @param strips from the bass side to the treble side, 2 to 15
+     */
+    public Neck laminated(Strip... strips) {
+        for (Strip strip : Objects.requireNonNull(strips, "strips")) {
+            Objects.requireNonNull(strip, "strip");
+        }
+        return with(STRIPS, List.of(strips));
+    }
+
+    /**
+     * {@return this design without head, its strings held by an anchor past the nut line}
+     *
+     * @param length of the wood past the nut line that carries the anchor, more than 0
+     */
+    public Neck stringAnchor(Quantity<Length> length) {
+        return new Neck(values().amount(ANCHOR, length));
+    }
+
+    /**
      * {@return this design with strings}
      *
      * @param set the strings
@@ -429,9 +564,52 @@ public final class Neck extends Noun<Neck> {
         return values().at(BACK);
     }
 
-    /** {@return the wood; nothing when not given} */
+    /** {@return the wood; that of the middle strip where only strips were given; nothing when neither was given} */
     public Optional<Wood> wood() {
-        return values().find(WOOD);
+        List<Strip> strips = strips();
+        return values().find(WOOD)
+                .or(() -> strips.isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(strips.get(strips.size() / 2).wood()));
+    }
+
+    /** {@return the strips of a laminated shaft, from the bass side to the treble side; empty for one piece} */
+    public List<Strip> strips() {
+        return values().find(STRIPS).orElse(List.of());
+    }
+
+    /**
+     * {@return where the strips of a laminated shaft meet, in mm from the middle of the stack, positive toward the treble side: both
+     * outer faces first and last; ascending; empty for one piece}
+     */
+    public List<Double> stripEdgesMm() {
+        List<Strip> strips = strips();
+        if (strips.isEmpty()) {
+            return List.of();
+        }
+        List<Double> edges = new ArrayList<>();
+        double edge = -strips.stream().mapToDouble(Strip::widthMm).sum() / 2;
+        edges.add(edge);
+        for (Strip strip : strips) {
+            edge += strip.widthMm();
+            edges.add(edge);
+        }
+        return List.copyOf(edges);
+    }
+
+    /** {@return the two stiffening bars beside the middle, if there are any; the bars, or nothing} */
+    public Optional<Bars> bars() {
+        return values().find(BARS);
+    }
+
+    /** {@return the length of the wood past the nut line that carries the string anchor of a headless neck; nothing with a head} */
+    public Optional<Amount<Length>> stringAnchor() {
+        return values().find(ANCHOR);
+    }
+
+    /** {@return the number of screws that hold the string anchor; nothing when not given} */
+    public Optional<Integer> anchorScrews() {
+        return values().find(ANCHOR_SCREWS);
     }
 
     /** {@return the neck's place and angle on the body, if it was given; the neck set, or nothing} */
@@ -537,6 +715,7 @@ public final class Neck extends Noun<Neck> {
                 .line("wood", "wood", "{wood}")
                 .line("rod", "truss rod", "{trussRod}")
                 .line("bar", "bar", "{bar}")
+                .line("bars", "bars", "{bars}")
                 .line("channel", "channel", "{slot}")
                 .line("head", "head", "{head}")
                 .line("heel", "heel", "{heel}")

@@ -132,6 +132,11 @@ public final class Posts extends Noun<Posts> {
         return List.copyOf(posts);
     }
 
+    boolean hasHeights() {
+        return values().has(OVER_FACE)
+                && values().at(OVER_FACE).stream().anyMatch(height -> height.libraryValue() != 0);
+    }
+
     private Amount<Length> at(Key<Posts, List<Amount<Length>>> key, int post) {
         List<Amount<Length>> all = values().at(key);
         return all.get(all.size() == 1 ? 0 : post);

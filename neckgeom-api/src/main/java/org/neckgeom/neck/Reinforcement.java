@@ -3,9 +3,10 @@ package org.neckgeom.neck;
 import org.neckgeom.form.Answer;
 
 /**
- * The reinforcement in the rod channel: a {@link TrussRod}, or a stiffening {@link Bar}. Immutable.
+ * The reinforcement in the rod channel: a {@link TrussRod}, or a stiffening {@link Bar}; or the locating groove of a neck
+ * without either, in which nothing lies. Immutable.
  */
-public sealed interface Reinforcement extends Answer permits TrussRod, Bar {
+public sealed interface Reinforcement extends Answer permits TrussRod, Bar, LocatingGroove {
 
     /** {@return the length in mm; more than 0} */
     double lengthMm();

@@ -18,7 +18,7 @@ import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
 
 /**
- * A bolted tenon ({@index bolt-on}): places of its barrels or inserts, and the wood left around them, such as two 10 mm
+ * A tenon: glued into a pocket of the body (a set neck), or bolted ({@index bolt-on}). Of a bolted one the places of its barrels or inserts, and the wood left around them, such as two 10 mm
  * barrels 28.5 and 57.5 mm below the glue face. Immutable.
  *
  * <p>Depths run from the glue face down the mating face to the centre of each hole. The holes lie across the tenon, set back
@@ -36,16 +36,18 @@ public final class Tenon extends Noun<Tenon> implements HeelJoint {
             TABLE.needed("height", Types.SIZE, "height from the glue face to the lower end of the tenon");
     private static final Key<Tenon, Amount<Length>> LENGTH =
             TABLE.needed("length", Types.SIZE, "length of the tenon past the shoulder");
-    private static final Key<Tenon, Amount<Length>> DIAMETER = TABLE.needed(
-                    "hole diameter", Types.SIZE, "diameter of the holes for barrels or inserts")
+    private static final Key<Tenon, Amount<Length>> DIAMETER = TABLE.optional(
+                    "hole diameter",
+                    Types.SIZE,
+                    "diameter of the holes for barrels or inserts. Default: glued, without holes")
             .called("hole diameter");
-    private static final Key<Tenon, Amount<Length>> SET_BACK = TABLE.needed(
+    private static final Key<Tenon, Amount<Length>> SET_BACK = TABLE.optional(
                     "set back", Types.SIZE_OR_NOTHING, "distance from the shoulder to each hole's wall")
             .called("set-back of the hole");
     /** Less is no hole that a tool drills. */
     private static final double LEAST_HOLE_MM = 0.1;
 
-    private static final Key<Tenon, List<Amount<Length>>> HOLES = TABLE.needed(
+    private static final Key<Tenon, List<Amount<Length>>> HOLES = TABLE.optional(
                     "holes at", Types.list(Types.SIZE, 1, MOST), "depth of the hole centres below the glue face")
             .called("hole depth");
 
@@ -53,10 +55,28 @@ public final class Tenon extends Noun<Tenon> implements HeelJoint {
                     "width", Types.SIZE, "width of the tenon across the neck. Default: no mesh of the tenon")
             .called("tenon width");
 
+    private static final Key<Tenon, Amount<Length>> POCKET_WIDTH = TABLE.optional(
+                    "pocket width",
+                    Types.SIZE,
+                    "width of the body's pocket that a tenon is glued into. Default: not checked")
+            .called("pocket width");
+    private static final Key<Tenon, Amount<Length>> POCKET_DEPTH = TABLE.optional(
+                    "pocket depth",
+                    Types.SIZE,
+                    "depth of the body's pocket that a tenon is glued into. Default: not checked")
+            .called("pocket depth");
+
+    static {
+        TABLE.together(DIAMETER, SET_BACK, HOLES);
+    }
+
     private record Hole(double diameter, double depth) {}
 
     private Tenon(Values<Tenon> values) {
         super(values);
+        if (!isBolted()) {
+            return;
+        }
         double behind = values.libraryValue(LENGTH) - values.libraryValue(SET_BACK);
         if (!(values.libraryValue(DIAMETER) >= LEAST_HOLE_MM)) {
             throw values.refused(
@@ -98,6 +118,43 @@ public final class Tenon extends Noun<Tenon> implements HeelJoint {
      */
     public static NeedsHoles of(Quantity<Length> height, Quantity<Length> length) {
         return new NeedsHoles(TABLE.values().amount(HEIGHT, height).amount(LENGTH, length));
+    }
+
+    /**
+     * {@return a tenon that is glued into a pocket of the body, without holes: a set neck's}
+     *
+     * @param height from the glue face down to its lower end, more than 0
+     * @param length how far it reaches past the shoulder, more than 0
+     * @param width across the neck, more than 0
+     */
+    public static Tenon glued(Quantity<Length> height, Quantity<Length> length, Quantity<Length> width) {
+        return new Tenon(
+                TABLE.values().amount(HEIGHT, height).amount(LENGTH, length).amount(WIDTH, width));
+    }
+
+    /**
+     * {@return this tenon with the pocket of the body that it is glued into}
+     *
+     * @param across width of the pocket, more than 0
+     * @param deep depth of the pocket, more than 0
+     */
+    public Tenon pocket(Quantity<Length> across, Quantity<Length> deep) {
+        return new Tenon(values().amount(POCKET_WIDTH, across).amount(POCKET_DEPTH, deep));
+    }
+
+    /** {@return whether it is bolted: it has holes for barrels or inserts; else it is glued} */
+    public boolean isBolted() {
+        return values().has(HOLES);
+    }
+
+    /** {@return the width of the pocket that it is glued into; nothing where it was not given} */
+    public Optional<Amount<Length>> pocketWidth() {
+        return values().find(POCKET_WIDTH);
+    }
+
+    /** {@return the depth of the pocket that it is glued into; nothing where it was not given} */
+    public Optional<Amount<Length>> pocketDepth() {
+        return values().find(POCKET_DEPTH);
     }
 
     /** A tenon without its holes yet. Immutable. */
@@ -163,14 +220,14 @@ public final class Tenon extends Noun<Tenon> implements HeelJoint {
         return values().at(LENGTH);
     }
 
-    /** {@return the diameter of the holes; more than 0} */
+    /** {@return the diameter of the holes; 0 where it is glued} */
     public Amount<Length> holeDiameter() {
-        return values().at(DIAMETER);
+        return values().find(DIAMETER).orElseGet(() -> style().amount(0));
     }
 
     /** {@return the holes' depths in order, from the top; the depths of their centres} */
     public List<Amount<Length>> depths() {
-        return values().at(HOLES).stream()
+        return values().find(HOLES).orElse(List.of()).stream()
                 .sorted(Comparator.comparingDouble(Amount::libraryValue))
                 .toList();
     }
@@ -191,7 +248,7 @@ public final class Tenon extends Noun<Tenon> implements HeelJoint {
     }
 
     private double centreFromShoulderMm() {
-        return values().libraryValue(SET_BACK) + values().libraryValue(DIAMETER) / 2;
+        return values().libraryValue(SET_BACK, 0) + values().libraryValue(DIAMETER, 0) / 2;
     }
 
     /**
@@ -204,8 +261,8 @@ public final class Tenon extends Noun<Tenon> implements HeelJoint {
 
     private double leastMm() {
         double height = values().libraryValue(HEIGHT);
-        double diameter = values().libraryValue(DIAMETER);
-        double setBack = values().libraryValue(SET_BACK);
+        double diameter = values().libraryValue(DIAMETER, 0);
+        double setBack = values().libraryValue(SET_BACK, 0);
         double r = diameter / 2;
         double[] depths = depths().stream().mapToDouble(Amount::libraryValue).toArray();
         double least = Math.min(setBack, values().libraryValue(LENGTH) - setBack - diameter);
@@ -219,7 +276,7 @@ public final class Tenon extends Noun<Tenon> implements HeelJoint {
     }
 
     private List<Hole> holes() {
-        double diameter = values().libraryValue(DIAMETER);
+        double diameter = values().libraryValue(DIAMETER, 0);
         return depths().stream()
                 .map(depth -> new Hole(diameter, depth.libraryValue()))
                 .toList();
@@ -234,8 +291,8 @@ public final class Tenon extends Noun<Tenon> implements HeelJoint {
                 .finds("tenon", "Tenon {height:brief} high, {length:brief} long")
                 .each("holes", "hole {diameter:brief}", "{depth:text} below the glue face")
                 .fact("centreFromShoulder", Kind.MM, "of the holes", Tenon::centreFromShoulderMm)
-                .line("centreFromShoulder", "centres", "{centreFromShoulder:text} from the shoulder")
+                .line("centreFromShoulder", "centres", Tenon::isBolted, "{centreFromShoulder:text} from the shoulder")
                 .fact("leastWood", Kind.MM, "around any hole; negative: breaks out", Tenon::leastMm)
-                .line("leastWood", "least wood", "{leastWood:text} around a hole");
+                .line("leastWood", "least wood", Tenon::isBolted, "{leastWood:text} around a hole");
     }
 }

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Fault;
@@ -42,7 +43,7 @@ public final class Table<T> {
     private final List<List<Key<T, ?>>> rivals = new ArrayList<>();
     private final List<List<Key<T, ?>>> together = new ArrayList<>();
     private final Map<Integer, Set<Key<?, ?>>> here = new HashMap<>();
-    private final Map<Key<T, ?>, Key<T, ?>> instead = new HashMap<>();
+    private final Map<Key<T, ?>, List<Key<T, ?>>> instead = new HashMap<>();
     private @Nullable Supplier<Form<T>> sentences;
     private @Nullable Form<T> form;
     private Moves moves = Moves.none();
@@ -258,13 +259,15 @@ public final class Table<T> {
     }
 
     /**
-     * States that a needed key is not missed where another is given.
+     * States that a needed key is not missed where one of others is given.
      *
      * @param key of this table, needed
-     * @param other of this table
+     * @param others of this table, one or more
      */
-    public void unless(Key<T, ?> key, Key<T, ?> other) {
-        instead.put(key, other);
+    @SafeVarargs
+    @SuppressWarnings("varargs") // only read
+    public final void unless(Key<T, ?> key, Key<T, ?>... others) {
+        instead.put(key, rule(others));
     }
 
     /**
@@ -404,7 +407,7 @@ public final class Table<T> {
         }
         String path = source.path(key);
         if (!source.has(key)) {
-            if (isNeeded && !(instead.containsKey(key) && source.has(instead.get(key)))) {
+            if (isNeeded && instead(key).stream().noneMatch(source::has)) {
                 source.faults().sentence(path, "missing", missing(path, key));
             }
             return null;
@@ -483,8 +486,14 @@ public final class Table<T> {
         return where + " is missing; give " + key.type.allowed() + key.table.orInstead(key) + " (" + key.about() + ")";
     }
 
+    private List<Key<T, ?>> instead(Key<T, ?> key) {
+        return instead.getOrDefault(key, List.of());
+    }
+
     private String orInstead(Key<?, ?> key) {
-        return instead.containsKey(key) ? ", or " + instead.get(key).name() + " instead" : "";
+        return instead.containsKey(key)
+                ? ", or " + instead.get(key).stream().map(Key::name).collect(Collectors.joining(" or ")) + " instead"
+                : "";
     }
 
     /** Tests first, for every step comes by here: what is wrong is named only where something is. */
@@ -500,7 +509,7 @@ public final class Table<T> {
     }
 
     private boolean isMissed(Key<T, ?> key, Values<T> values) {
-        return key.isNeeded && !values.has(key) && !(instead.containsKey(key) && values.has(instead.get(key)));
+        return key.isNeeded && !values.has(key) && instead(key).stream().noneMatch(values::has);
     }
 
     private List<Fault> lacking(Values<T> values) {

@@ -33,6 +33,7 @@ import org.neckgeom.measure.Verdict;
 import org.neckgeom.neck.Across;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Bar;
+import org.neckgeom.neck.Bars;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Dome;
 import org.neckgeom.neck.Dovetail;
@@ -42,17 +43,21 @@ import org.neckgeom.neck.Fan;
 import org.neckgeom.neck.Fingerboard;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Heel;
+import org.neckgeom.neck.HeelInserts;
 import org.neckgeom.neck.HeelJoint;
 import org.neckgeom.neck.HeelTransition;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.NeckSet;
 import org.neckgeom.neck.OutlinePoint;
+import org.neckgeom.neck.PlateScrews;
 import org.neckgeom.neck.Posts;
 import org.neckgeom.neck.Scale;
 import org.neckgeom.neck.ScarfCut;
+import org.neckgeom.neck.SpanishFoot;
 import org.neckgeom.neck.StringHeights;
 import org.neckgeom.neck.StringMaterial;
 import org.neckgeom.neck.StringSet;
+import org.neckgeom.neck.Strip;
 import org.neckgeom.neck.Tenon;
 import org.neckgeom.neck.TrussRod;
 import org.neckgeom.neck.TunerPost;
@@ -431,7 +436,45 @@ public final class Samples {
                 group(() -> Bar.carbon(mm(300)).section(mm(6), mm(9))),
                 group(() -> Bar.carbon(mm(300)).section(mm(6), mm(10))));
         groups(
+                Bars.class,
+                group(
+                        () -> Bars.of(sideBar(), mm(10)),
+                        () -> Bars.of(sideBar(), mm(10)).startingAt(mm(0))),
+                group(() -> Bars.of(sideBar(), mm(12))),
+                group(() -> Bars.of(sideBar(), mm(10)).fanned(mm(13))),
+                group(() -> Bars.of(sideBar(), mm(10)).startingAt(mm(15))),
+                group(() -> Bars.of(Bar.steel(mm(330)).section(mm(3.2), mm(12.7)), mm(10))));
+        groups(
+                Strip.class,
+                group(() -> Strip.of(Wood.SUGAR_MAPLE, mm(20))),
+                group(() -> Strip.of(Wood.BLACK_WALNUT, mm(20))),
+                group(() -> Strip.of(Wood.SUGAR_MAPLE, mm(18))));
+        groups(
+                HeelInserts.class,
+                group(
+                        () -> HeelInserts.at(mm(24), mm(62)),
+                        () -> HeelInserts.at(mm(24), mm(62)).diameter(mm(9))),
+                group(() -> HeelInserts.at(mm(24), mm(60))),
+                group(() -> HeelInserts.at(mm(24), mm(62)).diameter(mm(10))),
+                group(() -> HeelInserts.at(mm(24), mm(62)).bolts(mm(5), mm(10))));
+        groups(
+                PlateScrews.class,
+                group(
+                        () -> PlateScrews.in(mm(76), mm(28.5)),
+                        () -> PlateScrews.in(mm(76), mm(28.5)).plate(mm(1.5))),
+                group(() -> PlateScrews.in(mm(76), mm(28.5)).plate(mm(0))),
+                group(() -> PlateScrews.in(mm(76), mm(28.5)).screws(mm(4.5), mm(45))),
+                group(() -> PlateScrews.in(mm(76), mm(28.5)).at(mm(12), mm(42), mm(54))),
+                group(() -> PlateScrews.in(mm(80), mm(28.5))));
+        groups(
+                SpanishFoot.class,
+                group(() -> SpanishFoot.of(mm(32), mm(2.2), mm(2.6))),
+                group(() -> SpanishFoot.of(mm(32), mm(2.2), mm(2.6)).slots(mm(3.5), mm(12))),
+                group(() -> SpanishFoot.of(mm(32), mm(2.2), mm(2.6)).wedged()),
+                group(() -> SpanishFoot.of(mm(30), mm(2.2), mm(2.6))));
+        groups(
                 Channel.class,
+                group(() -> Channel.locatingGroove(mm(300), mm(6))),
                 group(() -> Channel.forRod(rod()), () -> Channel.forRod(rod()).startingAt(mm(0))),
                 group(() -> Channel.forRod(rod()).startingAt(mm(-20))),
                 group(() -> Channel.forBar(Bar.steel(mm(300)).section(mm(6), mm(9)))),
@@ -460,6 +503,11 @@ public final class Samples {
                 group(() -> Heel.of(mm(78), mm(54)).joint(Dovetail.tapered(deg(3)))),
                 group(() -> Heel.of(mm(78), mm(54))
                         .joint(Tenon.of(mm(76), mm(20)).holes(mm(10), mm(0.8)).at(mm(28.5)))),
+                group(() -> Heel.of(mm(78), mm(54)).joint(HeelInserts.at(mm(24), mm(62)))),
+                group(() -> Heel.of(mm(18), mm(56)).joint(PlateScrews.in(mm(76), mm(28.5)))),
+                group(() -> Heel.of(mm(90), mm(62)).joint(SpanishFoot.of(mm(32), mm(2.2), mm(2.6)))),
+                group(() -> Heel.of(mm(46), mm(56))
+                        .joint(Tenon.glued(mm(38), mm(75), mm(40)).pocket(mm(40.2), mm(38.1)))),
                 group(() -> Heel.of(mm(70), mm(54))));
         groups(
                 Volute.class,
@@ -546,6 +594,10 @@ public final class Samples {
 
     private static Fingerboard board() {
         return Fingerboard.tapered(mm(34), mm(46));
+    }
+
+    private static Bar sideBar() {
+        return Bar.carbon(mm(330)).section(mm(3.2), mm(9.5));
     }
 
     private static TrussRod rod() {

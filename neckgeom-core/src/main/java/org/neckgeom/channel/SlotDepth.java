@@ -30,10 +30,12 @@ public final class SlotDepth extends ValueAnswer {
             .factIfAny("pocketDepth", Kind.MM, "of the pocket for the adjuster", SlotDepth::pocketMm)
             .phrase("where", d -> d.channel.archMm() == 0, "deep")
             .phrase("where", "deep at the ends, {inTheMiddle:brief} in the middle")
+            .phrase("inside", d -> d.channel.bar().isPresent(), "bar")
+            .phrase("inside", "rod")
             .phrase("pocket", "; pocket {pocketDepth:brief}")
             .finds(
                     "depth",
-                    "{atEnds:brief} {where}: rod {rodHeight:..4 bare}, fillet {fillet:..4 bare}, clearance"
+                    "{atEnds:brief} {where}: {inside} {rodHeight:..4 bare}, fillet {fillet:..4 bare}, clearance"
                             + " {clearance:..4 bare}{pocket}");
 
     private final Channel channel;

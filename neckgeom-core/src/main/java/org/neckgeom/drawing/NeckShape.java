@@ -3,15 +3,18 @@ package org.neckgeom.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.measure.quantity.Length;
 import org.neckgeom.board.FannedFrets;
 import org.neckgeom.head.ScarfBoard;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.kernel.NeckSetKernel;
+import org.neckgeom.neck.Bars;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.PlateScrews;
 import org.neckgeom.shape.Direction;
 import org.neckgeom.shape.Line;
 import org.neckgeom.shape.Plane;
@@ -86,9 +89,93 @@ public final class NeckShape {
      * in a neck that lies in a pocket.
      */
     public double woodEnd() {
+        Optional<Double> inItsPocket = design.heel()
+                .filter(heel -> heel.joint() instanceof PlateScrews)
+                .flatMap(heel -> heel.joint().pastShoulder())
+                .map(past -> bodyJoint() + past.libraryValue());
+        if (inItsPocket.isPresent()) {
+            return inItsPocket.get();
+        }
         boolean runsOn =
                 design.channel().map(channel -> channel.endMm() > bodyJoint()).orElse(false);
         return runsOn ? boardEnd() : bodyJoint();
+    }
+
+    /** Where the neck's wood begins that is not a head's: past the nut line under a string anchor, else at the nut line. */
+    public double anchorEnd() {
+        return design.stringAnchor().map(past -> -past.libraryValue()).orElse(0.0);
+    }
+
+    /** The wood past the nut line under a string anchor, as wide as the neck at the nut, closed; nothing without one. */
+    public Optional<List<Spot>> anchorPlan() {
+        double half = halfWidth(0);
+        return design.stringAnchor()
+                .map(past -> List.of(
+                        new Spot(anchorEnd(), -half),
+                        new Spot(0, -half),
+                        new Spot(0, half),
+                        new Spot(anchorEnd(), half)));
+    }
+
+    /** The channels of two bars beside the middle in plan, closed; none without bars. */
+    public List<List<Spot>> barsPlan() {
+        return design.bars().map(this::barsPlan).orElse(List.of());
+    }
+
+    private List<List<Spot>> barsPlan(Bars bars) {
+        Channel cut = bars.channel();
+        double half = cut.widthMm() / 2;
+        double near = bars.asideMm(cut.startMm(), bodyJoint());
+        double far = bars.asideMm(cut.endMm(), bodyJoint());
+        return Stream.of(-1, 1)
+                .map(side -> List.of(
+                        new Spot(cut.startMm(), side * near - half),
+                        new Spot(cut.endMm(), side * far - half),
+                        new Spot(cut.endMm(), side * far + half),
+                        new Spot(cut.startMm(), side * near + half)))
+                .toList();
+    }
+
+    /** The channels of two bars in the section at a station, each closed; none where there are no bars. */
+    public List<List<Spot>> barsAcross(double x) {
+        return design.bars()
+                .filter(bars -> bars.channel().depthAtMm(x) > 0)
+                .map(bars -> barsAcross(bars, x))
+                .orElse(List.of());
+    }
+
+    private List<List<Spot>> barsAcross(Bars bars, double x) {
+        Channel cut = bars.channel();
+        double half = cut.widthMm() / 2;
+        double middle = bars.asideMm(x, bodyJoint());
+        return Stream.of(-1, 1)
+                .map(side -> List.of(
+                        new Spot(side * middle - half, 0),
+                        new Spot(side * middle + half, 0),
+                        new Spot(side * middle + half, -cut.depthMm()),
+                        new Spot(side * middle - half, -cut.depthMm())))
+                .toList();
+    }
+
+    /** The joints of a laminated shaft in the section at a station, each from the glue face to the back; none of one piece. */
+    public List<List<Spot>> stripsAcross(double x) {
+        List<Spot> outline = section(x);
+        return design.stripEdgesMm().stream()
+                .filter(edge -> Math.abs(edge) < halfWidth(x) - SAME_MM)
+                .map(edge -> List.of(new Spot(edge, 0), new Spot(edge, below(outline, edge))))
+                .toList();
+    }
+
+    /** Height of an outline so far from the middle, straight between its points. */
+    private static double below(List<Spot> outline, double across) {
+        for (int i = 1; i < outline.size(); i++) {
+            Spot a = outline.get(i - 1);
+            Spot b = outline.get(i);
+            if (a.uMm() <= across && b.uMm() >= across && b.uMm() > a.uMm()) {
+                return a.vMm() + (b.vMm() - a.vMm()) * (across - a.uMm()) / (b.uMm() - a.uMm());
+            }
+        }
+        return 0;
     }
 
     public double fret(double n) {

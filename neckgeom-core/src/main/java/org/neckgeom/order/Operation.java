@@ -44,6 +44,9 @@ public final class Operation extends ValueAnswer {
 
     // Names of the usual neck's operations, in their usual order.
 
+    /** Glue up the strips of a laminated shaft. */
+    public static final String GLUE_UP_THE_STRIPS = "glue up the strips";
+
     /** Let the stock come to rest. */
     public static final String REST_THE_STOCK = "rest the stock";
 
@@ -58,6 +61,15 @@ public final class Operation extends ValueAnswer {
 
     /** Cut the channel for the rod. */
     public static final String CUT_ROD_CHANNEL = "cut rod channel";
+
+    /** Cut the locating groove of a neck without rod, in the place of the channel. */
+    public static final String CUT_LOCATING_GROOVE = "cut locating groove";
+
+    /** Cut the channel for one bar in the middle, in the place of a rod's. */
+    public static final String CUT_BAR_CHANNEL = "cut bar channel";
+
+    /** Cut the channels for two bars beside the middle. */
+    public static final String CUT_BAR_CHANNELS = "cut bar channels";
 
     /** Saw and plane the scarf. */
     public static final String CUT_SCARF = "cut scarf";
@@ -86,6 +98,9 @@ public final class Operation extends ValueAnswer {
     /** Glue the veneer on the head's back. */
     public static final String GLUE_BACK_STRAP = "glue back strap";
 
+    /** Drill for the rollers of a slotted head and rout its slots. */
+    public static final String CUT_HEAD_SLOTS = "cut head slots";
+
     /** Cut the sides to the taper. */
     public static final String TAPER_THE_SIDES = "taper the sides";
 
@@ -107,6 +122,12 @@ public final class Operation extends ValueAnswer {
     /** Test the rod and lay it in its channel. */
     public static final String LAY_IN_THE_ROD = "lay in the rod";
 
+    /** Glue a bar into its channel, in the place of laying in a rod. */
+    public static final String GLUE_IN_THE_BAR = "glue in the bar";
+
+    /** Glue two bars into their channels beside the middle. */
+    public static final String GLUE_IN_THE_BARS = "glue in the bars";
+
     /** Glue the fingerboard on. */
     public static final String GLUE_FINGERBOARD = "glue fingerboard";
 
@@ -127,6 +148,9 @@ public final class Operation extends ValueAnswer {
 
     /** Fit the nut. */
     public static final String FIT_THE_NUT = "fit the nut";
+
+    /** Screw or pin the string anchor to the end of a headless neck. */
+    public static final String FIT_THE_STRING_ANCHOR = "fit the string anchor";
 
     /** String the neck and set it up. */
     public static final String SET_UP = "set up";

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -13,6 +14,8 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.text.Names;
 import org.neckgeom.units.LengthStyle;
@@ -83,7 +86,8 @@ public final class OrderOfWork extends ValueAnswer {
 
     /**
      * {@return the usual neck's operations without those that a design has no use for: rod and channel where it has no
-     * channel, scarf and head piece where its head is not angled, veneer and back strap where its head has none; the
+     * channel; a locating groove in the place of the channel, a bar glued in in the place of the rod, two bars beside
+     * it; strips glued up, slots cut, a string anchor fitted where it has them; scarf and head piece where its head is not angled, veneer and back strap where its head has none; the
      * order of work} A head that is not given is taken as usual.
      *
      * @param design the neck
@@ -92,6 +96,20 @@ public final class OrderOfWork extends ValueAnswer {
         OrderOfWork work = forNeck();
         if (Objects.requireNonNull(design, "design").channel().isEmpty()) {
             work = work.without(Operation.CUT_ROD_CHANNEL).without(Operation.LAY_IN_THE_ROD);
+        }
+        work = work.reinforced(design);
+        if (design.stringAnchor().isPresent()) {
+            for (String ofAHead : OF_A_HEAD) {
+                work = work.without(ofAHead);
+            }
+            work = work.before(Operation.SET_UP, UsualNeck.anchor());
+            work = work.replacing(UsualNeck.setUpOf(work.operation(Operation.SET_UP)));
+        }
+        if (!design.strips().isEmpty()) {
+            work = work.before(Operation.REST_THE_STOCK, UsualNeck.strips()).replacing(UsualNeck.restOfTheStack());
+        }
+        if (design.head().filter(Head::hasSlots).isPresent()) {
+            work = work.before(Operation.TAPER_THE_SIDES, UsualNeck.headSlots());
         }
         if (design.head().isPresent()) {
             if (design.head().get().angleRad() == 0) {
@@ -126,7 +144,7 @@ public final class OrderOfWork extends ValueAnswer {
      * @param operation its name not yet taken
      */
     public OrderOfWork with(Operation operation) {
-        if (find(Objects.requireNonNull(operation, "operation").name()).isPresent()
+        if (exactly(Objects.requireNonNull(operation, "operation").name()).isPresent()
                 || done.stream().anyMatch(other -> isNamed(other, operation.name()))) {
             throw Refusal.of("operation", "once", "have a name not yet taken", "\"" + operation.name() + "\"");
         }
@@ -165,7 +183,7 @@ public final class OrderOfWork extends ValueAnswer {
      * @param name one of this order of work, in no kept order
      */
     public OrderOfWork without(String name) {
-        if (isLeftOut(name)) {
+        if (isDropped(name)) {
             return this;
         }
         Operation gone = operation(name);
@@ -351,8 +369,12 @@ public final class OrderOfWork extends ValueAnswer {
     }
 
     private boolean isLeftOut(String name) {
+        return isDropped(name) && find(name.strip()).isEmpty();
+    }
+
+    private boolean isDropped(String name) {
         String stripped = Objects.requireNonNull(name, "name").strip();
-        return find(stripped).isEmpty() && dropped.stream().anyMatch(other -> isNamed(other, stripped));
+        return exactly(stripped).isEmpty() && dropped.stream().anyMatch(other -> isNamed(other, stripped));
     }
 
     /**
@@ -373,6 +395,53 @@ public final class OrderOfWork extends ValueAnswer {
         return usual(Operation.GLUE_HEAD)
                 .map(gone -> instead(gone, UsualNeck.onePieceHead()))
                 .orElse(this);
+    }
+
+    /** The usual neck's steps, and those that a bar or a groove has in their place: the usual name is understood too. */
+    private static final Map<String, List<String>> IN_ITS_PLACE = Map.of(
+            Operation.CUT_ROD_CHANNEL, List.of(Operation.CUT_BAR_CHANNEL, Operation.CUT_LOCATING_GROOVE),
+            Operation.LAY_IN_THE_ROD, List.of(Operation.GLUE_IN_THE_BAR));
+
+    private static final List<String> OF_A_HEAD = List.of(
+            Operation.CUT_SCARF,
+            Operation.GLUE_HEAD,
+            Operation.TRUE_THE_HEAD,
+            Operation.GLUE_WINGS,
+            Operation.GLUE_HEAD_VENEER,
+            Operation.GLUE_BACK_STRAP);
+
+    /** What lies under the fingerboard of a design, in the place of the usual rod. */
+    private OrderOfWork reinforced(Neck design) {
+        boolean groove = design.channel().filter(Channel::isLocatingGroove).isPresent();
+        boolean bar = design.channel().flatMap(Channel::bar).isPresent();
+        OrderOfWork work = this;
+        if (groove) {
+            work = work.instead(work.operation(Operation.CUT_ROD_CHANNEL), UsualNeck.locatingGroove())
+                    .without(Operation.LAY_IN_THE_ROD);
+        }
+        if (bar) {
+            work = work.instead(work.operation(Operation.CUT_ROD_CHANNEL), UsualNeck.barChannel())
+                    .instead(work.operation(Operation.LAY_IN_THE_ROD), UsualNeck.bar());
+        }
+        if (design.channel().flatMap(Channel::rod).isEmpty()) {
+            work = work.replacing(UsualNeck.fingerboard(false)).replacing(UsualNeck.levelling(false));
+        }
+        if (bar) {
+            work = work.replacing(UsualNeck.overTheBar(work.operation(Operation.GLUE_FINGERBOARD)));
+        }
+        return design.bars().isPresent() ? work.withBars() : work;
+    }
+
+    private OrderOfWork withBars() {
+        return before(Operation.CUT_SCARF, UsualNeck.barChannels())
+                .before(Operation.GLUE_FINGERBOARD, UsualNeck.bars())
+                .replacing(UsualNeck.over(operation(Operation.GLUE_FINGERBOARD)));
+    }
+
+    private OrderOfWork before(String name, Operation other) {
+        List<Operation> changed = new ArrayList<>(operations);
+        changed.add(operations.indexOf(operation(name)), other);
+        return new OrderOfWork(changed, dropped, done, start, kept);
     }
 
     /** The operation, if it is left to do and the usual neck's own. */
@@ -427,6 +496,13 @@ public final class OrderOfWork extends ValueAnswer {
     }
 
     private Optional<Operation> find(String name) {
+        return exactly(name)
+                .or(() -> IN_ITS_PLACE.getOrDefault(name, List.of()).stream()
+                        .flatMap(own -> exactly(own).stream())
+                        .findFirst());
+    }
+
+    private Optional<Operation> exactly(String name) {
         return operations.stream().filter(operation -> isNamed(operation, name)).findFirst();
     }
 

@@ -36,7 +36,18 @@ import java.util.List;
  */
 final class UsualNeck {
 
+    private static final Condition BAR_CHANNEL = Condition.named("bar channel");
+    private static final Condition BAR_IN = Condition.named("bar in its channel");
+    private static final Condition BAR_CHANNELS = Condition.named("bar channels");
+    private static final Condition BARS_IN = Condition.named("bars in their channels");
+    private static final Condition GLUED_STRIPS = Condition.named("strips glued up");
+    private static final Condition STRING_ANCHOR = Condition.named("string anchor");
     private static final Condition STRUNG = Condition.named("strings on");
+
+    private static final String STOPPED_CUT =
+            "Stopped cut: clamp stop blocks; at the end switch off and let the cutter stop before lifting.";
+    private static final String GLUED_BAR =
+            "Roughen and clean the bar, glue it with epoxy along all three faces, its top flush with the face.";
 
     /** What never changes is made once: a plan asks for it many times over. */
     private static final List<Operation> OPERATIONS = inOrder();
@@ -112,11 +123,7 @@ final class UsualNeck {
                         .needs(FRET_SLOTS)
                         .takesAway(BOARD_EDGES),
                 layRod(),
-                Operation.named(Operation.GLUE_FINGERBOARD)
-                        .needs(FLAT_FACE, MARKED_LINES, ROD_IN, FRET_SLOTS)
-                        .because(ROD_IN, "the fingerboard closes the channel")
-                        .caution("Keep glue off the rod, and pin the fingerboard so that it cannot slide.")
-                        .puts(FINGERBOARD),
+                fingerboard(true),
                 Operation.named(Operation.TRIM_TO_THE_FINGERBOARD)
                         .needs(FINGERBOARD)
                         .takesAway(PARALLEL_EDGES)
@@ -131,10 +138,7 @@ final class UsualNeck {
                 Operation.named(Operation.FRET_THE_FINGERBOARD)
                         .needs(FRET_SLOTS)
                         .puts(FRETS),
-                Operation.named(Operation.LEVEL_THE_FRETS)
-                        .needs(FRETS, FINGERBOARD, ROD_IN)
-                        .because(ROD_IN, "they are levelled with the rod at neutral")
-                        .puts(LEVEL_FRETS),
+                levelling(true),
                 Operation.named(Operation.FIT_THE_NUT)
                         .needs(LEVEL_FRETS, HEAD_VENEER)
                         .puts(NUT),
@@ -143,10 +147,113 @@ final class UsualNeck {
                         .puts(STRUNG));
     }
 
+    /**
+     * Gluing the fingerboard on.
+     *
+     * @param rod whether there is a rod to keep the glue off
+     */
+    static Operation fingerboard(boolean rod) {
+        Operation glued =
+                Operation.named(Operation.GLUE_FINGERBOARD).needs(FLAT_FACE, MARKED_LINES, ROD_IN, FRET_SLOTS);
+        return (rod ? glued.because(ROD_IN, "the fingerboard closes the channel") : glued)
+                .caution(
+                        rod
+                                ? "Keep glue off the rod, and pin the fingerboard so that it cannot slide."
+                                : "Pin the fingerboard so that it cannot slide.")
+                .puts(FINGERBOARD);
+    }
+
+    /**
+     * Levelling the frets.
+     *
+     * @param rod whether there is a rod to be at neutral
+     */
+    static Operation levelling(boolean rod) {
+        Operation level = Operation.named(Operation.LEVEL_THE_FRETS).needs(FRETS, FINGERBOARD, ROD_IN);
+        return (rod ? level.because(ROD_IN, "they are levelled with the rod at neutral") : level).puts(LEVEL_FRETS);
+    }
+
+    /** The locating groove of a neck without rod, cut as its channel would be. */
+    static Operation locatingGroove() {
+        return Operation.alongFence(Operation.CUT_LOCATING_GROOVE)
+                .caution(STOPPED_CUT)
+                .puts(Condition.named("locating groove"));
+    }
+
+    static Operation barChannel() {
+        return Operation.alongFence(Operation.CUT_BAR_CHANNEL)
+                .caution(STOPPED_CUT)
+                .puts(BAR_CHANNEL);
+    }
+
+    /** A bar glued into the channel in the middle. */
+    static Operation bar() {
+        return Operation.named(Operation.GLUE_IN_THE_BAR)
+                .needs(BAR_CHANNEL)
+                .blockedBy(FINGERBOARD)
+                .because(FINGERBOARD, "it covers the channel")
+                .caution(GLUED_BAR)
+                .puts(BAR_IN);
+    }
+
+    /** The board over one bar, which must be in. */
+    static Operation overTheBar(Operation board) {
+        return board.needs(BAR_IN).because(BAR_IN, "the fingerboard closes its channel");
+    }
+
+    static Operation barChannels() {
+        return Operation.alongFence(Operation.CUT_BAR_CHANNELS)
+                .caution(STOPPED_CUT)
+                .puts(BAR_CHANNELS);
+    }
+
+    static Operation bars() {
+        return Operation.named(Operation.GLUE_IN_THE_BARS)
+                .needs(BAR_CHANNELS)
+                .blockedBy(FINGERBOARD)
+                .because(FINGERBOARD, "it covers the channels")
+                .caution(GLUED_BAR)
+                .puts(BARS_IN);
+    }
+
+    /** The board over two bars, which must be in. */
+    static Operation over(Operation board) {
+        return board.needs(BARS_IN).because(BARS_IN, "the fingerboard closes their channels");
+    }
+
+    static Operation strips() {
+        return Operation.named(Operation.GLUE_UP_THE_STRIPS)
+                .caution(
+                        "Plane each joint just before gluing; alternate the rings, so that one strip's movement meets another's.")
+                .puts(GLUED_STRIPS);
+    }
+
+    static Operation restOfTheStack() {
+        return Operation.named(Operation.REST_THE_STOCK).needs(GLUED_STRIPS).puts(RESTED_STOCK);
+    }
+
+    static Operation headSlots() {
+        return Operation.named(Operation.CUT_HEAD_SLOTS)
+                .needs(TRUE_HEAD)
+                .because(TRUE_HEAD, "the holes are drilled square to its sides")
+                .caution("Drill for the rollers from both sides first, then rout the slots, while the head is square.")
+                .puts(Condition.named("head slots"));
+    }
+
+    static Operation setUpOf(Operation usual) {
+        return usual.needs(STRING_ANCHOR);
+    }
+
+    static Operation anchor() {
+        return Operation.named(Operation.FIT_THE_STRING_ANCHOR)
+                .needs(NUT)
+                .because(NUT, "it is lined up with the nut's slots")
+                .puts(STRING_ANCHOR);
+    }
+
     private static Operation rodChannel() {
         return Operation.alongFence(Operation.CUT_ROD_CHANNEL)
-                .caution(
-                        "Stopped cut: clamp stop blocks; at the end switch off and let the cutter stop before lifting.")
+                .caution(STOPPED_CUT)
                 .puts(ROD_CHANNEL);
     }
 

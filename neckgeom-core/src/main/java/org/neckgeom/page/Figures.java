@@ -8,7 +8,9 @@ import org.neckgeom.drawing.Shown;
 import org.neckgeom.drawing.Stations;
 import org.neckgeom.heel.BackSet;
 import org.neckgeom.heel.HeelCorners;
+import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Heel;
+import org.neckgeom.neck.PlateScrews;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnits;
 
@@ -29,6 +31,7 @@ final class Figures {
         contents.neckSet()
                 .flatMap(set -> contents.design()
                         .heel()
+                        .filter(Heel::isFittedByItsFace)
                         .map(heel -> contents.settled()
                                 .offHeel()
                                 .map(corners -> asRead(heel, corners, shown))
@@ -51,14 +54,19 @@ final class Figures {
         return "Bass side to the left. Frets from the nut, in "
                 + contents.shown().unitInWords()
                 + (shape.fan().isPresent() ? ", at the bass edge of the board" : "")
-                + ". Dashes: the channel under the board"
+                + (contents.design().channel().filter(Channel::isLocatingGroove).isPresent()
+                        ? ". Dashes: the locating groove under the board"
+                        : ". Dashes: the channel under the board")
                 + (room ? ", and the room the head's own outline has" : "")
                 + "."
                 + (wings ? " Thin lines along the head: the seams of its wings." : "");
     }
 
     private static Figure side(Contents contents, NeckShape shape, Shown shown) {
-        boolean isOpen = contents.design().heel().isPresent()
+        boolean isOpen = contents.design()
+                        .heel()
+                        .filter(heel -> !(heel.joint() instanceof PlateScrews))
+                        .isPresent()
                 && contents.design().back().heelTransition().isEmpty();
         String heel = isOpen ? " The heel's curve is not given: the line is its mating face. Carve your own." : "";
         return new Figure(

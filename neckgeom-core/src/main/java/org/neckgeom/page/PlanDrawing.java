@@ -34,7 +34,7 @@ final class PlanDrawing {
         this.shown = shown;
         this.head = shape.headShape().map(HeadShape::seenInPlan);
         double half = 0;
-        double tip = -10;
+        double tip = Math.min(-10, shape.anchorEnd());
         double end = shape.boardEnd();
         List<Spot> corners = new ArrayList<>(headOutline());
         corners.addAll(shape.edge(-1));
@@ -60,15 +60,28 @@ final class PlanDrawing {
                 "Plan",
                 "The neck from the front, head at the top, bass side to the left, at one scale. "
                         + design.fingerboard() + "; " + design.frets() + " frets; the body begins at fret "
-                        + design.bodyAtFret() + ". The channel lies under the board."
+                        + design.bodyAtFret()
+                        + (design.bars().isPresent()
+                                ? ". The channel and two bars lie under the board."
+                                : design.channel()
+                                                .filter(Channel::isLocatingGroove)
+                                                .isPresent()
+                                        ? ". The locating groove lies under the board."
+                                        : ". The channel lies under the board.")
                         + shape.fan().map(fan -> " The frets are fanned.").orElse("")
                         + (shape.strings().isEmpty()
                                 ? ""
                                 : " " + shape.strings().size() + " strings, each in its place."),
                 page.height());
         head.ifPresent(there -> head(drawing, there));
+        shape.anchorPlan().ifPresent(anchor -> {
+            drawing.shape("wood", page.all(anchor));
+            widths.add(
+                    page.at(shape.anchorEnd(), shape.halfWidth(0)), shown.length(-shape.anchorEnd()), "for the anchor");
+        });
         board(drawing);
         design.channel().ifPresent(channel -> channel(drawing, channel));
+        shape.barsPlan().forEach(bar -> drawing.shape("hidden", page.all(bar)));
         frets(drawing);
         strings(drawing);
         drawing.line("centre", centre().uMm(), page.top() - 8, centre().uMm(), page.bottom() + 8);
@@ -87,6 +100,9 @@ final class PlanDrawing {
         for (List<Spot> seam : there.wings(shape.stockMm())) {
             drawing.through("seam", page.all(seam));
         }
+        there.slots()
+                .forEach(slot -> drawing.shape(
+                        "hollow", page.all(slot.straightened(ARC_MM).spots())));
         // The corners run from the nut line's treble end to the tip and back to its bass end.
         Spot tip = corners.get(corners.size() / 2 - 1);
         Spot nut = corners.get(0);
@@ -147,7 +163,10 @@ final class PlanDrawing {
                 "hidden",
                 page.all(shape.channelPlan(channel).straightened(ARC_MM).spots()));
         double at = channel.startMm() + channel.lengthMm() * 0.62;
-        widths.add(page.at(at, channel.widthMm() / 2), shown.length(channel.widthMm()), "channel wide");
+        widths.add(
+                page.at(at, channel.widthMm() / 2),
+                shown.length(channel.widthMm()),
+                channel.isLocatingGroove() ? "groove wide" : "channel wide");
         if (channel.hasAdjusterPocket()) {
             double pocket = channel.adjusterPocketStartMm() + channel.adjusterPocketLengthMm() / 2;
             widths.add(

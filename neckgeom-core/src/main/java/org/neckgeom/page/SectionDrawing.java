@@ -50,7 +50,8 @@ final class SectionDrawing {
         String words = "Cut across at " + where + ", seen from the body, bass side to the left: "
                 + shown.length(2 * shape.halfWidth(x)) + " wide, wood " + shown.length(depth) + " deep, board "
                 + shown.length(board) + " thick"
-                + channel.map(c -> ", channel " + shown.by(c.widthAtMm(x), c.depthAtMm(x)))
+                + channel.map(c -> (c.isLocatingGroove() ? ", groove " : ", channel ")
+                                + shown.by(c.widthAtMm(x), c.depthAtMm(x)))
                         .orElse(", no channel here")
                 + left.map(wood -> ", " + shown.length(wood.woodMm()) + " of wood left")
                         .orElse("") + ".";
@@ -63,7 +64,9 @@ final class SectionDrawing {
         west.add(at(new Spot(-a * 0.8, board / 2)), shown.length(board), "board thick");
         east.add(at(new Spot(a, 0)), shown.length(2 * a), "wide");
         east.add(at(new Spot(0, -depth)), shown.length(depth), "wood deep");
+        shape.stripsAcross(x).forEach(joint -> drawing.through("seam", page(joint)));
         channel.ifPresent(cut -> channel(drawing, west, east, cut));
+        shape.barsAcross(x).forEach(bar -> drawing.shape("rod", page(bar)));
         left.ifPresent(wood -> woodLeft(drawing, west, wood));
         west.drawOn(drawing, 0, height);
         east.drawOn(drawing, 0, height);
@@ -75,7 +78,7 @@ final class SectionDrawing {
         double floor = cut.depthAtMm(x);
         drawing.shape("hollow", page(box(half, 0, floor)));
         double end = cut.startMm() + cut.reinforcement().lengthMm();
-        if (cut.archMm() == 0 && x <= end) {
+        if (cut.archMm() == 0 && x <= end && !cut.isLocatingGroove()) {
             double top = cut.filletMm();
             drawing.shape(
                     "rod",
@@ -84,8 +87,14 @@ final class SectionDrawing {
                             top,
                             top + cut.reinforcement().heightMm())));
         }
-        west.add(at(new Spot(-half, -floor / 2)), shown.length(2 * half), "channel wide");
-        east.add(at(new Spot(half / 2, -floor)), shown.length(floor), "channel deep");
+        west.add(
+                at(new Spot(-half, -floor / 2)),
+                shown.length(2 * half),
+                cut.isLocatingGroove() ? "groove wide" : "channel wide");
+        east.add(
+                at(new Spot(half / 2, -floor)),
+                shown.length(floor),
+                cut.isLocatingGroove() ? "groove deep" : "channel deep");
     }
 
     private void woodLeft(Drawing drawing, LabelColumn west, WoodAt wood) {

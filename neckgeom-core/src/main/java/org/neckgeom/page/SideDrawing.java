@@ -43,7 +43,7 @@ final class SideDrawing {
                         .orElse(0.0));
         double tip = shape.head()
                 .map(head -> shape.headSide(head.lengthMm(), 0).uMm())
-                .orElse(-10.0);
+                .orElse(Math.min(-10, shape.anchorEnd()));
         double top = Math.max(design.boardThicknessAtMm(0), design.boardThicknessAtMm(shape.boardEnd()));
         this.page = Upright.fitting(tip, shape.boardEnd(), -top, deepest, 2);
     }
@@ -84,7 +84,7 @@ final class SideDrawing {
 
     private void neck(Drawing drawing) {
         List<Spot> wood = new ArrayList<>();
-        wood.addAll(shape.head().isPresent() ? shape.headSide() : List.of(new Spot(0, 0)));
+        wood.addAll(shape.head().isPresent() ? shape.headSide() : anchor());
         wood.addAll(shape.backLineToFace());
         wood.add(new Spot(shape.woodEnd(), 0));
         drawing.shape("wood", page.turned(wood));
@@ -92,6 +92,12 @@ final class SideDrawing {
         board.add(new Spot(shape.boardEnd(), 0));
         board.add(new Spot(0, 0));
         drawing.shape("board", page.turned(board));
+    }
+
+    /** The wood from the nut line's end, under a string anchor where there is one. */
+    private List<Spot> anchor() {
+        double end = shape.anchorEnd();
+        return end < 0 ? List.of(new Spot(end, 0), new Spot(end, -shape.drawnDepth(0))) : List.of(new Spot(0, 0));
     }
 
     private void head(Drawing drawing, Head head) {
@@ -123,7 +129,7 @@ final class SideDrawing {
         double rodEnd = channel.startMm() + channel.reinforcement().lengthMm();
         double top = -channel.filletMm();
         double bottom = top - channel.reinforcement().heightMm();
-        if (channel.archMm() == 0) {
+        if (channel.archMm() == 0 && !channel.isLocatingGroove()) {
             drawing.shape(
                     "rod",
                     page.turned(List.of(
@@ -132,14 +138,20 @@ final class SideDrawing {
                             new Spot(rodEnd, bottom),
                             new Spot(channel.startMm(), bottom))));
         }
-        stations.add(on(new Spot(channel.startMm(), 0)), shown.length(channel.startMm()), "channel from");
-        stations.add(on(new Spot(channel.endMm(), 0)), shown.length(channel.endMm()), "channel to");
+        stations.add(
+                on(new Spot(channel.startMm(), 0)),
+                shown.length(channel.startMm()),
+                channel.isLocatingGroove() ? "groove from" : "channel from");
+        stations.add(
+                on(new Spot(channel.endMm(), 0)),
+                shown.length(channel.endMm()),
+                channel.isLocatingGroove() ? "groove to" : "channel to");
         double middle = channel.startMm() + channel.lengthMm() / 2;
         double deepest = channel.floorDepthAtMm(middle);
         depths.add(
                 on(new Spot(middle, -deepest)),
                 shown.length(deepest),
-                channel.archMm() == 0 ? "channel deep" : "deep in middle");
+                channel.isLocatingGroove() ? "groove deep" : channel.archMm() == 0 ? "channel deep" : "deep in middle");
         if (channel.hasAdjusterPocket()) {
             double at = channel.adjusterPocketStartMm() + channel.adjusterPocketLengthMm() / 2;
             depths.add(

@@ -22,7 +22,10 @@ import org.neckgeom.form.Tree;
 import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.BackSet;
+import org.neckgeom.neck.Bar;
+import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.order.Condition;
 import org.neckgeom.order.Operation;
 import org.neckgeom.order.OrderChanges;
@@ -584,7 +587,7 @@ final class Version1 {
         if (order.isEmpty()) {
             return job;
         }
-        OrderOfWork usual = OrderOfWork.forNeck(job.neck());
+        OrderOfWork usual = OrderOfWork.forNeck(withRod(job.neck()));
         OrderOfWork work = OrderChanges.TABLE.read(Tree.of(order.get())).changed(OrderOfWork.of());
         List<String> leftOut = moved.value("order of work.without").stream()
                 .flatMap(list -> ((List<?>) list).stream())
@@ -606,6 +609,16 @@ final class Version1 {
             }
         }
         return job;
+    }
+
+    /** Version 1 had the same steps for a bar as for a rod. */
+    private static Neck withRod(Neck neck) {
+        Optional<Bar> bar = neck.channel().flatMap(Channel::bar);
+        return bar.isPresent()
+                ? neck.trussRod(TrussRod.singleAction(
+                        neck.style().amount(bar.get().lengthMm()),
+                        neck.style().amount(bar.get().widthMm())))
+                : neck;
     }
 
     private static Optional<List<Object>> frame(OrderOfWork usual, OrderChanges changes) {

@@ -196,6 +196,6 @@ final class BackParts {
         if (Math.abs(x) < AT_THE_NUT_MM) {
             return " at the nut";
         }
-        return x < 0 ? " or more at {station:size brief} into the head" : " at {station:brief} from the nut";
+        return x < 0 ? " or more at {station:size brief} before the nut" : " at {station:brief} from the nut";
     }
 }

@@ -42,6 +42,9 @@ final class ChannelSizeRepairs {
         List<Repair> all = new ArrayList<>();
         MeasuredNeck read = plan.measured();
         Channel drawn = plan.job().channel();
+        if (drawn.isLocatingGroove()) {
+            return all; // nothing lies in it that it could be too small or too large for
+        }
         double tall = drawn.reinforcement().heightMm() + drawn.filletMm();
         double wide = drawn.reinforcement().widthMm();
         read.of(NeckFeature.CHANNEL_DEPTH).ifPresent(depth -> {

@@ -48,6 +48,40 @@ public enum CheckCode {
     OUTER_STRINGS_OVER_THE_BOARD("outer strings over the board"),
     /** Enough wood is left between channel and back. */
     WOOD_LEFT("wood under the channel"),
+    /** Enough wood is left between the channels of two bars and the back. */
+    BARS_INSIDE_THE_BACK("bars inside the back"),
+    /** The deepest place of an arched floor lies where the neck bends most. */
+    ARCH_IN_THE_MIDDLE("middle of the arch"),
+    /** The strips of a laminated shaft are as wide together as the blank. */
+    STRIPS_ADD_UP("strips make up the blank"),
+    /** The channel lies inside one strip, or its middle on a joint. */
+    CHANNEL_INSIDE_A_STRIP("channel inside a strip"),
+    /** The walls of a slotted head are thick enough. */
+    SLOT_WALLS("outer walls of the slotted head"),
+    /** The web of a slotted head is thick enough. */
+    SLOT_WEB("middle web of the slotted head"),
+    /** The rollers end in the web, clear of each other. */
+    ROLLERS_END_IN_THE_WEB("rollers end in the web"),
+    /** The grain of a head sawn out of the blank does not run out too steeply. */
+    GRAIN_OF_THE_HEAD("grain of the head"),
+    /** A zero fret is as high as the others, or little higher. */
+    ZERO_FRET("height of the zero fret"),
+    /** Inserts leave wood to the cheeks. */
+    INSERTS_CLEAR_OF_THE_CHEEKS("inserts clear of the cheeks"),
+    /** The bolts have enough thread in the inserts. */
+    THREAD_HOLDS("thread in the inserts"),
+    /** The screws of a neck plate reach far enough, and not too far. */
+    SCREWS_REACH("reach of the screws"),
+    /** The screws of a neck plate leave wood to the channel. */
+    SCREWS_CLEAR_OF_THE_CHANNEL("screws clear of the channel"),
+    /** The sides fit their slots in a Spanish foot. */
+    SIDES_FIT_THEIR_SLOTS("sides fit their slots"),
+    /** The side slots are as deep as usual. */
+    SIDE_SLOTS_DEEP_ENOUGH("depth of the side slots"),
+    /** A glued tenon has room for glue at its sides. */
+    TENON_FITS_ITS_POCKET("tenon fits its pocket"),
+    /** A glued tenon does not stand on the floor of its pocket. */
+    TENON_SHORT_OF_THE_FLOOR("tenon short of the pocket's floor"),
     /** The back's turn comes down to the heel's cap by the body joint. */
     BACK_REACHES_THE_HEEL("back reaches the heel"),
     /** The dovetail is smaller than the heel. */

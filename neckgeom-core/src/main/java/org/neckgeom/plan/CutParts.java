@@ -118,7 +118,13 @@ final class CutParts {
 
     /** The section on the channel, cut or not. */
     static PlanSection.Draft section(Stages plan) {
-        return PlanSection.titled(SectionCode.CHANNEL, plan.style());
+        Channel channel = plan.job().channel();
+        if (channel.isLocatingGroove()) {
+            return PlanSection.titled(SectionCode.CHANNEL, "Locating groove", plan.style());
+        }
+        return channel.bar().isPresent()
+                ? PlanSection.titled(SectionCode.CHANNEL, "Bar channel", plan.style())
+                : PlanSection.titled(SectionCode.CHANNEL, plan.style());
     }
 
     static PlanPart channel(Stages plan, Optional<PlanCheck> pastTheJoint) {
@@ -142,7 +148,7 @@ final class CutParts {
             draft.note(draft.words("not-read", "not read, taken as drawn: {features}")
                     .with("features", Kind.list(Kind.NAME), unread));
         }
-        List<PlanCheck> checks = new ArrayList<>(rodFits(plan, cut));
+        List<PlanCheck> checks = new ArrayList<>(cut.isLocatingGroove() ? List.of() : rodFits(plan, cut));
         pastTheJoint.ifPresent(checks::add);
         return new PlanPart(draft.done(), checks);
     }

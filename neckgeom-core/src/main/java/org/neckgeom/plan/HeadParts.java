@@ -46,6 +46,9 @@ final class HeadParts {
                                 .with("width", Kind.MM, wings)
                         : draft.words("no-wings", "none, the blank is wide enough"));
         List<PlanCheck> checks = new ArrayList<>();
+        if (head.hasSlots()) {
+            checks.addAll(SlottedParts.checks(plan, draft, head));
+        }
         head.tuners().ifPresent(tuners -> checks.add(tuners(plan, draft, layout, tuners)));
         if (StringSpacing.atNut(plan.neck()).isPresent() && layout.hasPosts()) {
             checks.add(breaks(plan, draft));
@@ -106,13 +109,41 @@ final class HeadParts {
                 draft.words("at-least", "{least:2} or more (common practice)")
                         .with("least", Kind.RAD, Math.toRadians(BreakAngle.LEAST_DEGREES)),
                 enough
-                        ? draft.words("drill-for-the-posts", "Drill for the posts.")
+                        ? draft.words(
+                                "drill-for-the-posts",
+                                plan.made()
+                                                .design()
+                                                .head()
+                                                .filter(Head::hasRollers)
+                                                .isPresent()
+                                        ? "Drill for the rollers."
+                                        : "Drill for the posts.")
                         : draft.words("more-break", "A retainer, a post nearer the nut, or a steeper head."));
     }
 
     /** Posts and their washers on the wood and apart, strings past other posts and past each other. */
     private static List<PlanCheck> clearances(Stages plan, PlanSection.Draft draft, HeadClearances free) {
-        draft.row("clearances", "clearances", free);
+        List<PlanCheck> checks = new ArrayList<>();
+        if (plan.made().design().head().filter(Head::hasRollers).isEmpty()) {
+            draft.row("clearances", "clearances", free);
+            checks.addAll(posts(plan, free));
+        }
+        if (free.strings().isPresent()) {
+            checks.add(new PlanCheck(
+                    CheckCode.STRINGS_DO_NOT_CROSS,
+                    new Finding.Conflicting(free.crossings(), true),
+                    plan.words("crossing", "{pairs:of pair/pairs} of strings cross over the head")
+                            .with("pairs", Kind.WHOLE, free.crossings()),
+                    plan.words("none", "none"),
+                    free.crossings() == 0
+                            ? plan.words("as-drawn", "Leave the posts as drawn.")
+                            : plan.words("order-of-posts", "Change the order of the posts.")));
+        }
+        return checks;
+    }
+
+    /** Round posts that stand on the face; rollers lie in their slots, level under the strings. */
+    private static List<PlanCheck> posts(Stages plan, HeadClearances free) {
         List<PlanCheck> checks = new ArrayList<>();
         free.edge()
                 .ifPresent(edge -> checks.add(clear(
@@ -167,17 +198,6 @@ final class HeadParts {
                         Outcome.OPEN,
                         plan.words("as-drawn", "Leave the posts as drawn."),
                         plan.words("straighter", "Move the posts so that each string passes the others."))));
-        if (free.strings().isPresent()) {
-            checks.add(new PlanCheck(
-                    CheckCode.STRINGS_DO_NOT_CROSS,
-                    new Finding.Conflicting(free.crossings(), true),
-                    plan.words("crossing", "{pairs:of pair/pairs} of strings cross over the head")
-                            .with("pairs", Kind.WHOLE, free.crossings()),
-                    plan.words("none", "none"),
-                    free.crossings() == 0
-                            ? plan.words("as-drawn", "Leave the posts as drawn.")
-                            : plan.words("order-of-posts", "Change the order of the posts.")));
-        }
         return checks;
     }
 

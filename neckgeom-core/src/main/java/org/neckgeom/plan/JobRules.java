@@ -19,6 +19,7 @@ import org.neckgeom.stock.Blank;
 import org.neckgeom.strength.Relief;
 import org.neckgeom.strength.StiffnessReadings;
 import org.neckgeom.strength.StringLoad;
+import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
 /** What must hold between the neck, its blank, the shop and what has been read; each fault at the key a maker would change. */
@@ -115,8 +116,11 @@ final class JobRules {
                     "shop.cutter.diameter",
                     "at-most",
                     "be " + brief(channel.widthMm())
-                            + " or less, the channel's width: a thinner cutter, or a channel with "
-                            + brief(cutter - channel.reinforcement().widthMm()) + " of side clearance",
+                            + (channel.isLocatingGroove()
+                                    ? " or less, the groove's width"
+                                    : " or less, the channel's width: a thinner cutter, or a channel with "
+                                            + brief(cutter
+                                                    - channel.reinforcement().widthMm()) + " of side clearance"),
                     shop.cutter().diameter());
         }
         if (!(cutter <= channel.lengthMm())) {
@@ -130,7 +134,7 @@ final class JobRules {
 
     /** The key of what is in the channel. */
     private String reinforcement() {
-        return channel.rod().isPresent() ? "truss rod" : "bar";
+        return channel.isLocatingGroove() ? "locating groove" : channel.rod().isPresent() ? "truss rod" : "bar";
     }
 
     private void channelStart() {
@@ -206,7 +210,9 @@ final class JobRules {
     private void blankLength(ShapeStage shape) {
         double joint = design.bodyJointMm();
         double beforeNut = Math.max(
-                blank.nutFromHeadEndMm(),
+                Math.max(
+                        blank.nutFromHeadEndMm(),
+                        design.stringAnchor().map(Amount::libraryValue).orElse(0.0)),
                 shape.solid()
                         .head()
                         .filter(head -> head.head().scarf().isEmpty())

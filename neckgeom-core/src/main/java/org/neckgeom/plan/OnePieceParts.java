@@ -7,14 +7,19 @@ import javax.measure.quantity.Length;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
 import org.neckgeom.measure.Limits;
+import org.neckgeom.neck.Head;
 import org.neckgeom.order.Operation;
 import org.neckgeom.solid.NeckSolid;
 import org.neckgeom.solid.OnePieceHead;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.ShopUnit;
 
 /** The part of a plan that belongs to a head in one piece with the shaft: whether the blank holds both. */
 final class OnePieceParts {
+
+    /** Grain of one in so much; Wood Handbook's table, from memory: about half of the bending strength. */
+    private static final double LEAST_RUN = 5;
 
     private OnePieceParts() {}
 
@@ -48,7 +53,44 @@ final class OnePieceParts {
         checks.add(thick(plan, head));
         checks.add(reaches(plan, head));
         checks.add(nutLine(plan, head));
+        grain(plan, draft).ifPresent(checks::add);
         return new PlanPart(draft.done(), checks);
+    }
+
+    /** The grain runs along the shaft, so in the head it runs out one in {@code 1/tan a}; volute or back veneer holds it. */
+    private static Optional<PlanCheck> grain(Stages plan, PlanSection.Draft draft) {
+        Head head = plan.neck().head().orElseThrow();
+        double tan = StrictMath.tan(head.angleRad());
+        if (!(tan > 0)) {
+            return Optional.empty();
+        }
+        boolean held = head.backVeneerMm() > 0 || plan.neck().back().volute().isPresent();
+        draft.row(
+                "grain",
+                "grain",
+                plan.words(
+                                held ? "short-grain-held" : "short-grain",
+                                "runs out of the head one in {run:1}"
+                                        + (held ? "; volute or back veneer bridges it" : ""))
+                        .with("run", Kind.RATIO, 1 / tan));
+        if (held) {
+            return Optional.empty();
+        }
+        Finding finding = new Finding.Computed(
+                head.angle(),
+                Limits.atMost(Amount.ofLibrary(StrictMath.atan(1 / LEAST_RUN), ShopUnit.DEGREE)),
+                Outcome.OPEN);
+        return Optional.of(new PlanCheck(
+                CheckCode.GRAIN_OF_THE_HEAD,
+                finding,
+                plan.words("one-in", "short grain, one in {run:1}").with("run", Kind.RATIO, 1 / tan),
+                plan.words(
+                                "least-run",
+                                "one in {least:0} or longer: there about half the bending strength is left (from memory)")
+                        .with("least", Kind.RATIO, LEAST_RUN),
+                finding.outcome() == Outcome.OK
+                        ? plan.words("grain-along", "Choose a blank whose grain runs along the shaft.")
+                        : plan.words("volute-or-strap", "Leave a volute, or glue a veneer on the head's back.")));
     }
 
     private static PlanCheck thick(Stages plan, OnePieceHead head) {

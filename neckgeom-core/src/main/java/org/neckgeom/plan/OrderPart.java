@@ -59,8 +59,7 @@ final class OrderPart {
                         .with("steps", Kind.WHOLE, order.steps().size())
                 : draft.words(
                                 "conflicts",
-                                "{conflicts:grouped} {conflicts:of conflict/conflicts}, "
-                                        + (order.works() ? "with a remedy" : "no remedy"))
+                                "{conflicts:of conflict/conflicts}, " + (order.works() ? "with a remedy" : "no remedy"))
                         .with("conflicts", Kind.WHOLE, count);
         Finding finding = new Finding.Conflicting(count, order.works());
         Statement next = switch (finding.outcome()) {

@@ -1,12 +1,14 @@
 package org.neckgeom.plan;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
 import org.neckgeom.heel.HeelBlocks;
 import org.neckgeom.kernel.Once;
+import org.neckgeom.neck.Channel;
 import org.neckgeom.order.Operation;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.order.OrderPlan;
@@ -47,7 +49,24 @@ final class OrderStage {
 
     /** True for an operation that was given or read as done, and for what comes before one that was read. */
     boolean isDone(String operation) {
-        return left().finished().stream().anyMatch(done -> done.name().equals(operation));
+        String own = ownName(operation);
+        return left().finished().stream().anyMatch(done -> done.name().equals(own));
+    }
+
+    /** What the usual neck's channel and rod are called on a neck with a locating groove or a bar. */
+    private String ownName(String usual) {
+        Channel channel = job.channel();
+        if (usual.equals(Operation.CUT_ROD_CHANNEL) && channel.isLocatingGroove()) {
+            return Operation.CUT_LOCATING_GROOVE;
+        }
+        if (channel.bar().isEmpty()) {
+            return usual;
+        }
+        return switch (usual) {
+            case Operation.CUT_ROD_CHANNEL -> Operation.CUT_BAR_CHANNEL;
+            case Operation.LAY_IN_THE_ROD -> Operation.GLUE_IN_THE_BAR;
+            default -> usual;
+        };
     }
 
     private OrderOfWork whole() {
@@ -71,9 +90,13 @@ final class OrderStage {
             order = order.lacking(Operation.GLUE_HEEL_BLOCK);
         }
         List<String> names = order.operations().stream().map(Operation::name).toList();
-        return shape.headComesFirst() && names.containsAll(List.of(Operation.GLUE_HEAD, Operation.CUT_ROD_CHANNEL))
-                ? order.keep(Operation.GLUE_HEAD).before(Operation.CUT_ROD_CHANNEL)
-                : order;
+        String channel = ownName(Operation.CUT_ROD_CHANNEL);
+        for (String first : shape.beforeTheChannel()) {
+            if (names.containsAll(List.of(first, channel))) {
+                order = order.keep(first).before(channel);
+            }
+        }
+        return order;
     }
 
     private Done doneSoFar() {
@@ -81,7 +104,8 @@ final class OrderStage {
         if (job.measured().isEmpty()) {
             return new Done(work, Set.of());
         }
-        Map<String, String> proofs = job.measured().proofs();
+        Map<String, String> proofs = new LinkedHashMap<>();
+        job.measured().proofs().forEach((name, proof) -> proofs.put(ownName(name), proof));
         // None where no order is possible as given: then nothing is taken as done.
         List<String> steps = work.plan().steps().stream()
                 .map(step -> step.operation().name())

@@ -178,6 +178,11 @@ public final class PlanSection extends LeanAnswer {
         return new Draft(code.code(), code.toString(), style);
     }
 
+    /** The same under a title of its own, for what its usual title does not fit. */
+    static Draft titled(SectionCode code, String title, LengthStyle style) {
+        return new Draft(code.code(), title, style);
+    }
+
     /** A section being written. */
     static final class Draft {
         private final String code;

@@ -34,6 +34,12 @@ public enum SectionCode {
     STRINGS_ACROSS("String spacing"),
     /** The back of the neck and the facets planed before carving. */
     BACK("Back profile and facets"),
+    /** Bars glued in beside the middle. */
+    BARS("Stiffening bars"),
+    /** The strips of a laminated shaft. */
+    LAMINATED("Laminated shaft"),
+    /** What holds the strings of a headless neck. */
+    STRING_ANCHOR("String anchor"),
     /** What the carved back leaves under the channel. */
     WOOD_LEFT("Wood under the channel"),
     /** The angle of neck to body. */

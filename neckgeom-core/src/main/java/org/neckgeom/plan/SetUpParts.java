@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.measure.quantity.Length;
 import org.neckgeom.channel.Centring;
 import org.neckgeom.channel.CentringStep;
@@ -20,6 +21,9 @@ import org.neckgeom.form.Statement;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Head;
+import org.neckgeom.neck.Heel;
+import org.neckgeom.neck.PlateScrews;
+import org.neckgeom.neck.Tenon;
 import org.neckgeom.order.Operation;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Wood;
@@ -29,6 +33,9 @@ import org.neckgeom.stock.WoodFigure;
 final class SetUpParts {
 
     private static final double ROUNDING = 1e-9;
+    private static final int STRIP_PLACES = 4;
+    private static final int ARCH_FROM_FRET = 5;
+    private static final int ARCH_TO_FRET = 8;
 
     /** Under this density a wood cuts like a softwood; between spruce and the lighter maples. */
     private static final double SOFT_KG_PER_M3 = 500;
@@ -48,7 +55,8 @@ final class SetUpParts {
         // A head in one piece is sawn out of the square blank, which is what the fence meets.
         plan.neck()
                 .head()
-                .filter(head -> !plan.shape().isHeadInOnePiece())
+                .filter(head -> !plan.shape().isHeadInOnePiece()
+                        || head.onBeforeChannel().isPresent())
                 .ifPresent(head -> parts.add(headAtFence(plan, head)));
         return parts;
     }
@@ -149,9 +157,16 @@ final class SetUpParts {
         PassPlan passes = plan.slot().passes();
         StopBlocks stops = plan.slot().stops();
         PlanSection.Draft draft = CutParts.section(plan)
-                .row("channel", "channel", Kind.ANSWER, channel)
-                .row("depth", "depth", slot.depth())
-                .row("passes", "passes", whole(passes));
+                .row("channel", channel.isLocatingGroove() ? "groove" : "channel", Kind.ANSWER, channel);
+        if (channel.isLocatingGroove()) {
+            draft.note(
+                    "datum",
+                    "No rod, so no channel: the groove is the datum that taper, heel, head and board are located on, as they would be"
+                            + " on a channel. The fingerboard covers it.");
+        } else {
+            draft.row("depth", "depth", slot.depth());
+        }
+        draft.row("passes", "passes", whole(passes));
         draft.row(
                         "afterEachPass",
                         "after each pass",
@@ -170,13 +185,71 @@ final class SetUpParts {
             draft.note("when-it-may-be-cut", "For when the slot may be cut: see \"" + SectionCode.CENTRING + "\".");
         }
         List<PlanCheck> checks = new ArrayList<>(List.of(depthOfPass(plan, passes)));
+        if (channel.archMm() > 0) {
+            checks.add(arch(plan, draft, channel));
+        }
         pastTheJoint(plan, channel).ifPresent(checks::add);
         return new PlanPart(draft.done(), checks);
     }
 
+    /**
+     * How an arched floor is cut: by curved rails, of radius {@code (L^2/4 + s^2)/(2 s)}, or flat to the deepest with a strip glued to the
+     * floor, thick {@code s - (d(x) - d_end)}. The rod follows the arc, and so is longer than the chord by {@code 2 R asin(L/2R) - L}.
+     */
+    private static PlanCheck arch(Stages plan, PlanSection.Draft draft, Channel channel) {
+        double length = channel.lengthMm();
+        double deep = channel.archMm();
+        double radius = (length * length / 4 + deep * deep) / (2 * deep);
+        draft.row(
+                "rails",
+                "rails",
+                plan.words(
+                                "rails",
+                                "radius {radius:0|1}, {deep:brief} over {length:brief}, one at each side of the blank")
+                        .with("radius", Kind.MM, radius)
+                        .with("deep", Kind.MM, deep)
+                        .with("length", Kind.MM, length));
+        List<Double> thick = new ArrayList<>();
+        for (int i = 0; i <= STRIP_PLACES; i++) {
+            double x = channel.startMm() + length / 2 * i / STRIP_PLACES;
+            thick.add(deep - (channel.floorDepthAtMm(x) - channel.depthMm()));
+        }
+        draft.row(
+                "bottomStrip",
+                "or a strip",
+                plan.words(
+                                "bottom-strip",
+                                "cut flat to {floor:brief} and glue in a strip {thick:2|3} thick, every {step:brief} from either end")
+                        .with("floor", Kind.MM, channel.depthMm() + deep)
+                        .with("thick", Kind.list(Kind.MM), thick)
+                        .with("step", Kind.MM, length / 2 / STRIP_PLACES));
+        draft.row(
+                "alongTheArc",
+                "rod",
+                plan.words(
+                                "along-the-arc",
+                                "{longer:2|3} longer than its chord; the fillet has the same curve, its grain along the neck")
+                        .with("longer", Kind.MM, 2 * radius * StrictMath.asin(length / (2 * radius)) - length));
+        double middle = channel.startMm() + length / 2;
+        Limits<Length> limits = Limits.between(
+                plan.style().amount(plan.neck().scale().fretMm(ARCH_FROM_FRET)),
+                plan.style().amount(plan.neck().scale().fretMm(ARCH_TO_FRET)));
+        Finding finding = new Finding.Computed(plan.style().amount(middle), limits, Outcome.OPEN);
+        return new PlanCheck(
+                CheckCode.ARCH_IN_THE_MIDDLE,
+                finding,
+                plan.words("arch-middle", "deepest {middle:brief} from the nut").with("middle", Kind.MM, middle),
+                plan.words("between-frets", "between frets {from} and {to} (common practice)")
+                        .with("from", Kind.WHOLE, ARCH_FROM_FRET)
+                        .with("to", Kind.WHOLE, ARCH_TO_FRET),
+                finding.outcome() == Outcome.OK
+                        ? plan.words("make-the-rails", "Make the rails, or the strip, before the channel.")
+                        : plan.words("move-the-arch", "Another start or length of the channel."));
+    }
+
     private static Optional<PlanCheck> pastTheJoint(Stages plan, Channel channel) {
         double past = channel.endMm() - plan.neck().bodyJointMm();
-        if (!(past > 0)) {
+        if (!(past > 0) || isUnderTheHeel(plan, channel)) {
             return Optional.empty();
         }
         return Optional.of(new PlanCheck(
@@ -190,12 +263,24 @@ final class SetUpParts {
                         "A shorter rod, or let heel and body take it: then the neck does not come off without it.")));
     }
 
+    /** A heel that lies in a pocket takes the channel's end with it. */
+    private static boolean isUnderTheHeel(Stages plan, Channel channel) {
+        return plan.neck()
+                .heel()
+                .map(Heel::joint)
+                .filter(joint -> joint instanceof PlateScrews || joint instanceof Tenon tenon && !tenon.isBolted())
+                .filter(joint -> channel.endMm() < plan.shape().shaftEndMm())
+                .isPresent();
+    }
+
     /** A stop can be clamped to the fence only as far as the fence reaches. */
     private static Optional<Statement> beyondTheFence(Stages plan, StopBlocks stops) {
         double reach = plan.shop().fence().lengthMm() / 2;
-        double farthest = Math.max(
-                stops.rear().fromCentre().libraryValue(),
-                stops.front().fromCentre().libraryValue());
+        double farthest = Stream.of(stops.rear(), stops.front())
+                .filter(stop -> !stop.isOpen())
+                .mapToDouble(stop -> stop.fromCentre().libraryValue())
+                .max()
+                .orElse(0);
         if (!(farthest > reach)) {
             return Optional.empty();
         }
@@ -276,6 +361,21 @@ final class SetUpParts {
         if (head.veneerMm() > 0) {
             draft.row("rocking", "veneer on it", atFence.rocking());
         }
+        head.onBeforeChannel().ifPresent(why -> {
+            draft.row("why", "on before it", plan.words("why", "{why}").with("why", Kind.NAME, why));
+            draft.row(
+                    "centre",
+                    "which centre",
+                    plan.words(
+                            "which-centre",
+                            head.isSeamTheCentreline()
+                                    ? "the seam of the veneer: read seam and shaft to one edge at two places, half the difference is their"
+                                            + " offset"
+                                    : "the shaft's: read both edges of shaft and head at two places, half the difference is their offset"));
+            draft.note(
+                    "fence-ends",
+                    "Use a fence that ends before the wings where it can: then the shaft alone meets it.");
+        });
         if (!plan.shape().headComesFirst()) {
             draft.note("channel-first", "Not needed if the channel is cut first, on the square blank.");
         }

@@ -32,6 +32,7 @@ import org.neckgeom.units.ShopUnits;
 final class ShapeParts {
 
     private static final double HAIR = 1e-9;
+    private static final double ZERO_FRET_MOST_MM = 0.1;
 
     private ShapeParts() {}
 
@@ -44,6 +45,7 @@ final class ShapeParts {
         parts.add(frets(plan));
         FannedFrets.of(plan.neck()).ifPresent(fan -> parts.add(fanned(plan, fan)));
         parts.addAll(BoardParts.of(plan));
+        parts.addAll(ShaftParts.of(plan));
         parts.addAll(BackParts.of(plan));
         plan.shape().neckSet().ifPresent(set -> parts.add(neckSet(plan, set)));
         plan.shape().noNeckSet().ifPresent(why -> parts.add(noNeckSet(plan, why)));
@@ -65,7 +67,8 @@ final class ShapeParts {
                 draft.note(
                         "shaft-end",
                         shaftEnd > plan.neck().bodyJointMm()
-                                ? "The shaft length includes the tenon or dovetail; the rest makes the heel blocks."
+                                ? "The shaft length includes the " + StockParts.pastTheJoint(plan)
+                                        + "; the rest makes the heel blocks."
                                 : "The shaft length ends at the body joint; the rest makes the heel blocks."),
                 StockParts.reaches(
                         plan,
@@ -127,23 +130,48 @@ final class ShapeParts {
                             .with("width", Kind.MM, 2 * design.halfWidthAtMm(x)));
         }
         draft.note("from-the-nut", "Measure every fret from the nut: added steps add their errors.");
-        if (design.frets() >= design.bodyAtFret()) {
-            return PlanPart.of(draft);
+        boolean zero = design.fingerboard().hasZeroFret();
+        if (zero) {
+            draft.note(
+                    "zero-fret",
+                    "A zero fret lies on the nut line and carries the strings. The nut behind it only spaces them: its slots are lower"
+                            + " than the zero fret.");
         }
-        return PlanPart.of(
-                draft,
-                new PlanCheck(
-                        CheckCode.FRETS_REACH_THE_BODY,
-                        new Finding.Computed(
-                                plan.style().amount(design.scale().fretMm(design.frets())),
-                                Limits.atLeast(plan.style().amount(design.bodyJointMm())),
-                                Outcome.OPEN),
-                        draft.words("frets", "{frets} frets, body at fret {body}")
-                                .with("frets", Kind.WHOLE, design.frets())
-                                .with("body", Kind.WHOLE, design.bodyAtFret()),
-                        draft.words("frets-at-least", "{body} frets or more")
-                                .with("body", Kind.WHOLE, design.bodyAtFret()),
-                        draft.words("ask", "Correct one of the two.")));
+        List<PlanCheck> checks = new ArrayList<>();
+        design.neckSet().filter(set -> zero).ifPresent(set -> checks.add(zeroFret(plan, set)));
+        if (design.frets() >= design.bodyAtFret()) {
+            return new PlanPart(draft.done(), checks);
+        }
+        checks.add(new PlanCheck(
+                CheckCode.FRETS_REACH_THE_BODY,
+                new Finding.Computed(
+                        plan.style().amount(design.scale().fretMm(design.frets())),
+                        Limits.atLeast(plan.style().amount(design.bodyJointMm())),
+                        Outcome.OPEN),
+                draft.words("frets", "{frets} frets, body at fret {body}")
+                        .with("frets", Kind.WHOLE, design.frets())
+                        .with("body", Kind.WHOLE, design.bodyAtFret()),
+                draft.words("frets-at-least", "{body} frets or more").with("body", Kind.WHOLE, design.bodyAtFret()),
+                draft.words("ask", "Correct one of the two.")));
+        return new PlanPart(draft.done(), checks);
+    }
+
+    /** Over the tops of the others; common practice: none to a tenth higher. */
+    private static PlanCheck zeroFret(Stages plan, NeckSet set) {
+        Amount<Length> higher = plan.style().amount(set.heights().atNut().libraryValue());
+        Finding finding = new Finding.Computed(
+                higher, Limits.between(plan.style().amount(0), plan.style().amount(ZERO_FRET_MOST_MM)), Outcome.OPEN);
+        return new PlanCheck(
+                CheckCode.ZERO_FRET,
+                finding,
+                plan.words("higher", "{higher:small} over the other frets")
+                        .with("higher", Kind.MM, higher.libraryValue()),
+                plan.words("zero-fret-most", "none to {most:small} (common practice)")
+                        .with("most", Kind.MM, ZERO_FRET_MOST_MM),
+                finding.outcome() == Outcome.OK
+                        ? plan.words("same-wire", "The same wire, or one a little higher; level it last.")
+                        : plan.words(
+                                "lower-zero-fret", "A zero fret of wire no more than that higher: neck set, at nut."));
     }
 
     /** Where the slanted lines meet the board's edges. */
@@ -207,7 +235,9 @@ final class ShapeParts {
                 plan.words("height-at-nut", "{atNut} or more, the height at the nut")
                         .with("atNut", Kind.AMOUNT, atNut),
                 finding.outcome() == Outcome.OK
-                        ? plan.words("cut-the-slots", "Cut the nut's slots to that height.")
+                        ? plan.neck().fingerboard().hasZeroFret()
+                                ? plan.words("below-the-zero-fret", "Cut the nut's slots lower than the zero fret.")
+                                : plan.words("cut-the-slots", "Cut the nut's slots to that height.")
                         : plan.words("lower-the-slots", "Cut the nut's slots lower, or give the strings more action."));
     }
 
@@ -219,6 +249,7 @@ final class ShapeParts {
         Amount<Length> off = low.times(0.5);
         plan.shape()
                 .neckSet()
+                .filter(set -> heel.isFittedByItsFace())
                 .ifPresent(set -> draft.row(
                                 "tooLow",
                                 draft.words("too-low", "{low:brief} too low at the bridge")
@@ -234,7 +265,9 @@ final class ShapeParts {
             draft.row("dovetail", "dovetail", seat);
             seat.widthAtEnd().ifPresent(width -> checks.add(dovetail(plan, heel, seat, width)));
         });
-        heel.tenon().ifPresent(tenon -> checks.add(tenon(heel, draft.row("tenon", "tenon", tenon), tenon)));
+        heel.tenon().ifPresent(tenon -> draft.row("tenon", "tenon", tenon));
+        heel.tenon().filter(Tenon::isBolted).ifPresent(tenon -> checks.add(tenon(heel, draft, tenon)));
+        checks.addAll(HeelKindParts.checks(plan, draft, heel));
         channelEnd(plan, draft).ifPresent(checks::add);
         plan.neck().back().heelTransition().ifPresent(turn -> checks.add(reachesTheHeel(plan, heel)));
         checks.addAll(atBridge(plan, draft));
@@ -335,7 +368,11 @@ final class ShapeParts {
 
     /** What was read at the bridge with a straightedge or a string, and what comes off the heel for it. */
     private static List<PlanCheck> atBridge(Stages plan, PlanSection.Draft draft) {
-        plan.state().heelCorners().ifPresent(corners -> draft.row("takeOff", "take off", corners));
+        boolean isFitted = plan.neck().heel().filter(Heel::isFittedByItsFace).isPresent();
+        plan.state()
+                .heelCorners()
+                .filter(corners -> isFitted)
+                .ifPresent(corners -> draft.row("takeOff", "take off", corners));
         return plan.measured()
                 .of(NeckFeature.HEIGHT_AT_BRIDGE)
                 .map(high -> List.of(projection(
@@ -363,6 +400,10 @@ final class ShapeParts {
                         .with("limit", Kind.LIMITS, limits),
                 finding.outcome() == Outcome.OK
                         ? plan.words("leave-the-heel", "Leave the heel at that.")
-                        : plan.words("take-off-the-heel", BudgetParts.TAKE_OFF));
+                        : plan.neck().heel().filter(Heel::isFittedByItsFace).isPresent()
+                                ? plan.words("take-off-the-heel", BudgetParts.TAKE_OFF)
+                                : plan.words(
+                                        "no-heel-to-take-off",
+                                        "A shim in the pocket, or another height of saddle or board."));
     }
 }

@@ -1,5 +1,6 @@
 package org.neckgeom.plan;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javax.measure.quantity.Angle;
@@ -16,6 +17,7 @@ import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.JointPlace;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.order.Operation;
 import org.neckgeom.solid.HeadSolid;
 import org.neckgeom.solid.LeastThickness;
 import org.neckgeom.solid.NeckSolid;
@@ -127,6 +129,24 @@ final class ShapeStage {
      * the glued neck.
      */
     boolean headComesFirst() {
+        return isOnBeforeTheChannel() || isJointUnderTheChannel();
+    }
+
+    /** Given so: head, wings and veneers are on before the channel is cut. */
+    private boolean isOnBeforeTheChannel() {
+        return neck().head().flatMap(Head::onBeforeChannel).isPresent();
+    }
+
+    /** The steps of the head that must come before the channel. */
+    List<String> beforeTheChannel() {
+        if (isOnBeforeTheChannel()) {
+            return List.of(
+                    Operation.GLUE_HEAD, Operation.SAW_OUT_THE_HEAD, Operation.GLUE_WINGS, Operation.GLUE_HEAD_VENEER);
+        }
+        return isJointUnderTheChannel() ? List.of(Operation.GLUE_HEAD) : List.of();
+    }
+
+    private boolean isJointUnderTheChannel() {
         return scarf().filter(joint -> joint.place() == JointPlace.IN_THE_SHAFT)
                 .filter(joint -> job.channel().startMm()
                         < joint.frontLineMm() + slantedMm(job.channel().widthMm() / 2))

@@ -11,7 +11,10 @@ import org.neckgeom.measure.Limits;
 import org.neckgeom.neck.Dovetail;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Heel;
+import org.neckgeom.neck.HeelJoint;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.PlateScrews;
+import org.neckgeom.neck.SpanishFoot;
 import org.neckgeom.solid.BlankNeeds;
 import org.neckgeom.solid.CuttingList;
 import org.neckgeom.stock.Blank;
@@ -58,7 +61,7 @@ final class StockParts {
         } else if (plan.shape().shaftEndMm() > plan.neck().bodyJointMm()) {
             draft.note(draft.words(
                             "past-the-body-joint",
-                            "The neck length includes the " + (dovetail.isEmpty() ? "tenon" : "dovetail")
+                            "The neck length includes the " + pastTheJoint(plan)
                                     + " ({past:brief} past the body joint).")
                     .with(
                             "past",
@@ -66,6 +69,18 @@ final class StockParts {
                             plan.shape().shaftEndMm() - plan.neck().bodyJointMm()));
         }
         return new PlanPart(draft.done(), List.of(size(plan, needs), pieces(plan, list)));
+    }
+
+    /** What of the neck lies past the body joint. */
+    static String pastTheJoint(Stages plan) {
+        HeelJoint joint = plan.neck().heel().map(Heel::joint).orElseGet(HeelJoint.Flat::new);
+        if (joint instanceof Dovetail) {
+            return "dovetail";
+        }
+        if (joint instanceof SpanishFoot) {
+            return "foot";
+        }
+        return joint instanceof PlateScrews ? "heel in its pocket" : "tenon";
     }
 
     /** Where the neck begins: the body joint lies where the nut line puts it; without one, after the spare of the end. */
@@ -84,7 +99,9 @@ final class StockParts {
             return board.get().length().libraryValue();
         }
         double before = head == null
-                ? plan.blank().nutFromHeadEndMm()
+                ? design.stringAnchor()
+                        .map(Amount::libraryValue)
+                        .orElse(plan.blank().nutFromHeadEndMm())
                 : plan.shape().solid().head().orElseThrow().farthest().libraryValue();
         return before + plan.shape().shaftEndMm();
     }

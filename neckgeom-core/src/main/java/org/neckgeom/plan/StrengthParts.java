@@ -3,6 +3,7 @@ package org.neckgeom.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javax.measure.quantity.Length;
 import org.neckgeom.fault.Fault;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
@@ -22,6 +23,11 @@ final class StrengthParts {
 
     /** A channel is widened in steps of this, a feeler gauge's; common practice. */
     private static final double WIDENED_BY_MM = 0.01;
+
+    /** Usual relief, mm; common practice. */
+    private static final double LEAST_RELIEF_MM = 0.05;
+
+    private static final double MOST_RELIEF_MM = 0.3;
 
     private StrengthParts() {}
 
@@ -69,12 +75,15 @@ final class StrengthParts {
     private static PlanPart relief(Stages plan, Relief relief) {
         PlanSection.Draft draft = draft(plan)
                 .row("load", "load", plan.strength().load())
-                .row("rodSlack", "rod slack", relief.underStrings());
+                .row(
+                        "rodSlack",
+                        plan.job().channel().rod().isPresent() ? "rod slack" : "no rod",
+                        relief.underStrings());
         if (plan.job().measured().stiffness().count() > 0) {
             draft = draft.row("stiffness", "stiffness", relief.stiffness());
         }
         if (!plan.job().channel().rod().isPresent()) {
-            return PlanPart.of(draft, noRodToSet(plan, relief.underStrings()));
+            return PlanPart.of(draft, fromStringsAlone(plan, relief.underStrings()));
         }
         RodForce force = relief.rodForceFor(plan.job().relief());
         Optional<RodTurns> turns = plan.job()
@@ -86,14 +95,29 @@ final class StrengthParts {
         return PlanPart.of(turns.map(how -> set.row("turns", "turns", how)).orElse(set), reliefCheck(plan, force));
     }
 
-    private static PlanCheck noRodToSet(Stages plan, Bow bow) {
+    /** Without a rod the strings alone make the relief, and it stays: it must be in the usual range. */
+    private static PlanCheck fromStringsAlone(Stages plan, Bow bow) {
+        double relief = bow.relief().libraryValue();
+        Limits<Length> usual = Limits.between(
+                plan.style().amount(LEAST_RELIEF_MM), plan.style().amount(MOST_RELIEF_MM));
+        Finding finding = new Finding.Computed(plan.style().amount(relief), usual, Outcome.OPEN);
+        Statement next = relief < LEAST_RELIEF_MM
+                ? plan.words("plane-it-in", "Plane or level what is missing in: no rod sets it later.")
+                : relief > MOST_RELIEF_MM
+                        ? plan.words(
+                                "stiffer-neck",
+                                "A deeper back, a stiffer wood, or bars glued in beside the middle: no rod takes it out.")
+                        : plan.words(
+                                "leave-it-to-the-strings", "Level the frets on a straight neck: the strings add it.");
         return new PlanCheck(
                 CheckCode.RELIEF,
-                new Finding.Pending(Finding.Missing.ADJUSTABLE_ROD, Optional.empty()),
-                plan.words("no-rod", "about {relief:small}, and no rod to set it")
-                        .with("relief", Kind.MM, bow.relief().libraryValue()),
-                wanted(plan, "{relief:brief}"),
-                plan.words("plane-it-in", "Plane or level what is missing in, or take a rod that can be set."));
+                finding,
+                plan.words("no-rod", "about {relief:small} from the strings alone")
+                        .with("relief", Kind.MM, relief),
+                plan.words("usual-range", "{least:small} to {most:small} (common practice)")
+                        .with("least", Kind.MM, LEAST_RELIEF_MM)
+                        .with("most", Kind.MM, MOST_RELIEF_MM),
+                next);
     }
 
     private static Statement wanted(Stages plan, String words) {

@@ -31,7 +31,8 @@ public final class NeckStation extends LeanAnswer {
 
     NeckStation(@Nullable String name, double station, Neck neck, BackShape back, Optional<FloorThickness> under) {
         super(neck.style());
-        this.name = name != null && station < -HAIR_MM ? name + " (head)" : name;
+        String there = neck.stringAnchor().isPresent() ? " (anchor)" : " (head)";
+        this.name = name != null && station < -HAIR_MM ? name + there : name;
         this.station = station;
         this.section = back.sectionMm(station);
         boolean onBoard = station >= -HAIR_MM;

@@ -90,7 +90,7 @@ public final class WoodAt extends LeanAnswer {
                     .fact("station", Kind.MM, "from the nut; negative: in the head", WoodAt::stationMm)
                     .fact("wood", Kind.MM, "left square to the back; negative: through", WoodAt::woodMm)
                     .phrase("where", w -> Math.abs(w.station) < AT_THE_NUT_MM, "at the nut")
-                    .phrase("where", w -> w.station < 0, "at {station:size 1|2} into the head")
+                    .phrase("where", w -> w.station < 0, "at {station:size 1|2} before the nut")
                     .phrase("where", "at {station:1|2} from the nut")
                     .findsOnly(
                             "through",

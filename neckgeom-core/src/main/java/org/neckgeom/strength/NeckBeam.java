@@ -63,7 +63,53 @@ record NeckBeam(
      * @param treble shape of the treble side
      * @param modulus along the grain, MPa
      */
-    record Back(Taper halfWidth, Taper depth, Superellipse bass, Superellipse treble, double modulus) {
+    record Back(
+            Taper halfWidth, Taper depth, Superellipse bass, Superellipse treble, double modulus, List<Layer> layers) {
+
+        Back(Taper halfWidth, Taper depth, Superellipse bass, Superellipse treble, double modulus) {
+            this(halfWidth, depth, bass, treble, modulus, List.of());
+        }
+
+        Back stiffer(double factor) {
+            return new Back(halfWidth, depth, bass, treble, factor * modulus, layers);
+        }
+
+        /** Modulus of the wood so far from the middle: that of its strip. */
+        double modulusAt(double y) {
+            return modulus
+                    * layers.stream()
+                            .filter(layer -> y >= layer.from() && y < layer.to())
+                            .mapToDouble(Layer::ratio)
+                            .findFirst()
+                            .orElse(1);
+        }
+
+        /** What the strips of a laminated shaft are stiffer, or less stiff, than the wood all is summed with. */
+        void addLayers(double x, SectionMoments into) {
+            double half = halfWidth.at(x);
+            for (Layer layer : layers) {
+                double more = modulus * (layer.ratio() - 1);
+                if (more != 0) {
+                    addSide(more, layer.from(), Math.min(layer.to(), 0), bass, half, depth.at(x), into);
+                    addSide(more, Math.max(layer.from(), 0), layer.to(), treble, half, depth.at(x), into);
+                }
+            }
+        }
+
+        private static void addSide(
+                double modulus,
+                double from,
+                double to,
+                Superellipse side,
+                double half,
+                double deep,
+                SectionMoments into) {
+            double near = Math.max(-half, from);
+            double far = Math.min(half, to);
+            if (far > near) {
+                into.strip(modulus, near, far, half, deep, side);
+            }
+        }
 
         boolean isEven() {
             return bass.exponent() == treble.exponent();
@@ -75,6 +121,15 @@ record NeckBeam(
         }
     }
 
+    /**
+     * A strip of a laminated shaft.
+     *
+     * @param from its bass face, from the middle, mm
+     * @param to its treble face, mm
+     * @param ratio its modulus over that of the back
+     */
+    record Layer(double from, double to, double ratio) {}
+
     NeckBeam {
         bars = List.copyOf(bars);
     }
@@ -84,7 +139,7 @@ record NeckBeam(
         return new NeckBeam(
                 length,
                 new Board(board.width, board.thickness, board.radius, boardFactor * board.modulus),
-                new Back(back.halfWidth, back.depth, back.bass, back.treble, backFactor * back.modulus),
+                back.stiffer(backFactor),
                 channel,
                 filling,
                 bars,
@@ -92,7 +147,8 @@ record NeckBeam(
     }
 
     NeckBeam withBars(List<BondedBar> others) {
-        return new NeckBeam(length, board, back, channel, filling, others, effect);
+        List<BondedBar> all = Stream.concat(bars.stream(), others.stream()).toList();
+        return new NeckBeam(length, board, back, channel, filling, all, effect);
     }
 
     /** Its wood alone. */
@@ -109,7 +165,7 @@ record NeckBeam(
         return new NeckBeam(
                 length,
                 new Board(board.width, board.thickness.plus(boardMm), board.radius, board.modulus),
-                new Back(back.halfWidth, back.depth.plus(backMm), back.bass, back.treble, back.modulus),
+                new Back(back.halfWidth, back.depth.plus(backMm), back.bass, back.treble, back.modulus, back.layers),
                 channel,
                 filling,
                 bars,
@@ -152,16 +208,18 @@ record NeckBeam(
             into.superellipse(back.modulus / 2, halfWidth, depth, back.bass);
             into.superellipse(back.modulus / 2, halfWidth, depth, back.treble);
         }
+        back.addLayers(x, into);
         if (channel != null && x >= channel.startMm() && x <= channel.endMm()) {
             channelAt(channel, x, into);
         }
         for (BondedBar bar : bars) {
             if (bar.covers(x)) {
-                double edge = bar.y() + Math.copySign(bar.width() / 2, bar.y());
+                double y = bar.middle(x);
+                double edge = y + Math.copySign(bar.width() / 2, y);
                 if (!back.holds(edge, bar.bottom(), x)) {
                     throw brokenThrough("a bar", x);
                 }
-                into.rectangle(bar.modulus() - back.modulus, bar.width(), -bar.bottom(), -bar.top());
+                into.rectangle(bar.modulus() - back.modulusAt(y), bar.width(), -bar.bottom(), -bar.top());
             }
         }
     }
@@ -172,10 +230,11 @@ record NeckBeam(
         if (!back.holds(width / 2, depth, x) || (!back.isEven() && !back.holds(-width / 2, depth, x))) {
             throw brokenThrough("the rod channel", x);
         }
-        into.rectangle(-back.modulus, width, -depth, 0);
+        double wood = back.modulusAt(0);
+        into.rectangle(-wood, width, -depth, 0);
         if (cut.filletMm() > 0 && width == cut.widthMm()) {
             double top = -cut.depthClearanceMm();
-            into.rectangle(back.modulus, width, top - cut.filletMm(), top);
+            into.rectangle(wood, width, top - cut.filletMm(), top);
         }
         if (filling > 0) {
             double floor = -cut.floorDepthAtMm(x);

@@ -4,15 +4,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.kernel.NeckSetKernel;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Bar;
+import org.neckgeom.neck.Bars;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Fingerboard;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.Reinforcement;
 import org.neckgeom.neck.StringSet;
+import org.neckgeom.neck.Strip;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.units.LengthStyle;
 
@@ -71,10 +74,21 @@ final class NeckModel {
                         thickness,
                         radius,
                         boardWood(neck).modulusMPa()),
-                new NeckBeam.Back(halfWidth, depth, bass, treble, wood(neck).modulusMPa()),
+                new NeckBeam.Back(halfWidth, depth, bass, treble, wood(neck).modulusMPa(), layers(neck)),
                 channel,
                 channel == null ? 0 : modulus(channel.reinforcement()),
-                List.of());
+                neck.bars().map(bars -> designed(bars, length)).orElse(List.of()));
+    }
+
+    private static List<NeckBeam.Layer> layers(Neck neck) {
+        List<Strip> strips = neck.strips();
+        List<Double> edges = neck.stripEdgesMm();
+        List<NeckBeam.Layer> layers = new ArrayList<>();
+        for (int i = 0; i < strips.size(); i++) {
+            double ratio = strips.get(i).wood().modulusMPa() / wood(neck).modulusMPa();
+            layers.add(new NeckBeam.Layer(edges.get(i), edges.get(i + 1), ratio));
+        }
+        return layers;
     }
 
     /** Of the moduli of neck and fingerboard. */
@@ -102,6 +116,24 @@ final class NeckModel {
             case STEEL -> STEEL_MPA;
             case CARBON -> CARBON_MPA;
         };
+    }
+
+    /** The two bars of a design, as they lie in it. */
+    private static List<BondedBar> designed(Bars bars, double bodyJoint) {
+        double near = bars.asideMm(0, bodyJoint);
+        double fan = (bars.asideMm(bodyJoint, bodyJoint) - near) / bodyJoint;
+        Channel cut = bars.channel();
+        return IntStream.of(-1, 1)
+                .mapToObj(side -> new BondedBar(
+                        side * near,
+                        side * fan,
+                        cut.startMm(),
+                        cut.endMm(),
+                        bars.bar().widthMm(),
+                        0,
+                        bars.bar().heightMm(),
+                        modulus(bars.bar())))
+                .toList();
     }
 
     /** A bar on each side of the centreline, its top at the glue face, from the nut on. */

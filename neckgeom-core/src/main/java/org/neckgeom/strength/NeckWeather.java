@@ -131,7 +131,9 @@ public final class NeckWeather extends ValueAnswer {
     }
 
     private SizeChange ofNeck(double mm) {
-        SizeChange change = SizeChange.of(moistures, mm, NeckModel.wood(neck), style());
+        SizeChange change = neck.strips().isEmpty()
+                ? SizeChange.of(moistures, mm, NeckModel.wood(neck), style())
+                : SizeChange.of(moistures, mm, neck.strips(), neck.stripEdgesMm(), style());
         return reached().map(air -> change.after(air.neck)).orElse(change);
     }
 
@@ -154,6 +156,7 @@ public final class NeckWeather extends ValueAnswer {
     /** {@return how the rod fits its channel, if there is one; the side clearance before and after, or nothing} */
     public Optional<SlotFit> slotFit() {
         return neck.channel()
+                .filter(channel -> channel.rod().isPresent())
                 .map(channel -> new SlotFit(
                         ofNeck(channel.widthMm()), channel.reinforcement().widthMm()));
     }

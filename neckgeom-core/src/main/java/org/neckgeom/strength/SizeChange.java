@@ -1,5 +1,6 @@
 package org.neckgeom.strength;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
@@ -10,6 +11,7 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Interval;
+import org.neckgeom.neck.Strip;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
@@ -110,6 +112,22 @@ public final class SizeChange extends ValueAnswer {
                 Double.NaN,
                 null,
                 style);
+    }
+
+    /** Of strips side by side, each with its own shrinkage: as much as the same width of their mean. */
+    static SizeChange of(Moistures moistures, double size, List<Strip> strips, List<Double> edges, LengthStyle style) {
+        double radial = 0;
+        double tangential = 0;
+        double all = 0;
+        for (int i = 0; i < strips.size(); i++) {
+            double width = Math.min(size / 2, edges.get(i + 1)) - Math.max(-size / 2, edges.get(i));
+            double share = Math.max(0, width);
+            radial += share * strips.get(i).wood().radialShrinkage();
+            tangential += share * strips.get(i).wood().tangentialShrinkage();
+            all += share;
+        }
+        Wood middle = strips.get(strips.size() / 2).wood();
+        return new SizeChange(moistures, size, middle, radial / all, tangential / all, Double.NaN, null, style);
     }
 
     /** {@return the change for a quartersawn piece: rings upright, across the size, so that it moves as the rays do} */
@@ -241,6 +259,6 @@ public final class SizeChange extends ValueAnswer {
 
     @Override
     protected Object[] parts() {
-        return new Object[] {moistures, size, wood, ringAngle, air()};
+        return new Object[] {moistures, size, wood, radial, tangential, ringAngle, air()};
     }
 }

@@ -9,7 +9,10 @@ import org.neckgeom.drawing.Shown;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.neck.Dovetail;
 import org.neckgeom.neck.Heel;
+import org.neckgeom.neck.HeelInserts;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.PlateScrews;
+import org.neckgeom.neck.SpanishFoot;
 import org.neckgeom.neck.Tenon;
 import org.neckgeom.shape.Polyline;
 import org.neckgeom.shape.Spot;
@@ -32,9 +35,13 @@ final class JointView {
         this.shown = new Shown(shape.design().style());
     }
 
-    /** True for a tenon, and for a dovetail whose size was given. */
+    /** True for a tenon, inserts, plate screws, a Spanish foot, and for a dovetail whose size was given. */
     static boolean canBeDrawn(Neck design) {
-        return design.heel().flatMap(heel -> heel.joint().below()).isPresent();
+        return design.heel()
+                .map(Heel::joint)
+                .filter(joint ->
+                        joint.below().isPresent() || joint instanceof PlateScrews || joint instanceof SpanishFoot)
+                .isPresent();
     }
 
     static List<Mark> of(NeckShape shape) {
@@ -50,6 +57,13 @@ final class JointView {
         Heel heel = shape.design().heel().orElseThrow();
         heel.tenon().ifPresent(tenon -> view.tenon(tenon, heel));
         heel.dovetail().ifPresent(dovetail -> view.dovetail(dovetail, heel));
+        if (heel.joint() instanceof HeelInserts inserts) {
+            view.inserts(inserts, heel);
+        } else if (heel.joint() instanceof PlateScrews screws) {
+            view.screws(screws, heel);
+        } else if (heel.joint() instanceof SpanishFoot foot) {
+            view.foot(foot, heel, shape.design().bodyJointMm());
+        }
         return view.marks;
     }
 
@@ -115,6 +129,80 @@ final class JointView {
                 SMALL,
                 false,
                 "tenon " + shown.length(length) + " long, shoulder on the left"));
+    }
+
+    /** The mating face seen from the body, the glue face up. */
+    private void inserts(HeelInserts inserts, Heel heel) {
+        double half = heel.widthMm() / 2;
+        double cap = heel.capWidthMm() / 2;
+        double low = -heel.heightMm();
+        marks.add(Stroke.round(Layer.OUTLINE, -half, 0, half, 0, cap, low, -cap, low));
+        line(Layer.CENTRE, 0, BEYOND, 0, low - BEYOND);
+        for (double deep : inserts.depthsMm()) {
+            hole(new Spot(0, -deep), inserts.diameterMm() / 2);
+            marks.add(new Words(
+                    new Spot(half + 3, -deep - SMALL / 2), SMALL, false, shown.length(deep) + " below the glue face"));
+        }
+        words(0, low - BEYOND - SMALL - 2, "heel's face, inserts " + shown.length(inserts.diameterMm()) + " outside");
+    }
+
+    /** The heel's underside in its pocket, the body joint on the left. */
+    private void screws(PlateScrews screws, Heel heel) {
+        double half = heel.widthMm() / 2;
+        double end = mm(screws.pastShoulder());
+        marks.add(Stroke.round(Layer.OUTLINE, 0, -half, end, -half, end, half, 0, half));
+        line(Layer.CENTRE, -BEYOND, 0, end + BEYOND, 0);
+        for (double row : screws.rowsMm()) {
+            for (int side = -1; side <= 1; side += 2) {
+                hole(new Spot(row, side * screws.acrossMm() / 2), screws.diameterMm() / 2);
+            }
+            words(row, half + 2, shown.length(row));
+        }
+        words(
+                end / 2,
+                -half - SMALL - 2,
+                "heel from below, body joint on the left; screws " + shown.length(screws.acrossMm()) + " across");
+    }
+
+    /** Heel and foot from the glue face, the neck coming from the left: the side slots begin at the body joint. */
+    private void foot(SpanishFoot foot, Heel heel, double bodyJoint) {
+        double half = heel.widthMm() / 2;
+        double in = half - foot.slotDepthMm();
+        double wide = foot.slotWidthMm();
+        double end = foot.lengthMm();
+        marks.add(Stroke.round(
+                Layer.OUTLINE,
+                -BETWEEN,
+                -half,
+                0,
+                -half,
+                0,
+                -in,
+                wide,
+                -in,
+                wide,
+                -half,
+                end,
+                -half,
+                end,
+                half,
+                wide,
+                half,
+                wide,
+                in,
+                0,
+                in,
+                0,
+                half,
+                -BETWEEN,
+                half));
+        line(Layer.CENTRE, -BETWEEN - BEYOND, 0, end + BEYOND, 0);
+        words(end / 2, half + 2, "foot " + shown.length(end) + " past the body joint");
+        words(
+                end / 2,
+                -half - SMALL - 2,
+                "side slots " + shown.length(wide) + " wide, " + shown.length(foot.slotDepthMm()) + " deep, "
+                        + shown.length(bodyJoint) + " from the nut");
     }
 
     private void hole(Spot centre, double radius) {

@@ -78,6 +78,8 @@ final class TemplateViews {
         design.channel()
                 .ifPresent(channel -> marks.add(
                         new Stroke(Layer.CHANNEL, shape.channelPlan(channel).reversed())));
+        shape.barsPlan().forEach(bar -> round(Layer.CHANNEL, bar));
+        shape.anchorPlan().ifPresent(anchor -> round(Layer.OUTLINE, anchor));
         double fifth = shape.fret(SIDES_NAMED_AT);
         words(fifth, -shape.halfWidth(fifth) - SMALL - 2, true, "BASS");
         words(fifth, shape.halfWidth(fifth) + 2 * SMALL, true, "TREBLE");
@@ -89,6 +91,10 @@ final class TemplateViews {
         double x = shape.bodyJoint();
         double end = shape.woodEnd();
         line(Layer.OUTLINE, 0, 0, end, 0);
+        if (shape.anchorEnd() < 0) {
+            double low = -shape.drawnDepth(0);
+            line(Layer.OUTLINE, 0, 0, shape.anchorEnd(), 0, shape.anchorEnd(), low, 0, low);
+        }
         run(Layer.BACK, shape.backLine());
         line(Layer.CENTRE, 0, -shape.drawnDepth(0) - BEYOND, 0, design.boardThicknessAtMm(0) + BEYOND);
         words(1, design.boardThicknessAtMm(0) + BEYOND - SMALL, false, "nut");
@@ -171,6 +177,8 @@ final class TemplateViews {
             double depth = channel.depthAtMm(x);
             here.add(Stroke.round(Layer.CHANNEL, -half, 0, -half, -depth, half, -depth, half, 0));
         });
+        shape.barsAcross(x).forEach(bar -> here.add(new Stroke(Layer.CHANNEL, Polyline.closed(bar))));
+        shape.stripsAcross(x).forEach(joint -> here.add(new Stroke(Layer.ENVELOPE, Polyline.open(joint))));
         here.forEach(mark -> marks.add(mark.moved(middle.uMm(), middle.vMm())));
     }
 

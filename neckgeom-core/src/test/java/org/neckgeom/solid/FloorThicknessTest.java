@@ -401,11 +401,11 @@ class FloorThicknessTest {
     @Test
     void words_sayWhereTheChannelIsThrough() {
         assertThat(WoodAt.of(mm(-5), mm(-0.5)))
-                .hasToString("Wood left: none, the channel is through by 0.500 mm at 5.0 mm into the head");
+                .hasToString("Wood left: none, the channel is through by 0.500 mm at 5.0 mm before the nut");
         assertThat(WoodAt.of(mm(5), mm(0)).toString())
                 .startsWith("Wood left: none, the channel is through by 0.000 mm at 5.0 mm from the nut");
         assertThat(WoodAt.of(inch(-0.5), inch(0.2)).toString())
-                .startsWith("Wood left: 0.2000 in at 0.50 in into the head");
+                .startsWith("Wood left: 0.2000 in at 0.50 in before the nut");
     }
 
     /** By hand, of a half circle: less than 20 - |(3, 9.2 + d)| is left where the depth is more than d too deep. */

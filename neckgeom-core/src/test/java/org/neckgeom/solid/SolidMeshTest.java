@@ -159,6 +159,11 @@ class SolidMeshTest {
      * Slots with round ends: {@code (length - width) width} and a polygon in a circle, all through the head and its veneers; posts: a
      * polygon in a circle of the post.
      */
+    /** Its channel as a groove: the web of a slotted head covers an adjuster behind the nut. */
+    private static Neck withoutRod(Neck neck) {
+        return neck.channel(Channel.locatingGroove(mm(100), mm(4)).startingAt(mm(5)));
+    }
+
     @Test
     void slotsAndPosts_areCutsThroughTheHeadAndItsVeneers() {
         SplittableRandom random = new SplittableRandom(65);
@@ -179,8 +184,8 @@ class SolidMeshTest {
                         .isCloseTo(
                                 n * r * r / 2 * Math.sin(2 * Math.PI / n) * through, within(1e-8 * post.volumeMm3()));
             }
-            Map<String, Mesh> slots =
-                    byName(neck.head(head.slots(mm(30), mm(length)).slotWidth(mm(wide), mm(18))), tolerance);
+            Map<String, Mesh> slots = byName(
+                    withoutRod(neck).head(head.slots(mm(30), mm(length)).slotWidth(mm(wide), mm(18))), tolerance);
             for (String side : List.of("bass", "treble")) {
                 Mesh slot = slots.get("cut: slot " + side);
                 isClosed(slot);

@@ -166,4 +166,43 @@ class SectionMomentsTest {
         beam.section(x, section);
         return section.bendingStiffness();
     }
+
+    /**
+     * The middle half of a half ellipse, |y| up to a/2: with y = a sin t, t up to 30 deg, area a D (sin t cos t + t) = 0.9566115 a D, first
+     * moment a D^2 (sin t - sin^3 t / 3) = 0.4583333 a D^2, second a D^3 (2/3) (3 t/8 + sin 2t / 4 + sin 4t / 32) = 0.2932795 a D^3.
+     */
+    @Test
+    void strip_ofAHalfEllipse_isAsByHand() {
+        SectionMoments section = new SectionMoments();
+        section.strip(1, -12, 0, 24, 15, Superellipse.of(2));
+        section.strip(1, 0, 12, 24, 15, Superellipse.of(2));
+
+        double area = 0.9566115 * 24 * 15;
+        double first = -0.4583333 * 24 * 15 * 15;
+        assertThat(section.stretchStiffness()).isCloseTo(area, within(1e-6 * area));
+        assertThat(section.neutralAxis()).isCloseTo(first / area, within(1e-6 * 15));
+        assertThat(section.bendingStiffness())
+                .isCloseTo(0.2932795 * 24 * 15 * 15 * 15 - first * first / area, within(1e-6 * 24 * 15 * 15 * 15));
+    }
+
+    /** Strips over the whole width are the whole superellipse, whose moments are exact, for any exponent; to 1e-4. */
+    @Test
+    void strips_overTheWholeWidth_areTheWholeBack() {
+        for (double exponent : new double[] {1.5, 2, 2.6, 4}) {
+            Superellipse shape = Superellipse.of(exponent);
+            SectionMoments whole = new SectionMoments();
+            whole.superellipse(3, 22, 16, shape);
+            SectionMoments strips = new SectionMoments();
+            strips.strip(3, -22, -8, 22, 16, shape);
+            strips.strip(3, -8, 0, 22, 16, shape);
+            strips.strip(3, 0, 22, 22, 16, shape);
+
+            assertThat(strips.stretchStiffness())
+                    .as("%s", exponent)
+                    .isCloseTo(whole.stretchStiffness(), within(1e-4 * whole.stretchStiffness()));
+            assertThat(strips.bendingStiffness())
+                    .as("%s", exponent)
+                    .isCloseTo(whole.bendingStiffness(), within(1e-4 * whole.bendingStiffness()));
+        }
+    }
 }

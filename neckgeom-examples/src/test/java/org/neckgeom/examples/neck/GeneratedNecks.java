@@ -16,6 +16,7 @@ import java.util.Set;
 import java.util.function.IntUnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.neckgeom.form.Json;
 import org.snakeyaml.engine.v2.api.Load;
 import org.snakeyaml.engine.v2.api.LoadSettings;
@@ -47,8 +48,9 @@ public final class GeneratedNecks {
     private static final double[] FACTORS = {0, 1e-6, 0.01, 0.1, 0.5, 2, 10, 100, 1e6, -1};
     private static final int[] COUNTS = {0, 1, 2, 3, 7, 12, 100, 101, 200, 1_000_000_000};
 
-    private static final List<Map<String, Object>> WHOLE = ShippedNecks.names().stream()
-            .map(ShippedNecks::text)
+    private static final List<Map<String, Object>> WHOLE = Stream.concat(
+                    ShippedNecks.names().stream().map(ShippedNecks::text),
+                    KindNecks.names().stream().map(KindNecks::text))
             .map(GeneratedNecks::tree)
             .toList();
     private static final Map<String, List<Object>> KNOWN = known();

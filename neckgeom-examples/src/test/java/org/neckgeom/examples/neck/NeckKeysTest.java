@@ -32,7 +32,7 @@ class NeckKeysTest {
             // a budget without a plan has its centring here; a plan knows it
             "workmanship\\.centring(\\..*)?",
             // a wood with every figure and its source, where a maker writes density, stiffness and shrinkage
-            "(fingerboard\\.)?wood\\.(botanical name|figures(\\..*)?)",
+            "((fingerboard|laminated)\\.)?wood\\.(botanical name|figures(\\..*)?)",
             // an order of work that is none of the usual ones
             "order of work\\.(start|operations(\\..*)?)"));
 
@@ -53,6 +53,10 @@ class NeckKeysTest {
         for (String name : ShippedNecks.names()) {
             used.addAll(
                     keysOfFile(new Load(LoadSettings.builder().build()).loadFromString(ShippedNecks.text(name)), ""));
+        }
+        // Other kinds of neck have the keys that stand in comments of the octave mandolin.
+        for (String name : KindNecks.names()) {
+            used.addAll(keysOfFile(new Load(LoadSettings.builder().build()).loadFromString(KindNecks.text(name)), ""));
         }
         Set<String> unused = new TreeSet<>(keysOfSchema(schema(), ""));
         unused.removeAll(used);
@@ -79,8 +83,8 @@ class NeckKeysTest {
         unused.remove("weather.days");
         // Limits beside the three usual ones stand in a comment; the generated neck files have them live.
         unused.removeIf(key -> key.matches("limits\\.(board offset|wood beside channel|bridge height|string length)"));
-        // Each shipped neck has a rod: a bar instead is read by OldNecksTest.
-        unused.removeIf(key -> key.equals("bar") || key.startsWith("bar."));
+        // A strip's wood is a wood.
+        unused.removeIf(key -> key.startsWith("laminated.wood."));
 
         assertThat(unused).isEmpty();
     }
