@@ -216,10 +216,11 @@ public final class CutterLoad extends ValueAnswer {
     /** {@return what to beware of at this load; the machine's own instructions first} */
     public Cautions cautions() {
         List<Caution> all = new ArrayList<>();
-        all.add(Cautions.INSTRUCTIONS);
+        all.add(KnownCautions.INSTRUCTIONS);
         all.addAll(unusual(style()));
-        all.add(Cautions.CLIMB_FEED);
-        all.add(Cautions.DUST);
+        all.add(KnownCautions.CUTTER_SPEED);
+        all.add(KnownCautions.CLIMB_FEED);
+        all.add(KnownCautions.DUST);
         return Cautions.of(all);
     }
 
@@ -232,24 +233,28 @@ public final class CutterLoad extends ValueAnswer {
                     "TOO_FAST",
                     "Slower than " + Numbers.fixed(fastest, 0) + " rpm with a cutter of "
                             + cutter.diameter().in(shown),
-                    "its edges fly off, or it burns; the figure on the cutter comes first"));
+                    "its edges fly off, or it burns; the figure on the cutter comes first",
+                    KnownCautions.CUTTER_SPEED.source()));
         }
         if (depthMm > cutter.diameterMm() / 2 * (1 + 1e-9)) {
             all.add(new Caution(
                     "PASS_TOO_DEEP",
                     "This pass is deeper than half the cutter's diameter: take more passes",
-                    Cautions.DEPTH_PER_PASS.why()));
+                    KnownCautions.DEPTH_PER_PASS.why(),
+                    KnownCautions.DEPTH_PER_PASS.source()));
         }
         if (chip < LEAST_CHIP_MM) {
             all.add(new Caution(
                     "RUBS",
                     "Feed faster or turn slower: each edge takes " + shown.small(chip),
-                    "an edge that takes under 0.05 mm (2 thou) rubs and burns"));
+                    "an edge that takes under 0.05 mm (2 thou) rubs and burns",
+                    KnownCautions.DEPTH_PER_PASS.source()));
         } else if (chip > GREATEST_CHIP_MM) {
             all.add(new Caution(
                     "BITES",
                     "Feed slower: each edge takes " + shown.small(chip),
-                    "more than about 0.25 mm (10 thou) an edge snatches and tears with a small cutter"));
+                    "more than about 0.25 mm (10 thou) an edge snatches and tears with a small cutter",
+                    KnownCautions.DEPTH_PER_PASS.source()));
         }
         return all;
     }

@@ -60,6 +60,7 @@ final class AnswerMap {
         map.put("code", caution.code());
         map.put("text", caution.text());
         map.put("why", caution.why());
+        map.put("source", caution.source());
         return map;
     }
 
@@ -79,6 +80,9 @@ final class AnswerMap {
         map.put("number", step.number());
         map.put("operation", step.operation().name());
         map.put("why", step.why());
+        map.put(
+                "cautions",
+                step.operation().cautions().stream().map(Caution::code).toList());
         return map;
     }
 

@@ -1,8 +1,10 @@
 package org.neckgeom.page;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.StringTokenizer;
 import org.neckgeom.channel.Caution;
 import org.neckgeom.form.RenderedAnswer;
@@ -23,6 +25,9 @@ final class PlainText {
     private final Contents contents;
     private final StringBuilder out = new StringBuilder();
 
+    /** Cautions that are written with reason and source already; after that their sentence is enough. */
+    private final Set<Caution> seen = new HashSet<>();
+
     private PlainText(Contents contents) {
         this.contents = contents;
     }
@@ -38,7 +43,8 @@ final class PlainText {
         heading("Before the machine runs", '-');
         wrapped("", Wording.MACHINE_FIRST);
         for (Caution caution : contents.cautions()) {
-            wrapped("  * ", caution.toString());
+            wrapped("  * ", inFull(caution));
+            seen.add(caution);
         }
         contents.sections().forEach(section -> section(section.rendered(contents.style())));
         contents.order().ifPresent(this::order);
@@ -47,6 +53,10 @@ final class PlainText {
         out.append('\n');
         wrapped("", Wording.FRAME);
         return out.toString();
+    }
+
+    private static String inFull(Caution caution) {
+        return caution + " [" + caution.source() + "]";
     }
 
     private void heading(String title, char under) {
@@ -102,6 +112,9 @@ final class PlainText {
             }
             for (Remedy remedy : step.remedies()) {
                 wrapped("     ", remedy.name() + ": " + remedy.how());
+            }
+            for (Caution caution : step.operation().cautions()) {
+                wrapped("     * ", seen.add(caution) ? inFull(caution) : caution.text());
             }
         }
         for (Conflict conflict : order.conflicts()) {

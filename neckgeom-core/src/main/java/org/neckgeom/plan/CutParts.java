@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.measure.quantity.Length;
-import org.neckgeom.channel.Cautions;
+import org.neckgeom.channel.Caution;
 import org.neckgeom.channel.SecondPass;
 import org.neckgeom.channel.SlotOffset;
 import org.neckgeom.channel.SlotPlace;
@@ -219,7 +219,9 @@ final class CutParts {
                                         : code == CheckCode.CHANNEL_WIDE_ENOUGH
                                                 ? "Make it {missing:size small} wider: the same edge on the fence, the"
                                                         + " fence {missing:size small} away from the cutter: "
-                                                        + SecondPass.FENCE_AWAY + ". " + Cautions.FEED + "."
+                                                        + SecondPass.FENCE_AWAY + ". "
+                                                        + Caution.known("CLIMB_FEED")
+                                                                .text() + "."
                                                 : "Make it {missing:size small} " + more + ".")
                         .with("missing", Kind.MM, needed - reading.libraryValue());
         };

@@ -3,6 +3,7 @@ package org.neckgeom.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.neckgeom.channel.Caution;
 import org.neckgeom.fault.Fault;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
@@ -149,7 +150,7 @@ final class StrengthParts {
 
     private static PlanCheck reliefCheck(Stages plan, RodForce force) {
         Statement next = switch (force.reach()) {
-            case CAN -> plan.words("adjust", "Adjust under full string tension, an eighth of a turn at a time.");
+            case CAN -> plan.words("adjust", Caution.known("ROD_AT_PITCH").text() + ".");
             case MAY -> plan.words("bend-a-strip", "Weigh and bend a strip of the same board, and give its modulus.");
             case CANNOT -> plan.words("another-rod", "Another rod, a stiffer neck, or another relief.");
         };

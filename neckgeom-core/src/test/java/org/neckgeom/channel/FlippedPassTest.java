@@ -61,7 +61,7 @@ class FlippedPassTest {
                 .startsWith("slot 6.02 mm, turned 6.31 mm: widened by 0.29 mm\n")
                 .contains("on scrap only, light, in a carrier")
                 .contains("slot too near it             the wall at the fence is cut, a climb cut: never by hand")
-                .contains(Cautions.FEED);
+                .contains(KnownCautions.CLIMB_FEED.text());
     }
 
     @Test

@@ -183,7 +183,7 @@ class SetupValuesTest {
                         rounds(29.84),
                         FlippedPass.widened(mm(6), mm(6.1)),
                         slot(9).passes(Passes.noDeeperThan(mm(3))).creepCheck(mm(0.03)),
-                        Cautions.DUST))
+                        KnownCautions.DUST))
                 .allSatisfy(value -> assertThat(value.toString())
                         .isNotBlank()
                         .hasSizeLessThan(1000)

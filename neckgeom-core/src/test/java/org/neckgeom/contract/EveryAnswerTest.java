@@ -35,6 +35,7 @@ import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Reading;
 import org.neckgeom.measure.Verdict;
+import org.neckgeom.order.Operation;
 import org.neckgeom.plan.Finding;
 import org.neckgeom.plan.PlanSection;
 import org.neckgeom.shape.Plane;
@@ -61,7 +62,7 @@ class EveryAnswerTest {
     private static final Pattern PLACED = Pattern.compile("(?<=\\b(at|its)) -?[\\d.]+ (mm|in)\\b");
 
     /** Safety has lengths in both units. */
-    private static final Set<Class<?>> IN_BOTH_UNITS = Set.of(Caution.class, Cautions.class);
+    private static final Set<Class<?>> IN_BOTH_UNITS = Set.of(Caution.class, Cautions.class, Operation.class);
 
     /** Hold types or functions of their own, of which nobody has a value. */
     private static final Set<Class<?>> HOLDERS = Set.of(Best.class, BudgetKeys.class);

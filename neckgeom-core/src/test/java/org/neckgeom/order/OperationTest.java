@@ -7,6 +7,7 @@ import static org.neckgeom.units.ShopUnits.mm;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.neckgeom.channel.Caution;
 import org.neckgeom.form.Json;
 import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.order.AddedError.Way;
@@ -30,7 +31,8 @@ class OperationTest {
 
         assertThat(before).isEqualTo(slot()).hasSameHashCodeAs(slot());
         assertThat(after.needs()).containsExactly(Condition.FLAT_FACE, Condition.MARKED_LINES);
-        assertThat(after.cautions()).containsExactly("mind the collet");
+        assertThat(after.cautions()).extracting(Caution::text).containsExactly("mind the collet");
+        assertThat(before.caution("BAND_SAW").cautions()).containsExactly(Caution.known("BAND_SAW"));
         assertThat(after).isNotEqualTo(before);
     }
 

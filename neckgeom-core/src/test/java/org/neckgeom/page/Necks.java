@@ -126,12 +126,7 @@ public final class Necks {
                                 "head 8.5 mm wider than the shaft on each side",
                                 "no contact",
                                 "Make a parallel spacer of 9.5 mm, or slot before the wings go on.")),
-                List.of(
-                        new Caution(
-                                "STOPPED_CUT",
-                                "At the end of the slot switch off and let the cutter stop before lifting the neck.",
-                                "lifting while it turns is the accident case"),
-                        new Caution("DUST", "Wear a mask and collect the dust.", "hardwood dust harms nose and lungs")),
+                List.of(Caution.known("STOPPED_CUT"), Caution.known("DUST")),
                 sections(),
                 Optional.empty(),
                 List.of(),
