@@ -8,6 +8,7 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.neck.Bar;
 import org.neckgeom.neck.Channel;
+import org.neckgeom.shop.Caution;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.units.LengthStyle;
@@ -19,6 +20,24 @@ import org.neckgeom.units.LengthStyle;
  */
 public final class Cautions extends ValueAnswer {
 
+    /** In the order they matter. */
+    private static final List<String> EVERY_SLOT = List.of(
+            "STOPPED_CUT",
+            "END_OF_CUT",
+            "CLIMB_FEED",
+            "FULL_SLOT",
+            "HANDS",
+            "ISOLATE",
+            "EYES_EARS",
+            "SECOND_PASS",
+            "DEPTH_PER_PASS",
+            "CUTTER_CREEP",
+            "NARROW_STOCK",
+            "FLAT_FACE",
+            "TAPE_SLIPS",
+            "RUN_OUT",
+            "DUST");
+
     private static final double LOOSE_MM = 0.2;
     private static final double LEAST_FLOOR_MM = 3;
     private static final double SHORT_MM = 300;
@@ -26,7 +45,11 @@ public final class Cautions extends ValueAnswer {
     private static final int SHOWN = 5;
 
     private static final Form<Cautions> FORM = Form.<Cautions>of("cautions")
-            .fact("cautions", Kind.table(Caution.FORM), "the most pressing first", Cautions::list)
+            .fact(
+                    "cautions",
+                    Kind.table(Caution.known("MACHINE_FIRST").form()),
+                    "the most pressing first",
+                    Cautions::list)
             .finds("cautions", "Cautions")
             .noteEach("cautions", "{sentence}", SHOWN, "and {more} more in list(), each with its reason");
 
@@ -46,50 +69,35 @@ public final class Cautions extends ValueAnswer {
         double deepest = Math.max(
                 channel.adjusterPocketDepthMm(), Math.max(channel.depthMm(), channel.depthMm() + channel.archMm()));
         if (blank.thicknessMm() - deepest < LEAST_FLOOR_MM) {
-            all.add(1, KnownCautions.THIN_FLOOR);
+            all.add(1, Caution.known("THIN_FLOOR"));
         }
         if (!(blank.lengthMm() < SHORT_MM || blank.widthMm() < NARROW_MM)) {
-            all.remove(KnownCautions.NARROW_STOCK);
+            all.remove(Caution.known("NARROW_STOCK"));
         }
         boolean through = channel.startMm() <= -blank.nutFromHeadEndMm()
                 && channel.endMm() >= blank.lengthMm() - blank.nutFromHeadEndMm();
         if (through) {
-            all.removeAll(List.of(KnownCautions.STOPPED_CUT, KnownCautions.RUN_OUT));
+            all.removeAll(List.of(Caution.known("STOPPED_CUT"), Caution.known("RUN_OUT")));
         }
         return new Cautions(all);
     }
 
     private static List<Caution> slot(Channel channel, Cutter cutter) {
         List<Caution> all = new ArrayList<>();
-        all.add(KnownCautions.INSTRUCTIONS);
+        all.add(Caution.known("MACHINE_FIRST"));
         double deepest = Math.max(channel.depthMm(), channel.depthMm() + channel.archMm());
         if (deepest > Objects.requireNonNull(cutter, "cutter").fluteLengthMm()
                         && cutter.shankMm() >= cutter.diameterMm()
                 || deepest > cutter.stickOutMm()) {
-            all.add(KnownCautions.SHORT_FLUTES);
+            all.add(Caution.known("SHORT_FLUTES"));
         }
         if (cutter.diameterMm() + cutter.runoutMm() - channel.reinforcement().widthMm() > LOOSE_MM
                 && cutter.diameterMm() > channel.widthMm()) {
-            all.add(KnownCautions.CUTTER_TOO_WIDE);
+            all.add(Caution.known("CUTTER_TOO_WIDE"));
         }
-        all.addAll(List.of(
-                KnownCautions.STOPPED_CUT,
-                KnownCautions.END_OF_CUT,
-                KnownCautions.CLIMB_FEED,
-                KnownCautions.FULL_SLOT,
-                KnownCautions.HANDS,
-                KnownCautions.ISOLATE,
-                KnownCautions.EYES_EARS,
-                KnownCautions.SECOND_PASS,
-                KnownCautions.DEPTH_PER_PASS,
-                KnownCautions.CREEP,
-                KnownCautions.NARROW_STOCK,
-                KnownCautions.FLAT_FACE,
-                KnownCautions.TAPE,
-                KnownCautions.RUN_OUT,
-                KnownCautions.DUST));
+        EVERY_SLOT.forEach(code -> all.add(Caution.known(code)));
         if (channel.reinforcement() instanceof Bar bar && bar.material() == Bar.Material.CARBON) {
-            all.add(KnownCautions.CARBON_DUST);
+            all.add(Caution.known("CARBON_DUST"));
         }
         return all;
     }

@@ -19,11 +19,11 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.Consumer;
-import org.neckgeom.channel.Caution;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.shop.Caution;
 import org.neckgeom.text.Names;
 import org.neckgeom.units.LengthStyle;
 

@@ -1,8 +1,10 @@
 package org.neckgeom.order;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import org.neckgeom.form.Form;
 import org.neckgeom.table.Key;
 import org.neckgeom.table.Moves;
@@ -11,6 +13,7 @@ import org.neckgeom.table.Table;
 import org.neckgeom.table.Type;
 import org.neckgeom.table.Types;
 import org.neckgeom.table.Values;
+import org.neckgeom.text.Names;
 import org.neckgeom.units.LengthStyle;
 
 /**
@@ -95,6 +98,22 @@ public final class OrderChanges extends Noun<OrderChanges> {
         return operations.isEmpty()
                 ? values
                 : values.with(key, operations.stream().map(Operation::name).toList());
+    }
+
+    /** {@return the operations given as done, by their names; in the order given} */
+    public List<String> done() {
+        return values().find(DONE).orElse(List.of());
+    }
+
+    /**
+     * {@return these changes with operations done, after those done so far}
+     *
+     * @param names of the operations, in the order done; those done already are passed over
+     */
+    public OrderChanges done(List<String> names) {
+        Set<String> all = new LinkedHashSet<>(done());
+        all.addAll(Names.all(names, "operation"));
+        return all.isEmpty() ? this : new OrderChanges(values().with(DONE, List.copyOf(all)));
     }
 
     /**

@@ -4,7 +4,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import org.neckgeom.channel.Caution;
 import org.neckgeom.drawing.Markup;
 import org.neckgeom.drawing.PaperSet;
 import org.neckgeom.form.RenderedAnswer;
@@ -15,6 +14,7 @@ import org.neckgeom.plan.Outcome;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.PlanSection;
 import org.neckgeom.plan.SectionCode;
+import org.neckgeom.shop.Caution;
 
 /** The sheet as one page: checks first, then cautions, settings, drawings, tables. */
 final class Page {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.measure.quantity.Length;
-import org.neckgeom.channel.Caution;
 import org.neckgeom.channel.SecondPass;
 import org.neckgeom.channel.SlotOffset;
 import org.neckgeom.channel.SlotPlace;
@@ -18,6 +17,7 @@ import org.neckgeom.measure.Verdict;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.shop.Caution;
 import org.neckgeom.units.LengthStyle;
 
 /** The parts of a plan that belong to a channel that is cut: where it came to lie, and whether its rod goes in. */

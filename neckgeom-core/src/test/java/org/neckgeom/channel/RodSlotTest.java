@@ -15,6 +15,7 @@ import org.neckgeom.neck.Bar;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.End;
 import org.neckgeom.neck.TrussRod;
+import org.neckgeom.shop.Caution;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.stock.Blank;

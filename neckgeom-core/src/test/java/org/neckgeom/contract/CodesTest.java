@@ -15,7 +15,6 @@ import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.channel.Caution;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Statement;
@@ -27,6 +26,7 @@ import org.neckgeom.plan.Job;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.PlanSection;
 import org.neckgeom.plan.SectionCode;
+import org.neckgeom.shop.Caution;
 
 /**
  * Every stable code is in {@code src/test/resources/api/codes.txt}: programs read them. A new one is approved by

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.channel.Caution;
+import org.neckgeom.shop.Caution;
 
 /**
  * Cautions of the order of work: the lines of the guidance gathered in the project's practice document, section 4. General

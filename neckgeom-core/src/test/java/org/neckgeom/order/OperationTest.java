@@ -7,10 +7,10 @@ import static org.neckgeom.units.ShopUnits.mm;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.neckgeom.channel.Caution;
 import org.neckgeom.form.Json;
 import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.order.AddedError.Way;
+import org.neckgeom.shop.Caution;
 
 /** Operations, their conditions and remedies as values. */
 class OperationTest {

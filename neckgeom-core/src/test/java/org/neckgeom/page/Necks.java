@@ -6,7 +6,6 @@ import static org.neckgeom.units.ShopUnits.mm;
 
 import java.util.List;
 import java.util.Optional;
-import org.neckgeom.channel.Caution;
 import org.neckgeom.channel.Passes;
 import org.neckgeom.channel.RodSlot;
 import org.neckgeom.drawing.Settled;
@@ -36,6 +35,7 @@ import org.neckgeom.plan.Outcome;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.PlanSection;
 import org.neckgeom.plan.PlanSection.Row;
+import org.neckgeom.shop.Caution;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.shop.TrialCut;
