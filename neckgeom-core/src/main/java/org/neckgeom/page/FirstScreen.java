@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.neckgeom.order.Operation;
 import org.neckgeom.plan.BenchQuestion;
 import org.neckgeom.plan.BenchSession;
+import org.neckgeom.plan.CheckCode;
 import org.neckgeom.plan.Job;
 import org.neckgeom.plan.Outcome;
 import org.neckgeom.plan.Plan;
@@ -18,9 +19,10 @@ import org.neckgeom.shop.Caution;
 final class FirstScreen {
 
     /** So that a caller has room for its own lines on a screen of 24. */
-    static final int MOST_LINES = 21;
+    static final int MOST_LINES = 22;
 
     private static final int MOST_CAUTIONS = 5;
+    private static final String BEFORE = "before it";
     private static final String MACHINE_FIRST = "MACHINE_FIRST";
 
     private FirstScreen() {}
@@ -33,7 +35,7 @@ final class FirstScreen {
         List<PlanCheck> open = open(job.plan());
         int least = open.isEmpty() ? 0 : 2;
         mind(session, MOST_LINES - lines.size() - spare.size() - least).forEach(lines::add);
-        lines.addAll(open(open, job.plan(), MOST_LINES - lines.size() - spare.size()));
+        lines.addAll(open(open, session, MOST_LINES - lines.size() - spare.size()));
         lines.addAll(spare);
         return lines.stream().map(line -> line + "\n").collect(Collectors.joining());
     }
@@ -66,13 +68,13 @@ final class FirstScreen {
         PlanSection settings = session.settings();
         String read = session.questions().stream().map(BenchQuestion::words).collect(Collectors.joining(", "));
         String before = session.before().stream().map(Operation::name).collect(Collectors.joining(", "));
-        int width = Math.max(width(settings), "after".length());
+        int width = Math.max(width(settings), BEFORE.length());
         settings(text, settings, width);
         if (!read.isEmpty()) {
             text.wrapped(lead("read", width), read);
         }
         if (!before.isEmpty()) {
-            text.wrapped(lead("after", width), before);
+            text.wrapped(lead(BEFORE, width), before);
         }
     }
 
@@ -100,7 +102,7 @@ final class FirstScreen {
     }
 
     /** As many as there is room for, each with what to do where there is room for that. */
-    private static List<String> open(List<PlanCheck> open, Plan plan, int room) {
+    private static List<String> open(List<PlanCheck> open, BenchSession session, int room) {
         List<List<String>> shown = new ArrayList<>();
         int left = room;
         for (PlanCheck check : open) {
@@ -118,6 +120,9 @@ final class FirstScreen {
         boolean isMore = shown.size() < open.size();
         left -= isMore ? 1 : 0;
         for (int i = 0; i < shown.size(); i++) {
+            if (isAtHand(open.get(i), session)) {
+                continue;
+            }
             List<String> todo =
                     new TextLines().wrapped("      Do: ", open.get(i).todo()).list();
             if (todo.size() <= left) {
@@ -129,9 +134,17 @@ final class FirstScreen {
         shown.forEach(lines::addAll);
         if (isMore) {
             lines.add("      and " + (open.size() - shown.size()) + " more of "
-                    + plan.status().checks() + " checks");
+                    + session.job().plan().status().checks() + " checks");
         }
         return lines;
+    }
+
+    /** What the step at hand is for is stated above already. */
+    private static boolean isAtHand(PlanCheck check, BenchSession session) {
+        return check.code() == CheckCode.CHANNEL_CENTRED
+                && session.operation()
+                        .filter(operation -> operation.name().equals(Operation.CUT_ROD_CHANNEL))
+                        .isPresent();
     }
 
     private static List<String> spare(Plan plan) {

@@ -10,6 +10,7 @@ import org.neckgeom.drawing.NeckShape;
 import org.neckgeom.drawing.Settled;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.kernel.Once;
+import org.neckgeom.plan.BenchCard;
 import org.neckgeom.plan.Job;
 import org.neckgeom.plan.Plan;
 import org.neckgeom.shape.Spot;
@@ -58,7 +59,7 @@ public final class Sheet {
     }
 
     /**
-     * {@return the first screen: name, verdict, the step at hand with its settings, what is open and what is spare; at most 21
+     * {@return the first screen: name, verdict, the step at hand with its settings, what is open and what is spare; at most 22
      * lines of 80 characters, each ending in a line feed}
      */
     public String toFirstScreen() {
@@ -76,6 +77,17 @@ public final class Sheet {
     /** {@return what to set for the step at hand, as plain text; ending in a line feed} */
     public String toSettings() {
         return FirstScreen.settings(job);
+    }
+
+    /**
+     * {@return a card of one operation as plain text, 80 columns wide: settings to tick, boxes for the readings, cautions, the way
+     * back; ending in a line feed}
+     *
+     * @param operation its name or its code, such as {@code cut rod channel}
+     * @throws IllegalArgumentException if the neck has no such operation
+     */
+    public String toCard(String operation) {
+        return CardText.of(BenchCard.of(job, operation));
     }
 
     /**

@@ -38,9 +38,27 @@ final class BenchSettings {
         if (step.isEmpty()) {
             return new BenchSettings(plan, "all-done", "All operations are done").draft.done();
         }
-        String operation = step.get().operation().name();
-        BenchSettings settings = new BenchSettings(plan, step.get().operation().code(), title(plan, operation));
-        settings.rows(operation);
+        return of(plan, step.get().operation());
+    }
+
+    static PlanSection of(Stages plan, Operation operation) {
+        BenchSettings settings = new BenchSettings(plan, operation.code(), title(plan, operation.name()));
+        settings.rows(operation.name());
+        return settings.draft.done();
+    }
+
+    /** What is set for a trial cut, made already or not. */
+    static PlanSection trialCut(Stages plan) {
+        BenchSettings settings = new BenchSettings(plan, "trial-cut", "Trial cut");
+        settings.trialCut();
+        settings.limit();
+        return settings.draft.done();
+    }
+
+    /** What is set to cut the channel, may it be cut now or not. */
+    static PlanSection cut(Stages plan) {
+        BenchSettings settings = new BenchSettings(plan, "cut-rod-channel", "Cut the rod channel");
+        settings.cut(plan.slot().verdict());
         return settings.draft.done();
     }
 
@@ -106,6 +124,10 @@ final class BenchSettings {
             case MOVE -> move(verdict);
             default -> draft.row("next", "next", verdict);
         }
+        limit();
+    }
+
+    private void limit() {
         draft.row(
                 "limit",
                 "limit",
@@ -122,7 +144,7 @@ final class BenchSettings {
         row("depth", "depth", "FINE, one pass", first.step().libraryValue());
         if (plan.job().steps().isEmpty()) {
             double gap = (blank.widthMm() - shop.cutter().diameterMm()) / 2;
-            row("fence", "fence", "WOOD from the near edge of the cutter, by a rule", gap);
+            row("fence", "fence", "WOOD from the cutter's near edge, by a rule", gap);
         } else {
             row("fence", "fence", "as it is");
         }
@@ -217,8 +239,7 @@ final class BenchSettings {
         }
         double from = stop.fromCentre().libraryValue();
         boolean isBeyond = from > plan.shop().fence().lengthMm() / 2;
-        String clamp = isBeyond ? ", clamped to the table: it lies beyond the fence" : "";
-        row(key, label, "WOOD from the centre of the cutter" + clamp, from);
+        row(key, label, "WOOD from the cutter's centre" + (isBeyond ? ", beyond the fence" : ""), from);
     }
 
     private void scarf() {
@@ -333,7 +354,7 @@ final class BenchSettings {
         plan.neck().neckSet().ifPresent(set -> {
             row(
                     "atNut",
-                    "string over the first fret line at the nut",
+                    "strings over the fret tops at the nut",
                     "FINE",
                     set.heights().atNut().libraryValue());
             row(

@@ -99,7 +99,21 @@ record BenchStep(Operation operation, List<Operation> before, Optional<Operation
         return Optional.empty();
     }
 
+    /** What is unread of an operation: of a channel that may not be cut yet what its setting needs. */
     private static List<BenchAsk> asks(Stages plan, String operation) {
+        boolean isToBeSet = operation.equals(Operation.CUT_ROD_CHANNEL)
+                && !plan.isDone(Operation.CUT_ROD_CHANNEL)
+                && !plan.slot().verdict().mayCut();
+        return isToBeSet ? setting(plan, plan.slot().verdict().step()) : readings(plan, operation);
+    }
+
+    /** What is read of a trial cut. */
+    static List<BenchAsk> trial(Stages plan) {
+        return setting(plan, SlotStep.TRIAL_CUT);
+    }
+
+    /** What is unread of an operation that is done. */
+    static List<BenchAsk> readings(Stages plan, String operation) {
         List<BenchAsk> asks = new ArrayList<>();
         switch (operation) {
             case Operation.CUT_ROD_CHANNEL -> channel(plan, asks);
@@ -128,10 +142,6 @@ record BenchStep(Operation operation, List<Operation> before, Optional<Operation
     }
 
     private static void channel(Stages plan, List<BenchAsk> asks) {
-        if (!plan.isDone(Operation.CUT_ROD_CHANNEL) && !plan.slot().verdict().mayCut()) {
-            setting(plan, plan.slot().verdict().step(), asks);
-            return;
-        }
         Channel cut = plan.job().channel();
         add(plan, asks, NeckFeature.CHANNEL_DEPTH, "", cut.depthMm(), SIZES_MM);
         add(plan, asks, NeckFeature.CHANNEL_WIDTH, "", cut.widthMm(), SIZES_MM);
@@ -156,7 +166,8 @@ record BenchStep(Operation operation, List<Operation> before, Optional<Operation
         return BenchAsk.length(code, words, group, plan.style(), half, BY_RULE_MM, LEAST_MM, 2 * most);
     }
 
-    private static void setting(Stages plan, SlotStep step, List<BenchAsk> asks) {
+    private static List<BenchAsk> setting(Stages plan, SlotStep step) {
+        List<BenchAsk> asks = new ArrayList<>();
         LengthStyle style = plan.style();
         double width = plan.blank().widthMm();
         BenchAsk piece = BenchAsk.length(
@@ -180,6 +191,7 @@ record BenchStep(Operation operation, List<Operation> before, Optional<Operation
                 // No reading helps: the verdict states what does.
             }
         }
+        return List.copyOf(asks);
     }
 
     private static void scarfAngle(Stages plan, List<BenchAsk> asks) {

@@ -89,6 +89,7 @@ import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.order.Remedy;
 import org.neckgeom.page.Document;
 import org.neckgeom.page.Sheet;
+import org.neckgeom.plan.BenchCard;
 import org.neckgeom.plan.BenchSession;
 import org.neckgeom.plan.Finding;
 import org.neckgeom.plan.Job;
@@ -349,6 +350,7 @@ final class CoreSamples {
         return List.of(
                 this::plan,
                 () -> BenchSession.of(plan()),
+                () -> BenchCard.of(plan(), "cut rod channel"),
                 () -> BenchSession.of(plan()).enter(BenchSession.DONE),
                 () -> BenchSession.of(Job.of(neck(), blank(), Shop.with(cutter())))
                         .enter(mm(27.4))

@@ -27,7 +27,7 @@ import org.neckgeom.units.LengthStyle;
  * @param style how lengths are printed; none to print them in the neck file's units
  * @param log the shop's log to plan with
  * @param addTo the shop's log that gets the readings of this neck
- * @param section the part of the plan to print
+ * @param section the part of the plan or the operation to print
  */
 record Orders(
         Task task,
@@ -50,6 +50,8 @@ record Orders(
         SECTION,
         /** Print the step at hand. */
         NEXT,
+        /** Print the card of one operation. */
+        CARD,
         /** Work at the bench: ask for readings and keep them in the file. */
         BENCH,
         /** Read the file and say whether it can be used. */
@@ -65,7 +67,7 @@ record Orders(
 
         /** True where a plan is worked out and printed. */
         boolean isPlanning() {
-            return this == PLAN || this == FULL || this == SECTION || this == NEXT;
+            return this == PLAN || this == FULL || this == SECTION || this == NEXT || this == CARD;
         }
     }
 
@@ -98,7 +100,11 @@ record Orders(
                 case "--bench" -> task = once(task, Task.BENCH, argument);
                 case "--section" -> {
                     task = once(task, Task.SECTION, argument);
-                    section = Optional.of(section(rest));
+                    section = Optional.of(named(argument, "a part of the plan", rest));
+                }
+                case "--card" -> {
+                    task = once(task, Task.CARD, argument);
+                    section = Optional.of(named(argument, "an operation", rest));
                 }
                 case "--check" -> task = once(task, Task.CHECK, argument);
                 case "--keys" -> task = once(task, Task.KEYS, argument);
@@ -167,10 +173,10 @@ record Orders(
                 section);
     }
 
-    private static String section(Iterator<String> rest) {
+    private static String named(String option, String what, Iterator<String> rest) {
         if (!rest.hasNext()) {
             throw new IllegalArgumentException(
-                    "--section must be followed by the name of a part of the plan, but nothing follows");
+                    option + " must be followed by the name of " + what + ", but nothing follows");
         }
         return rest.next();
     }

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.neckgeom.examples.file.FileRefused;
 import org.neckgeom.examples.neck.NeckFile;
 import org.neckgeom.fault.Refusal;
@@ -39,7 +40,7 @@ public final class PlanANeck {
 
               plan-a-neck                        the octave mandolin of the examples: verdict, and what to do now
               plan-a-neck my-neck.yaml           your neck; --full the whole plan, --section NAME one part of it,
-                                                 --next the step at hand with its cautions
+                                                 --next the step at hand, --card OPERATION a card to hang up
               plan-a-neck --bench my-neck.yaml   asks for the readings at the bench and keeps them in the file
               plan-a-neck --check my-neck.yaml   lists every error in the file
               plan-a-neck --all sheets           writes all that follows into a folder, made if it is not there
@@ -65,7 +66,7 @@ public final class PlanANeck {
     /** The last lines of the first screen: which files can be written, and where the rest is. */
     private static final String MORE = """
             WRITE  --all FOLDER: plan.html, templates (svg, dxf, pdf), meshes, tables, data
-            MORE   --full  --next  --section NAME  --bench FILE (keeps your readings)  --help
+            MORE   --full  --next  --section NAME  --bench FILE (keeps readings)  --help
             """;
 
     private PlanANeck() {}
@@ -142,7 +143,7 @@ public final class PlanANeck {
                         + NeckFile.read(orders.file()).neck().name() + "\n";
             case CHECK_SET -> checked(orders.set().orElseThrow());
             case BENCH -> throw new AssertionError("a session prints while it works");
-            case PLAN, FULL, SECTION, NEXT -> {
+            case PLAN, FULL, SECTION, NEXT, CARD -> {
                 OutputFiles.check(orders.outputs().values());
                 String text = NeckFile.text(orders.file());
                 Job plan = NeckFile.parse(orders.file(), text);
@@ -163,14 +164,15 @@ public final class PlanANeck {
         return switch (orders.task()) {
             case FULL -> sheet.toText();
             case NEXT -> sheet.toStep();
-            case SECTION -> section(sheet, orders.section().orElseThrow());
+            case SECTION -> named(sheet::toSection, orders.section().orElseThrow());
+            case CARD -> named(sheet::toCard, orders.section().orElseThrow());
             default -> sheet.toFirstScreen() + MORE;
         };
     }
 
-    private static String section(Sheet sheet, String name) throws InWords {
+    private static String named(UnaryOperator<String> part, String name) throws InWords {
         try {
-            return sheet.toSection(name);
+            return part.apply(name);
         } catch (Refusal unknown) {
             throw new InWords(unknown.getMessage());
         }
