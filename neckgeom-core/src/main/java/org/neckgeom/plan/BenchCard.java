@@ -16,7 +16,7 @@ import org.neckgeom.units.LengthStyle;
 
 /**
  * A card of one operation, to hang at the bench: what to set, what to tick, what to read with its range, what to mind, and the
- * way back where a reading is out of it. Immutable.
+ * way back where a reading is not as it should be. Immutable.
  */
 @SuppressWarnings("exports") // JSpecify is for compilers only
 public final class BenchCard {

@@ -21,6 +21,7 @@ import org.neckgeom.form.Statement;
 import org.neckgeom.order.Condition;
 import org.neckgeom.order.Operation;
 import org.neckgeom.order.OrderOfWork;
+import org.neckgeom.plan.BenchCard;
 import org.neckgeom.plan.CheckCode;
 import org.neckgeom.plan.Job;
 import org.neckgeom.plan.PlanCheck;
@@ -112,11 +113,19 @@ class CodesTest {
                     plan.plan().checks().forEach(this::addCheck);
                     plan.plan().sections().forEach(this::addSection);
                     plan.plan().cautions().forEach(caution -> add("caution", caution.code()));
+                    BenchCard.operations(plan).forEach(operation -> addCard(BenchCard.of(plan, operation.name())));
                 } else if (answer instanceof Answer other) {
                     addForm(other.form());
                 }
             }
         }
+    }
+
+    private void addCard(BenchCard card) {
+        card.settings().forEach(this::addSection);
+        card.limits().forEach(this::addStatement);
+        Stream.concat(card.trial().stream(), card.readings().stream())
+                .forEach(question -> add("question", question.code()));
     }
 
     private void addCheck(PlanCheck check) {
@@ -162,6 +171,7 @@ class CodesTest {
         Stream.of(CheckCode.values()).forEach(check -> add("check", check.code()));
         Stream.of(SectionCode.values()).forEach(section -> add("section", section.code()));
         add("caution", sources.given("new Caution", 0));
+        add("question", sources.given("BenchAsk\\.(?:length|choice|angle)", 0));
         add("statement", sources.given("(?:Statement\\.of|plan\\.words|draft\\.words|draft\\.note)", 0));
         add("statement", sources.given("Clearance\\.of", 2));
         add("statement", sources.given("Clearance\\.of", 4));

@@ -230,7 +230,11 @@ class BenchTest {
         String text = ShippedNecks.text(name);
         BenchSession session = BenchSession.of(NeckFile.parse(name, text));
         for (int i = 0; i < 60 && session.operation().isPresent(); i++) {
-            String entry = i % 3 == 0 && session.question().isPresent() ? middle(session) : "done";
+            int turn = i;
+            boolean isRead = session.question()
+                    .filter(question -> question.isNeeded() || turn % 3 == 0)
+                    .isPresent();
+            String entry = isRead ? middle(session) : "done";
             BenchSession.Reply reply = session.enter(entry);
             String fresh = NeckText.with(text, session.job(), reply.session().job());
             assertThat(NeckFile.parse(name, fresh))
