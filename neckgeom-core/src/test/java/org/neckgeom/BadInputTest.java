@@ -140,7 +140,9 @@ class BadInputTest {
                         .session()
                         .enter(mm(27.6))
                         .session()
-                        .enter(BenchSession.DONE)
+                        .enter(mm(6))
+                        .session()
+                        .enter(mm(61))
                         .changes()
                         .get(0),
                 ScarfJoint.inTheShaft(Scarf.of(deg(13), mm(20), mm(15))).board(mm(560), mm(185)),

@@ -135,14 +135,22 @@ public final class OrderChanges extends Noun<OrderChanges> {
         for (String name : without) {
             work = work.without(name);
         }
-        if (!values().has(OPERATIONS)) {
-            for (String name : done) {
-                work = work.done(name);
-            }
-        }
         for (String condition : values().find(START).orElse(List.of())) {
             work = work.startingWith(Condition.named(condition));
         }
+        if (values().has(OPERATIONS)) {
+            return keeping(work);
+        }
+        // First what is kept: an operation that is done is none that an order could name.
+        work = keeping(work);
+        for (String name : done) {
+            work = work.done(name);
+        }
+        return work;
+    }
+
+    private OrderOfWork keeping(OrderOfWork some) {
+        OrderOfWork work = some;
         for (KeptOrder kept : values().find(KEEP).orElse(List.of())) {
             work = work.keep(kept.first()).before(kept.then());
         }

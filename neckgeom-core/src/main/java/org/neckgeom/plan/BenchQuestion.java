@@ -7,7 +7,7 @@ import org.neckgeom.measure.Limits;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * What a bench session asks to be read, such as {@code near wall, in mm, usually 22.5 to 32.5 mm}: with its code, its unit and
+ * What a bench session asks to be read, such as {@code near wall, usually 22.5 to 32.5 mm}: with its code, its unit and
  * the range that it usually lies in. Immutable.
  */
 @SuppressWarnings("exports") // JSpecify is for compilers only
@@ -95,11 +95,10 @@ public final class BenchQuestion {
         return code.hashCode();
     }
 
-    /** Returns such as {@code near wall, in mm, usually 22.5 to 32.5 mm}. */
+    /** Returns such as {@code near wall, usually 22.5 to 32.5 mm}. */
     @Override
     public String toString() {
         return words
-                + unit().map(its -> ", in " + its.symbol()).orElse("")
                 + usual().map(range -> ", usually " + range).orElse("")
                 + (choices.isEmpty() ? "" : ": " + String.join(" or ", choices))
                 + (needed ? "" : " (may be left out)");

@@ -286,7 +286,13 @@ public final class BenchSession {
                 .map(Operation::name)
                 .toList();
         String words = "done: " + Names.phrase(names);
-        return changed(new BenchSession(job.done(names), Map.of(), Set.of(), "", start(), words), words);
+        return changed(new BenchSession(done(job, names), Map.of(), Set.of(), "", start(), words), words);
+    }
+
+    /** With operations done after all that is done or taken as done, so that orders to keep are kept. */
+    private static Job done(Job job, List<String> names) {
+        return job.done(Stream.concat(job.plan().work().finished().stream().map(Operation::name), names.stream())
+                .toList());
     }
 
     /** This session before the answers that are not kept yet. */
@@ -408,7 +414,10 @@ public final class BenchSession {
         BenchSession before = new BenchSession(job, Map.of(), rest, "", previous, entry);
         BenchSession next = new BenchSession(after, Map.of(), rest, "", before, words);
         return changed(
-                next.isReadOut(at) ? next.with(after.done(List.of(at.operation().name()))) : next, words);
+                next.isReadOut(at)
+                        ? next.with(done(after, List.of(at.operation().name())))
+                        : next,
+                words);
     }
 
     /** True where the operation is still at hand although all of it is read or left out. */

@@ -25,6 +25,8 @@ final class BenchSettings {
     /** What a test of the angle is run on. */
     private static final double TESTED_MM = 150;
 
+    private static final double TESTED_IN_MM = 6 * 25.4;
+
     private final Stages plan;
     private final PlanSection.Draft draft;
 
@@ -115,7 +117,11 @@ final class BenchSettings {
 
     private void channel() {
         SlotVerdict verdict = plan.slot().verdict();
-        if (verdict.mayCut() || plan.isDone(Operation.CUT_ROD_CHANNEL)) {
+        if (plan.isDone(Operation.CUT_ROD_CHANNEL)) {
+            drawn();
+            return;
+        }
+        if (verdict.mayCut()) {
             cut(verdict);
             return;
         }
@@ -188,6 +194,24 @@ final class BenchSettings {
     }
 
     private void cut(SlotVerdict verdict) {
+        drawn();
+        cutter();
+        OptionalDouble chance = verdict.chance();
+        if (chance.isPresent()) {
+            draft.row(
+                    "fence",
+                    "fence",
+                    draft.words("fence", "as it is: {chance} sure to keep {limit}")
+                            .with("chance", Kind.PROBABILITY, chance.getAsDouble())
+                            .with("limit", Kind.LIMITS, Limits.within(plan.job().slotLimit())));
+        }
+        draft.row("depths", "depth after each pass", depths());
+        stop("rearStop", "rear stop", plan.slot().stops().rear());
+        stop("frontStop", "front stop", plan.slot().stops().front());
+    }
+
+    /** The channel as it is drawn. */
+    private void drawn() {
         Channel channel = plan.job().channel();
         LengthStyle style = plan.style();
         draft.row(
@@ -202,19 +226,6 @@ final class BenchSettings {
                         .with("end", Kind.MM, channel.endMm())
                         .with("width", Kind.MM, channel.widthMm())
                         .with("depth", Kind.MM, channel.depthMm()));
-        cutter();
-        OptionalDouble chance = verdict.chance();
-        if (chance.isPresent()) {
-            draft.row(
-                    "fence",
-                    "fence",
-                    draft.words("fence", "as it is: {chance} sure to keep {limit}")
-                            .with("chance", Kind.PROBABILITY, chance.getAsDouble())
-                            .with("limit", Kind.LIMITS, Limits.within(plan.job().slotLimit())));
-        }
-        draft.row("depths", "depth after each pass", depths());
-        stop("rearStop", "rear stop", plan.slot().stops().rear());
-        stop("frontStop", "front stop", plan.slot().stops().front());
     }
 
     private Statement depths() {
@@ -252,11 +263,12 @@ final class BenchSettings {
                     "WOOD from the break line toward the " + (back < 0 ? "head" : "body"),
                     Math.abs(back));
             row("slope", "slope", "WOOD long", joint.glueFaceMm());
+            double along = plan.style() == LengthStyle.MILLIMETRES ? TESTED_MM : TESTED_IN_MM;
             row(
                     "test",
                     "test on scrap",
-                    "drops FINE in " + plan.style().brief(TESTED_MM),
-                    TESTED_MM * StrictMath.tan(joint.scarf().angle().libraryValue()));
+                    "drops FINE, " + plan.style().brief(along) + " along",
+                    along * StrictMath.tan(joint.scarf().angle().libraryValue()));
         });
     }
 

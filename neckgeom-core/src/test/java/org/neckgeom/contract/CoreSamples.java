@@ -357,7 +357,9 @@ final class CoreSamples {
                         .session()
                         .enter(mm(27.6))
                         .session()
-                        .enter(BenchSession.DONE),
+                        .enter(mm(6))
+                        .session()
+                        .enter(mm(61)),
                 () -> Job.of(neck(), blank(), Shop.with(cutter()))
                         .trialCut(trial().slot(mm(6.02)).piece(mm(68.1))),
                 () -> new Finding.Decided(

@@ -64,7 +64,7 @@ class BenchSessionTest {
                 .extracting(Operation::name)
                 .containsExactly("rest the stock", "flatten the face", "square the edges", "mark the lines");
         // (61 - 6)/2 = 27.5, 5 mm either way by a rule (common practice)
-        assertThat(session.question().orElseThrow()).hasToString("near wall, in mm, usually 22.5 to 32.5 mm");
+        assertThat(session.question().orElseThrow()).hasToString("near wall, usually 22.5 to 32.5 mm");
         assertThat(session.cautions()).isNotEmpty();
         assertThat(session.canUndo()).isFalse();
     }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.neckgeom.plan.Job;
 import org.neckgeom.table.Spelling;
@@ -107,12 +108,22 @@ final class NeckText {
         List<String> lines = new ArrayList<>();
         for (String line : fresh) {
             String same = comments.remove(line);
-            lines.add(same == null ? line : same);
+            lines.add(same == null ? line + comment(line, old, fresh) : same);
             if (lines.size() == 1) {
                 lines.addAll(own);
             }
         }
         return fresh.isEmpty() ? own : lines;
+    }
+
+    /** The comment of the one line that had the same key, where only one has it now. */
+    private static String comment(String line, List<String> old, List<String> fresh) {
+        String key = line.substring(0, line.indexOf(':') + 1);
+        List<String> before = old.stream().filter(one -> one.startsWith(key)).toList();
+        boolean isOne = before.size() == 1
+                && fresh.stream().filter(one -> one.startsWith(key)).count() == 1;
+        Matcher comment = COMMENT.matcher(isOne ? before.get(0) : "");
+        return comment.find() ? comment.group() : "";
     }
 
     private static List<String> rendered(String key, Object value) {

@@ -170,10 +170,10 @@ class PlanANeckTest {
                         .endsWith(", order-of-work, but was \"nothing\"\n"));
         assertThat(run("--next").out())
                 .startsWith("Make a trial cut in a test piece\n=====")
-                .contains("near wall, in mm, usually 22.5 to 32.5 mm", "[HSE WIS18 for the stops; common practice]");
+                .contains("near wall, usually 22.5 to 32.5 mm", "[HSE WIS18 for the stops; common practice]");
         assertThat(run("--card", "cut scarf").out())
                 .startsWith("CARD 6  CUT SCARF\n")
-                .contains("drops 34.63 mm in 150 mm", "[ ]", "head angle as sawn ______");
+                .contains("drops 34.63 mm, 150 mm along", "[ ]", "head angle as sawn ______");
         assertThat(run("--card", "bake").status()).isEqualTo(1);
         assertThat(run("--section").status()).isEqualTo(2);
         assertThat(run("--next", "--full").status()).isEqualTo(2);
