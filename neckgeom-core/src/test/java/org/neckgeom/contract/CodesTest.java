@@ -15,6 +15,7 @@ import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.channel.SlotStep;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Statement;
@@ -169,6 +170,8 @@ class CodesTest {
     private void addOfSources(SourceCodes sources) {
         add("fault", sources.given("(?:Refusal\\.of|Refusal\\.because|NoAnswer\\.because|refused|new Fault)", 1));
         Stream.of(CheckCode.values()).forEach(check -> add("check", check.code()));
+        // What a check of the slot has as its action.
+        Stream.of(SlotStep.values()).forEach(step -> add("statement", step.code()));
         Stream.of(SectionCode.values()).forEach(section -> add("section", section.code()));
         add("caution", sources.given("new Caution", 0));
         add("question", sources.given("BenchAsk\\.(?:length|choice|angle)", 0));
