@@ -28,6 +28,8 @@ import org.neckgeom.channel.FlippedPass;
 import org.neckgeom.fault.Fault;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.head.Scarf;
+import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
@@ -47,6 +49,7 @@ import org.neckgeom.neck.TrussRod;
 import org.neckgeom.neck.TunerPost;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.page.Document;
+import org.neckgeom.plan.BenchSession;
 import org.neckgeom.plan.Job;
 import org.neckgeom.plan.MeasuredNeck;
 import org.neckgeom.plan.NeckFeature;
@@ -131,6 +134,21 @@ class BadInputTest {
                         .plan()
                         .repairs()
                         .get(0),
+                BenchSession.of(Job.of(
+                                SampleNecks.octaveMandolin(), SampleBench.octaveBlank(), SampleBench.metricShop()))
+                        .enter(mm(27.4))
+                        .session()
+                        .enter(mm(27.6))
+                        .session()
+                        .enter(mm(6))
+                        .session()
+                        .enter(mm(61))
+                        .changes()
+                        .get(0),
+                ScarfJoint.inTheShaft(Scarf.of(deg(13), mm(20), mm(15))).board(mm(560), mm(185)),
+                ScarfJoint.inTheShaft(Scarf.of(deg(13), mm(20), mm(15)))
+                        .board(mm(560), mm(185))
+                        .shaftCut(),
                 NeckSolid.of(neck.fingerboard(neck.fingerboard().fretHeight(mm(1)))
                         .strings(StringSet.of(pitch("G2"), pitch("E4"))
                                 .diameters(mm(1), mm(0.4))

@@ -63,6 +63,7 @@ import org.neckgeom.neck.TrussRod;
 import org.neckgeom.neck.TunerPost;
 import org.neckgeom.neck.Volute;
 import org.neckgeom.shop.BenchUncertainty;
+import org.neckgeom.shop.Caution;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.DecisionRule;
 import org.neckgeom.shop.FeelerSet;
@@ -227,6 +228,10 @@ public final class Samples {
                 group(FeelerSet::inch26),
                 group(() -> FeelerSet.of(List.of(mm(0.2), mm(0.1))), () -> FeelerSet.of(List.of(mm(0.1), mm(0.2)))),
                 group(() -> FeelerSet.metric20().halfWidth(mm(0.005))));
+        groups(
+                Caution.class,
+                group(() -> Caution.known("DUST"), () -> Caution.given("DUST")),
+                group(() -> Caution.given("mind the collet")));
         groups(
                 TestPiece.class,
                 group(() -> TestPiece.measured(Estimate.of(mm(61), mm(0.03)))),

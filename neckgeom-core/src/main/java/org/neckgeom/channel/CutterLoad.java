@@ -13,6 +13,7 @@ import javax.measure.quantity.Speed;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.shop.Caution;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.text.Numbers;
@@ -67,7 +68,11 @@ public final class CutterLoad extends ValueAnswer {
                     Kind.MM,
                     "at the tip; estimate, half to twice",
                     x -> x.bend().libraryValue())
-            .fact("cautions", Kind.table(Caution.FORM), "values outside the usual range", CutterLoad::unusual)
+            .fact(
+                    "cautions",
+                    Kind.table(Caution.known("MACHINE_FIRST").form()),
+                    "values outside the usual range",
+                    CutterLoad::unusual)
             .finds("cutter-load", "Cutter load, {cutterDiameter:brief} cutter, pass {passDepth:table brief}")
             .line("rimSpeed", "rim speed", "{rimSpeed:1}")
             .line("chipLoad", "chip load", "{chipLoad:small} an edge")
@@ -216,10 +221,11 @@ public final class CutterLoad extends ValueAnswer {
     /** {@return what to beware of at this load; the machine's own instructions first} */
     public Cautions cautions() {
         List<Caution> all = new ArrayList<>();
-        all.add(Cautions.INSTRUCTIONS);
+        all.add(Caution.known("MACHINE_FIRST"));
         all.addAll(unusual(style()));
-        all.add(Cautions.CLIMB_FEED);
-        all.add(Cautions.DUST);
+        all.add(Caution.known("CUTTER_SPEED"));
+        all.add(Caution.known("CLIMB_FEED"));
+        all.add(Caution.known("DUST"));
         return Cautions.of(all);
     }
 
@@ -232,24 +238,28 @@ public final class CutterLoad extends ValueAnswer {
                     "TOO_FAST",
                     "Slower than " + Numbers.fixed(fastest, 0) + " rpm with a cutter of "
                             + cutter.diameter().in(shown),
-                    "its edges fly off, or it burns; the figure on the cutter comes first"));
+                    "its edges fly off, or it burns; the figure on the cutter comes first",
+                    Caution.known("CUTTER_SPEED").source()));
         }
         if (depthMm > cutter.diameterMm() / 2 * (1 + 1e-9)) {
             all.add(new Caution(
                     "PASS_TOO_DEEP",
                     "This pass is deeper than half the cutter's diameter: take more passes",
-                    Cautions.DEPTH_PER_PASS.why()));
+                    Caution.known("DEPTH_PER_PASS").why(),
+                    Caution.known("DEPTH_PER_PASS").source()));
         }
         if (chip < LEAST_CHIP_MM) {
             all.add(new Caution(
                     "RUBS",
                     "Feed faster or turn slower: each edge takes " + shown.small(chip),
-                    "an edge that takes under 0.05 mm (2 thou) rubs and burns"));
+                    "an edge that takes under 0.05 mm (2 thou) rubs and burns",
+                    Caution.known("DEPTH_PER_PASS").source()));
         } else if (chip > GREATEST_CHIP_MM) {
             all.add(new Caution(
                     "BITES",
                     "Feed slower: each edge takes " + shown.small(chip),
-                    "more than about 0.25 mm (10 thou) an edge snatches and tears with a small cutter"));
+                    "more than about 0.25 mm (10 thou) an edge snatches and tears with a small cutter",
+                    Caution.known("DEPTH_PER_PASS").source()));
         }
         return all;
     }

@@ -7,6 +7,7 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.shop.BenchUncertainty;
+import org.neckgeom.shop.Caution;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LibraryUnits;
 
@@ -28,7 +29,7 @@ public final class FlippedPass extends ValueAnswer {
             .line("tooFar", "slot too far from the fence", SecondPass.TURNED_TOO_FAR.toString())
             .line("tooNear", "slot too near it", SecondPass.TURNED_TOO_NEAR.toString())
             .note("scrap-only", "so on scrap only, light, in a carrier; the slot in a neck is not turned as a test")
-            .note("feed", Cautions.FEED);
+            .note("feed", Caution.known("CLIMB_FEED").text());
 
     /** A reading that narrows the slot by more than this many standard uncertainties is refused. */
     private static final double K = 3;

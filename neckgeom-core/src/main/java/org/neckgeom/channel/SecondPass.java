@@ -5,8 +5,8 @@ import java.util.Objects;
 /**
  * A second pass in a slot that is begun: which one of its walls it cuts, and whether the cut climbs.
  *
- * <p>It holds for a fence on the side that {@link Cautions#FEED} asks for; common practice, to be confirmed by the machine's
- * instructions. The cut at the wall away from the fence goes against the cutter's turn; the one at the wall by the fence goes
+ * <p>It holds for a fence toward which the cut pulls the work, as the caution {@code CLIMB_FEED} has it; to be confirmed by the
+ * machine's instructions. The cut at the wall away from the fence goes against the cutter's turn; the one at the wall by the fence goes
  * with it, throws the work and is never made by hand.
  */
 public enum SecondPass {

@@ -11,6 +11,7 @@ import static org.neckgeom.order.Condition.SQUARE_EDGES;
 import static org.neckgeom.order.Condition.WINGS;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -18,13 +19,12 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.Consumer;
-import org.neckgeom.channel.Cautions;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.shop.Caution;
 import org.neckgeom.text.Names;
-import org.neckgeom.text.Words;
 import org.neckgeom.units.LengthStyle;
 
 /**
@@ -159,6 +159,10 @@ public final class Operation extends ValueAnswer {
 
     private static final Kind<List<Condition>> CONDITIONS = Kind.shortList(Kind.answer(Condition.FORM));
 
+    private static final Kind<List<Caution>> CAUTIONS =
+            Kind.table(Caution.known("MACHINE_FIRST").form());
+    private static final int MOST_CAUTIONS = 5;
+
     private static final Form<Operation> FORM = Form.<Operation>of("operation")
             .fact("name", Kind.NAME, "of the operation", Operation::name)
             .fact("code", Kind.NAME, "of the operation", Operation::code)
@@ -166,9 +170,9 @@ public final class Operation extends ValueAnswer {
             .row("needs", "needs", CONDITIONS, "when it begins", Operation::needs)
             .row("blockedBy", "blocked by", CONDITIONS, "when it begins", Operation::blockers)
             .row("takesAway", "takes away", CONDITIONS, "conditions that end with it", Operation::takesAway)
-            .row("puts", "leaves", CONDITIONS, "conditions that hold after it", Operation::puts);
-
-    private static final int LONGEST_CAUTION = 300;
+            .row("puts", "leaves", CONDITIONS, "conditions that hold after it", Operation::puts)
+            .fact("cautions", CAUTIONS, "what can hurt the maker or spoil the neck", Operation::cautions)
+            .noteEach("cautions", "{sentence}", MOST_CAUTIONS, "and {more} more in cautions()");
 
     private final String name;
     private final Set<Condition> needs = new LinkedHashSet<>();
@@ -177,7 +181,7 @@ public final class Operation extends ValueAnswer {
     private final Set<Condition> puts = new LinkedHashSet<>();
     private final Map<Condition, String> reasons = new LinkedHashMap<>();
     private final Map<Condition, List<Remedy>> remedies = new LinkedHashMap<>();
-    private final List<String> cautions = new ArrayList<>();
+    private final List<Caution> cautions = new ArrayList<>();
 
     private Operation(String name) {
         super(FORM, LengthStyle.MILLIMETRES);
@@ -249,8 +253,7 @@ public final class Operation extends ValueAnswer {
                 .despite(HEAD_VENEER, Remedy.raisedTable(), Remedy.shim())
                 .despite(HEEL_BLOCK, rails)
                 .despite(ROUNDED_BACK, Remedy.cradle(), rails)
-                .caution(Cautions.FEED + ".")
-                .caution("The edge held to the fence, passes shallow, hands well away.");
+                .minding("CLIMB_FEED", "FULL_SLOT", "HANDS", "ISOLATE", "EYES_EARS");
     }
 
     /**
@@ -338,11 +341,27 @@ public final class Operation extends ValueAnswer {
     /**
      * {@return this operation with a caution}
      *
-     * @param words what to mind, 1 to 300 characters on one line
+     * @param words the code of a caution, such as {@code BAND_SAW}, or a rule of the maker's own, 1 to 300 characters on one
+     *     line
      */
     public Operation caution(String words) {
-        String line = Words.line(words, "a caution", LONGEST_CAUTION);
-        return changed(copy -> copy.cautions.add(line));
+        return caution(Caution.given(words));
+    }
+
+    /**
+     * {@return this operation with a caution}
+     *
+     * @param caution what to mind
+     */
+    public Operation caution(Caution caution) {
+        Objects.requireNonNull(caution, "caution");
+        return changed(copy -> copy.cautions.add(caution));
+    }
+
+    /** With the cautions of these codes. */
+    Operation minding(String... codes) {
+        List<Caution> all = Arrays.stream(codes).map(Caution::known).toList();
+        return changed(copy -> copy.cautions.addAll(all));
     }
 
     /** {@return the name; not blank} */
@@ -393,8 +412,8 @@ public final class Operation extends ValueAnswer {
         return remedies.getOrDefault(condition, List.of());
     }
 
-    /** {@return what to mind; the cautions in the order given} */
-    public List<String> cautions() {
+    /** {@return what to mind, each with its source; the cautions in the order given} */
+    public List<Caution> cautions() {
         return List.copyOf(cautions);
     }
 

@@ -10,6 +10,7 @@ import javax.measure.quantity.Length;
 import org.neckgeom.budget.Workmanship;
 import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.order.AddedError.Way;
+import org.neckgeom.shop.Caution;
 import org.neckgeom.table.Key;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Type;
@@ -28,6 +29,8 @@ final class OperationKeys {
 
     private static final Type<Condition> CONDITION = Types.named(Condition::named, Condition::name);
     private static final Type<List<Condition>> CONDITIONS = Types.list(CONDITION, 1, MOST);
+
+    private static final Type<Caution> CAUTION = Types.named(Caution::given, Caution::written);
 
     private static final Table<Remedy> REMEDY =
             Table.of("", "a way round a broken condition", OperationKeys::remedy, OperationKeys::values);
@@ -82,8 +85,8 @@ final class OperationKeys {
             OPERATION.optional("because", Types.list(Types.group(BECAUSE), 1, MOST), "reasons for its conditions");
     private static final Key<Operation, List<Despite>> DESPITES = OPERATION.optional(
             "despite", Types.list(Types.group(DESPITE), 1, MOST), "remedies where a condition is broken");
-    private static final Key<Operation, List<String>> CAUTIONS =
-            OPERATION.optional("cautions", Types.list(Types.line(300), 1, MOST), "before it is done");
+    private static final Key<Operation, List<Caution>> CAUTIONS = OPERATION.optional(
+            "cautions", Types.list(CAUTION, 1, MOST), "before it is done: codes such as BAND_SAW, or sentences");
 
     static {
         BECAUSE.moved(OrderNames.of("condition"));
@@ -125,7 +128,7 @@ final class OperationKeys {
         Operation reasoned =
                 each(leaving, given, REASONS, (operation, one) -> operation.because(one.condition, one.reason));
         Operation remedied = each(reasoned, given, DESPITES, OperationKeys::despite);
-        return each(remedied, given, CAUTIONS, Operation::caution);
+        return each(remedied, given, CAUTIONS, (operation, caution) -> operation.caution(caution));
     }
 
     private static <V> Operation each(

@@ -1,8 +1,10 @@
 package org.neckgeom.order;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import org.neckgeom.form.Form;
 import org.neckgeom.table.Key;
 import org.neckgeom.table.Moves;
@@ -11,6 +13,7 @@ import org.neckgeom.table.Table;
 import org.neckgeom.table.Type;
 import org.neckgeom.table.Types;
 import org.neckgeom.table.Values;
+import org.neckgeom.text.Names;
 import org.neckgeom.units.LengthStyle;
 
 /**
@@ -97,6 +100,22 @@ public final class OrderChanges extends Noun<OrderChanges> {
                 : values.with(key, operations.stream().map(Operation::name).toList());
     }
 
+    /** {@return the operations given as done, by their names; in the order given} */
+    public List<String> done() {
+        return values().find(DONE).orElse(List.of());
+    }
+
+    /**
+     * {@return these changes with operations done, after those done so far}
+     *
+     * @param names of the operations, in the order done; those done already are passed over
+     */
+    public OrderChanges done(List<String> names) {
+        Set<String> all = new LinkedHashSet<>(done());
+        all.addAll(Names.all(names, "operation"));
+        return all.isEmpty() ? this : new OrderChanges(values().with(DONE, List.copyOf(all)));
+    }
+
     /**
      * {@return an order of work with these changes}
      *
@@ -116,14 +135,22 @@ public final class OrderChanges extends Noun<OrderChanges> {
         for (String name : without) {
             work = work.without(name);
         }
-        if (!values().has(OPERATIONS)) {
-            for (String name : done) {
-                work = work.done(name);
-            }
-        }
         for (String condition : values().find(START).orElse(List.of())) {
             work = work.startingWith(Condition.named(condition));
         }
+        if (values().has(OPERATIONS)) {
+            return keeping(work);
+        }
+        // First what is kept: an operation that is done is none that an order could name.
+        work = keeping(work);
+        for (String name : done) {
+            work = work.done(name);
+        }
+        return work;
+    }
+
+    private OrderOfWork keeping(OrderOfWork some) {
+        OrderOfWork work = some;
         for (KeptOrder kept : values().find(KEEP).orElse(List.of())) {
             work = work.keep(kept.first()).before(kept.then());
         }

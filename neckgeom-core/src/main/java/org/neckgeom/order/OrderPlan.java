@@ -11,6 +11,7 @@ import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.shop.Caution;
 import org.neckgeom.text.Names;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.LengthStyle;
@@ -104,7 +105,7 @@ public final class OrderPlan extends ValueAnswer {
     private static final String MORE = "\n  and more: table()";
 
     private static final String MACHINE_FIRST =
-            "The machine's own instructions come first, then local rules; this order replaces neither.";
+            Caution.known("MACHINE_FIRST").text() + "; this order replaces neither.";
 
     private final WorkLeft work;
     private final List<Step> steps;
@@ -159,13 +160,13 @@ public final class OrderPlan extends ValueAnswer {
         return List.copyOf(errors);
     }
 
-    /** {@return what to mind: the machine's instructions first, then what the operations say, in order} */
+    /** {@return what to mind: the machine's instructions first, then the cautions of each operation, in order} */
     public List<String> cautions() {
         List<String> all = new ArrayList<>();
         all.add(MACHINE_FIRST);
         for (Step step : steps) {
             String name = step.operation().name();
-            step.operation().cautions().forEach(words -> all.add(name + ": " + words));
+            step.operation().cautions().forEach(caution -> all.add(name + ": " + caution));
             if (!step.remedies().isEmpty()) {
                 all.add(name + ": with "
                         + Names.phrase(step.remedyNames())

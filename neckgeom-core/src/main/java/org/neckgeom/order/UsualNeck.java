@@ -44,11 +44,6 @@ final class UsualNeck {
     private static final Condition STRING_ANCHOR = Condition.named("string anchor");
     private static final Condition STRUNG = Condition.named("strings on");
 
-    private static final String STOPPED_CUT =
-            "Stopped cut: clamp stop blocks; at the end switch off and let the cutter stop before lifting.";
-    private static final String GLUED_BAR =
-            "Roughen and clean the bar, glue it with epoxy along all three faces, its top flush with the face.";
-
     /** What never changes is made once: a plan asks for it many times over. */
     private static final List<Operation> OPERATIONS = inOrder();
 
@@ -60,89 +55,113 @@ final class UsualNeck {
 
     private static List<Operation> inOrder() {
         return List.of(
-                Operation.named(Operation.REST_THE_STOCK).puts(RESTED_STOCK),
+                Operation.named(Operation.REST_THE_STOCK).minding("STICKERS").puts(RESTED_STOCK),
                 Operation.named(Operation.FLATTEN_THE_FACE)
+                        .minding("PLANER", "DUST")
                         .needs(RESTED_STOCK)
                         .blockedBy(FINGERBOARD)
                         .puts(FLAT_FACE),
-                Operation.named(Operation.SQUARE_THE_EDGES).needs(FLAT_FACE).puts(PARALLEL_EDGES, SQUARE_EDGES),
+                Operation.named(Operation.SQUARE_THE_EDGES)
+                        .minding("PLANER", "TABLE_SAW", "DUST")
+                        .needs(FLAT_FACE)
+                        .puts(PARALLEL_EDGES, SQUARE_EDGES),
                 Operation.named(Operation.MARK_THE_LINES)
+                        .minding("EDGE_TOOLS")
                         .needs(FLAT_FACE, PARALLEL_EDGES)
                         .because(PARALLEL_EDGES, "the centreline is found from both edges")
                         .puts(MARKED_LINES),
                 rodChannel(),
                 scarf(),
                 Operation.named(Operation.GLUE_HEAD)
+                        .minding("SLIDING_JOINT", "EPOXY", "HOT_GLUE")
                         .needs(SCARF)
                         .blockedBy(FINGERBOARD)
                         .because(FINGERBOARD, "it lies over the joint")
-                        .caution("Glue lets a sloped joint slide under the clamp: stop both ends before clamping down.")
                         .puts(HEAD),
                 Operation.named(Operation.TRUE_THE_HEAD)
+                        .minding("PLANER", "SANDING", "DRILLING", "DUST")
                         .needs(HEAD)
                         .blockedBy(HEAD_VENEER)
                         .because(HEAD_VENEER, "it covers the face that is to be trued")
                         .puts(TRUE_HEAD),
                 Operation.named(Operation.GLUE_HEEL_BLOCK)
+                        .minding("EPOXY", "HOT_GLUE")
                         .needs(SQUARE_EDGES, MARKED_LINES)
                         .blockedBy(ROUNDED_BACK)
                         .because(ROUNDED_BACK, "the block needs a flat back to be glued to")
                         .puts(HEEL_BLOCK),
                 heelJoint(),
-                Operation.named(Operation.GLUE_WINGS).needs(TRUE_HEAD).puts(WINGS),
+                Operation.named(Operation.GLUE_WINGS)
+                        .minding("EPOXY", "HOT_GLUE")
+                        .needs(TRUE_HEAD)
+                        .puts(WINGS),
                 Operation.named(Operation.GLUE_HEAD_VENEER)
+                        .minding("EPOXY", "HOT_GLUE")
                         .needs(TRUE_HEAD, WINGS, MARKED_LINES)
                         .because(WINGS, "the veneer covers their joint")
                         .because(MARKED_LINES, "its end is laid against the nut line")
                         .puts(HEAD_VENEER),
                 Operation.named(Operation.GLUE_BACK_STRAP)
+                        .minding("EPOXY", "HOT_GLUE")
                         .needs(TRUE_HEAD, WINGS)
                         .puts(BACK_STRAP),
                 Operation.named(Operation.TAPER_THE_SIDES)
+                        .minding("BAND_SAW", "SANDING", "DUST")
                         .needs(MARKED_LINES)
                         .takesAway(PARALLEL_EDGES)
                         .puts(TAPERED_SIDES),
                 Operation.named(Operation.ROUGH_OUT_THE_BACK)
+                        .minding("BAND_SAW", "EDGE_TOOLS", "DUST")
                         .needs(MARKED_LINES)
                         .takesAway(FLAT_FACE, RESTED_STOCK)
                         .puts(ROUGH_BACK, ROUNDED_BACK),
                 Operation.named(Operation.REST_AND_FLATTEN_AGAIN)
+                        .minding("STICKERS", "PLANER", "DUST")
                         .needs(ROUGH_BACK)
                         .blockedBy(FINGERBOARD)
                         .because(ROUGH_BACK, "roughing out releases stress, and the face moves")
                         .because(FINGERBOARD, "it covers the face")
                         .puts(FLAT_FACE, RESTED_STOCK),
                 Operation.named(Operation.SQUARE_THE_FINGERBOARD)
+                        .minding("PLANER", "TABLE_SAW", "DUST")
                         .blockedBy(FINGERBOARD)
                         .puts(BOARD_EDGES),
                 Operation.named(Operation.SAW_FRET_SLOTS)
+                        .minding("TABLE_SAW", "EYES_EARS", "DUST")
                         .needs(BOARD_EDGES)
                         .because(BOARD_EDGES, "the saw is guided square to an edge")
                         .puts(FRET_SLOTS),
                 Operation.named(Operation.TAPER_THE_FINGERBOARD)
+                        .minding("BAND_SAW", "DUST")
                         .needs(FRET_SLOTS)
                         .takesAway(BOARD_EDGES),
                 layRod(),
                 fingerboard(true),
                 Operation.named(Operation.TRIM_TO_THE_FINGERBOARD)
+                        .minding("CLIMB_FEED", "HANDS", "ISOLATE", "EDGE_TOOLS", "DUST")
                         .needs(FINGERBOARD)
                         .takesAway(PARALLEL_EDGES)
                         .puts(TRIMMED_SIDES),
                 Operation.named(Operation.CARVE_THE_NECK)
+                        .minding("EDGE_TOOLS", "SANDING", "DUST", "FINISH")
                         .needs(TRIMMED_SIDES)
                         .takesAway(SQUARE_EDGES)
                         .puts(CARVED_NECK, ROUNDED_BACK),
                 Operation.named(Operation.FIT_HEEL_TO_BODY)
+                        .minding("EDGE_TOOLS", "EPOXY", "HOT_GLUE")
                         .needs(HEEL_JOINT, CARVED_NECK)
                         .puts(FITTED_HEEL),
                 Operation.named(Operation.FRET_THE_FINGERBOARD)
+                        .minding("FRETS", "CYANOACRYLATE")
                         .needs(FRET_SLOTS)
                         .puts(FRETS),
                 levelling(true),
                 Operation.named(Operation.FIT_THE_NUT)
+                        .minding("EDGE_TOOLS", "CYANOACRYLATE", "DUST")
                         .needs(LEVEL_FRETS, HEAD_VENEER)
                         .puts(NUT),
                 Operation.named(Operation.SET_UP)
+                        .minding("ROD_AT_PITCH", "ROD_TORQUE", "STRINGS")
                         .needs(NUT, LEVEL_FRETS, FITTED_HEEL)
                         .puts(STRUNG));
     }
@@ -153,14 +172,10 @@ final class UsualNeck {
      * @param rod whether there is a rod to keep the glue off
      */
     static Operation fingerboard(boolean rod) {
-        Operation glued =
-                Operation.named(Operation.GLUE_FINGERBOARD).needs(FLAT_FACE, MARKED_LINES, ROD_IN, FRET_SLOTS);
-        return (rod ? glued.because(ROD_IN, "the fingerboard closes the channel") : glued)
-                .caution(
-                        rod
-                                ? "Keep glue off the rod, and pin the fingerboard so that it cannot slide."
-                                : "Pin the fingerboard so that it cannot slide.")
-                .puts(FINGERBOARD);
+        Operation glued = Operation.named(Operation.GLUE_FINGERBOARD)
+                .minding(rod ? "GLUE_OFF_ROD" : "PIN_THE_BOARD", "EPOXY", "HOT_GLUE")
+                .needs(FLAT_FACE, MARKED_LINES, ROD_IN, FRET_SLOTS);
+        return (rod ? glued.because(ROD_IN, "the fingerboard closes the channel") : glued).puts(FINGERBOARD);
     }
 
     /**
@@ -169,20 +184,22 @@ final class UsualNeck {
      * @param rod whether there is a rod to be at neutral
      */
     static Operation levelling(boolean rod) {
-        Operation level = Operation.named(Operation.LEVEL_THE_FRETS).needs(FRETS, FINGERBOARD, ROD_IN);
+        Operation level = Operation.named(Operation.LEVEL_THE_FRETS)
+                .minding("EYES_EARS", "DUST")
+                .needs(FRETS, FINGERBOARD, ROD_IN);
         return (rod ? level.because(ROD_IN, "they are levelled with the rod at neutral") : level).puts(LEVEL_FRETS);
     }
 
     /** The locating groove of a neck without rod, cut as its channel would be. */
     static Operation locatingGroove() {
         return Operation.alongFence(Operation.CUT_LOCATING_GROOVE)
-                .caution(STOPPED_CUT)
+                .minding("STOPPED_CUT", "END_OF_CUT", "CUTTER_CREEP", "DUST")
                 .puts(Condition.named("locating groove"));
     }
 
     static Operation barChannel() {
         return Operation.alongFence(Operation.CUT_BAR_CHANNEL)
-                .caution(STOPPED_CUT)
+                .minding("STOPPED_CUT", "END_OF_CUT", "CUTTER_CREEP", "DUST")
                 .puts(BAR_CHANNEL);
     }
 
@@ -192,7 +209,7 @@ final class UsualNeck {
                 .needs(BAR_CHANNEL)
                 .blockedBy(FINGERBOARD)
                 .because(FINGERBOARD, "it covers the channel")
-                .caution(GLUED_BAR)
+                .minding("GLUED_BAR", "EPOXY", "CARBON_DUST")
                 .puts(BAR_IN);
     }
 
@@ -203,7 +220,7 @@ final class UsualNeck {
 
     static Operation barChannels() {
         return Operation.alongFence(Operation.CUT_BAR_CHANNELS)
-                .caution(STOPPED_CUT)
+                .minding("STOPPED_CUT", "END_OF_CUT", "CUTTER_CREEP", "DUST")
                 .puts(BAR_CHANNELS);
     }
 
@@ -212,7 +229,7 @@ final class UsualNeck {
                 .needs(BAR_CHANNELS)
                 .blockedBy(FINGERBOARD)
                 .because(FINGERBOARD, "it covers the channels")
-                .caution(GLUED_BAR)
+                .minding("GLUED_BAR", "EPOXY", "CARBON_DUST")
                 .puts(BARS_IN);
     }
 
@@ -223,20 +240,22 @@ final class UsualNeck {
 
     static Operation strips() {
         return Operation.named(Operation.GLUE_UP_THE_STRIPS)
-                .caution(
-                        "Plane each joint just before gluing; alternate the rings, so that one strip's movement meets another's.")
+                .minding("STRIP_JOINTS", "PLANER", "EPOXY", "HOT_GLUE", "DUST")
                 .puts(GLUED_STRIPS);
     }
 
     static Operation restOfTheStack() {
-        return Operation.named(Operation.REST_THE_STOCK).needs(GLUED_STRIPS).puts(RESTED_STOCK);
+        return Operation.named(Operation.REST_THE_STOCK)
+                .minding("STICKERS")
+                .needs(GLUED_STRIPS)
+                .puts(RESTED_STOCK);
     }
 
     static Operation headSlots() {
         return Operation.named(Operation.CUT_HEAD_SLOTS)
                 .needs(TRUE_HEAD)
                 .because(TRUE_HEAD, "the holes are drilled square to its sides")
-                .caution("Drill for the rollers from both sides first, then rout the slots, while the head is square.")
+                .minding("ROLLER_HOLES", "DRILLING", "HANDS", "ISOLATE", "EYES_EARS", "DUST")
                 .puts(Condition.named("head slots"));
     }
 
@@ -246,6 +265,7 @@ final class UsualNeck {
 
     static Operation anchor() {
         return Operation.named(Operation.FIT_THE_STRING_ANCHOR)
+                .minding("DRILLING")
                 .needs(NUT)
                 .because(NUT, "it is lined up with the nut's slots")
                 .puts(STRING_ANCHOR);
@@ -253,12 +273,13 @@ final class UsualNeck {
 
     private static Operation rodChannel() {
         return Operation.alongFence(Operation.CUT_ROD_CHANNEL)
-                .caution(STOPPED_CUT)
+                .minding("STOPPED_CUT", "END_OF_CUT", "CUTTER_CREEP", "DUST")
                 .puts(ROD_CHANNEL);
     }
 
     private static Operation scarf() {
         return Operation.named(Operation.CUT_SCARF)
+                .minding("BAND_SAW", "TABLE_SAW", "SLOPES", "PLANER", "DUST")
                 .needs(FLAT_FACE, SQUARE_EDGES, MARKED_LINES)
                 .blockedBy(ROUNDED_BACK, FINGERBOARD)
                 .because(SQUARE_EDGES, "the saw line is squared across from them")
@@ -269,16 +290,17 @@ final class UsualNeck {
     /** In the place of gluing it on, where the head is sawn out of a blank thick enough for it. */
     static Operation onePieceHead() {
         return Operation.named(Operation.SAW_OUT_THE_HEAD)
+                .minding("SAW_CLEAR", "BAND_SAW", "DUST")
                 .needs(FLAT_FACE, SQUARE_EDGES, MARKED_LINES)
                 .because(FLAT_FACE, "the lines of the head are laid out from it")
                 .because(SQUARE_EDGES, "the saw line is squared across from them")
                 .because(MARKED_LINES, "the head turns back from the nut line")
-                .caution("Saw clear of the lines: wood cut away below the face of the head cannot be put back.")
                 .puts(HEAD);
     }
 
     private static Operation heelJoint() {
         return Operation.named(Operation.CUT_HEEL_JOINT)
+                .minding("TABLE_SAW", "DRILLING", "EYES_EARS", "DUST")
                 .needs(HEEL_BLOCK, SQUARE_EDGES, PARALLEL_EDGES, MARKED_LINES)
                 .because(SQUARE_EDGES, "sawing and drilling start from square faces")
                 .because(PARALLEL_EDGES, "sawing and drilling start from square faces")
@@ -288,11 +310,11 @@ final class UsualNeck {
 
     private static Operation layRod() {
         return Operation.named(Operation.LAY_IN_THE_ROD)
+                .minding("ROD_TEST")
                 .needs(ROD_CHANNEL, TRUE_HEAD)
                 .blockedBy(FINGERBOARD)
                 .because(TRUE_HEAD, "the pocket's depth is taken from the head's final face")
                 .because(FINGERBOARD, "it covers the channel")
-                .caution("Test the rod both ways before it goes in.")
                 .puts(ROD_IN);
     }
 }

@@ -6,7 +6,6 @@ import javax.measure.Quantity;
 import org.neckgeom.board.Fret;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.ResultDistribution;
-import org.neckgeom.channel.Caution;
 import org.neckgeom.drawing.Stations;
 import org.neckgeom.form.Json;
 import org.neckgeom.measure.Interval;
@@ -15,6 +14,7 @@ import org.neckgeom.order.Operation;
 import org.neckgeom.order.OrderPlan;
 import org.neckgeom.plan.Job;
 import org.neckgeom.plan.Plan;
+import org.neckgeom.shop.Caution;
 import org.neckgeom.solid.NeckStation;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
@@ -60,6 +60,7 @@ final class AnswerMap {
         map.put("code", caution.code());
         map.put("text", caution.text());
         map.put("why", caution.why());
+        map.put("source", caution.source());
         return map;
     }
 
@@ -79,6 +80,9 @@ final class AnswerMap {
         map.put("number", step.number());
         map.put("operation", step.operation().name());
         map.put("why", step.why());
+        map.put(
+                "cautions",
+                step.operation().cautions().stream().map(Caution::code).toList());
         return map;
     }
 

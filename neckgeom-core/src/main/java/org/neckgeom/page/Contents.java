@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
-import org.neckgeom.channel.Caution;
 import org.neckgeom.drawing.NeckShape;
 import org.neckgeom.drawing.Settled;
 import org.neckgeom.drawing.Shown;
@@ -20,6 +19,7 @@ import org.neckgeom.plan.Plan;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.PlanSection;
 import org.neckgeom.plan.SectionCode;
+import org.neckgeom.shop.Caution;
 import org.neckgeom.units.LengthStyle;
 
 /**

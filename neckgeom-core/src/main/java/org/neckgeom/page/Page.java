@@ -1,8 +1,9 @@
 package org.neckgeom.page;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import org.neckgeom.channel.Caution;
+import java.util.Set;
 import org.neckgeom.drawing.Markup;
 import org.neckgeom.drawing.PaperSet;
 import org.neckgeom.form.RenderedAnswer;
@@ -13,12 +14,16 @@ import org.neckgeom.plan.Outcome;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.PlanSection;
 import org.neckgeom.plan.SectionCode;
+import org.neckgeom.shop.Caution;
 
 /** The sheet as one page: checks first, then cautions, settings, drawings, tables. */
 final class Page {
 
     private final Contents contents;
     private final Markup page = new Markup();
+
+    /** Cautions that are written with reason and source already; after that their sentence is enough. */
+    private final Set<Caution> seen = new HashSet<>();
 
     private Page(Contents contents) {
         this.contents = contents;
@@ -112,13 +117,18 @@ final class Page {
         page.element("p", Wording.MACHINE_FIRST);
         if (!contents.cautions().isEmpty()) {
             page.open("ul");
-            for (Caution caution : contents.cautions()) {
-                page.open("li");
-                page.element("strong", caution.text());
-                page.element("span", " (" + caution.why() + ")", "class", "quiet");
-                page.close();
-            }
+            contents.cautions().forEach(this::caution);
             page.close();
+        }
+        page.close();
+    }
+
+    private void caution(Caution caution) {
+        boolean isFirst = seen.add(caution);
+        page.open("li");
+        page.element(isFirst ? "strong" : "span", caution.text());
+        if (isFirst) {
+            page.element("span", " (" + caution.why() + ") [" + caution.source() + "]", "class", "quiet");
         }
         page.close();
     }
@@ -190,6 +200,11 @@ final class Page {
             }
             for (Remedy remedy : step.remedies()) {
                 page.element("p", remedy.name() + ": " + remedy.how());
+            }
+            if (!step.operation().cautions().isEmpty()) {
+                page.open("ul");
+                step.operation().cautions().forEach(this::caution);
+                page.close();
             }
             page.close();
         }

@@ -1,27 +1,33 @@
 package org.neckgeom.page;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.StringTokenizer;
-import org.neckgeom.channel.Caution;
+import java.util.Optional;
+import java.util.Set;
 import org.neckgeom.form.RenderedAnswer;
 import org.neckgeom.order.Conflict;
 import org.neckgeom.order.OrderPlan;
 import org.neckgeom.order.Remedy;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.SectionCode;
+import org.neckgeom.shop.Caution;
 import org.neckgeom.state.Share;
+import org.neckgeom.text.Names;
 
 /** The sheet as plain text for a terminal: the page's order, no line longer than 80 characters unless one word is. */
 final class PlainText {
 
-    static final int WIDTH = 80;
     private static final int MOST_LABEL = 28;
-    private static final int MOST_INDENT = 44;
+    private static final String CHECKS = "checks";
+    private static final String CAUTIONS = "cautions";
 
     private final Contents contents;
-    private final StringBuilder out = new StringBuilder();
+    private final TextLines out = new TextLines();
+
+    /** Cautions that are written with reason and source already; after that their sentence is enough. */
+    private final Set<Caution> seen = new HashSet<>();
 
     private PlainText(Contents contents) {
         this.contents = contents;
@@ -32,76 +38,109 @@ final class PlainText {
     }
 
     private String written() {
-        heading(contents.design().name(), '=');
-        wrapped("", contents.inOneLine());
+        out.heading(contents.design().name(), '=');
+        out.wrapped("", contents.inOneLine());
         checks();
-        heading("Before the machine runs", '-');
-        wrapped("", Wording.MACHINE_FIRST);
-        for (Caution caution : contents.cautions()) {
-            wrapped("  * ", caution.toString());
-        }
+        cautions();
         contents.sections().forEach(section -> section(section.rendered(contents.style())));
         contents.order().ifPresent(this::order);
         contents.budgets().forEach(this::budget);
         Tables.of(contents).forEach(this::table);
-        out.append('\n');
-        wrapped("", Wording.FRAME);
+        out.line("").wrapped("", Wording.FRAME);
         return out.toString();
     }
 
-    private void heading(String title, char under) {
-        if (out.length() > 0) {
-            out.append('\n');
+    /** One part of the sheet by its code or title; nothing where there is none. */
+    static Optional<String> part(Contents contents, String name) {
+        PlainText text = new PlainText(contents);
+        String code = Names.code(name);
+        if (code.equals(CHECKS)) {
+            text.checks();
+        } else if (code.equals(CAUTIONS)) {
+            text.cautions();
+        } else if (List.of(SectionCode.ORDER_OF_WORK.code(), Names.code(SectionCode.ORDER_OF_WORK.toString()))
+                .contains(code)) {
+            contents.order().ifPresent(text::order);
+        } else {
+            contents.sections().stream()
+                    .filter(section ->
+                            List.of(section.code(), Names.code(section.title())).contains(code))
+                    .forEach(section -> text.section(section.rendered(contents.style())));
+            Tables.of(contents).stream()
+                    .filter(table -> Names.code(table.title()).equals(code))
+                    .forEach(text::table);
         }
-        String line = title.strip();
-        out.append(line).append('\n');
-        out.append(String.valueOf(under).repeat(Math.min(WIDTH, Math.max(1, line.length()))))
-                .append('\n');
+        String written = text.out.toString();
+        return written.isEmpty() ? Optional.empty() : Optional.of(written);
+    }
+
+    /** The codes of the parts that there are. */
+    static List<String> parts(Contents contents) {
+        List<String> codes = new ArrayList<>(List.of(CHECKS, CAUTIONS));
+        contents.sections().forEach(section -> codes.add(section.code()));
+        contents.order().ifPresent(order -> codes.add(SectionCode.ORDER_OF_WORK.code()));
+        return codes;
+    }
+
+    private void cautions() {
+        out.heading("Before the machine runs", '-');
+        out.wrapped("", Wording.MACHINE_FIRST);
+        for (Caution caution : contents.cautions()) {
+            out.wrapped("  * ", inFull(caution));
+            seen.add(caution);
+        }
+    }
+
+    static String inFull(Caution caution) {
+        return caution + " [" + caution.source() + "]";
     }
 
     private void checks() {
-        heading("Checks", '-');
+        out.heading("Checks", '-');
         if (contents.checks().isEmpty()) {
-            out.append("Nothing has been checked yet.\n");
+            out.line("Nothing has been checked yet.");
         }
         for (PlanCheck check : contents.worstFirst()) {
             String mark = check.outcome().toString().toUpperCase(Locale.ROOT);
-            wrapped(mark + "  ", check.name() + ": " + check.found() + ", limit: " + check.allowed());
-            wrapped("      ", "Do: " + check.todo());
+            out.wrapped(mark + "  ", check.name() + ": " + check.found() + ", limit: " + check.allowed());
+            out.wrapped("      ", "Do: " + check.todo());
         }
     }
 
     private void section(RenderedAnswer section) {
-        heading(section.finding(), '-');
+        out.heading(section.finding(), '-');
         int width = Math.min(MOST_LABEL, widest(section.rows()));
         for (RenderedAnswer.Row row : section.rows()) {
             String label = row.label();
             if (label.length() > width) {
-                wrapped("  ", label);
+                out.wrapped("  ", label);
                 label = "";
             }
             answer(lead("  ", label, width), row.answer());
         }
-        section.notes().forEach(note -> wrapped("  ", note.text()));
+        section.notes().forEach(note -> out.wrapped("  ", note.text()));
     }
 
     private void order(OrderPlan order) {
-        heading(SectionCode.ORDER_OF_WORK.toString(), '-');
+        out.heading(SectionCode.ORDER_OF_WORK.toString(), '-');
         if (order.steps().isEmpty()) {
-            wrapped("", Wording.NO_ORDER);
+            out.wrapped("", Wording.NO_ORDER);
         }
         if (!contents.settled().done().isEmpty()) {
-            wrapped("", "Done: " + String.join(", ", contents.settled().done()) + ".");
+            out.wrapped("", "Done: " + String.join(", ", contents.settled().done()) + ".");
         }
         for (OrderPlan.Step step : order.steps()) {
-            wrapped(
+            out.wrapped(
                     String.format(Locale.ROOT, "%3d  ", step.number()),
                     step.operation().name());
             if (!step.why().isEmpty()) {
-                wrapped("     ", step.why());
+                out.wrapped("     ", step.why());
             }
             for (Remedy remedy : step.remedies()) {
-                wrapped("     ", remedy.name() + ": " + remedy.how());
+                out.wrapped("     ", remedy.name() + ": " + remedy.how());
+            }
+            for (Caution caution : step.operation().cautions()) {
+                out.wrapped("     * ", seen.add(caution) ? inFull(caution) : caution.text());
             }
         }
         for (Conflict conflict : order.conflicts()) {
@@ -113,15 +152,15 @@ final class PlainText {
         section(part.rendered(contents.style()));
         for (Share share : part.largest()) {
             String bar = "#".repeat((int) Math.round(30 * share.fraction()));
-            wrapped("  " + String.format(Locale.ROOT, "%7s  ", BudgetPart.text(share)), share.name());
+            out.wrapped("  " + String.format(Locale.ROOT, "%7s  ", BudgetPart.text(share)), share.name());
             if (!bar.isEmpty()) {
-                out.append(" ".repeat(11)).append(bar).append('\n');
+                out.line(" ".repeat(11) + bar);
             }
         }
     }
 
     private void table(Tables.Table table) {
-        heading(table.title(), '-');
+        out.heading(table.title(), '-');
         List<List<String>> lines = new ArrayList<>();
         lines.add(table.heads());
         lines.addAll(table.rows());
@@ -138,7 +177,7 @@ final class PlainText {
                 String pad = " ".repeat(widths[i] - line.get(i).length());
                 text.append(' ').append(i == 0 ? line.get(i) + pad : " " + pad + line.get(i));
             }
-            out.append(text.toString().stripTrailing()).append('\n');
+            out.line(text.toString());
         }
     }
 
@@ -152,38 +191,10 @@ final class PlainText {
 
     /** Writes the finding of an answer after a lead, and under it what belongs to it. */
     private void answer(String lead, RenderedAnswer answer) {
-        lines(lead, answer.finding());
+        out.lines(lead, answer.finding());
         String indent = " ".repeat(lead.length() + 2);
         int width = widest(answer.rows());
         answer.rows().forEach(row -> answer(lead(indent, row.label(), width), row.answer()));
-        answer.notes().forEach(note -> lines(indent, note.text()));
-    }
-
-    private void lines(String first, String text) {
-        String lead = first;
-        for (String line : text.lines().toList()) {
-            wrapped(lead, line);
-            lead = " ".repeat(first.length());
-        }
-    }
-
-    /** Writes a sentence after a lead, further lines indented under its first word, or less where that leaves no room. */
-    private void wrapped(String lead, String sentence) {
-        String indent = " ".repeat(Math.min(MOST_INDENT, lead.length()));
-        StringBuilder line = new StringBuilder(lead);
-        boolean empty = true;
-        StringTokenizer words = new StringTokenizer(sentence.strip());
-        while (words.hasMoreTokens()) {
-            String word = words.nextToken();
-            if (!empty && line.length() + 1 + word.length() > WIDTH) {
-                out.append(line).append('\n');
-                line.setLength(0);
-                line.append(indent);
-                empty = true;
-            }
-            line.append(empty ? "" : " ").append(word);
-            empty = false;
-        }
-        out.append(line.toString().stripTrailing()).append('\n');
+        answer.notes().forEach(note -> out.lines(indent, note.text()));
     }
 }

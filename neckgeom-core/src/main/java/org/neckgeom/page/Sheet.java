@@ -2,17 +2,22 @@ package org.neckgeom.page;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.neckgeom.board.Fret;
 import org.neckgeom.board.FretTable;
 import org.neckgeom.drawing.NeckShape;
 import org.neckgeom.drawing.Settled;
+import org.neckgeom.fault.Refusal;
+import org.neckgeom.kernel.Once;
+import org.neckgeom.plan.BenchCard;
 import org.neckgeom.plan.Job;
 import org.neckgeom.plan.Plan;
 import org.neckgeom.shape.Spot;
 import org.neckgeom.solid.NeckStations;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
+import org.neckgeom.text.Words;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -29,11 +34,11 @@ import org.neckgeom.units.ShopUnit;
 public final class Sheet {
 
     private final Job job;
-    private final Contents contents;
+    private final Supplier<Contents> contents;
 
     private Sheet(Job job) {
         this.job = job;
-        this.contents = Contents.of(job);
+        this.contents = new Once<>(() -> Contents.of(job));
     }
 
     /**
@@ -50,7 +55,55 @@ public final class Sheet {
      * ending in a line feed}
      */
     public String toText() {
-        return PlainText.of(contents);
+        return PlainText.of(contents.get());
+    }
+
+    /**
+     * {@return the first screen: name, verdict, the step at hand with its settings, what is open and what is spare; at most 22
+     * lines of 80 characters, each ending in a line feed}
+     */
+    public String toFirstScreen() {
+        return FirstScreen.of(job);
+    }
+
+    /**
+     * {@return the step at hand as plain text: what to set, what to read with its usual range, cautions with their reasons and
+     * sources; ending in a line feed}
+     */
+    public String toStep() {
+        return FirstScreen.step(job);
+    }
+
+    /** {@return what to set for the step at hand, as plain text; ending in a line feed} */
+    public String toSettings() {
+        return FirstScreen.settings(job);
+    }
+
+    /**
+     * {@return a card of one operation as plain text, 80 columns wide: settings to tick, boxes for the readings, cautions, the way
+     * back; ending in a line feed}
+     *
+     * @param operation its name or its code, such as {@code cut rod channel}
+     * @throws IllegalArgumentException if the neck has no such operation
+     */
+    public String toCard(String operation) {
+        return CardText.of(BenchCard.of(job, operation));
+    }
+
+    /**
+     * {@return one part of {@link #toText}; ending in a line feed}
+     *
+     * @param name its code or its title, such as {@code channel}, {@code Truss rod channel}, {@code checks}, {@code cautions}
+     * @throws IllegalArgumentException if the plan has no such part
+     */
+    public String toSection(String name) {
+        Objects.requireNonNull(name, "name");
+        return PlainText.part(contents.get(), name)
+                .orElseThrow(() -> Refusal.of(
+                        "section",
+                        "unknown",
+                        "be one of " + String.join(", ", PlainText.parts(contents.get())),
+                        Words.quoted(name)));
     }
 
     /**
@@ -61,7 +114,7 @@ public final class Sheet {
      * <p>Lengths in drawings and tables are rounded to 0.01 mm or 0.001 in; settings print as the plan has them.
      */
     public String toHtml() {
-        return Page.of(contents);
+        return Page.of(contents.get());
     }
 
     /**
@@ -138,9 +191,9 @@ public final class Sheet {
     /** Returns what the sheet is of, and how its checks stand. */
     @Override
     public String toString() {
-        return Report.titled("Sheet: " + contents.design().name())
+        return Report.titled("Sheet: " + job.neck().name())
                 .row("checks", job.plan().status().counts())
-                .row("settings", contents.sections().size() + " sections")
+                .row("settings", contents.get().sections().size() + " sections")
                 .note(
                         "toText() for a terminal, toHtml() for a page with drawings, fretCsv() and stationCsv() for tables")
                 .toString();

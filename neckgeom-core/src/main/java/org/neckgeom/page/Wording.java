@@ -4,7 +4,7 @@ package org.neckgeom.page;
 final class Wording {
 
     static final String MACHINE_FIRST =
-            "Common practice. The machine's own instructions, local rules and licensed practice come before it.";
+            "The machine's own instructions, guards, local rules and licensed practice come before these cautions.";
 
     static final String NOT_TO_SCALE = "Do not measure on the drawings. Full-size templates are a file of their own.";
 

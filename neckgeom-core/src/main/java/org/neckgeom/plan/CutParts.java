@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.measure.quantity.Length;
-import org.neckgeom.channel.Cautions;
 import org.neckgeom.channel.SecondPass;
 import org.neckgeom.channel.SlotOffset;
 import org.neckgeom.channel.SlotPlace;
@@ -18,6 +17,7 @@ import org.neckgeom.measure.Verdict;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.shop.Caution;
 import org.neckgeom.units.LengthStyle;
 
 /** The parts of a plan that belong to a channel that is cut: where it came to lie, and whether its rod goes in. */
@@ -225,7 +225,9 @@ final class CutParts {
                                         : code == CheckCode.CHANNEL_WIDE_ENOUGH
                                                 ? "Make it {missing:size small} wider: the same edge on the fence, the"
                                                         + " fence {missing:size small} away from the cutter: "
-                                                        + SecondPass.FENCE_AWAY + ". " + Cautions.FEED + "."
+                                                        + SecondPass.FENCE_AWAY + ". "
+                                                        + Caution.known("CLIMB_FEED")
+                                                                .text() + "."
                                                 : "Make it {missing:size small} " + more + ".")
                         .with("missing", Kind.MM, needed - reading.libraryValue());
         };

@@ -257,6 +257,26 @@ public final class Job {
         return with(ROUNDS, CentringRound.of(steps));
     }
 
+    /** This job with other trial cuts and moves in the place of those so far. */
+    Job steps(List<CentringStep> all) {
+        return all.isEmpty() ? new Job(given.without(ROUNDS)) : with(ROUNDS, CentringRound.of(all));
+    }
+
+    /** This job with operations done, by their names. */
+    Job done(List<String> names) {
+        return with(ORDER, given.at(ORDER).done(names));
+    }
+
+    /** What has been read on the neck, as it was given. */
+    MeasuredNeck measuredAsGiven() {
+        return given.at(MEASURED);
+    }
+
+    /** The operations given as done. */
+    List<String> done() {
+        return given.at(ORDER).done();
+    }
+
     /**
      * {@return this job with the limits to keep}
      *

@@ -259,6 +259,16 @@ public final class MeasuredNeck extends Noun<MeasuredNeck> {
                 values().with(key(feature), Reading.of(Objects.requireNonNull(reading, feature.toString()))));
     }
 
+    /** The same, as it was indicated: its uncertainty is that of one reading here. */
+    MeasuredNeck indicated(NeckFeature feature, Amount<Length> indication) {
+        return new MeasuredNeck(values().with(key(feature), Reading.of(List.of(indication))));
+    }
+
+    /** The scarf's angle as it was indicated. */
+    MeasuredNeck indicatedAngle(Amount<Angle> indication) {
+        return new MeasuredNeck(values().with(SCARF_ANGLE, Reading.of(List.of(indication))));
+    }
+
     private static Key<MeasuredNeck, Reading<Length>> key(NeckFeature feature) {
         return Objects.requireNonNull(LENGTHS.get(Objects.requireNonNull(feature, "feature")));
     }
@@ -279,11 +289,18 @@ public final class MeasuredNeck extends Noun<MeasuredNeck> {
      * @param depth from the glue face to the back, more than 0, with its uncertainty
      */
     public MeasuredNeck backDepth(Quantity<Length> station, Estimate<Length> depth) {
+        return backDepth(station, Reading.of(Objects.requireNonNull(depth, "back depth")));
+    }
+
+    /** The same, as it was indicated. */
+    MeasuredNeck indicatedDepth(Quantity<Length> station, Amount<Length> indication) {
+        return backDepth(station, Reading.of(List.of(indication)));
+    }
+
+    private MeasuredNeck backDepth(Quantity<Length> station, Reading<Length> depth) {
         List<BackDepth> more = new ArrayList<>(values().find(BACK).orElse(List.of()));
-        more.add(new BackDepth(BackDepth.TABLE
-                .values()
-                .amount(BackDepth.STATION, station)
-                .with(BackDepth.DEPTH, Reading.of(Objects.requireNonNull(depth, "back depth")))));
+        more.add(new BackDepth(
+                BackDepth.TABLE.values().amount(BackDepth.STATION, station).with(BackDepth.DEPTH, depth)));
         return new MeasuredNeck(values().with(BACK, List.copyOf(more)));
     }
 

@@ -12,7 +12,6 @@ import javax.measure.quantity.Length;
 import org.neckgeom.board.FretTable;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.Workmanship;
-import org.neckgeom.channel.Caution;
 import org.neckgeom.channel.CentringRounds;
 import org.neckgeom.channel.FenceMove;
 import org.neckgeom.channel.PassPlan;
@@ -29,6 +28,7 @@ import org.neckgeom.kernel.Once;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.order.OrderPlan;
+import org.neckgeom.shop.Caution;
 import org.neckgeom.solid.FloorThickness;
 import org.neckgeom.solid.NeckSolid;
 import org.neckgeom.state.JointChance;
@@ -298,6 +298,14 @@ public final class Plan {
         return RodSlot.of(stages.job().channel())
                 .cautions(stages.shop().cutter(), stages.blank())
                 .list();
+    }
+
+    /**
+     * {@return what is spare: the wood under the channel where it is least, with its limit, and the blank's width on each side of
+     * the neck where it is widest; rows rounded down}
+     */
+    public PlanSection spare() {
+        return SpareParts.of(stages);
     }
 
     /** {@return the style it is printed in} */

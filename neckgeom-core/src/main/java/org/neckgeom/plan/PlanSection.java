@@ -175,7 +175,11 @@ public final class PlanSection extends LeanAnswer {
     }
 
     static Draft titled(SectionCode code, LengthStyle style) {
-        return new Draft(code.code(), code.toString(), style);
+        return titled(code.code(), code.toString(), style);
+    }
+
+    static Draft titled(String code, String title, LengthStyle style) {
+        return new Draft(code, title, style);
     }
 
     /** The same under a title of its own, for what its usual title does not fit. */

@@ -10,6 +10,7 @@ import org.neckgeom.form.Statement;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.neck.TrussRod;
 import org.neckgeom.order.Operation;
+import org.neckgeom.shop.Caution;
 import org.neckgeom.strength.Bow;
 import org.neckgeom.strength.NeckWeather;
 import org.neckgeom.strength.Relief;
@@ -173,7 +174,7 @@ final class StrengthParts {
 
     private static PlanCheck reliefCheck(Stages plan, RodForce force) {
         Statement next = switch (force.reach()) {
-            case CAN -> plan.words("adjust", "Adjust under full string tension, an eighth of a turn at a time.");
+            case CAN -> plan.words("adjust", Caution.known("ROD_AT_PITCH").text() + ".");
             case MAY -> plan.words("bend-a-strip", "Weigh and bend a strip of the same board, and give its modulus.");
             case CANNOT -> plan.words("another-rod", "Another rod, a stiffer neck, or another relief.");
         };

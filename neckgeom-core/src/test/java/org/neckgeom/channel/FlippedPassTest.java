@@ -8,6 +8,7 @@ import static org.neckgeom.units.ShopUnits.mm;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Envelope;
+import org.neckgeom.shop.Caution;
 
 class FlippedPassTest {
 
@@ -61,7 +62,7 @@ class FlippedPassTest {
                 .startsWith("slot 6.02 mm, turned 6.31 mm: widened by 0.29 mm\n")
                 .contains("on scrap only, light, in a carrier")
                 .contains("slot too near it             the wall at the fence is cut, a climb cut: never by hand")
-                .contains(Cautions.FEED);
+                .contains(Caution.known("CLIMB_FEED").text());
     }
 
     @Test

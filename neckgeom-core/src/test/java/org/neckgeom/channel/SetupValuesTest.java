@@ -18,6 +18,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.TrussRod;
+import org.neckgeom.shop.Caution;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
@@ -183,7 +184,7 @@ class SetupValuesTest {
                         rounds(29.84),
                         FlippedPass.widened(mm(6), mm(6.1)),
                         slot(9).passes(Passes.noDeeperThan(mm(3))).creepCheck(mm(0.03)),
-                        Cautions.DUST))
+                        Caution.known("DUST")))
                 .allSatisfy(value -> assertThat(value.toString())
                         .isNotBlank()
                         .hasSizeLessThan(1000)

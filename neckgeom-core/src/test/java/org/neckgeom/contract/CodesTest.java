@@ -15,18 +15,20 @@ import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.channel.Caution;
+import org.neckgeom.channel.SlotStep;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Statement;
 import org.neckgeom.order.Condition;
 import org.neckgeom.order.Operation;
 import org.neckgeom.order.OrderOfWork;
+import org.neckgeom.plan.BenchCard;
 import org.neckgeom.plan.CheckCode;
 import org.neckgeom.plan.Job;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.PlanSection;
 import org.neckgeom.plan.SectionCode;
+import org.neckgeom.shop.Caution;
 
 /**
  * Every stable code is in {@code src/test/resources/api/codes.txt}: programs read them. A new one is approved by
@@ -112,11 +114,19 @@ class CodesTest {
                     plan.plan().checks().forEach(this::addCheck);
                     plan.plan().sections().forEach(this::addSection);
                     plan.plan().cautions().forEach(caution -> add("caution", caution.code()));
+                    BenchCard.operations(plan).forEach(operation -> addCard(BenchCard.of(plan, operation.name())));
                 } else if (answer instanceof Answer other) {
                     addForm(other.form());
                 }
             }
         }
+    }
+
+    private void addCard(BenchCard card) {
+        card.settings().forEach(this::addSection);
+        card.limits().forEach(this::addStatement);
+        Stream.concat(card.trial().stream(), card.readings().stream())
+                .forEach(question -> add("question", question.code()));
     }
 
     private void addCheck(PlanCheck check) {
@@ -160,8 +170,11 @@ class CodesTest {
     private void addOfSources(SourceCodes sources) {
         add("fault", sources.given("(?:Refusal\\.of|Refusal\\.because|NoAnswer\\.because|refused|new Fault)", 1));
         Stream.of(CheckCode.values()).forEach(check -> add("check", check.code()));
+        // What a check of the slot has as its action.
+        Stream.of(SlotStep.values()).forEach(step -> add("statement", step.code()));
         Stream.of(SectionCode.values()).forEach(section -> add("section", section.code()));
         add("caution", sources.given("new Caution", 0));
+        add("question", sources.given("BenchAsk\\.(?:length|choice|angle)", 0));
         add("statement", sources.given("(?:Statement\\.of|plan\\.words|draft\\.words|draft\\.note)", 0));
         add("statement", sources.given("Clearance\\.of", 2));
         add("statement", sources.given("Clearance\\.of", 4));

@@ -89,6 +89,8 @@ import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.order.Remedy;
 import org.neckgeom.page.Document;
 import org.neckgeom.page.Sheet;
+import org.neckgeom.plan.BenchCard;
+import org.neckgeom.plan.BenchSession;
 import org.neckgeom.plan.Finding;
 import org.neckgeom.plan.Job;
 import org.neckgeom.plan.MeasuredNeck;
@@ -347,6 +349,17 @@ final class CoreSamples {
     List<Supplier<Object>> plans() {
         return List.of(
                 this::plan,
+                () -> BenchSession.of(plan()),
+                () -> BenchCard.of(plan(), "cut rod channel"),
+                () -> BenchSession.of(plan()).enter(BenchSession.DONE),
+                () -> BenchSession.of(Job.of(neck(), blank(), Shop.with(cutter())))
+                        .enter(mm(27.4))
+                        .session()
+                        .enter(mm(27.6))
+                        .session()
+                        .enter(mm(6))
+                        .session()
+                        .enter(mm(61)),
                 () -> Job.of(neck(), blank(), Shop.with(cutter()))
                         .trialCut(trial().slot(mm(6.02)).piece(mm(68.1))),
                 () -> new Finding.Decided(

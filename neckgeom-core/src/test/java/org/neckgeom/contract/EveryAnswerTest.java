@@ -24,7 +24,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.BudgetKeys;
 import org.neckgeom.budget.Dual;
-import org.neckgeom.channel.Caution;
 import org.neckgeom.channel.Cautions;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Kind;
@@ -35,9 +34,14 @@ import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Reading;
 import org.neckgeom.measure.Verdict;
+import org.neckgeom.order.Operation;
+import org.neckgeom.plan.BenchQuestion;
+import org.neckgeom.plan.BenchSession;
 import org.neckgeom.plan.Finding;
+import org.neckgeom.plan.PlanChange;
 import org.neckgeom.plan.PlanSection;
 import org.neckgeom.shape.Plane;
+import org.neckgeom.shop.Caution;
 import org.neckgeom.sweep.Best;
 import org.neckgeom.testing.PublicTypes;
 import org.neckgeom.units.Amount;
@@ -61,7 +65,11 @@ class EveryAnswerTest {
     private static final Pattern PLACED = Pattern.compile("(?<=\\b(at|its)) -?[\\d.]+ (mm|in)\\b");
 
     /** Safety has lengths in both units. */
-    private static final Set<Class<?>> IN_BOTH_UNITS = Set.of(Caution.class, Cautions.class);
+    private static final Set<Class<?>> IN_BOTH_UNITS = Set.of(Caution.class, Cautions.class, Operation.class);
+
+    /** A session prints in its job's style, as a plan does. */
+    private static final Set<Class<?>> OF_A_SESSION =
+            Set.of(BenchSession.class, BenchSession.Reply.class, BenchQuestion.class, PlanChange.class);
 
     /** Hold types or functions of their own, of which nobody has a value. */
     private static final Set<Class<?>> HOLDERS = Set.of(Best.class, BudgetKeys.class);
@@ -150,6 +158,7 @@ class EveryAnswerTest {
                     } else if (type != PlanSection.Row.class
                             && !(answer instanceof Finding) // a check prints it
                             && !Walk.isWholePlan(answer)
+                            && !OF_A_SESSION.contains(type)
                             && type.getPackage() != Plane.class.getPackage() // shapes are numbers in mm
                             && (MILLIMETRES.matcher(own).find()
                                     || INCHES.matcher(own).find())) {

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.neckgeom.form.Json;
 import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.order.AddedError.Way;
+import org.neckgeom.shop.Caution;
 
 /** Operations, their conditions and remedies as values. */
 class OperationTest {
@@ -30,7 +31,8 @@ class OperationTest {
 
         assertThat(before).isEqualTo(slot()).hasSameHashCodeAs(slot());
         assertThat(after.needs()).containsExactly(Condition.FLAT_FACE, Condition.MARKED_LINES);
-        assertThat(after.cautions()).containsExactly("mind the collet");
+        assertThat(after.cautions()).extracting(Caution::text).containsExactly("mind the collet");
+        assertThat(before.caution("BAND_SAW").cautions()).containsExactly(Caution.known("BAND_SAW"));
         assertThat(after).isNotEqualTo(before);
     }
 

@@ -277,8 +277,10 @@ class OrderPlanTest {
                 .before("cut rod channel")
                 .plan();
 
-        assertThat(plan.cautions().get(0)).startsWith("The machine's own instructions come first");
-        assertThat(plan.cautions()).anyMatch(words -> words.startsWith("cut rod channel: Stopped cut"));
+        assertThat(plan.cautions().get(0))
+                .startsWith("The machine's own instructions, guards and local rules come first");
+        assertThat(plan.cautions())
+                .anyMatch(words -> words.startsWith("cut rod channel: Clamp a stop behind and a stop in front"));
         assertThat(plan.cautions()).anyMatch(words -> words.contains("parallel spacer between shaft and fence"));
         assertThat(plan.table()).endsWith(plan.cautions().get(0));
     }

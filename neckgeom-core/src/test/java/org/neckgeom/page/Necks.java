@@ -6,7 +6,6 @@ import static org.neckgeom.units.ShopUnits.mm;
 
 import java.util.List;
 import java.util.Optional;
-import org.neckgeom.channel.Caution;
 import org.neckgeom.channel.Passes;
 import org.neckgeom.channel.RodSlot;
 import org.neckgeom.drawing.Settled;
@@ -36,6 +35,7 @@ import org.neckgeom.plan.Outcome;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.PlanSection;
 import org.neckgeom.plan.PlanSection.Row;
+import org.neckgeom.shop.Caution;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.shop.TrialCut;
@@ -126,12 +126,7 @@ public final class Necks {
                                 "head 8.5 mm wider than the shaft on each side",
                                 "no contact",
                                 "Make a parallel spacer of 9.5 mm, or slot before the wings go on.")),
-                List.of(
-                        new Caution(
-                                "STOPPED_CUT",
-                                "At the end of the slot switch off and let the cutter stop before lifting the neck.",
-                                "lifting while it turns is the accident case"),
-                        new Caution("DUST", "Wear a mask and collect the dust.", "hardwood dust harms nose and lungs")),
+                List.of(Caution.known("STOPPED_CUT"), Caution.known("DUST")),
                 sections(),
                 Optional.empty(),
                 List.of(),

@@ -114,9 +114,7 @@ class StopsInThePlanTest {
                 .asString()
                 .startsWith("Make it 0.20 mm wider: the same edge on the fence, the fence 0.20 mm away from the cutter:"
                         + " the far wall is cut, against the cutter's turn.")
-                .endsWith(
-                        "The fence is on the side toward which the cutter's leading point moves; then the cut drives the"
-                                + " work onto the fence.");
+                .endsWith("check the arrow on the machine, for a reversed spindle reverses the feed.");
     }
 
     /**

@@ -27,6 +27,7 @@ import org.neckgeom.units.LengthStyle;
  * @param style how lengths are printed; none to print them in the neck file's units
  * @param log the shop's log to plan with
  * @param addTo the shop's log that gets the readings of this neck
+ * @param section the part of the plan or the operation to print
  */
 record Orders(
         Task task,
@@ -36,12 +37,23 @@ record Orders(
         Optional<Paper> paper,
         Optional<LengthStyle> style,
         Optional<Path> log,
-        Optional<Path> addTo) {
+        Optional<Path> addTo,
+        Optional<String> section) {
 
     /** What can be asked for. */
     enum Task {
-        /** Read the file and print the plan. */
+        /** Read the file and print the first screen, or write what is asked for. */
         PLAN,
+        /** Print the whole plan. */
+        FULL,
+        /** Print one part of it. */
+        SECTION,
+        /** Print the step at hand. */
+        NEXT,
+        /** Print the card of one operation. */
+        CARD,
+        /** Work at the bench: ask for readings and keep them in the file. */
+        BENCH,
         /** Read the file and say whether it can be used. */
         CHECK,
         /** Say whether the files of a folder belong together. */
@@ -51,7 +63,12 @@ record Orders(
         /** Print the JSON Schema of a file. */
         SCHEMA,
         /** Print what can be asked for. */
-        HELP
+        HELP;
+
+        /** True where a plan is worked out and printed. */
+        boolean isPlanning() {
+            return this == PLAN || this == FULL || this == SECTION || this == NEXT || this == CARD;
+        }
     }
 
     Orders {
@@ -73,10 +90,22 @@ record Orders(
         Optional<LengthStyle> style = Optional.empty();
         Optional<Path> log = Optional.empty();
         Optional<Path> addTo = Optional.empty();
+        Optional<String> section = Optional.empty();
         List<String> files = new ArrayList<>();
         for (Iterator<String> rest = arguments.iterator(); rest.hasNext(); ) {
             String argument = rest.next();
             switch (argument) {
+                case "--full" -> task = once(task, Task.FULL, argument);
+                case "--next" -> task = once(task, Task.NEXT, argument);
+                case "--bench" -> task = once(task, Task.BENCH, argument);
+                case "--section" -> {
+                    task = once(task, Task.SECTION, argument);
+                    section = Optional.of(named(argument, "a part of the plan", rest));
+                }
+                case "--card" -> {
+                    task = once(task, Task.CARD, argument);
+                    section = Optional.of(named(argument, "an operation", rest));
+                }
                 case "--check" -> task = once(task, Task.CHECK, argument);
                 case "--keys" -> task = once(task, Task.KEYS, argument);
                 case "--schema" -> task = once(task, Task.SCHEMA, argument);
@@ -121,15 +150,35 @@ record Orders(
         if (paper.isPresent() && !outputs.containsKey(Output.PAGES) && !outputs.containsKey(Output.PDF)) {
             throw new IllegalArgumentException("--paper goes with --pages, --pdf or --all");
         }
-        if (style.isPresent() && task != Task.PLAN) {
+        if (style.isPresent() && !task.isPlanning()) {
             throw new IllegalArgumentException("--units goes with planning alone");
         }
-        if ((log.isPresent() || addTo.isPresent()) && task != Task.PLAN) {
+        if (task == Task.BENCH && files.isEmpty()) {
+            throw new IllegalArgumentException(
+                    "--bench must be followed by the neck file that keeps the readings, but nothing follows");
+        }
+        if ((log.isPresent() || addTo.isPresent()) && !task.isPlanning()) {
             throw new IllegalArgumentException(
                     (log.isPresent() ? "--log" : "--add-to-log") + " goes with planning alone");
         }
         return new Orders(
-                task, files.isEmpty() ? ShippedNecks.DEFAULT : files.get(0), outputs, set, paper, style, log, addTo);
+                task,
+                files.isEmpty() ? ShippedNecks.DEFAULT : files.get(0),
+                outputs,
+                set,
+                paper,
+                style,
+                log,
+                addTo,
+                section);
+    }
+
+    private static String named(String option, String what, Iterator<String> rest) {
+        if (!rest.hasNext()) {
+            throw new IllegalArgumentException(
+                    option + " must be followed by the name of " + what + ", but nothing follows");
+        }
+        return rest.next();
     }
 
     private static Path log(String option, Iterator<String> rest) {

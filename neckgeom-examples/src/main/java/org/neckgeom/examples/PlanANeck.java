@@ -1,6 +1,10 @@
 package org.neckgeom.examples;
 
+import java.io.BufferedReader;
+import java.io.InputStreamReader;
 import java.io.PrintStream;
+import java.io.Reader;
+import java.nio.charset.Charset;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -9,8 +13,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.neckgeom.examples.file.FileRefused;
 import org.neckgeom.examples.neck.NeckFile;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.page.Document;
 import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.Job;
@@ -32,8 +38,10 @@ public final class PlanANeck {
     private static final String HELP = """
             Plans a neck: settings, depths of cut, the lines of the joints, and a verdict.
 
-              plan-a-neck                        plans the octave mandolin that comes with the examples
-              plan-a-neck my-neck.yaml           plans your neck
+              plan-a-neck                        the octave mandolin of the examples: verdict, and what to do now
+              plan-a-neck my-neck.yaml           your neck; --full the whole plan, --section NAME one part of it,
+                                                 --next the step at hand, --card OPERATION a card to hang up
+              plan-a-neck --bench my-neck.yaml   asks for the readings at the bench and keeps them in the file
               plan-a-neck --check my-neck.yaml   lists every error in the file
               plan-a-neck --all sheets           writes all that follows into a folder, made if it is not there
               plan-a-neck --check-set sheets     checks that the files of such a folder belong together
@@ -44,17 +52,21 @@ public final class PlanANeck {
               plan-a-neck --json neck.json       writes the plan as data; also --frets and --stations neck.csv as tables
               plan-a-neck --obj neck.obj         writes a closed mesh of every piece; --stl neck.stl one file a piece;
                                                  --channel-path neck.csv where the cutter runs, as points
-              plan-a-neck --log shop.jsonl       plans with the shop's own figures, learnt from its log of readings;
-                                                 --add-to-log shop.jsonl adds the readings of this neck to it
+              plan-a-neck --log shop.jsonl       plans with the shop's own figures; --add-to-log shop.jsonl adds to them
               plan-a-neck --units fractions      any of these with lengths in mm, inch or fractions (to 1/64 in)
-              plan-a-neck --keys                 lists every key a neck file may have
-              plan-a-neck --schema               prints the JSON Schema of a neck file, for an editor
+              plan-a-neck --keys                 lists every key a neck file may have; --schema as JSON Schema
               plan-a-neck --help                 prints this
 
             From the project's folder plan-a-neck is: mvn -q compile exec:java -Dexec.args="..."
             Three necks come with it, in neckgeom-examples/src/main/necks: octave-mandolin.yaml, metric;
             short-scale-bass.yaml, in inches; fanned-baritone.yaml, with fanned frets and a bolted heel.
             Ends with 0 when done, 1 when the file can't be used, 2 when the command line can't be understood.
+            """;
+
+    /** The last lines of the first screen: which files can be written, and where the rest is. */
+    private static final String MORE = """
+            WRITE  --all FOLDER: plan.html, templates (svg, dxf, pdf), meshes, tables, data
+            MORE   --full  --next  --section NAME  --bench FILE (keeps readings)  --help
             """;
 
     private PlanANeck() {}
@@ -65,15 +77,32 @@ public final class PlanANeck {
      * @param args see {@code --help}
      */
     public static void main(String[] args) {
-        int status = run(List.of(args), System.out, System.err, Progress.ofThisProcess());
+        int status = run(
+                List.of(args),
+                new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset())),
+                System.out,
+                System.err,
+                Progress.ofThisProcess(),
+                Terminal.ofThisProcess());
         System.out.flush();
         if (status != DONE) {
             System.exit(status);
         }
     }
 
-    /** The same without the end of the JVM. */
+    /** The same without the end of the JVM, without input and without colours. */
     static int run(List<String> arguments, PrintStream out, PrintStream err, Progress progress) {
+        return run(arguments, new BufferedReader(Reader.nullReader()), out, err, progress, Terminal.plain());
+    }
+
+    /** The same without the end of the JVM. */
+    static int run(
+            List<String> arguments,
+            BufferedReader in,
+            PrintStream out,
+            PrintStream err,
+            Progress progress,
+            Terminal terminal) {
         Orders orders;
         try {
             orders = Orders.from(arguments);
@@ -82,12 +111,16 @@ public final class PlanANeck {
             return NOT_UNDERSTOOD;
         }
         try {
-            out.print(answer(orders, progress));
+            if (orders.task() == Orders.Task.BENCH) {
+                Bench.at(Path.of(orders.file()), in, out).work();
+            } else {
+                out.print(terminal.verdict(answer(orders, progress)));
+            }
             return DONE;
         } catch (FileRefused refused) {
             err.println(refused.getMessage());
             return REFUSED;
-        } catch (SetRefused lines) {
+        } catch (InWords lines) {
             err.println(lines.getMessage());
             return REFUSED;
         } catch (Unwritable sentence) {
@@ -100,7 +133,7 @@ public final class PlanANeck {
     }
 
     /** The whole answer before any of it is printed: a refused file prints nothing. */
-    private static String answer(Orders orders, Progress progress) throws Unwritable, SetRefused {
+    private static String answer(Orders orders, Progress progress) throws Unwritable, InWords {
         return switch (orders.task()) {
             case HELP -> HELP;
             case KEYS -> "Keys of a neck file; those with a star must be there.\n\n" + NeckFile.keys();
@@ -109,7 +142,8 @@ public final class PlanANeck {
                 Words.shown(orders.file()) + " can be planned: "
                         + NeckFile.read(orders.file()).neck().name() + "\n";
             case CHECK_SET -> checked(orders.set().orElseThrow());
-            case PLAN -> {
+            case BENCH -> throw new AssertionError("a session prints while it works");
+            case PLAN, FULL, SECTION, NEXT, CARD -> {
                 OutputFiles.check(orders.outputs().values());
                 String text = NeckFile.text(orders.file());
                 Job plan = NeckFile.parse(orders.file(), text);
@@ -126,27 +160,45 @@ public final class PlanANeck {
         };
     }
 
-    private static String checked(Path folder) throws SetRefused {
+    private static String printed(Orders orders, Sheet sheet) throws InWords {
+        return switch (orders.task()) {
+            case FULL -> sheet.toText();
+            case NEXT -> sheet.toStep();
+            case SECTION -> named(sheet::toSection, orders.section().orElseThrow());
+            case CARD -> named(sheet::toCard, orders.section().orElseThrow());
+            default -> sheet.toFirstScreen() + MORE;
+        };
+    }
+
+    private static String named(UnaryOperator<String> part, String name) throws InWords {
+        try {
+            return part.apply(name);
+        } catch (Refusal unknown) {
+            throw new InWords(unknown.getMessage());
+        }
+    }
+
+    private static String checked(Path folder) throws InWords {
         OutputSet.Checked checked = OutputSet.check(folder);
         if (!checked.isWhole()) {
-            throw new SetRefused(checked.text().strip());
+            throw new InWords(checked.text().strip());
         }
         return checked.text();
     }
 
-    /** A folder whose files don't belong together, in words. */
-    private static final class SetRefused extends Exception {
+    /** What can't be done, in words. */
+    private static final class InWords extends Exception {
 
         private static final long serialVersionUID = 1L;
 
-        SetRefused(String words) {
+        InWords(String words) {
             super(words);
         }
     }
 
-    private static String planned(Orders orders, String text, Job plan, Progress progress) throws Unwritable {
+    private static String planned(Orders orders, String text, Job plan, Progress progress) throws Unwritable, InWords {
         if (orders.outputs().isEmpty()) {
-            return Sheet.of(plan).toText();
+            return printed(orders, Sheet.of(plan));
         }
         Output.Asked asked = new Output.Asked(plan, orders.paperFor(plan), progress);
         Map<Path, byte[]> files = new LinkedHashMap<>();

@@ -50,7 +50,8 @@ class LocalesTest {
     private static String printed(String neck) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         PrintStream to = new PrintStream(out, true, StandardCharsets.UTF_8);
-        assertThat(PlanANeck.run(List.of(neck), to, to, Progress.none())).isZero();
+        assertThat(PlanANeck.run(List.of("--full", neck), to, to, Progress.none()))
+                .isZero();
         return out.toString(StandardCharsets.UTF_8);
     }
 }

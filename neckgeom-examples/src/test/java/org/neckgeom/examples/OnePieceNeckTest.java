@@ -11,6 +11,7 @@ import org.neckgeom.plan.Job;
 import org.neckgeom.plan.Outcome;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.SectionCode;
+import org.neckgeom.shop.Caution;
 import org.neckgeom.units.ShopUnits;
 
 /** The mandolin with a head in one piece with its shaft, and with other joints: the work follows the file. */
@@ -180,6 +181,7 @@ class OnePieceNeckTest {
     private static List<String> cautions(String text) {
         return plan(text).plan().work().operations().stream()
                 .flatMap(operation -> operation.cautions().stream())
+                .map(Caution::text)
                 .toList();
     }
 

@@ -40,8 +40,8 @@ class PlanANeckTest {
 
     /** Numbers worked by hand: 560 (1 - 2^(-12/12)) = 280; 560 (1 - 2^(-14/12)) = 310.548; (9 + 0.2) deep. */
     @Test
-    void run_plansTheOctaveMandolinUnlessToldOtherwise() {
-        Ended ended = run();
+    void run_plansTheOctaveMandolinUnlessAnotherIsNamed() {
+        Ended ended = run("--full");
 
         assertThat(ended.status()).isZero();
         assertThat(ended.err()).isEmpty();
@@ -60,7 +60,7 @@ class PlanANeckTest {
     /** e = (1.1830 - 1.2218)/2 = -0.0194 in; 30 (1 - 2^(-12/12)) = 15 in; 30 (1 - 2^(-16/12)) = 18.0945 in. */
     @Test
     void run_plansTheShippedBassInInches() {
-        Ended ended = run("short-scale-bass.yaml");
+        Ended ended = run("--full", "short-scale-bass.yaml");
 
         assertThat(ended.status()).isZero();
         assertThat(ended.out())
@@ -72,18 +72,20 @@ class PlanANeckTest {
     /** By hand: 560 mm are 22.04724 in, 22 3/64 in and 0.4 thou; the octave 11.02362 in; 9.2 mm are 23/64 in and 2.8 thou. */
     @Test
     void run_printsInTheUnitsAskedFor_howeverTheyAreAskedFor() throws IOException {
-        String asked = run("--units", "fractions", "octave-mandolin.yaml").out();
+        String asked =
+                run("--full", "--units", "fractions", "octave-mandolin.yaml").out();
         Path own = own(ShippedNecks.text("octave-mandolin.yaml")
                 .replace("\n# print in: fractions ", "\nprint in: fractions "));
 
         assertThat(asked).contains("22 3/64 in + 0.4 thou scale", "23/64 in + 2.8 thou deep", "12      11.024");
         assertThat(asked.replaceAll("[\\d.]+ mm lea", "lea").replaceAll("\\d mm \\(", "("))
                 .doesNotContainPattern("\\d mm\\b");
-        assertThat(run(own.toString()).out()).isEqualTo(asked);
-        assertThat(run("--units", "inch", own.toString()).out())
-                .isEqualTo(run("--units", "inch").out())
+        assertThat(run("--full", own.toString()).out()).isEqualTo(asked);
+        assertThat(run("--full", "--units", "inch", own.toString()).out())
+                .isEqualTo(run("--full", "--units", "inch").out())
                 .contains("0.3622 in deep");
-        assertThat(run("--units", "mm", own.toString()).out()).isEqualTo(run().out());
+        assertThat(run("--full", "--units", "mm", own.toString()).out())
+                .isEqualTo(run("--full").out());
     }
 
     @Test
@@ -106,7 +108,75 @@ class PlanANeckTest {
     void run_plansAFileOfTheMakers() throws IOException {
         Path own = own(ShippedNecks.text("octave-mandolin.yaml").replace("Octave mandolin, walnut", "Mine"));
 
-        assertThat(run(own.toString()).out()).startsWith("Mine\n====");
+        assertThat(run("--full", own.toString()).out()).startsWith("Mine\n====");
+        assertThat(run(own.toString()).out()).startsWith("Mine  ");
+    }
+
+    /** The whole of it on a screen of 24 lines of 80 columns (common practice), whatever the neck and the units. */
+    @ParameterizedTest
+    @CsvSource({
+        "octave-mandolin.yaml, mm", "octave-mandolin.yaml, inch", "octave-mandolin.yaml, fractions",
+        "short-scale-bass.yaml, mm", "short-scale-bass.yaml, inch", "short-scale-bass.yaml, fractions",
+        "fanned-baritone.yaml, mm", "fanned-baritone.yaml, inch", "fanned-baritone.yaml, fractions"
+    })
+    void run_printsAFirstScreen_thatFits(String neck, String units) {
+        Ended ended = run("--units", units, neck);
+
+        assertThat(ended.status()).isZero();
+        assertThat(ended.out().lines())
+                .hasSizeBetween(15, 24)
+                .allSatisfy(line -> assertThat(line.length()).as(line).isLessThanOrEqualTo(80));
+        assertThat(ended.out())
+                .startsWith(NeckFile.read(neck).neck().name())
+                .containsPattern("(?m)^VERDICT  (OK|OPEN|STOP): \\d+ of \\d+ checks OK")
+                .containsPattern("(?m)^NOW  \\p{Lu}")
+                .contains(
+                        "\nSPARE  wood under the channel",
+                        "\nWRITE  --all FOLDER",
+                        "--full",
+                        "--section NAME",
+                        "--help")
+                .doesNotContain("\u001b");
+    }
+
+    /** By hand: (61 - 6)/2 = 27.5; (61 - 54)/2 = 3.5 at the heel. */
+    @Test
+    void run_printsWhatToDoNow_withItsSettings() {
+        assertThat(run().out())
+                .contains("VERDICT  OPEN: 19 of 21 checks OK, 2 open")
+                .contains("NOW  Make a trial cut in a test piece")
+                .contains("test piece  61 mm wide, ripped with the blank", "27.5 mm from the cutter's near edge")
+                .contains("OPEN  channel centred: not measured, limit: within 0.1 mm")
+                .contains("SPARE  wood under the channel 4.7 mm at 3 mm from the nut, limit 3 mm; width 3.5");
+    }
+
+    @Test
+    void readme_showsTheFirstScreenAsItIs() throws IOException {
+        assertThat(Files.readString(Path.of("..", "README.md"))).contains("```text\n" + run().out() + "```\n");
+    }
+
+    @Test
+    void run_printsOnePart_andTheStepAtHand() {
+        assertThat(run("--section", "channel").out())
+                .startsWith("Truss rod channel\n-----")
+                .isEqualTo(run("--section", "Truss rod channel").out())
+                .doesNotContain("Scarf joint\n");
+        assertThat(run("--full").out()).contains(run("--section", "scarf").out());
+        assertThat(run("--section", "checks").out()).startsWith("Checks\n------\nOPEN");
+        assertThat(run("--section", "nothing"))
+                .satisfies(ended -> assertThat(ended.status()).isEqualTo(1))
+                .satisfies(ended -> assertThat(ended.err())
+                        .startsWith("section must be one of checks, cautions, centring, ")
+                        .endsWith(", order-of-work, but was \"nothing\"\n"));
+        assertThat(run("--next").out())
+                .startsWith("Make a trial cut in a test piece\n=====")
+                .contains("near wall, usually 22.5 to 32.5 mm", "[HSE WIS18 for the stops; common practice]");
+        assertThat(run("--card", "cut scarf").out())
+                .startsWith("CARD 6  CUT SCARF\n")
+                .contains("drops 34.63 mm, 150 mm along", "[ ]", "head angle as sawn ______");
+        assertThat(run("--card", "bake").status()).isEqualTo(1);
+        assertThat(run("--section").status()).isEqualTo(2);
+        assertThat(run("--next", "--full").status()).isEqualTo(2);
     }
 
     @Test

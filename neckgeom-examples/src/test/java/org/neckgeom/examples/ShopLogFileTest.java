@@ -52,8 +52,8 @@ class ShopLogFileTest {
     @Test
     void log_makesThePlansFiguresTheShopsOwn() throws IOException {
         Files.writeString(log, (line(0.02) + line(-0.02)).repeat(10));
-        String before = run("octave-mandolin.yaml");
-        String after = run("--log", log.toString(), "octave-mandolin.yaml");
+        String before = run("--full", "octave-mandolin.yaml");
+        String after = run("--full", "--log", log.toString(), "octave-mandolin.yaml");
 
         assertThat(status).as(err).isZero();
         assertThat(after).contains("by your own readings, 28 degrees of freedom");

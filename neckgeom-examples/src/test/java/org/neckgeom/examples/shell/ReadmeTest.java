@@ -5,12 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.neckgeom.examples.neck.NeckFile;
-import org.neckgeom.page.Sheet;
 
 /** What the README says that the shell prints is what it prints. */
 class ReadmeTest {
@@ -35,17 +32,6 @@ class ReadmeTest {
             assertThat(printed).isEqualTo(example.group(2));
         }
         assertThat(examples).as("examples with their output in %s", readme).isEqualTo(count);
-    }
-
-    /** The lines that the README shows of the main job's first screen are on it. */
-    @Test
-    void firstScreen_isThatOfTheMainJob() throws Exception {
-        String readme = TestShell.read(Path.of("../README.md"));
-        Matcher screen = Pattern.compile("(?s)settings:\\s+```text\n(.*?)```").matcher(readme);
-        String printed = Sheet.of(NeckFile.read("octave-mandolin.yaml")).toText();
-
-        assertThat(screen.find()).isTrue();
-        assertThat(printed.lines().limit(24).collect(Collectors.joining("\n"))).contains(screen.group(1));
     }
 
     @Test

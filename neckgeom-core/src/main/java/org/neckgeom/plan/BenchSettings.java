@@ -1,0 +1,379 @@
+package org.neckgeom.plan;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javax.measure.quantity.Length;
+import org.neckgeom.channel.FenceMove;
+import org.neckgeom.channel.Pass;
+import org.neckgeom.channel.SlotVerdict;
+import org.neckgeom.channel.StopPlace;
+import org.neckgeom.form.Kind;
+import org.neckgeom.form.Statement;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.order.Operation;
+import org.neckgeom.shop.Shop;
+import org.neckgeom.stock.Blank;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
+
+/** What to set for the step at hand: three to six rows, with digits that a shop can use. */
+final class BenchSettings {
+
+    /** What a test of the angle is run on. */
+    private static final double TESTED_MM = 150;
+
+    private static final double TESTED_IN_MM = 6 * 25.4;
+
+    private final Stages plan;
+    private final PlanSection.Draft draft;
+
+    private BenchSettings(Stages plan, String code, String title) {
+        this.plan = plan;
+        this.draft = PlanSection.titled(code, title, plan.style());
+    }
+
+    static PlanSection of(Job job, Optional<BenchStep> step) {
+        Stages plan = job.stages();
+        if (step.isEmpty()) {
+            return new BenchSettings(plan, "all-done", "All operations are done").draft.done();
+        }
+        return of(plan, step.get().operation());
+    }
+
+    static PlanSection of(Stages plan, Operation operation) {
+        BenchSettings settings = new BenchSettings(plan, operation.code(), title(plan, operation.name()));
+        settings.rows(operation.name());
+        return settings.draft.done();
+    }
+
+    /** What is set for a trial cut, made already or not. */
+    static PlanSection trialCut(Stages plan) {
+        BenchSettings settings = new BenchSettings(plan, "trial-cut", "Trial cut");
+        settings.trialCut();
+        settings.limit();
+        return settings.draft.done();
+    }
+
+    /** What is set to cut the channel, may it be cut now or not. */
+    static PlanSection cut(Stages plan) {
+        BenchSettings settings = new BenchSettings(plan, "cut-rod-channel", "Cut the rod channel");
+        settings.cut(plan.slot().verdict());
+        return settings.draft.done();
+    }
+
+    private static String title(Stages plan, String operation) {
+        if (operation.equals(Operation.CUT_ROD_CHANNEL) && !plan.isDone(operation)) {
+            return switch (plan.slot().verdict().step()) {
+                case CUT -> "Cut the rod channel";
+                case READ_AGAIN -> "Read the same trial cut again";
+                case MOVE -> "Move the fence";
+                case TRIAL_CUT -> "Make a trial cut in a test piece";
+                case MEASURE_PIECE -> "Measure the test piece";
+                case CHECK_MOVE -> "Check which way the fence went";
+                case SQUARE_EDGES -> "Plane the blank's edges parallel";
+                case TAPERED_STRIP -> "Make a strip that tapers as the blank does";
+                case CANNOT -> "Measure or set better before cutting";
+            };
+        }
+        if (operation.equals(Operation.CUT_ROD_CHANNEL)) {
+            return "Read the channel that is cut";
+        }
+        return operation.substring(0, 1).toUpperCase(Locale.ROOT) + operation.substring(1);
+    }
+
+    private void rows(String operation) {
+        switch (operation) {
+            case Operation.CUT_ROD_CHANNEL -> channel();
+            case Operation.CUT_SCARF -> scarf();
+            case Operation.GLUE_HEAD, Operation.TRUE_THE_HEAD, Operation.SAW_OUT_THE_HEAD -> head();
+            case Operation.GLUE_HEEL_BLOCK, Operation.CUT_HEEL_JOINT, Operation.FIT_HEEL_TO_BODY -> heel();
+            case Operation.TAPER_THE_SIDES, Operation.TRIM_TO_THE_FINGERBOARD -> taper();
+            case Operation.ROUGH_OUT_THE_BACK, Operation.CARVE_THE_NECK -> back();
+            case Operation.SAW_FRET_SLOTS, Operation.FRET_THE_FINGERBOARD -> frets();
+            case Operation.GLUE_FINGERBOARD, Operation.TAPER_THE_FINGERBOARD -> board();
+            case Operation.SQUARE_THE_EDGES, Operation.FLATTEN_THE_FACE -> blank();
+            case Operation.SET_UP, Operation.FIT_THE_NUT -> setUp();
+            default -> {
+                // Nothing is set for it.
+            }
+        }
+    }
+
+    private void row(String key, String label, String words, double mm) {
+        draft.row(key, label, ShopDigits.words(code(key), words, plan.style(), mm));
+    }
+
+    private void row(String key, String label, String words) {
+        draft.row(key, label, draft.words(code(key), words));
+    }
+
+    /** A key such as {@code rearStop} as the code of its sentence. */
+    private static String code(String key) {
+        return key.replaceAll("([A-Z])", "-$1").toLowerCase(Locale.ROOT);
+    }
+
+    private void channel() {
+        SlotVerdict verdict = plan.slot().verdict();
+        if (plan.isDone(Operation.CUT_ROD_CHANNEL)) {
+            drawn();
+            return;
+        }
+        if (verdict.mayCut()) {
+            cut(verdict);
+            return;
+        }
+        switch (verdict.step()) {
+            case TRIAL_CUT, READ_AGAIN -> trialCut();
+            case MOVE -> move(verdict);
+            default -> draft.row("next", "next", verdict);
+        }
+        limit();
+    }
+
+    private void limit() {
+        draft.row(
+                "limit",
+                "limit",
+                draft.words("limit", "slot offset {limit}")
+                        .with("limit", Kind.LIMITS, Limits.within(plan.job().slotLimit())));
+    }
+
+    private void trialCut() {
+        Shop shop = plan.shop();
+        Blank blank = plan.blank();
+        row("testPiece", "test piece", "WOOD wide, ripped with the blank", blank.widthMm());
+        cutter();
+        Pass first = plan.slot().passes().passes().get(0);
+        row("depth", "depth", "FINE, one pass", first.step().libraryValue());
+        if (plan.job().steps().isEmpty()) {
+            double gap = (blank.widthMm() - shop.cutter().diameterMm()) / 2;
+            row("fence", "fence", "WOOD from the cutter's near edge, by a rule", gap);
+        } else {
+            row("fence", "fence", "as it is");
+        }
+        row("edge", "edge", "the edge that the blank will have at the fence");
+    }
+
+    private void cutter() {
+        Shop shop = plan.shop();
+        Statement cutter = draft.words(
+                        "cutter",
+                        "{cutter:brief}, one that cuts on its end"
+                                + (shop.turning().isPresent() ? ", {turning}" : ""))
+                .with("cutter", Kind.MM, shop.cutter().diameterMm());
+        draft.row(
+                "cutter",
+                "cutter",
+                shop.turning().isPresent()
+                        ? cutter.with("turning", Kind.AMOUNT, shop.turning().get())
+                        : cutter);
+    }
+
+    private void move(SlotVerdict verdict) {
+        FenceMove move = verdict.move();
+        row(
+                "fence",
+                "fence",
+                "FINE " + (move.isTowardTheCutter() ? "TOWARD the cutter" : "AWAY from the cutter"),
+                move.amountMm());
+        verdict.gap()
+                .filter(gap -> gap.ratio() != 1)
+                .ifPresent(gap ->
+                        row("gap", "gap at the stop block", "FINE", gap.gap().libraryValue()));
+        verdict.leaves()
+                .filter(leaves -> !leaves.leaves().isEmpty())
+                .ifPresent(leaves -> draft.row(
+                        "gauges",
+                        "feeler gauges",
+                        draft.words("gauges", "{gauges}")
+                                .with("gauges", Kind.list(Kind.AMOUNT), List.copyOf(leaves.leaves()))));
+        row("how", "how", move.handling());
+    }
+
+    private void cut(SlotVerdict verdict) {
+        drawn();
+        cutter();
+        OptionalDouble chance = verdict.chance();
+        if (chance.isPresent()) {
+            draft.row(
+                    "fence",
+                    "fence",
+                    draft.words("fence", "as it is: {chance} sure to keep {limit}")
+                            .with("chance", Kind.PROBABILITY, chance.getAsDouble())
+                            .with("limit", Kind.LIMITS, Limits.within(plan.job().slotLimit())));
+        }
+        draft.row("depths", "depth after each pass", depths());
+        stop("rearStop", "rear stop", plan.slot().stops().rear());
+        stop("frontStop", "front stop", plan.slot().stops().front());
+    }
+
+    /** The channel as it is drawn. */
+    private void drawn() {
+        Channel channel = plan.job().channel();
+        LengthStyle style = plan.style();
+        draft.row(
+                "channel",
+                "channel",
+                draft.words(
+                                "channel",
+                                "{start:W} to {end:W} from the nut, {width:F} wide, {depth:F} deep"
+                                        .replace(":W", ":" + ShopDigits.wood(style))
+                                        .replace(":F", ":" + ShopDigits.fine(style)))
+                        .with("start", Kind.MM, channel.startMm())
+                        .with("end", Kind.MM, channel.endMm())
+                        .with("width", Kind.MM, channel.widthMm())
+                        .with("depth", Kind.MM, channel.depthMm()));
+    }
+
+    private Statement depths() {
+        String way = ShopDigits.fine(plan.style());
+        List<Amount<Length>> steps = plan.slot().passes().gaugeBlockSteps();
+        StringBuilder words = new StringBuilder();
+        for (int i = 0; i < steps.size(); i++) {
+            boolean isLast = i == steps.size() - 1;
+            words.append("{step").append(i + 1).append(':').append(way).append(isLast ? "}" : " bare}, ");
+        }
+        Statement depths = draft.words("depths", words.toString());
+        for (int i = 0; i < steps.size(); i++) {
+            depths = depths.with("step" + (i + 1), Kind.MM, steps.get(i).libraryValue());
+        }
+        return depths;
+    }
+
+    private void stop(String key, String label, StopPlace stop) {
+        if (stop.isOpen()) {
+            row(key, label, "none: the slot is open there");
+            return;
+        }
+        double from = stop.fromCentre().libraryValue();
+        boolean isBeyond = from > plan.shop().fence().lengthMm() / 2;
+        row(key, label, "WOOD from the cutter's centre" + (isBeyond ? ", beyond the fence" : ""), from);
+    }
+
+    private void scarf() {
+        plan.shape().scarf().ifPresent(joint -> {
+            angle("angle", "saw angle", joint.scarf().angle().libraryValue());
+            double back = joint.backLineMm();
+            row(
+                    "back",
+                    "line on the back",
+                    "WOOD from the break line toward the " + (back < 0 ? "head" : "body"),
+                    Math.abs(back));
+            row("slope", "slope", "WOOD long", joint.glueFaceMm());
+            double along = plan.style() == LengthStyle.MILLIMETRES ? TESTED_MM : TESTED_IN_MM;
+            row(
+                    "test",
+                    "test on scrap",
+                    "drops FINE, " + plan.style().brief(along) + " along",
+                    along * StrictMath.tan(joint.scarf().angle().libraryValue()));
+        });
+    }
+
+    private void angle(String key, String label, double rad) {
+        draft.row(key, label, draft.words(code(key), "{angle:1}").with("angle", Kind.RAD, rad));
+    }
+
+    private void head() {
+        plan.neck().head().ifPresent(head -> {
+            row("thickness", "thickness of the wood", "WOOD", head.thicknessMm());
+            row("width", "greatest width", "WOOD", head.widthMm());
+            row("length", "length of the face", "WOOD", head.lengthMm());
+            angle("angle", "head angle", head.angleRad());
+        });
+    }
+
+    private void heel() {
+        plan.shape()
+                .heelBlocks()
+                .filter(blocks -> blocks.count() > 0)
+                .ifPresent(blocks -> draft.row(
+                        "blocks",
+                        "blocks",
+                        draft.words("blocks", "{blocks:of block/blocks} under the shaft")
+                                .with("blocks", Kind.WHOLE, blocks.count())));
+        plan.neck().heel().ifPresent(heel -> {
+            row("height", "height of the mating face", "WOOD", heel.heightMm());
+            row("width", "width of the mating face", "WOOD", heel.widthMm());
+        });
+        plan.shape().neckSet().ifPresent(set -> {
+            draft.row(
+                    "neckAngle",
+                    "neck angle",
+                    draft.words("neck-angle", "{angle:2}, head back")
+                            .with("angle", Kind.RAD, set.angle().angle().libraryValue()));
+        });
+    }
+
+    private void taper() {
+        double joint = plan.neck().bodyJointMm();
+        row("nut", "width at the nut", "WOOD", 2 * plan.neck().halfWidthAtMm(0));
+        row("body", "width at the body joint", "WOOD", 2 * plan.neck().halfWidthAtMm(joint));
+        row("joint", "body joint", "WOOD from the nut", joint);
+    }
+
+    private void back() {
+        depthAt("first", plan.neck().back().firstFret());
+        depthAt("second", plan.neck().back().secondFret());
+        row(
+                "allowed",
+                "wood under the channel",
+                "WOOD at least",
+                plan.job().floorLimit().libraryValue());
+    }
+
+    private void depthAt(String key, double fret) {
+        double x = plan.neck().scale().fretMm(fret);
+        draft.row(
+                key,
+                draft.words("at-fret", "depth at fret {fret}").with("fret", Kind.WHOLE, fret),
+                draft.words("depth", "{depth:W}, {x:W} from the nut".replace(":W", ":" + ShopDigits.wood(plan.style())))
+                        .with("depth", Kind.MM, plan.neck().backDepthAtMm(x))
+                        .with("x", Kind.MM, x));
+    }
+
+    private void frets() {
+        row("scale", "scale length", "WOOD", plan.neck().scale().lengthMm());
+        draft.row("count", "frets", Kind.WHOLE, plan.neck().frets());
+        double octave = plan.neck().scale().lengthMm() / 2;
+        row("octave", "half the scale", "WOOD from the nut", octave);
+    }
+
+    private void board() {
+        row("nut", "width at the nut", "WOOD", 2 * plan.neck().halfWidthAtMm(0));
+        row(
+                "body",
+                "width at the body joint",
+                "WOOD",
+                2 * plan.neck().halfWidthAtMm(plan.neck().bodyJointMm()));
+        row(
+                "thickness",
+                "thickness at the nut",
+                "WOOD",
+                plan.neck().fingerboard().nutThicknessMm());
+    }
+
+    private void blank() {
+        row("length", "length", "WOOD", plan.blank().lengthMm());
+        row("width", "width", "WOOD", plan.blank().widthMm());
+        row("thickness", "thickness", "WOOD", plan.blank().thicknessMm());
+    }
+
+    private void setUp() {
+        row("relief", "relief", "FINE", plan.job().relief().libraryValue());
+        plan.neck().neckSet().ifPresent(set -> {
+            row(
+                    "atNut",
+                    "strings over the fret tops at the nut",
+                    "FINE",
+                    set.heights().atNut().libraryValue());
+            row(
+                    "action",
+                    "action at the 12th fret",
+                    "FINE",
+                    set.heights().action().libraryValue());
+        });
+    }
+}
