@@ -49,6 +49,7 @@ import org.neckgeom.neck.TrussRod;
 import org.neckgeom.neck.TunerPost;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.page.Document;
+import org.neckgeom.plan.BenchCard;
 import org.neckgeom.plan.BenchSession;
 import org.neckgeom.plan.Job;
 import org.neckgeom.plan.MeasuredNeck;
@@ -145,6 +146,9 @@ class BadInputTest {
                         .enter(mm(61))
                         .changes()
                         .get(0),
+                BenchCard.of(
+                        Job.of(SampleNecks.octaveMandolin(), SampleBench.octaveBlank(), SampleBench.metricShop()),
+                        "cut rod channel"),
                 ScarfJoint.inTheShaft(Scarf.of(deg(13), mm(20), mm(15))).board(mm(560), mm(185)),
                 ScarfJoint.inTheShaft(Scarf.of(deg(13), mm(20), mm(15)))
                         .board(mm(560), mm(185))
