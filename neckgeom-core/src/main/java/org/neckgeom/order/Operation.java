@@ -364,6 +364,14 @@ public final class Operation extends ValueAnswer {
         return changed(copy -> copy.cautions.addAll(all));
     }
 
+    /**
+     * {@return whether it cuts what all later steps are located from: the usual rod channel, or the bar channel or the locating
+     * groove in its place}
+     */
+    public boolean cutsTheChannel() {
+        return name.equals(CUT_ROD_CHANNEL) || name.equals(CUT_BAR_CHANNEL) || name.equals(CUT_LOCATING_GROOVE);
+    }
+
     /** {@return the name; not blank} */
     public String name() {
         return name;

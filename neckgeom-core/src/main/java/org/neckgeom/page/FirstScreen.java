@@ -142,9 +142,7 @@ final class FirstScreen {
     /** What the step at hand is for is stated above already. */
     private static boolean isAtHand(PlanCheck check, BenchSession session) {
         return check.code() == CheckCode.CHANNEL_CENTRED
-                && session.operation()
-                        .filter(operation -> operation.name().equals(Operation.CUT_ROD_CHANNEL))
-                        .isPresent();
+                && session.operation().filter(Operation::cutsTheChannel).isPresent();
     }
 
     private static List<String> spare(Plan plan) {

@@ -87,7 +87,7 @@ public final class BenchCard {
         List<PlanSection> all = new ArrayList<>();
         if (isChannel()) {
             all.add(BenchSettings.trialCut(plan));
-            all.add(BenchSettings.cut(plan));
+            all.add(BenchSettings.cut(plan, operation));
         } else {
             all.add(BenchSettings.of(plan, operation));
         }
@@ -107,7 +107,7 @@ public final class BenchCard {
     /** {@return what is read after the operation, each with its usual range; none where nothing is read on it} */
     public List<BenchQuestion> readings() {
         Job unread = job.measuredAsGiven().isEmpty() ? job : job.measured(MeasuredNeck.none());
-        return questions(BenchStep.readings(unread.stages(), operation.name()));
+        return questions(BenchStep.readings(unread.stages(), operation));
     }
 
     private static List<BenchQuestion> questions(List<BenchAsk> asks) {
@@ -150,11 +150,11 @@ public final class BenchCard {
 
     /** {@return what can go wrong, and the way back; sentences, often none (common practice)} */
     public List<String> wayBack() {
-        return WayBack.of(operation.name());
+        return WayBack.of(BenchStep.usualName(operation));
     }
 
     private boolean isChannel() {
-        return operation.name().equals(Operation.CUT_ROD_CHANNEL);
+        return operation.cutsTheChannel();
     }
 
     /** True for the card of the same operation of the same job. */

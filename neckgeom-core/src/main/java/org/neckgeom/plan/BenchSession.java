@@ -154,7 +154,7 @@ public final class BenchSession {
 
     /** {@return the cautions of the operation at hand; first those that its settings cause} */
     public List<Caution> cautions() {
-        return step().map(at -> at.operation().name().equals(Operation.CUT_ROD_CHANNEL)
+        return step().map(at -> at.operation().cutsTheChannel()
                         ? job.plan().cautions()
                         : at.operation().cautions())
                 .orElse(List.of());
@@ -269,7 +269,7 @@ public final class BenchSession {
         if (next.filter(ask -> ask.group().equals(BenchStep.MOVE)).isPresent()) {
             return kept(Map.of("moved", new Given(next.get(), Optional.empty(), "as advised")), "moved as advised");
         }
-        boolean isToBeSet = step.operation().name().equals(Operation.CUT_ROD_CHANNEL)
+        boolean isToBeSet = step.operation().cutsTheChannel()
                 && !job.stages().isDone(Operation.CUT_ROD_CHANNEL)
                 && !job.plan().slot().mayCut();
         if (isToBeSet) {

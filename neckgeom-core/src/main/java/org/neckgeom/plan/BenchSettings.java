@@ -44,8 +44,8 @@ final class BenchSettings {
     }
 
     static PlanSection of(Stages plan, Operation operation) {
-        BenchSettings settings = new BenchSettings(plan, operation.code(), title(plan, operation.name()));
-        settings.rows(operation.name());
+        BenchSettings settings = new BenchSettings(plan, operation.code(), title(plan, operation));
+        settings.rows(BenchStep.usualName(operation));
         return settings.draft.done();
     }
 
@@ -58,16 +58,21 @@ final class BenchSettings {
     }
 
     /** What is set to cut the channel, may it be cut now or not. */
-    static PlanSection cut(Stages plan) {
-        BenchSettings settings = new BenchSettings(plan, "cut-rod-channel", "Cut the rod channel");
+    static PlanSection cut(Stages plan, Operation operation) {
+        BenchSettings settings = new BenchSettings(plan, operation.code(), cutting(operation));
         settings.cut(plan.slot().verdict());
         return settings.draft.done();
     }
 
-    private static String title(Stages plan, String operation) {
-        if (operation.equals(Operation.CUT_ROD_CHANNEL) && !plan.isDone(operation)) {
+    /** Such as {@code Cut the rod channel}. */
+    private static String cutting(Operation operation) {
+        return "Cut the " + operation.name().substring("cut ".length());
+    }
+
+    private static String title(Stages plan, Operation operation) {
+        if (operation.cutsTheChannel() && !plan.isDone(Operation.CUT_ROD_CHANNEL)) {
             return switch (plan.slot().verdict().step()) {
-                case CUT -> "Cut the rod channel";
+                case CUT -> cutting(operation);
                 case READ_AGAIN -> "Read the same trial cut again";
                 case MOVE -> "Move the fence";
                 case TRIAL_CUT -> "Make a trial cut in a test piece";
@@ -78,10 +83,11 @@ final class BenchSettings {
                 case CANNOT -> "Measure or set better before cutting";
             };
         }
-        if (operation.equals(Operation.CUT_ROD_CHANNEL)) {
+        if (operation.cutsTheChannel()) {
             return "Read the channel that is cut";
         }
-        return operation.substring(0, 1).toUpperCase(Locale.ROOT) + operation.substring(1);
+        String name = operation.name();
+        return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
     }
 
     private void rows(String operation) {

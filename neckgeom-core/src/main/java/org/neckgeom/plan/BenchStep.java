@@ -66,14 +66,11 @@ record BenchStep(Operation operation, List<Operation> before, Optional<Operation
                 .toList();
         Optional<Operation> begun = begun(job, plan);
         if (begun.isPresent()) {
-            return Optional.of(new BenchStep(
-                    begun.get(),
-                    List.of(),
-                    left.stream().findFirst(),
-                    asks(plan, begun.get().name())));
+            return Optional.of(
+                    new BenchStep(begun.get(), List.of(), left.stream().findFirst(), asks(plan, begun.get())));
         }
         for (int i = 0; i < left.size(); i++) {
-            List<BenchAsk> asks = asks(plan, left.get(i).name());
+            List<BenchAsk> asks = asks(plan, left.get(i));
             if (!asks.isEmpty()) {
                 return Optional.of(new BenchStep(left.get(i), left.subList(0, i), after(left, i), asks));
             }
@@ -90,9 +87,9 @@ record BenchStep(Operation operation, List<Operation> before, Optional<Operation
         List<Operation> finished = plan.order().left().finished();
         for (int i = finished.size() - 1; i >= 0; i--) {
             Operation last = finished.get(i);
-            if (job.measured().proofs().containsKey(last.name())) {
-                boolean isOpen = !job.done().contains(last.name())
-                        && !asks(plan, last.name()).isEmpty();
+            if (job.measured().proofs().containsKey(usualName(last))) {
+                boolean isOpen =
+                        !job.done().contains(last.name()) && !asks(plan, last).isEmpty();
                 return isOpen ? Optional.of(last) : Optional.empty();
             }
         }
@@ -100,8 +97,8 @@ record BenchStep(Operation operation, List<Operation> before, Optional<Operation
     }
 
     /** What is unread of an operation: of a channel that may not be cut yet what its setting needs. */
-    private static List<BenchAsk> asks(Stages plan, String operation) {
-        boolean isToBeSet = operation.equals(Operation.CUT_ROD_CHANNEL)
+    private static List<BenchAsk> asks(Stages plan, Operation operation) {
+        boolean isToBeSet = operation.cutsTheChannel()
                 && !plan.isDone(Operation.CUT_ROD_CHANNEL)
                 && !plan.slot().verdict().mayCut();
         return isToBeSet ? setting(plan, plan.slot().verdict().step()) : readings(plan, operation);
@@ -112,10 +109,15 @@ record BenchStep(Operation operation, List<Operation> before, Optional<Operation
         return setting(plan, SlotStep.TRIAL_CUT);
     }
 
+    /** What the usual neck's operation in its place is called: a groove or a bar's channel is set and read as a rod's. */
+    static String usualName(Operation operation) {
+        return operation.cutsTheChannel() ? Operation.CUT_ROD_CHANNEL : operation.name();
+    }
+
     /** What is unread of an operation that is done. */
-    static List<BenchAsk> readings(Stages plan, String operation) {
+    static List<BenchAsk> readings(Stages plan, Operation operation) {
         List<BenchAsk> asks = new ArrayList<>();
-        switch (operation) {
+        switch (usualName(operation)) {
             case Operation.CUT_ROD_CHANNEL -> channel(plan, asks);
             case Operation.CUT_SCARF, Operation.SAW_OUT_THE_HEAD -> scarfAngle(plan, asks);
             case Operation.GLUE_HEAD ->

@@ -19,7 +19,11 @@ final class SpareParts {
                 .ifPresent(least -> draft.row(
                         "wood",
                         "wood under the channel",
-                        draft.words("wood", "{wood:W} at {x:W} from the nut, limit {limit:W}".replace(":W", ":" + wood))
+                        draft.words(
+                                        "wood",
+                                        ("{wood:W} at {x:size W} " + (least.stationMm() < 0 ? "before" : "from")
+                                                        + " the nut, limit {limit:W}")
+                                                .replace("W}", wood + "}"))
                                 .with("wood", Kind.MM, ShopDigits.roundedDown(plan.style(), least.woodMm()))
                                 .with("x", Kind.MM, least.stationMm())
                                 .with("limit", Kind.MM, plan.job().floorLimit().libraryValue())));
