@@ -37,7 +37,11 @@ class TextReadBackTest {
             Map.entry("page/Sheet", 1), // escapes quotes in a cell
             Map.entry("page/Version1", 1), // writes a code of an old document in words
             Map.entry("page/Style", 1), // puts colours into the style sheet
+            Map.entry("plan/BenchSession", 2), // reads a line that a maker typed
+            Map.entry("plan/BenchSettings", 4), // the ways in which braces print; makes a code of a key
             Map.entry("plan/Clearance", 1), // the way in which one brace prints
+            Map.entry("plan/ShopDigits", 2), // the ways in which braces print
+            Map.entry("plan/SpareParts", 2), // the ways in which braces print
             Map.entry("plan/NeckFeature", 1)); // makes a key of a constant's name
 
     @Test

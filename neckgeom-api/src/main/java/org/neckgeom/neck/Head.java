@@ -626,12 +626,18 @@ public final class Head extends Noun<Head> {
      *
      * @param diameter of each, more than 0
      * @param depth of their axes below the face, less than the head's thickness
-     * @param length of each from the side of the head inward, more than 0
      */
-    public Head rollers(Quantity<Length> diameter, Quantity<Length> depth, Quantity<Length> length) {
-        return new Head(values().amount(ROLLER_DIAMETER, diameter)
-                .amount(ROLLER_DEPTH, depth)
-                .amount(ROLLER_LENGTH, length));
+    public Head rollers(Quantity<Length> diameter, Quantity<Length> depth) {
+        return new Head(values().amount(ROLLER_DIAMETER, diameter).amount(ROLLER_DEPTH, depth));
+    }
+
+    /**
+     * {@return this slotted head with the length of its rollers, to be checked}
+     *
+     * @param inward from the side of the head to the end of each, more than 0
+     */
+    public Head rollerLength(Quantity<Length> inward) {
+        return new Head(values().amount(ROLLER_LENGTH, inward));
     }
 
     /** {@return whether it is a slotted head whose rollers are given} */

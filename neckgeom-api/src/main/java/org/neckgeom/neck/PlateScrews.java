@@ -101,15 +101,22 @@ public final class PlateScrews extends Noun<PlateScrews> implements HeelJoint {
     }
 
     /**
-     * {@return the same screws in other places}
+     * {@return the same screws with their rows in other places}
      *
      * @param fromJoint from the body joint to the nearer row, more than 0
-     * @param across between two screws across the neck, more than 0
      * @param along between the two rows, more than 0, the farther one in the pocket
      */
-    public PlateScrews at(Quantity<Length> fromJoint, Quantity<Length> across, Quantity<Length> along) {
-        return new PlateScrews(
-                values().amount(FROM_JOINT, fromJoint).amount(ACROSS, across).amount(ALONG, along));
+    public PlateScrews rows(Quantity<Length> fromJoint, Quantity<Length> along) {
+        return new PlateScrews(values().amount(FROM_JOINT, fromJoint).amount(ALONG, along));
+    }
+
+    /**
+     * {@return the same screws farther apart or nearer to each other}
+     *
+     * @param distance between two screws across the neck, more than 0
+     */
+    public PlateScrews across(Quantity<Length> distance) {
+        return new PlateScrews(values().amount(ACROSS, distance));
     }
 
     /** {@return the diameter of the screws in mm; more than 0} */

@@ -41,8 +41,11 @@ public final class SpanishFoot extends Noun<SpanishFoot> implements HeelJoint {
             .called("side slot depth");
     private static final Key<SpanishFoot, Boolean> WEDGED =
             TABLE.usual("wedged", Types.YES_OR_NO, false, "whether wedges hold the sides in wider slots. Default: no");
-    private static final Key<SpanishFoot, Amount<Length>> LEDGE = TABLE.needed(
-            "ledge", Types.SIZE, "depth of the ledge under the fingerboard that takes the top: the top's thickness");
+    private static final Key<SpanishFoot, Amount<Length>> LEDGE = TABLE.usual(
+            "ledge",
+            Types.SIZE,
+            ShopUnits.mm(2.5),
+            "depth of the ledge under the fingerboard that takes the top: the top's thickness. Default: 2.5 mm");
 
     private static final double USUAL_ROOM_MM = 0.2;
 
@@ -58,15 +61,22 @@ public final class SpanishFoot extends Noun<SpanishFoot> implements HeelJoint {
     }
 
     /**
-     * {@return a foot with side slots 13 mm deep and 0.2 mm wider than the sides (common practice)}
+     * {@return a foot with side slots 13 mm deep and 0.2 mm wider than the sides, and a ledge 2.5 mm deep (common practice)}
      *
      * @param length past the body joint, more than 0
      * @param side thickness of the body's sides, more than 0
-     * @param ledge depth of the ledge for the top, more than 0
      */
-    public static SpanishFoot of(Quantity<Length> length, Quantity<Length> side, Quantity<Length> ledge) {
-        return new SpanishFoot(
-                TABLE.values().amount(LENGTH, length).amount(SIDE, side).amount(LEDGE, ledge));
+    public static SpanishFoot of(Quantity<Length> length, Quantity<Length> side) {
+        return new SpanishFoot(TABLE.values().amount(LENGTH, length).amount(SIDE, side));
+    }
+
+    /**
+     * {@return this foot with another ledge}
+     *
+     * @param depth the thickness of the top, more than 0
+     */
+    public SpanishFoot ledge(Quantity<Length> depth) {
+        return new SpanishFoot(values().amount(LEDGE, depth));
     }
 
     /**

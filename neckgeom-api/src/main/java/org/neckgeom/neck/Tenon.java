@@ -125,11 +125,9 @@ public final class Tenon extends Noun<Tenon> implements HeelJoint {
      *
      * @param height from the glue face down to its lower end, more than 0
      * @param length how far it reaches past the shoulder, more than 0
-     * @param width across the neck, more than 0
      */
-    public static Tenon glued(Quantity<Length> height, Quantity<Length> length, Quantity<Length> width) {
-        return new Tenon(
-                TABLE.values().amount(HEIGHT, height).amount(LENGTH, length).amount(WIDTH, width));
+    public static Tenon glued(Quantity<Length> height, Quantity<Length> length) {
+        return new Tenon(TABLE.values().amount(HEIGHT, height).amount(LENGTH, length));
     }
 
     /**

@@ -469,14 +469,15 @@ public final class Samples {
                         () -> PlateScrews.in(mm(76), mm(28.5)).plate(mm(1.5))),
                 group(() -> PlateScrews.in(mm(76), mm(28.5)).plate(mm(0))),
                 group(() -> PlateScrews.in(mm(76), mm(28.5)).screws(mm(4.5), mm(45))),
-                group(() -> PlateScrews.in(mm(76), mm(28.5)).at(mm(12), mm(42), mm(54))),
+                group(() ->
+                        PlateScrews.in(mm(76), mm(28.5)).rows(mm(12), mm(54)).across(mm(42))),
                 group(() -> PlateScrews.in(mm(80), mm(28.5))));
         groups(
                 SpanishFoot.class,
-                group(() -> SpanishFoot.of(mm(32), mm(2.2), mm(2.6))),
-                group(() -> SpanishFoot.of(mm(32), mm(2.2), mm(2.6)).slots(mm(3.5), mm(12))),
-                group(() -> SpanishFoot.of(mm(32), mm(2.2), mm(2.6)).wedged()),
-                group(() -> SpanishFoot.of(mm(30), mm(2.2), mm(2.6))));
+                group(() -> SpanishFoot.of(mm(32), mm(2.2)).ledge(mm(2.6))),
+                group(() -> SpanishFoot.of(mm(32), mm(2.2)).ledge(mm(2.6)).slots(mm(3.5), mm(12))),
+                group(() -> SpanishFoot.of(mm(32), mm(2.2)).ledge(mm(2.6)).wedged()),
+                group(() -> SpanishFoot.of(mm(30), mm(2.2)).ledge(mm(2.6))));
         groups(
                 Channel.class,
                 group(() -> Channel.locatingGroove(mm(300), mm(6))),
@@ -510,9 +511,10 @@ public final class Samples {
                         .joint(Tenon.of(mm(76), mm(20)).holes(mm(10), mm(0.8)).at(mm(28.5)))),
                 group(() -> Heel.of(mm(78), mm(54)).joint(HeelInserts.at(mm(24), mm(62)))),
                 group(() -> Heel.of(mm(18), mm(56)).joint(PlateScrews.in(mm(76), mm(28.5)))),
-                group(() -> Heel.of(mm(90), mm(62)).joint(SpanishFoot.of(mm(32), mm(2.2), mm(2.6)))),
+                group(() -> Heel.of(mm(90), mm(62))
+                        .joint(SpanishFoot.of(mm(32), mm(2.2)).ledge(mm(2.6)))),
                 group(() -> Heel.of(mm(46), mm(56))
-                        .joint(Tenon.glued(mm(38), mm(75), mm(40)).pocket(mm(40.2), mm(38.1)))),
+                        .joint(Tenon.glued(mm(38), mm(75)).width(mm(40)).pocket(mm(40.2), mm(38.1)))),
                 group(() -> Heel.of(mm(70), mm(54))));
         groups(
                 Volute.class,

@@ -424,7 +424,9 @@ public final class OrderOfWork extends ValueAnswer {
                     .instead(work.operation(Operation.LAY_IN_THE_ROD), UsualNeck.bar());
         }
         if (design.channel().flatMap(Channel::rod).isEmpty()) {
-            work = work.replacing(UsualNeck.fingerboard(false)).replacing(UsualNeck.levelling(false));
+            work = work.replacing(UsualNeck.fingerboard(false))
+                    .replacing(UsualNeck.levelling(false))
+                    .replacing(UsualNeck.setUp(false));
         }
         if (bar) {
             work = work.replacing(UsualNeck.overTheBar(work.operation(Operation.GLUE_FINGERBOARD)));

@@ -160,10 +160,7 @@ final class UsualNeck {
                         .minding("EDGE_TOOLS", "CYANOACRYLATE", "DUST")
                         .needs(LEVEL_FRETS, HEAD_VENEER)
                         .puts(NUT),
-                Operation.named(Operation.SET_UP)
-                        .minding("ROD_AT_PITCH", "ROD_TORQUE", "STRINGS")
-                        .needs(NUT, LEVEL_FRETS, FITTED_HEEL)
-                        .puts(STRUNG));
+                setUp(true));
     }
 
     /**
@@ -188,6 +185,18 @@ final class UsualNeck {
                 .minding("EYES_EARS", "DUST")
                 .needs(FRETS, FINGERBOARD, ROD_IN);
         return (rod ? level.because(ROD_IN, "they are levelled with the rod at neutral") : level).puts(LEVEL_FRETS);
+    }
+
+    /**
+     * Setting up.
+     *
+     * @param rod whether there is a rod to turn
+     */
+    static Operation setUp(boolean rod) {
+        Operation last = Operation.named(Operation.SET_UP);
+        return (rod ? last.minding("ROD_AT_PITCH", "ROD_TORQUE", "STRINGS") : last.minding("STRINGS"))
+                .needs(NUT, LEVEL_FRETS, FITTED_HEEL)
+                .puts(STRUNG);
     }
 
     /** The locating groove of a neck without rod, cut as its channel would be. */
