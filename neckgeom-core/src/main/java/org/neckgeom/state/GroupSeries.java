@@ -36,7 +36,7 @@ final class GroupSeries {
     /** How far a deviation gets, in its widest standard deviations, but for a chance that does not count. */
     static final double REACH = 6.0;
 
-    private static final double SMALL = 1e-6;
+    private static final double SMALL = 4e-7;
     private static final double NEGLIGIBLE = 1e-8;
     private static final double SHELL = 4e-6;
 

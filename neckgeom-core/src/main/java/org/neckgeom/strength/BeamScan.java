@@ -24,6 +24,9 @@ record BeamScan(Bend strings, @Nullable Bend rod) {
     /** Default number of panels for a neck: 240 stations. */
     static final int USUAL_PANELS = 120;
 
+    /** For a difference or the end of an interval: a fourth-order rule needs few. */
+    static final int FEW_PANELS = 36;
+
     private static final double ROOT = Math.sqrt(3);
     private static final double FIRST = 0.5 - ROOT / 6;
     private static final double SECOND = 0.5 + ROOT / 6;

@@ -33,8 +33,9 @@ final class BowKnowledge {
      * @param load logarithm
      * @param arm logarithm
      * @param own what only this answer rests on: independent standard normals
+     * @param isMiddle whether moduli are at their means, for the answer itself and not for its interval
      */
-    record Given(double neck, double board, double softness, double load, double arm, double[] own) {}
+    record Given(double neck, double board, double softness, double load, double arm, double[] own, boolean isMiddle) {}
 
     /** Gives an answer. */
     interface Question {
@@ -133,7 +134,8 @@ final class BowKnowledge {
                 mean[2],
                 mean[3],
                 mean[4],
-                new double[own]));
+                new double[own],
+                true));
     }
 
     private double along(Question question, int axis, int size, double deviations) {
@@ -153,7 +155,7 @@ final class BowKnowledge {
         for (int i = 0; i < own.length; i++) {
             own[i] = direction[SIZE + i] * deviations;
         }
-        return question.answer(new Given(StrictMath.exp(x[0]), StrictMath.exp(x[1]), x[2], x[3], x[4], own));
+        return question.answer(new Given(StrictMath.exp(x[0]), StrictMath.exp(x[1]), x[2], x[3], x[4], own, false));
     }
 
     /** Standard uncertainty of the logarithm of relief. */

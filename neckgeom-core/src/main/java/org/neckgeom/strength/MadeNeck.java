@@ -19,9 +19,6 @@ import org.neckgeom.stock.WoodFigure;
  */
 record MadeNeck(Neck neck, NeckBeam beam, StringPull pull) {
 
-    /** Panels of a scan for a difference: a fourth-order rule needs few. */
-    private static final int PANELS = 36;
-
     /** Shear modulus of a soft glue line, MPa, and its thickness, mm. */
     private static final double GLUE_MPA = 20;
 
@@ -91,14 +88,14 @@ record MadeNeck(Neck neck, NeckBeam beam, StringPull pull) {
 
     /** The greatest gap of a scan for few digits. */
     double relief(double from, double to) {
-        Bend bend = BeamScan.of(beam, pull, null, PANELS).strings();
+        Bend bend = BeamScan.of(beam, pull, null, BeamScan.FEW_PANELS).strings();
         return bend.gapAt(bend.deepest(from, to), from, to);
     }
 
     /** The bend by another load for one of its newtons, without strings. */
     Bend under(RodPull load) {
         return Objects.requireNonNull(
-                BeamScan.of(beam, StringPull.NONE, load, PANELS).rod());
+                BeamScan.of(beam, StringPull.NONE, load, BeamScan.FEW_PANELS).rod());
     }
 
     /** The bare shaft, before its fingerboard is glued on. */

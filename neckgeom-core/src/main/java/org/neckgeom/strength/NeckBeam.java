@@ -76,12 +76,12 @@ record NeckBeam(
 
         /** Modulus of the wood so far from the middle: that of its strip. */
         double modulusAt(double y) {
-            return modulus
-                    * layers.stream()
-                            .filter(layer -> y >= layer.from() && y < layer.to())
-                            .mapToDouble(Layer::ratio)
-                            .findFirst()
-                            .orElse(1);
+            for (Layer layer : layers) {
+                if (y >= layer.from() && y < layer.to()) {
+                    return modulus * layer.ratio();
+                }
+            }
+            return modulus;
         }
 
         /** What the strips of a laminated shaft are stiffer, or less stiff, than the wood all is summed with. */

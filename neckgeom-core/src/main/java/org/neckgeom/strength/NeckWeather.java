@@ -4,10 +4,12 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import javax.measure.quantity.Length;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.kernel.Once;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.units.Amount;
@@ -89,6 +91,8 @@ public final class NeckWeather extends ValueAnswer {
 
     private final Neck neck;
     private final StiffnessReadings readings;
+    private final Supplier<Optional<Likely<Length>>> relief = new Once<>(this::reliefAdded);
+    private final Supplier<Optional<Lag>> lag = new Once<>(this::lagOnTheWay);
 
     NeckWeather(Moistures moistures, OptionalDouble days, Neck neck, StiffnessReadings readings) {
         super(FORM, neck.style());
@@ -175,10 +179,18 @@ public final class NeckWeather extends ValueAnswer {
     }
 
     private Optional<Likely<Length>> likelyRelief() {
+        return relief.get();
+    }
+
+    private Optional<Likely<Length>> reliefAdded() {
         return bend(bow -> bow.after(moistures.change(), style().unit()));
     }
 
     private Optional<Lag> lag() {
+        return lag.get();
+    }
+
+    private Optional<Lag> lagOnTheWay() {
         return moistures.change() == 0
                 ? Optional.empty()
                 : bend(bow -> new Lag(bow.greatestLag(moistures.change()), style()));

@@ -115,8 +115,10 @@ public final class RodForce extends ValueAnswer {
         this.question = question;
         this.wanted = wanted;
         StrungNeck.Bench bench = question.bench();
-        List<double[]> intervals =
-                bench.intervals(List.of(x -> x.bow(0), x -> question.hasRod() ? x.forceFor(wanted) : Double.NaN));
+        List<double[]> intervals = question.found(
+                wanted,
+                () -> bench.intervals(
+                        List.of(x -> x.bow(0), x -> question.hasRod() ? x.forceFor(wanted) : Double.NaN)));
         double[] found = intervals.get(1);
         this.slack = Likely.of(intervals.get(0), style.unit());
         this.force = Likely.of(found, ShopUnit.NEWTON);

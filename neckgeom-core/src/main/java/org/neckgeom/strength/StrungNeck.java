@@ -3,6 +3,7 @@ package org.neckgeom.strength;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
@@ -214,6 +215,11 @@ record StrungNeck(
         return BenchRows.of(made(), readings, worked);
     }
 
+    /** The rod's intervals for a wanted relief, worked out once for its force and its turns. */
+    List<double[]> found(double wanted, Supplier<List<double[]>> answer) {
+        return worked.found(List.of(readings, wanted), answer);
+    }
+
     /** What is known of the causes after the readings. */
     CauseState state() {
         CauseState state = CauseState.prior();
@@ -255,7 +261,7 @@ record StrungNeck(
             Straightedge[] found = new Straightedge[1];
             knowledge.atMeans(
                     given -> {
-                        found[0] = with(given);
+                        found[0] = with(given, 0);
                         return 0;
                     },
                     0);
@@ -264,19 +270,22 @@ record StrungNeck(
 
         /** On the plain beam: mean moduli, and nothing of what the beam leaves out. */
         Straightedge bare() {
-            return with(1, 1);
+            return with(1, 1, BeamScan.USUAL_PANELS);
         }
 
-        private Straightedge with(BowKnowledge.Given given) {
-            return with(given.neck(), given.board()).softer(given.softness(), given.load(), given.arm());
+        private Straightedge with(BowKnowledge.Given given, double softer) {
+            int panels = given.isMiddle() ? BeamScan.USUAL_PANELS : BeamScan.FEW_PANELS;
+            return with(given.neck(), given.board(), panels)
+                    .softer(given.softness() + softer, given.load(), given.arm());
         }
 
-        private Straightedge with(double backFactor, double boardFactor) {
-            return worked.laid(backFactor, boardFactor, () -> scanned(backFactor, boardFactor));
+        private Straightedge with(double backFactor, double boardFactor, int panels) {
+            return worked.laid(
+                    List.<Object>of(backFactor, boardFactor, panels), () -> scanned(backFactor, boardFactor, panels));
         }
 
-        private Straightedge scanned(double backFactor, double boardFactor) {
-            BeamScan scan = BeamScan.of(beam.stiffer(backFactor, boardFactor), pull, rod, BeamScan.USUAL_PANELS);
+        private Straightedge scanned(double backFactor, double boardFactor, int panels) {
+            BeamScan scan = BeamScan.of(beam.stiffer(backFactor, boardFactor), pull, rod, panels);
             return new Straightedge(scan.strings(), scan.rod(), from, to);
         }
 
@@ -291,12 +300,7 @@ record StrungNeck(
         List<double[]> intervals(Creep creep, List<ToDoubleFunction<Straightedge>> questions) {
             return questions.stream()
                     .map(shown -> knowledge.interval(
-                            given -> shown.applyAsDouble(with(given.neck(), given.board())
-                                    .softer(
-                                            given.softness() + creep.logSinceTuning(given.own()[0]),
-                                            given.load(),
-                                            given.arm())),
-                            1))
+                            given -> shown.applyAsDouble(with(given, creep.logSinceTuning(given.own()[0]))), 1))
                     .toList();
         }
     }

@@ -13,7 +13,8 @@ import org.neckgeom.kernel.Once;
 final class Worked {
 
     private final Map<Object, MadeNeck.Effects> effects = new ConcurrentHashMap<>();
-    private final Map<List<Double>, Straightedge> laid = new ConcurrentHashMap<>();
+    private final Map<Object, Straightedge> laid = new ConcurrentHashMap<>();
+    private final Map<Object, List<double[]>> found = new ConcurrentHashMap<>();
     private final Supplier<MadeNeck> made;
 
     Worked(Supplier<MadeNeck> made) {
@@ -35,9 +36,14 @@ final class Worked {
         return known;
     }
 
-    /** The straightedge on the neck for multiples of its two moduli, laid at the first call. */
-    Straightedge laid(double back, double board, Supplier<Straightedge> answer) {
-        return laid.computeIfAbsent(List.of(back, board), moduli -> answer.get());
+    /** The straightedge on the neck under a name of its own, laid at the first call. */
+    Straightedge laid(Object name, Supplier<Straightedge> answer) {
+        return laid.computeIfAbsent(name, absent -> answer.get());
+    }
+
+    /** Intervals under a name of their own, worked out at the first call. */
+    List<double[]> found(Object name, Supplier<List<double[]>> answer) {
+        return found.computeIfAbsent(name, absent -> answer.get());
     }
 
     @Override
