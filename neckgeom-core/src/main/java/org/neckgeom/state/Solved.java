@@ -51,13 +51,23 @@ final class Solved {
             f[i * n + i] = 1.0;
         }
         double log = 0.0;
-        double[] h = new double[n];
         double[] fh = new double[n];
         double[] ffh = new double[n];
+        int reached = 0;
         for (NeckReading reading : readings) {
-            log += take(reading, h, fh, ffh);
+            reached = Math.max(reached, last(reading.of()) + 1);
+            log += take(reading, reached, fh, ffh);
         }
         this.logLikelihood = log;
+    }
+
+    /** The last place of a deviation's causes among those touched, or -1. */
+    private int last(Deviation of) {
+        int last = -1;
+        for (int i = 0; i < of.size(); i++) {
+            last = Math.max(last, touched[place(of, i)]);
+        }
+        return last;
     }
 
     private int place(Deviation of, int i) {
@@ -68,12 +78,15 @@ final class Solved {
         return Objects.requireNonNull(places.get(cause));
     }
 
-    /** Takes a reading in, and returns the log of its likelihood but for a constant. */
-    private double take(NeckReading reading, double[] h, double[] fh, double[] ffh) {
+    /**
+     * Takes a reading in, and returns the log of its likelihood but for a constant.
+     *
+     * @param m causes that readings up to this one touch: those after them are still as they were
+     */
+    private double take(NeckReading reading, int m, double[] fh, double[] ffh) {
         int n = size;
         Deviation of = reading.of();
-        Arrays.fill(h, 0.0);
-        Arrays.fill(fh, 0.0);
+        Arrays.fill(fh, 0, m, 0.0);
         double expected = of.constantMm();
         double before = 0.0;
         for (int i = 0; i < of.size(); i++) {
@@ -84,16 +97,15 @@ final class Solved {
                 continue;
             }
             double c = of.coefficient(i) * sds[place];
-            h[at] = c;
             before += c * c;
             expected += c * z[at];
-            for (int k = 0; k < n; k++) {
+            for (int k = 0; k < m; k++) {
                 fh[k] += c * f[at * n + k];
             }
         }
         double u = reading.uncertainty();
         double known = 0.0;
-        for (int k = 0; k < n; k++) {
+        for (int k = 0; k < m; k++) {
             known += fh[k] * fh[k];
         }
         double all = known + u * u;
@@ -101,18 +113,18 @@ final class Solved {
         if (!(all > KNOWN * before) || all == 0.0) {
             return 0.0; // known already; the agreement compares
         }
-        for (int j = 0; j < n; j++) {
+        for (int j = 0; j < m; j++) {
             double sum = 0.0;
-            for (int k = 0; k < n; k++) {
+            for (int k = 0; k < m; k++) {
                 sum += f[j * n + k] * fh[k];
             }
             ffh[j] = sum / all;
         }
         double less = 1.0 / (1.0 + u / Math.sqrt(all));
-        for (int j = 0; j < n; j++) {
+        for (int j = 0; j < m; j++) {
             z[j] += ffh[j] * miss;
             double by = ffh[j] * less;
-            for (int k = 0; k < n; k++) {
+            for (int k = 0; k < m; k++) {
                 f[j * n + k] -= by * fh[k];
             }
         }
