@@ -46,7 +46,7 @@ final class Measure {
         for (int round = 0; round < ROUNDS; round++) {
             run(
                     scores,
-                    "CentringBenchmark|UnitsBenchmark|StrengthBenchmark|BudgetBenchmark|PlanBenchmark|SolidBenchmark",
+                    "CentringBenchmark|UnitsBenchmark|StrengthBenchmark|BudgetBenchmark|PlanBenchmark|SolidBenchmark|StateBenchmark",
                     SLICES);
             run(scores, "LeavesBenchmark", SLICES, "leaves", "40", "most", "4");
             run(scores, "GeometryBenchmark", SLICES, "power", "2");
@@ -152,6 +152,8 @@ final class Measure {
     }
 
     private static void write(Path folder, Measured run) throws IOException {
+        // What took minutes is there even if a table can't be made of it.
+        Files.writeString(folder.resolve("scores.json"), "{\n" + run.scores().toJson() + "\n}\n");
         TargetTable targets = new TargetTable(run);
         String numpy = (run.hasNumpy() ? "; numpy " + run.numpy().get("version") : "")
                 + (run.hasOpenTurns() ? "; OpenTURNS " + run.openTurns().get("openturns") : "");
