@@ -35,6 +35,7 @@ final class BowKnowledge {
      * @param own what only this answer rests on: independent standard normals
      * @param isMiddle whether moduli are at their means, for the answer itself and not for its interval
      */
+    @SuppressWarnings("ArrayRecordComponent") // stays in this package and is never compared
     record Given(double neck, double board, double softness, double load, double arm, double[] own, boolean isMiddle) {}
 
     /** Gives an answer. */
