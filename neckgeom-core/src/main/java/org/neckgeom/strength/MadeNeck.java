@@ -59,6 +59,7 @@ record MadeNeck(Neck neck, NeckBeam beam, StringPull pull) {
      * @param value for the causes at 0
      * @param effects for one unit of each
      */
+    @SuppressWarnings("ArrayRecordComponent") // stays in this package and is never compared
     record Effects(double value, double[] effects) {}
 
     /** What each cause changes of the logarithm of an answer, for one unit of its size. */
