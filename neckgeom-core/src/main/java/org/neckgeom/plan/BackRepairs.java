@@ -43,20 +43,23 @@ final class BackRepairs {
 
     static List<Repair> of(Stages plan) {
         Map<Double, Estimate<Length>> depths = plan.measured().backDepths();
-        Optional<Double> thinnest = depths.keySet().stream()
-                .filter(x -> verdict(plan, x, depths.get(x)).call() == Decision.OUTSIDE)
-                .max(Comparator.comparing(x -> thinMm(plan, x, depths.get(x))));
-        boolean allAlong = depths.size() > 1
-                && depths.entrySet().stream()
+        List<Map.Entry<Double, Estimate<Length>>> read = List.copyOf(depths.entrySet());
+        Optional<Map.Entry<Double, Estimate<Length>>> thinnest = read.stream()
+                .filter(one -> verdict(plan, one.getKey(), one.getValue()).call() == Decision.OUTSIDE)
+                .max(Comparator.comparing(one -> thinMm(plan, one.getKey(), one.getValue())));
+        boolean allAlong = read.size() > 1
+                && read.stream()
                         .allMatch(one ->
                                 verdict(plan, one.getKey(), one.getValue()).call() == Decision.OUTSIDE);
         List<Repair> all = new ArrayList<>();
-        for (double x : allAlong ? List.of(thinnest.orElseThrow()) : depths.keySet()) {
+        for (Map.Entry<Double, Estimate<Length>> one : allAlong ? List.of(thinnest.orElseThrow()) : read) {
+            double x = one.getKey();
+            Estimate<Length> depth = one.getValue();
             Statement reading = allAlong
                     ? plan.words("back-all-along", "back, thin all along")
                     : plan.words("back-at", "back at {station:brief}").with("station", Kind.MM, x);
-            all.addAll(ReadingRepairs.of(plan, reading, verdict(plan, x, depths.get(x)), REST_THE_STOCK, ways -> {
-                Bare bare = Bare.of(plan, x, thinMm(plan, x, depths.get(x)));
+            all.addAll(ReadingRepairs.of(plan, reading, verdict(plan, x, depth), REST_THE_STOCK, ways -> {
+                Bare bare = Bare.of(plan, x, thinMm(plan, x, depth));
                 keep(ways, bare);
                 floor(ways, bare);
                 lamination(ways, bare);

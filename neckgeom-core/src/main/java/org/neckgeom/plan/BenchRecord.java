@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Length;
 import org.neckgeom.channel.CentringStep;
@@ -35,19 +36,23 @@ final class BenchRecord {
     static Job with(Job job, String group, Map<String, Given> given) {
         return switch (group) {
             case BenchStep.CUT -> cut(job, given);
-            case BenchStep.PIECE -> piece(job, given.get("piece").length());
-            case BenchStep.MOVE -> job.fenceMoved(moved(job, given.get("moved")));
-            case BenchStep.WAY -> otherWay(job, given.get("way").word());
+            case BenchStep.PIECE -> piece(job, at(given, "piece").length());
+            case BenchStep.MOVE -> job.fenceMoved(moved(job, at(given, "moved")));
+            case BenchStep.WAY -> otherWay(job, at(given, "way").word());
             case BenchStep.WALLS -> walls(job, given);
             default -> reading(job, given.values().iterator().next());
         };
     }
 
+    private static Given at(Map<String, Given> given, String code) {
+        return Objects.requireNonNull(given.get(code), code);
+    }
+
     private static Job cut(Job job, Map<String, Given> given) {
         TrialCut cut = TrialCut.walls(
-                given.get("near-wall").length(), given.get("far-wall").length());
-        cut = given.containsKey("slot") ? cut.slot(given.get("slot").length()) : cut;
-        cut = given.containsKey("piece") ? cut.piece(given.get("piece").length()) : cut;
+                at(given, "near-wall").length(), at(given, "far-wall").length());
+        cut = given.containsKey("slot") ? cut.slot(at(given, "slot").length()) : cut;
+        cut = given.containsKey("piece") ? cut.piece(at(given, "piece").length()) : cut;
         boolean isAgain = verdict(job).step() == SlotStep.READ_AGAIN;
         return closing(isAgain ? job.readAgain(cut) : job.trialCut(cut));
     }
@@ -111,8 +116,8 @@ final class BenchRecord {
     }
 
     private static Job walls(Job job, Map<String, Given> given) {
-        double near = given.get("near-wall").libraryValue();
-        double far = given.get("far-wall").libraryValue();
+        double near = at(given, "near-wall").libraryValue();
+        double far = at(given, "far-wall").libraryValue();
         double u = job.shop().repeatability().libraryValue() / Math.sqrt(2);
         return job.measured(job.measuredAsGiven().read(NeckFeature.SLOT_OFFSET, estimate(job, (near - far) / 2, u)));
     }

@@ -210,7 +210,7 @@ public final class BenchSession {
                 default -> reading(line);
             };
         } catch (Refusal | NoAnswer refused) {
-            return asking(refused.getMessage());
+            return asking(String.valueOf(refused.getMessage()));
         }
     }
 
@@ -311,7 +311,7 @@ public final class BenchSession {
         boolean isFirst = pending.isEmpty();
         Set<String> more = new LinkedHashSet<>(leftOut);
         open().stream()
-                .filter(one -> one == ask.get()
+                .filter(one -> one.code().equals(ask.get().code())
                         || isFirst && one.group().equals(ask.get().group()))
                 .forEach(one -> more.add(one.code()));
         BenchSession after = new BenchSession(job, pending, more, "", previous, entry);
@@ -407,7 +407,7 @@ public final class BenchSession {
             after = BenchRecord.with(job, group, given);
         } catch (Refusal | NoAnswer refused) {
             // Answers that contradict each other are all asked for again.
-            return start().asking(refused.getMessage());
+            return start().asking(String.valueOf(refused.getMessage()));
         }
         Set<String> rest = new LinkedHashSet<>(leftOut);
         at.asks().stream().filter(ask -> ask.group().equals(group)).forEach(ask -> rest.remove(ask.code()));

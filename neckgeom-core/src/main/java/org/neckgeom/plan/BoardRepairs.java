@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
 import javax.measure.quantity.Length;
@@ -80,7 +81,7 @@ final class BoardRepairs {
                 .orElse(List.of());
     }
 
-    private static void boardOff(Stages plan, ReadingRepairs ways, TreeMap<Double, Estimate<Length>> read) {
+    private static void boardOff(Stages plan, ReadingRepairs ways, NavigableMap<Double, Estimate<Length>> read) {
         double most = read.values().stream()
                 .mapToDouble(one -> Math.abs(one.libraryValue()))
                 .max()
@@ -133,7 +134,7 @@ final class BoardRepairs {
     }
 
     /** Along the straight line through the first and the last reading; one alone is of a board that lies parallel. */
-    private static double atMm(TreeMap<Double, Estimate<Length>> read, double x) {
+    private static double atMm(NavigableMap<Double, Estimate<Length>> read, double x) {
         Map.Entry<Double, Estimate<Length>> first = read.firstEntry();
         Map.Entry<Double, Estimate<Length>> last = read.lastEntry();
         double y = first.getValue().libraryValue();
