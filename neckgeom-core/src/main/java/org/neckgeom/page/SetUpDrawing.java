@@ -21,7 +21,7 @@ import org.neckgeom.shape.Spot;
  */
 final class SetUpDrawing {
 
-    private static final double HEIGHT = 226;
+    private static final double HEIGHT = 222;
     private static final double EDGE = 16;
     private static final double FENCE = 52;
     private static final double PIECE = 64;
@@ -168,14 +168,11 @@ final class SetUpDrawing {
         double to = move.isTowardTheCutter() ? 42 : 14;
         drawing.line("least", cutter, from, cutter, to);
         head(new Spot(cutter, to), new Spot(cutter, from));
-        String way = move.isTowardTheCutter() ? " toward the cutter" : " away from the cutter";
         boolean isLeft = cutter > Drawing.WIDTH / 2;
-        drawing.label(
-                "number",
-                isLeft ? "end" : "start",
-                cutter + (isLeft ? -12 : 12),
-                32,
-                shown.length(move.amountMm()) + way);
+        String anchor = isLeft ? "end" : "start";
+        double u = cutter + (isLeft ? -12 : 12);
+        drawing.label("number", anchor, u, 24, shown.length(move.amountMm()));
+        drawing.label("words", anchor, u, 40, (move.isTowardTheCutter() ? "toward" : "away from") + " the cutter");
     }
 
     private void feed() {

@@ -171,6 +171,9 @@ final class BenchFile {
 
         private Optional<Answer> entered(String code, Optional<String> reading) {
             String line = reading.orElse("");
+            if (line.isEmpty() && at.question().filter(BenchQuestion::isNeeded).isPresent()) {
+                return Optional.of(asked("The " + at.question().get().words() + " is needed. Nothing was kept.", code));
+            }
             BenchSession.Reply reply = at.enter(line);
             if (!reply.isTaken() && line.equals(doubted.get(code))) {
                 reply = reply.session().enter(line);

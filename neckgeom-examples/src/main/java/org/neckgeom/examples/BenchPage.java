@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.neckgeom.channel.CentringStep;
 import org.neckgeom.drawing.Markup;
 import org.neckgeom.examples.BenchFile.Answer;
 import org.neckgeom.examples.BenchFile.Change;
@@ -45,9 +44,13 @@ final class BenchPage {
 
     private static final int MOST_CHANGES = 8;
 
+    /** The machine's own instructions, and the one that counts most here. */
+    private static final int FIRST_CAUTIONS = 2;
+
     /** Besides the sheet's own style; targets of 44 px and more (WCAG 2.2, success criterion 2.5.5). */
     static final String STYLE = Sheet.style() + """
             h2{margin-top:1.4rem}
+            .tally .ok{border:2px solid var(--good);color:var(--good)}
             .now dd{font-size:1.5rem;font-weight:650;line-height:1.25}
             .now dl div{grid-template-columns:none;display:block}
             .answer{border:3px solid var(--good);padding:.6rem .8rem;margin:.8rem 0}
@@ -175,7 +178,7 @@ final class BenchPage {
 
     private static String lead(Fate fate) {
         return switch (fate) {
-            case KEPT -> "Kept: ";
+            case KEPT -> "OK: ";
             case NOTED -> "Noted: ";
             case ASKED -> "";
             case NOT_KEPT, CHANGED_MEANWHILE -> "Not kept: ";
@@ -195,7 +198,9 @@ final class BenchPage {
         for (Change change : changes.subList(0, Math.min(MOST_CHANGES, changes.size()))) {
             page.open("div").element("dt", change.name()).open("dd");
             page.element("span", "before: " + change.was(), "class", "more quiet");
-            page.element("b", "now: " + change.is(), "class", "more");
+            page.open("span", "class", "more")
+                    .element("b", "now: " + change.is())
+                    .close();
             page.close().close();
         }
         page.close();
@@ -233,8 +238,11 @@ final class BenchPage {
             return;
         }
         page.element("h3", "Mind");
-        page.open("p").element("strong", cautions.get(0).text() + ".").close();
-        if (cautions.size() > 1) {
+        cautions.stream()
+                .limit(FIRST_CAUTIONS)
+                .forEach(caution ->
+                        page.open("p").element("strong", caution.text() + ".").close());
+        if (cautions.size() > FIRST_CAUTIONS) {
             page.open("details").element("summary", "All " + cautions.size() + " cautions of this step");
             page.open("ul");
             for (Caution caution : cautions) {
@@ -272,11 +280,14 @@ final class BenchPage {
         page.empty("input", "type", "hidden", "name", TURN, "value", Integer.toString(file.turn()));
     }
 
+    /** Not while the channel may not be cut. */
     private boolean canBeDone() {
-        boolean isToBeSet =
-                session.operation().filter(Operation::cutsTheChannel).isPresent()
-                        && session.questions().stream().anyMatch(BenchQuestion::isNeeded);
-        return !isToBeSet || isMove();
+        return isMove()
+                || job.plan().slot().mayCut()
+                || session.operation()
+                        .filter(at -> at.cutsTheChannel()
+                                && !job.plan().work().finished().contains(at))
+                        .isEmpty();
     }
 
     private boolean isMove() {
@@ -351,10 +362,14 @@ final class BenchPage {
         page.open("section", "class", "record", "aria-labelledby", "record");
         page.element("h2", "Record so far", "id", "record");
         List<String> lines = new ArrayList<>();
-        for (CentringStep step : job.steps()) {
-            lines.add(step.text(job.style()));
+        Map<?, ?> keys = (Map<?, ?>)
+                Objects.requireNonNull(Job.TABLE.write(job, Spelling.WORDS).plain());
+        if (keys.get("trial cuts") instanceof List<?> steps) {
+            steps.forEach(step -> lines.add(inLine(step)));
         }
-        measured(lines);
+        if (keys.get("measured") instanceof Map<?, ?> readings) {
+            readings.forEach((key, value) -> lines.add(key + " " + inLine(value)));
+        }
         if (lines.isEmpty()) {
             page.element("p", "Nothing is read yet.");
         } else {
@@ -374,15 +389,7 @@ final class BenchPage {
         page.close();
     }
 
-    /** The readings on the neck by their keys, as the neck file has them. */
-    private void measured(List<String> lines) {
-        Map<?, ?> keys = (Map<?, ?>)
-                Objects.requireNonNull(Job.TABLE.write(job, Spelling.WORDS).plain());
-        if (keys.get("measured") instanceof Map<?, ?> readings) {
-            readings.forEach((key, value) -> lines.add(key + ": " + inLine(value)));
-        }
-    }
-
+    /** As the neck file has it. */
     private static String inLine(Object value) {
         if (value instanceof Map<?, ?> map) {
             return map.entrySet().stream()
