@@ -80,6 +80,19 @@ public final class Sheet {
     }
 
     /**
+     * {@return a drawing of the machine as it is set for the step at hand, as one SVG element for a page that has {@link
+     * #style()}; empty where no cutter is set for it} Seen from above; not to be measured on.
+     */
+    public String toSetUp() {
+        return SetUpDrawing.of(job).orElse("");
+    }
+
+    /** {@return the style sheet (CSS) of pages and drawings: light and dark as the device asks} */
+    public static String style() {
+        return Style.sheet();
+    }
+
+    /**
      * {@return a card of one operation as plain text, 80 columns wide: settings to tick, boxes for the readings, cautions, the way
      * back; ending in a line feed}
      *

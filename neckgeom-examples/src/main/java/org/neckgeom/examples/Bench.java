@@ -4,24 +4,14 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.neckgeom.examples.file.FileRefused;
-import org.neckgeom.examples.file.TextFile;
-import org.neckgeom.examples.neck.NeckFile;
 import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.BenchQuestion;
-import org.neckgeom.plan.BenchSession;
-import org.neckgeom.plan.Job;
-import org.neckgeom.plan.PlanChange;
 import org.neckgeom.text.Words;
 
 /**
@@ -31,9 +21,7 @@ import org.neckgeom.text.Words;
 final class Bench {
 
     private static final Set<String> END = Set.of("end", "quit", "exit");
-    private static final Duration PATIENCE = Duration.ofSeconds(20);
     private static final int MOST_CHANGES = 8;
-    private static final int MOST_DIFFERENCES = 20;
 
     private static final String HELP = """
               a reading   29.84, 29.84 mm or 1 11/64 in; what has no unit is in the unit asked for
@@ -43,19 +31,14 @@ final class Bench {
               next        the step at hand with its cautions
               end         ends the session; it goes on from here the next time""";
 
-    private final Path file;
+    private final BenchFile file;
     private final BufferedReader in;
     private final PrintStream out;
-    private String text;
-    private BenchSession session;
-    private int kept;
 
-    private Bench(Path file, BufferedReader in, PrintStream out, String text) {
+    private Bench(BenchFile file, BufferedReader in, PrintStream out) {
         this.file = file;
         this.in = in;
         this.out = out;
-        this.text = text;
-        this.session = BenchSession.of(NeckFile.parse(file.toString(), text));
     }
 
     /**
@@ -67,17 +50,17 @@ final class Bench {
      * @throws FileRefused if the file can't be used
      */
     static Bench at(Path file, BufferedReader in, PrintStream out) {
-        return new Bench(file, in, out, TextFile.read(file));
+        return new Bench(BenchFile.at(file), in, out);
     }
 
     /** Works until the entries end. */
     void work() throws Unwritable {
-        OutputFiles.check(List.of(file));
-        out.println("BENCH  " + session.job().neck().name() + "    (? for help, end to end)");
+        OutputFiles.check(List.of(file.path()));
+        out.println("BENCH  " + file.session().job().neck().name() + "    (? for help, end to end)");
         String shown = "";
         boolean isOver = false;
         while (!isOver) {
-            String step = "\n" + Sheet.of(session.job()).toSettings();
+            String step = "\n" + Sheet.of(file.session().job()).toSettings();
             if (!step.equals(shown)) {
                 out.print(step);
                 shown = step;
@@ -89,15 +72,22 @@ final class Bench {
             }
         }
         out.println();
-        out.println("ENDED  " + kept + (kept == 1 ? " entry" : " entries") + " kept in " + Words.shown(file.toString())
-                + "; the next session goes on from here.");
+        out.println(ended(file));
+    }
+
+    /** The last line of a session. */
+    static String ended(BenchFile file) {
+        int kept = file.kept();
+        return "ENDED  " + kept + (kept == 1 ? " entry" : " entries") + " kept in "
+                + Words.shown(file.path().toString()) + "; the next session goes on from here.";
     }
 
     private Optional<String> asked() {
-        String question = session.question()
+        String question = file.session()
+                .question()
                 .map(BenchQuestion::toString)
                 .orElse(
-                        session.operation().isPresent()
+                        file.session().operation().isPresent()
                                 ? "nothing to read: enter done when it is done"
                                 : "all is done: end");
         out.print("\n" + question + "\n> ");
@@ -112,137 +102,39 @@ final class Bench {
     private void enter(String line) throws Unwritable {
         switch (line.toLowerCase(Locale.ROOT)) {
             case "?", "help" -> out.println(HELP);
-            case "next" -> out.print(Sheet.of(session.job()).toStep());
-            default -> answer(session.enter(line));
+            case "next" -> out.print(Sheet.of(file.session().job()).toStep());
+            default -> answer(file.enter(line));
         }
     }
 
-    private void answer(BenchSession.Reply reply) throws Unwritable {
-        if (!reply.isTaken()) {
-            session = reply.session();
-            out.println("?? " + Words.shown(reply.question()));
-            return;
+    private void answer(BenchFile.Answer answer) {
+        switch (answer.fate()) {
+            case ASKED -> out.println("?? " + Words.shown(answer.words()));
+            case NOTED -> out.println("   " + answer.words());
+            case NOT_KEPT -> out.println("?? Not kept: " + Words.shown(answer.words()));
+            case KEPT -> {
+                out.println("OK " + Words.shown(answer.words()));
+                changes(answer.changes());
+            }
+            case CHANGED_MEANWHILE -> {
+                out.println("?? Not kept: " + answer.words());
+                answer.differences().forEach(line -> out.println("   " + Words.shown(line)));
+                out.println("   The session goes on with the file as it is now. Enter it again if it still holds.");
+            }
         }
-        if (reply.session().job().equals(session.job())) {
-            session = reply.session();
-            out.println("   " + reply.understood());
-            return;
-        }
-        keep(reply);
     }
 
-    /** The file first: what could not be kept was not entered. */
-    private void keep(BenchSession.Reply reply) throws Unwritable {
-        Job before = session.job();
-        Job after = reply.session().job();
-        String fresh = NeckText.with(text, before, after);
-        if (!NeckFile.parse(file.toString(), fresh).equals(after)) {
-            throw new Unwritable(file + " can't keep this entry: written and read back it is another");
-        }
-        try {
-            write(fresh);
-        } catch (ChangedMeanwhile changed) {
-            goOnWith(changed.now);
-            return;
-        } catch (Unwritable sentence) {
-            out.println("?? Not kept: " + Words.shown(sentence.getMessage()));
-            return;
-        }
-        text = fresh;
-        session = reply.session();
-        kept++;
-        out.println("OK " + Words.shown(reply.understood()));
-        changes(reply.changes());
-    }
-
-    private void changes(List<PlanChange> changes) {
+    private void changes(List<BenchFile.Change> changes) {
         if (changes.isEmpty()) {
             out.println("   no check of the plan changes");
         }
-        for (PlanChange change : changes.subList(0, Math.min(MOST_CHANGES, changes.size()))) {
-            out.println("   " + change.code());
+        for (BenchFile.Change change : changes.subList(0, Math.min(MOST_CHANGES, changes.size()))) {
+            out.println("   " + change.name());
             out.println("      before  " + change.was());
             out.println("      now     " + change.is());
         }
         if (changes.size() > MOST_CHANGES) {
             out.println("   and " + (changes.size() - MOST_CHANGES) + " more checks change");
         }
-    }
-
-    /** The file as someone else has written it. */
-    private static final class ChangedMeanwhile extends IOException {
-
-        private static final long serialVersionUID = 1L;
-
-        private final String now;
-
-        ChangedMeanwhile(String now) {
-            super("changed meanwhile");
-            this.now = now;
-        }
-    }
-
-    /** Looked at before anything is written, and once more when all is ready to take its place. */
-    private void write(String fresh) throws Unwritable, ChangedMeanwhile {
-        try {
-            same();
-            OutputFiles.write(
-                    Map.of(file, fresh.getBytes(StandardCharsets.UTF_8)),
-                    what -> {
-                        if (what.startsWith("move ")) {
-                            same();
-                        }
-                    },
-                    PATIENCE);
-        } catch (Unwritable sentence) {
-            if (sentence.getCause() instanceof ChangedMeanwhile changed) {
-                throw changed;
-            }
-            throw sentence;
-        }
-    }
-
-    private void same() throws ChangedMeanwhile {
-        String now;
-        try {
-            now = Files.exists(file) ? TextFile.read(file) : "";
-        } catch (FileRefused unreadable) {
-            now = "";
-        }
-        if (!now.equals(text)) {
-            throw new ChangedMeanwhile(now);
-        }
-    }
-
-    private void goOnWith(String now) throws FileRefused {
-        out.println("?? Not kept: " + Words.shown(file.toString())
-                + " was changed by someone else meanwhile. It stays as it is now:");
-        differences(text.lines().toList(), now.lines().toList())
-                .forEach(line -> out.println("   " + Words.shown(line)));
-        session = BenchSession.of(NeckFile.parse(file.toString(), now));
-        text = now;
-        out.println("   The session goes on with the file as it is now. Enter it again if it still holds.");
-    }
-
-    /** Lines that went, with a minus, and lines that came, with a plus, between what is the same at both ends. */
-    static List<String> differences(List<String> before, List<String> now) {
-        int most = Math.min(before.size(), now.size());
-        int head = 0;
-        while (head < most && before.get(head).equals(now.get(head))) {
-            head++;
-        }
-        int tail = 0;
-        while (tail < most - head && before.get(before.size() - 1 - tail).equals(now.get(now.size() - 1 - tail))) {
-            tail++;
-        }
-        List<String> lines = new ArrayList<>();
-        before.subList(head, before.size() - tail).forEach(line -> lines.add("- " + line));
-        now.subList(head, now.size() - tail).forEach(line -> lines.add("+ " + line));
-        if (lines.size() <= MOST_DIFFERENCES) {
-            return lines;
-        }
-        List<String> some = new ArrayList<>(lines.subList(0, MOST_DIFFERENCES));
-        some.add("and " + (lines.size() - MOST_DIFFERENCES) + " more lines differ");
-        return some;
     }
 }

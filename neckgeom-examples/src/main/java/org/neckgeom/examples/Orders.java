@@ -28,6 +28,7 @@ import org.neckgeom.units.LengthStyle;
  * @param log the shop's log to plan with
  * @param addTo the shop's log that gets the readings of this neck
  * @param section the part of the plan or the operation to print
+ * @param address where to serve; none for the loopback address
  */
 record Orders(
         Task task,
@@ -38,7 +39,8 @@ record Orders(
         Optional<LengthStyle> style,
         Optional<Path> log,
         Optional<Path> addTo,
-        Optional<String> section) {
+        Optional<String> section,
+        Optional<String> address) {
 
     /** What can be asked for. */
     enum Task {
@@ -54,6 +56,8 @@ record Orders(
         CARD,
         /** Work at the bench: ask for readings and keep them in the file. */
         BENCH,
+        /** Serve the same as a page for a phone. */
+        SERVE,
         /** Read the file and say whether it can be used. */
         CHECK,
         /** Say whether the files of a folder belong together. */
@@ -91,6 +95,7 @@ record Orders(
         Optional<Path> log = Optional.empty();
         Optional<Path> addTo = Optional.empty();
         Optional<String> section = Optional.empty();
+        Optional<String> address = Optional.empty();
         List<String> files = new ArrayList<>();
         for (Iterator<String> rest = arguments.iterator(); rest.hasNext(); ) {
             String argument = rest.next();
@@ -98,13 +103,15 @@ record Orders(
                 case "--full" -> task = once(task, Task.FULL, argument);
                 case "--next" -> task = once(task, Task.NEXT, argument);
                 case "--bench" -> task = once(task, Task.BENCH, argument);
+                case "--serve" -> task = once(task, Task.SERVE, argument);
+                case "--address" -> address = Optional.of(named(argument, "an address of this machine", rest));
                 case "--section" -> {
                     task = once(task, Task.SECTION, argument);
-                    section = Optional.of(named(argument, "a part of the plan", rest));
+                    section = Optional.of(named(argument, "the name of a part of the plan", rest));
                 }
                 case "--card" -> {
                     task = once(task, Task.CARD, argument);
-                    section = Optional.of(named(argument, "an operation", rest));
+                    section = Optional.of(named(argument, "the name of an operation", rest));
                 }
                 case "--check" -> task = once(task, Task.CHECK, argument);
                 case "--keys" -> task = once(task, Task.KEYS, argument);
@@ -153,9 +160,12 @@ record Orders(
         if (style.isPresent() && !task.isPlanning()) {
             throw new IllegalArgumentException("--units goes with planning alone");
         }
-        if (task == Task.BENCH && files.isEmpty()) {
-            throw new IllegalArgumentException(
-                    "--bench must be followed by the neck file that keeps the readings, but nothing follows");
+        if ((task == Task.BENCH || task == Task.SERVE) && files.isEmpty()) {
+            throw new IllegalArgumentException((task == Task.BENCH ? "--bench" : "--serve")
+                    + " must be followed by the neck file that keeps the readings, but nothing follows");
+        }
+        if (address.isPresent() && task != Task.SERVE) {
+            throw new IllegalArgumentException("--address goes with --serve");
         }
         if ((log.isPresent() || addTo.isPresent()) && !task.isPlanning()) {
             throw new IllegalArgumentException(
@@ -170,13 +180,13 @@ record Orders(
                 style,
                 log,
                 addTo,
-                section);
+                section,
+                address);
     }
 
     private static String named(String option, String what, Iterator<String> rest) {
         if (!rest.hasNext()) {
-            throw new IllegalArgumentException(
-                    option + " must be followed by the name of " + what + ", but nothing follows");
+            throw new IllegalArgumentException(option + " must be followed by " + what + ", but nothing follows");
         }
         return rest.next();
     }

@@ -42,6 +42,8 @@ public final class PlanANeck {
               plan-a-neck my-neck.yaml           your neck; --full the whole plan, --section NAME one part of it,
                                                  --next the step at hand, --card OPERATION a card to hang up
               plan-a-neck --bench my-neck.yaml   asks for the readings at the bench and keeps them in the file
+              plan-a-neck --serve my-neck.yaml   the same as a page for a browser on this machine; for a phone
+                                                 name the address: --address 192.0.2.7 (a word opens it once)
               plan-a-neck --check my-neck.yaml   lists every error in the file
               plan-a-neck --all sheets           writes all that follows into a folder, made if it is not there
               plan-a-neck --check-set sheets     checks that the files of such a folder belong together
@@ -113,6 +115,10 @@ public final class PlanANeck {
         try {
             if (orders.task() == Orders.Task.BENCH) {
                 Bench.at(Path.of(orders.file()), in, out).work();
+            } else if (orders.task() == Orders.Task.SERVE) {
+                BenchFile file = BenchFile.at(Path.of(orders.file()));
+                OutputFiles.check(List.of(file.path()));
+                BenchServer.start(file, orders.address()).work(out);
             } else {
                 out.print(terminal.verdict(answer(orders, progress)));
             }
@@ -142,7 +148,7 @@ public final class PlanANeck {
                 Words.shown(orders.file()) + " can be planned: "
                         + NeckFile.read(orders.file()).neck().name() + "\n";
             case CHECK_SET -> checked(orders.set().orElseThrow());
-            case BENCH -> throw new AssertionError("a session prints while it works");
+            case BENCH, SERVE -> throw new AssertionError("a session prints while it works");
             case PLAN, FULL, SECTION, NEXT, CARD -> {
                 OutputFiles.check(orders.outputs().values());
                 String text = NeckFile.text(orders.file());

@@ -277,9 +277,9 @@ class BenchTest {
 
     @Test
     void differences_areTheLinesBetweenTheSameEnds() {
-        assertThat(Bench.differences(List.of("a", "b", "c"), List.of("a", "x", "y", "c")))
+        assertThat(BenchFile.differences(List.of("a", "b", "c"), List.of("a", "x", "y", "c")))
                 .containsExactly("- b", "+ x", "+ y");
-        assertThat(Bench.differences(List.of("a"), List.of("a"))).isEmpty();
+        assertThat(BenchFile.differences(List.of("a"), List.of("a"))).isEmpty();
     }
 
     /** Common practice: any value but an empty one turns colours off. */
