@@ -225,13 +225,13 @@ final class BenchSettings {
                 "channel",
                 draft.words(
                                 "channel",
-                                "{start:W} to {end:W} from the nut, {width:F} wide, {depth:F} deep"
+                                "{depth:F} deep, {width:F} wide, {start:W} to {end:W} from the nut"
                                         .replace(":W", ":" + ShopDigits.wood(style))
                                         .replace(":F", ":" + ShopDigits.fine(style)))
-                        .with("start", Kind.MM, channel.startMm())
-                        .with("end", Kind.MM, channel.endMm())
+                        .with("depth", Kind.MM, channel.depthMm())
                         .with("width", Kind.MM, channel.widthMm())
-                        .with("depth", Kind.MM, channel.depthMm()));
+                        .with("start", Kind.MM, channel.startMm())
+                        .with("end", Kind.MM, channel.endMm()));
     }
 
     private Statement depths() {
