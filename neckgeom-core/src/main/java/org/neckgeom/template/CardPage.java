@@ -24,7 +24,8 @@ final class CardPage {
     private static final double FIGURE = 8;
 
     private static final double TITLE = 4.2;
-    private static final double GREATEST = 2.0;
+    private static final double GREATEST = 2.6;
+    private static final double HEAD = 2.0;
     private static final double LEAST = 1.5;
     private static final double STEP = 0.1;
 
@@ -32,11 +33,19 @@ final class CardPage {
     private static final double LINE = 1.65;
 
     private static final double TICK = 4;
-    private static final double BOX_WIDTH = 16;
-    private static final double BOX_HEIGHT = 5.6;
+    private static final double BOX_WIDTH = 15;
+    private static final double BOX_HEIGHT = 5.2;
     private static final double GAP = 4;
-    private static final double LEAST_COLUMN = 55;
-    private static final int PASSES_A_LINE = 8;
+    private static final double LEAST_FOR_TWO = 110;
+    private static final double READING_WIDTH = 60;
+    private static final double NARROW_READING_WIDTH = 38;
+
+    /** Letters this small leave room for narrow readings. */
+    private static final double SMALL = 1.8;
+
+    /** How far letters reach below their line. */
+    private static final double BELOW = 0.7;
+    private static final double PASS_WIDTH = 11;
 
     private final BenchCard card;
     private final int count;
@@ -102,26 +111,26 @@ final class CardPage {
         }
         sentences("What can go wrong, and the way back", card.wayBack());
         care();
-        return y <= height && x <= width - column + 1e-6;
+        return y + BELOW <= height;
     }
 
     private void head() {
         String running = PaperSet.named(Document.mark(card.job())) + ", card " + card.number() + " of " + count;
-        double room = width - LetterWidths.mm(running, GREATEST) - GAP;
-        List<String> name = CardMarks.lines(card.job().neck().name(), GREATEST, room);
-        y = GREATEST;
-        marks.toTheRight(width, y, GREATEST, running);
+        double room = width - LetterWidths.mm(running, HEAD) - GAP;
+        List<String> name = CardMarks.lines(card.job().neck().name(), HEAD, room);
+        y = HEAD;
+        marks.toTheRight(width, y, HEAD, running);
         for (String line : name) {
-            marks.words(0, y, GREATEST, line);
-            y += GREATEST * LINE;
+            marks.words(0, y, HEAD, line);
+            y += HEAD * LINE;
         }
         y += 3.2;
         String date = "date ______________";
         String title = card.operation().name().toUpperCase(Locale.ROOT);
         double own = Math.min(
-                TITLE, TITLE * (width - LetterWidths.mm(date, GREATEST) - GAP) / LetterWidths.mm(title, TITLE));
+                TITLE, TITLE * (width - LetterWidths.mm(date, HEAD) - GAP) / LetterWidths.mm(title, TITLE));
         marks.words(0, y, own, title);
-        marks.toTheRight(width, y, GREATEST, date);
+        marks.toTheRight(width, y, HEAD, date);
         y += 1.4;
         sentence(card.wood().toString(), width);
         top = y + 1;
@@ -138,7 +147,7 @@ final class CardPage {
 
     /** Goes to the next column where a block of a height has no room in this one. */
     private void room(double block) {
-        if (y + block > height && x + column < width - GAP) {
+        if (y + block + BELOW > height && x + column < width - GAP) {
             x += column + 2 * GAP;
             y = top;
         }
@@ -168,9 +177,9 @@ final class CardPage {
     }
 
     private void sentence(String words, double within) {
-        CardMarks.lines(words, GREATEST, within).forEach(line -> {
-            y += GREATEST * LINE;
-            marks.words(x, y, GREATEST, line);
+        CardMarks.lines(words, HEAD, within).forEach(line -> {
+            y += HEAD * LINE;
+            marks.words(x, y, HEAD, line);
         });
     }
 
@@ -179,16 +188,27 @@ final class CardPage {
         marks.words(from, y, capital, words);
     }
 
-    /** Each setting on lines of its own, a box to tick before it. */
+    /** Each setting in words, a box to tick before it; two in a line where there is room. */
     private void lines(PlanSection section) {
-        for (PlanSection.Row row : section.rows()) {
-            String words = row.label() + ": " + row.value().replace('\n', ' ');
-            List<String> lines = CardMarks.lines(words, capital, column - TICK - 1);
-            room(Math.max(TICK, lines.size() * capital * LINE) + 0.6);
+        int inLine = column >= LEAST_FOR_TWO ? 2 : 1;
+        double cell = (column - GAP * (inLine - 1)) / inLine;
+        List<PlanSection.Row> rows = section.rows();
+        for (int from = 0; from < rows.size(); from += inLine) {
+            List<List<String>> words = rows.subList(from, Math.min(rows.size(), from + inLine)).stream()
+                    .map(row -> row.label() + ": " + row.value().replace('\n', ' '))
+                    .map(text -> CardMarks.lines(text, capital, cell - TICK - 0.5))
+                    .toList();
+            int most = words.stream().mapToInt(List::size).max().orElse(0);
+            double tall = Math.max(TICK, most * capital * LINE + 0.6);
+            room(tall);
             double start = y;
-            marks.box(x, y + 0.5, 3, 3);
-            lines.forEach(line -> line(x + TICK + 0.5, line));
-            y = Math.max(y + 0.4, start + TICK);
+            for (int i = 0; i < words.size(); i++) {
+                double left = x + i * (cell + GAP);
+                y = start;
+                marks.box(left, start + 0.6, 3, 3);
+                words.get(i).forEach(line -> line(left + TICK + 0.5, line));
+            }
+            y = start + tall;
         }
     }
 
@@ -257,10 +277,10 @@ final class CardPage {
         if (depths.isEmpty()) {
             return;
         }
-        int inLine = column > 100 ? PASSES_A_LINE : PASSES_A_LINE / 2 + 1;
+        int inLine = (int) (column / PASS_WIDTH);
         heading("Depth after each pass, in " + (depths.get(0).unit().symbol().equals("mm") ? "mm" : "in")
                 + ": tick, read");
-        double cell = column / Math.min(inLine, depths.size());
+        double cell = Math.min(2 * PASS_WIDTH, column / Math.min(inLine, depths.size()));
         for (int from = 0; from < depths.size(); from += inLine) {
             double tall = 3 + 2 + TICK + 1 + BOX_HEIGHT + 1;
             room(tall);
@@ -274,9 +294,10 @@ final class CardPage {
         }
     }
 
-    /** A box for each reading, its limit or its range beside it; two in a line. */
+    /** A box for each reading, its limit or its range beside it; as many in a line as have room. */
     private void boxes(List<BenchQuestion> questions) {
-        int inLine = column >= 2 * LEAST_COLUMN ? 2 : 1;
+        double least = capital < SMALL + STEP / 2 ? NARROW_READING_WIDTH : READING_WIDTH;
+        int inLine = Math.max(1, (int) ((column + GAP) / (least + GAP)));
         double cell = (column - GAP * (inLine - 1)) / inLine;
         for (int from = 0; from < questions.size(); from += inLine) {
             List<BenchQuestion> some = questions.subList(from, Math.min(questions.size(), from + inLine));

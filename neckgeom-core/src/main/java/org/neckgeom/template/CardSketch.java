@@ -1,15 +1,12 @@
 package org.neckgeom.template;
 
-import java.util.List;
 import java.util.Optional;
 import org.neckgeom.channel.StopBlocks;
 import org.neckgeom.channel.StopPlace;
-import org.neckgeom.drawing.NeckShape;
-import org.neckgeom.drawing.Settled;
+import org.neckgeom.head.ScarfBoard;
 import org.neckgeom.neck.End;
 import org.neckgeom.plan.BenchCard;
 import org.neckgeom.plan.Job;
-import org.neckgeom.shape.Spot;
 
 /**
  * The sketch of a card: of the channel the fence, cutter, stops and feed as seen from above; of the scarf its saw line; of a taper
@@ -28,7 +25,7 @@ record CardSketch(CardMarks marks, double height) {
         if (card.operation().cutsTheChannel()) {
             return Optional.of(channel(card, width));
         }
-        if (figure(card, "back").isPresent() && card.job().plan().scarf().isPresent()) {
+        if (figure(card, "faceMark").isPresent()) {
             return Optional.of(scarf(card, width));
         }
         return figure(card, "nut").isPresent() && figure(card, "body").isPresent()
@@ -62,8 +59,7 @@ record CardSketch(CardMarks marks, double height) {
         double blank = length * scale;
         CardMarks marks = new CardMarks();
         marks.box(0, 3.2, width, 2.6);
-        marks.words(0, 2.4, SMALL, "fence, beyond the cutter");
-        marks.toTheRight(width, 2.4, SMALL, "seen from above");
+        marks.words(0, 2.4, SMALL, "fence, seen from above (on your side of the cutter: turn the card round)");
         marks.box(right - blank, 5.8, blank, 12);
         marks.line(Layer.CUT, left, 17.8, left, 5.8);
         marks.line(Layer.CUT, left, 17.8, Math.min(left + blank, width), 17.8);
@@ -77,8 +73,7 @@ record CardSketch(CardMarks marks, double height) {
         marks.words(cutter + 9, 14.4, SMALL, "feed");
         dimension(marks, left, cutter, 21.5, figure(card, "frontStop"));
         dimension(marks, cutter, right, 21.5, figure(card, "rearStop"));
-        marks.words(0, 29.4, SMALL, "Fence on your side of the cutter: turn the card round.");
-        return new CardSketch(marks, 30.5);
+        return new CardSketch(marks, 26);
     }
 
     /** From the cutter's centre to the stop, or to the work's end where the slot is open. */
@@ -107,54 +102,37 @@ record CardSketch(CardMarks marks, double height) {
     }
 
     private static void dimension(CardMarks marks, double from, double to, double y, Optional<String> figure) {
+        dimension(marks, from, to, y, 1.4, figure);
+    }
+
+    /** A length between two marks, its figure so far below its line. */
+    private static void dimension(
+            CardMarks marks, double from, double to, double y, double below, Optional<String> figure) {
         figure.ifPresent(words -> {
             marks.arrow((from + to) / 2, from, y);
             marks.arrow((from + to) / 2, to, y);
             marks.line(Layer.OUTLINE, from, y - 2, from, y + 2);
             marks.line(Layer.OUTLINE, to, y - 2, to, y + 2);
-            marks.centred((from + to) / 2, y + NUMBER + 1.4, NUMBER, words);
+            marks.centred((from + to) / 2, y + NUMBER + below, NUMBER, words);
         });
     }
 
-    /** The blank from its side, head to the left, the saw line through it. */
+    /** The board from its side, its face up, the shaft's end to the right, the saw line through it. */
     private static CardSketch scarf(BenchCard card, double width) {
-        var joint = card.job().plan().scarf().orElseThrow();
-        List<Spot> glue = new NeckShape(card.job().neck(), Settled.of(card.job())).glueLine(joint);
-        double thick = joint.shaftThickness().libraryValue();
-        Spot a = glue.get(0);
-        Spot b = glue.get(1);
-        double run = (b.uMm() - a.uMm()) / (b.vMm() - a.vMm());
-        double face = a.uMm() - a.vMm() * run;
-        double back = face - thick * run;
-        double breakLine = joint.breakLineShiftMm();
-        double low = Math.min(Math.min(face, back), breakLine);
-        double high = Math.max(Math.max(face, back), breakLine);
-        double scale = Math.min(1, (width - 30) / (high - low));
-        double shift = (width - (low + high) * scale) / 2;
-        double deep = thick * scale;
-        double y = 8;
+        ScarfBoard board = card.job().plan().scarfBoard().orElseThrow();
+        double face = board.shaftCut().faceMark().libraryValue();
+        double back = board.shaftCut().backMark().libraryValue();
+        double scale = (width - 14) / Math.max(face, back);
+        double deep = Math.max(5, board.thickness().libraryValue() * scale);
+        double y = 11;
         CardMarks marks = new CardMarks();
-        marks.line(Layer.OUTLINE, 0, y, width, y);
-        marks.line(Layer.OUTLINE, 0, y + deep, width, y + deep);
-        marks.line(Layer.CUT, shift + face * scale, y, shift + back * scale, y + deep);
-        marks.line(Layer.OUTLINE, shift + breakLine * scale, y - 3, shift + breakLine * scale, y);
-        marks.line(Layer.CENTRE, shift + breakLine * scale, y, shift + breakLine * scale, y + deep + 6);
-        marks.centred(shift + breakLine * scale, y - 4, SMALL, "break line");
-        marks.words(0, y - 1.2, SMALL, "head end");
-        marks.toTheRight(width, y - 1.2, SMALL, "body end");
-        figure(card, "angle")
-                .ifPresent(angle -> marks.words(
-                        Math.min(shift + Math.max(face, back) * scale + 3, width - LetterWidths.mm(angle, NUMBER)),
-                        y + deep / 2 + NUMBER / 2,
-                        NUMBER,
-                        angle));
-        dimension(
-                marks,
-                shift + Math.min(back, breakLine) * scale,
-                shift + Math.max(back, breakLine) * scale,
-                y + deep + 4,
-                figure(card, "back"));
-        return new CardSketch(marks, y + deep + 9.5);
+        marks.line(Layer.OUTLINE, 0, y, width, y, width, y + deep, 0, y + deep);
+        marks.line(Layer.CUT, width - face * scale, y, width - back * scale, y + deep);
+        marks.words(0, y - 1.2, SMALL, "head");
+        marks.toTheRight(width - 1, y + deep / 2 + SMALL / 2, SMALL, "shaft's end");
+        dimension(marks, width - face * scale, width, y - 3, -1.2 - NUMBER, figure(card, "faceMark").map(mark -> "face " + mark));
+        dimension(marks, width - back * scale, width, y + deep + 3, figure(card, "backMark").map(mark -> "back " + mark));
+        return new CardSketch(marks, y + deep + 9);
     }
 
     /** The taper from above, nut to the left, widths in their proportion. */

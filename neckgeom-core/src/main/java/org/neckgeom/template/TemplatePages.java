@@ -74,7 +74,8 @@ final class TemplatePages {
                 + "mm;break-inside:avoid}\n"
                 + "section+section{break-before:page}\n"
                 + "h2{position:absolute;left:" + n(TemplatePage.MARGIN) + "mm;top:3mm;margin:0;font-size:3.6mm}\n"
-                + "svg{display:block}\n";
+                + "svg{display:block}\n"
+                + "text{font-family:\"Liberation Sans\",Arial,Helvetica,sans-serif}\n";
     }
 
     private static String n(double value) {
