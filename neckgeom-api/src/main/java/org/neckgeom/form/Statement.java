@@ -3,6 +3,7 @@ package org.neckgeom.form;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.units.LengthStyle;
 
@@ -81,6 +82,25 @@ public final class Statement extends LeanAnswer {
     /** {@return whether it has facts, or is words alone; true where there is one or more} */
     public boolean hasFacts() {
         return !facts.isEmpty();
+    }
+
+    /**
+     * {@return the fact that the words begin with, as a statement of its own, such as 27.5 mm of {@code 27.5 mm from the fence};
+     * nothing where the words begin with another word}
+     */
+    public Optional<Statement> lead() {
+        int end = words.indexOf('}');
+        return words.startsWith("{") && end > 0
+                ? Optional.of(new Statement(code, words.substring(0, end + 1), facts, style()))
+                : Optional.empty();
+    }
+
+    /** {@return the words after {@link #lead}; nothing where there are none} */
+    public Optional<Statement> afterLead() {
+        int after = lead().isPresent() ? words.indexOf('}') + 1 : 0;
+        String rest = words.substring(words.startsWith(", ", after) ? after + 2 : after)
+                .strip();
+        return rest.isEmpty() ? Optional.empty() : Optional.of(new Statement(code, rest, facts, style()));
     }
 
     @Override

@@ -2,7 +2,6 @@ package org.neckgeom.page;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import java.util.stream.Collectors;
 import javax.measure.quantity.Length;
 import org.neckgeom.form.Statement;
@@ -11,10 +10,7 @@ import org.neckgeom.plan.BenchCard;
 import org.neckgeom.plan.BenchQuestion;
 import org.neckgeom.plan.PlanSection;
 import org.neckgeom.shop.Caution;
-import org.neckgeom.stock.Blank;
-import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LengthStyle;
 
 /** A card of one operation as plain text, 80 columns wide. */
 final class CardText {
@@ -22,6 +18,16 @@ final class CardText {
     private static final int TICK_COLUMN = 74;
     private static final int LEAD = 7;
     private static final int PASSES_A_LINE = 8;
+
+    /** Where the second of two readings in a line starts, after the lead. */
+    private static final int HALF = 37;
+
+    /** What A5 takes in letters that can be read at the bench, a line for how to see the rest left free. */
+    private static final int MOST_LINES = 44;
+
+    /** For how many cautions there are more, and for the machine's own instructions. */
+    private static final int LAST_LINES = 3;
+
     private static final String BOX = "______";
 
     private final BenchCard card;
@@ -40,7 +46,7 @@ final class CardText {
         if (!card.trial().isEmpty()) {
             setting("TRIAL", card.settings().get(0));
             readings("read", card.trial());
-            setting("CUT", card.settings().get(1).without(Set.of("depths")));
+            setting("CUT", card.settings().get(1));
         } else {
             card.settings().forEach(settings -> setting("SET", settings));
         }
@@ -48,13 +54,7 @@ final class CardText {
         readings("AFTER", card.readings());
         sentences("LIMIT", card.limits().stream().map(Statement::toString).toList());
         sentences("BACK", card.wayBack());
-        sentences(
-                "CARE",
-                card.cautions().stream()
-                        .map(Caution::text)
-                        .map(text -> text + ".")
-                        .toList());
-        out.wrapped(lead(""), Wording.MACHINE_FIRST);
+        cautions();
         return out.toString();
     }
 
@@ -67,21 +67,8 @@ final class CardText {
         if (room < 2) {
             out.line(paper);
         }
-        Blank blank = card.job().blank();
-        LengthStyle style = card.job().style();
-        out.wrapped(
-                "",
-                "Blank " + wood(style, blank.lengthMm()) + " x " + wood(style, blank.widthMm()) + " x "
-                        + wood(style, blank.thicknessMm())
-                        + (blank.nutFromHeadEndMm() > 0
-                                ? ", nut line " + wood(style, blank.nutFromHeadEndMm()) + " from its head end"
-                                : "")
-                        + ".");
+        out.wrapped("", card.wood().toString());
         out.line("");
-    }
-
-    private static String wood(LengthStyle style, double mm) {
-        return style == LengthStyle.MILLIMETRES ? Numbers.trimmed(mm, 1) + " mm" : style.mark(mm);
     }
 
     private static String lead(String word) {
@@ -115,17 +102,10 @@ final class CardText {
         List<Amount<Length>> depths = card.depths();
         for (int from = 0; from < depths.size(); from += PASSES_A_LINE) {
             List<Amount<Length>> some = depths.subList(from, Math.min(depths.size(), from + PASSES_A_LINE));
-            out.line(lead("PASS") + cells(some.stream().map(this::depth).toList()));
+            out.line(lead("PASS") + cells(some.stream().map(card::figure).toList()));
             out.line(lead("") + cells(some.stream().map(depth -> "[ ]").toList()));
             out.line(lead("read") + cells(some.stream().map(depth -> BOX).toList()));
         }
-    }
-
-    private String depth(Amount<Length> depth) {
-        LengthStyle style = card.job().style();
-        return style == LengthStyle.MILLIMETRES
-                ? Numbers.fixed(depth.libraryValue(), 2)
-                : Numbers.fixed(LengthStyle.DECIMAL_INCHES.unit().fromLibrary(depth.libraryValue()), 3);
     }
 
     private static String cells(List<String> cells) {
@@ -137,11 +117,47 @@ final class CardText {
     /** A box for each reading, its usual range beside it. */
     private void readings(String word, List<BenchQuestion> questions) {
         String lead = lead(word);
+        String line = "";
         for (BenchQuestion question : questions) {
-            String range = question.usual().map(Object::toString).orElse(String.join(" or ", question.choices()));
-            out.wrapped(lead, question.words() + "  " + BOX + "  usually " + range);
-            lead = lead("");
+            String cell = question.words() + " " + BOX + " " + card.range(question);
+            if (!line.isEmpty() && LEAD + HALF + cell.length() <= TextLines.WIDTH && line.length() < HALF - 1) {
+                out.line(lead + line + " ".repeat(HALF - line.length()) + cell);
+                lead = lead("");
+                line = "";
+            } else {
+                if (!line.isEmpty()) {
+                    out.wrapped(lead, line);
+                    lead = lead("");
+                }
+                line = cell;
+            }
         }
+        if (!line.isEmpty()) {
+            out.wrapped(lead, line);
+        }
+    }
+
+    /** As many cautions as the card has room for, and how many there are more. */
+    private void cautions() {
+        List<String> cautions = card.cautions().stream()
+                .map(Caution::text)
+                .map(text -> text + ".")
+                .toList();
+        int more = card.moreCautions();
+        String lead = lead("CARE");
+        for (String caution : cautions) {
+            int lines = new TextLines().wrapped(lead, caution).list().size();
+            if (out.list().size() + lines <= MOST_LINES - LAST_LINES) {
+                out.wrapped(lead, caution);
+                lead = lead("");
+            } else {
+                more++;
+            }
+        }
+        if (more > 0) {
+            out.line(lead + more + (more == 1 ? " more caution" : " more cautions") + " in the plan.");
+        }
+        out.wrapped(lead(""), Wording.MACHINE_FIRST);
     }
 
     private void sentences(String word, List<String> sentences) {

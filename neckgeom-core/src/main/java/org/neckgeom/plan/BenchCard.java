@@ -3,14 +3,19 @@ package org.neckgeom.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.order.Operation;
 import org.neckgeom.shop.Caution;
+import org.neckgeom.stock.Blank;
 import org.neckgeom.text.Names;
+import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
@@ -23,6 +28,9 @@ public final class BenchCard {
 
     private static final int MOST_CAUTIONS = 5;
     private static final String MACHINE_FIRST = "MACHINE_FIRST";
+
+    /** The row of settings that {@link #depths} replaces. */
+    private static final String DEPTHS = "depths";
 
     private final Job job;
     private final Operation operation;
@@ -87,7 +95,7 @@ public final class BenchCard {
         List<PlanSection> all = new ArrayList<>();
         if (isChannel()) {
             all.add(BenchSettings.trialCut(plan));
-            all.add(BenchSettings.cut(plan, operation));
+            all.add(BenchSettings.cut(plan, operation).without(Set.of(DEPTHS)));
         } else {
             all.add(BenchSettings.of(plan, operation));
         }
@@ -114,37 +122,91 @@ public final class BenchCard {
         return asks.stream().map(BenchAsk::question).toList();
     }
 
-    /** {@return the limits of what is read after the operation, where the plan has them; sentences, often none} */
-    public List<Statement> limits() {
+    /**
+     * {@return the limit of a reading, where the plan has one; often nothing}
+     *
+     * @param reading one of {@link #readings}
+     */
+    public Optional<Statement> limit(BenchQuestion reading) {
+        Objects.requireNonNull(reading, "reading");
         if (!isChannel()) {
-            return List.of();
+            return Optional.empty();
         }
         Channel channel = job.stages().job().channel();
-        LengthStyle style = job.style();
-        return List.of(
-                ShopDigits.words(
-                        "depth",
-                        "depth FINE or more",
-                        style,
-                        channel.reinforcement().heightMm() + channel.filletMm()),
-                ShopDigits.words(
-                        "width",
-                        "width FINE or more",
-                        style,
-                        channel.reinforcement().widthMm()),
-                ShopDigits.words(
+        if (reading.code().equals(BenchStep.code(NeckFeature.CHANNEL_DEPTH))) {
+            return Optional.of(atLeast("depth", channel.reinforcement().heightMm() + channel.filletMm()));
+        }
+        return reading.code().equals(BenchStep.code(NeckFeature.CHANNEL_WIDTH))
+                ? Optional.of(atLeast("width", channel.reinforcement().widthMm()))
+                : Optional.empty();
+    }
+
+    /**
+     * {@return what is printed beside the box of a reading: its limit, else the range that it usually lies in, else the words to
+     * choose from}
+     *
+     * @param reading one of {@link #trial} or {@link #readings}
+     */
+    public String range(BenchQuestion reading) {
+        return limit(reading)
+                .map(Statement::toString)
+                .or(() -> reading.usual().map(usual -> "usually " + usual))
+                .orElse(String.join(" or ", reading.choices()));
+    }
+
+    private Statement atLeast(String code, double mm) {
+        return ShopDigits.words(code, "FINE or more", job.style(), mm);
+    }
+
+    /** {@return limits that several readings have together; sentences, often none} */
+    public List<Statement> limits() {
+        return isChannel()
+                ? List.of(ShopDigits.words(
                         "walls",
-                        "the two walls differ by FINE or less",
-                        style,
-                        2 * job.slotLimit().libraryValue()));
+                        "The two walls differ by FINE or less.",
+                        job.style(),
+                        2 * job.slotLimit().libraryValue()))
+                : List.of();
+    }
+
+    /** {@return the blank and where the nut line is on it} */
+    public Statement wood() {
+        Blank blank = job.blank();
+        String words = "Blank {length:W} x {width:W} x {thickness:W}"
+                + (blank.nutFromHeadEndMm() > 0 ? ", nut line {nut:W} from its head end." : ".");
+        return Statement.of("blank", words.replace(":W", ":" + ShopDigits.wood(job.style())), job.style())
+                .with("length", Kind.MM, blank.lengthMm())
+                .with("width", Kind.MM, blank.widthMm())
+                .with("thickness", Kind.MM, blank.thicknessMm())
+                .with("nut", Kind.MM, blank.nutFromHeadEndMm());
+    }
+
+    /**
+     * {@return a depth of a pass, as a gauge block shows it, without its unit}
+     *
+     * @param depth one of {@link #depths}
+     */
+    public String figure(Amount<Length> depth) {
+        double mm = Objects.requireNonNull(depth, "depth").libraryValue();
+        return job.style() == LengthStyle.MILLIMETRES
+                ? Numbers.fixed(mm, 2)
+                : Numbers.fixed(LengthStyle.DECIMAL_INCHES.unit().fromLibrary(mm), 3);
     }
 
     /** {@return the cautions that count most here, without that of the machine's instructions; at most five} */
     public List<Caution> cautions() {
+        return mattering().stream().limit(MOST_CAUTIONS).toList();
+    }
+
+    /** {@return how many cautions of the operation are not among {@link #cautions}} */
+    public int moreCautions() {
+        return Math.max(0, mattering().size() - MOST_CAUTIONS);
+    }
+
+    private List<Caution> mattering() {
         List<Caution> all = isChannel() ? job.plan().cautions() : operation.cautions();
         return all.stream()
                 .filter(caution -> !caution.code().equals(MACHINE_FIRST))
-                .limit(MOST_CAUTIONS)
                 .toList();
     }
 

@@ -11,6 +11,8 @@ import org.neckgeom.channel.SlotVerdict;
 import org.neckgeom.channel.StopPlace;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
+import org.neckgeom.head.ScarfJoint;
+import org.neckgeom.head.ScarfSaw;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.order.Operation;
@@ -225,13 +227,13 @@ final class BenchSettings {
                 "channel",
                 draft.words(
                                 "channel",
-                                "{start:W} to {end:W} from the nut, {width:F} wide, {depth:F} deep"
+                                "{depth:F} deep, {width:F} wide, {start:W} to {end:W} from the nut"
                                         .replace(":W", ":" + ShopDigits.wood(style))
                                         .replace(":F", ":" + ShopDigits.fine(style)))
-                        .with("start", Kind.MM, channel.startMm())
-                        .with("end", Kind.MM, channel.endMm())
+                        .with("depth", Kind.MM, channel.depthMm())
                         .with("width", Kind.MM, channel.widthMm())
-                        .with("depth", Kind.MM, channel.depthMm()));
+                        .with("start", Kind.MM, channel.startMm())
+                        .with("end", Kind.MM, channel.endMm()));
     }
 
     private Statement depths() {
@@ -262,12 +264,7 @@ final class BenchSettings {
     private void scarf() {
         plan.shape().scarf().ifPresent(joint -> {
             angle("angle", "saw angle", joint.scarf().angle().libraryValue());
-            double back = joint.backLineMm();
-            row(
-                    "back",
-                    "line on the back",
-                    "WOOD from the break line toward the " + (back < 0 ? "head" : "body"),
-                    Math.abs(back));
+            sawMarks(joint);
             row("slope", "slope", "WOOD long", joint.glueFaceMm());
             double along = plan.style() == LengthStyle.MILLIMETRES ? TESTED_MM : TESTED_IN_MM;
             row(
@@ -276,6 +273,19 @@ final class BenchSettings {
                     "drops FINE, " + plan.style().brief(along) + " along",
                     along * StrictMath.tan(joint.scarf().angle().libraryValue()));
         });
+    }
+
+    /** Behind a slanted nut the marks differ from edge to edge: the plan's section has them. */
+    private void sawMarks(ScarfJoint joint) {
+        plan.shape()
+                .scarfBoard()
+                .filter(board -> board.shaftCut().mitre().libraryValue() == 0)
+                .ifPresent(board -> {
+                    ScarfSaw saw = board.shaftCut();
+                    String from = "WOOD from the shaft's end";
+                    row("faceMark", "saw mark on the face", from, saw.faceMark().libraryValue());
+                    row("backMark", "saw mark on the back", from, saw.backMark().libraryValue());
+                });
     }
 
     private void angle(String key, String label, double rad) {

@@ -25,6 +25,7 @@ public final class TemplatePage {
     private static final double SAGITTA = 0.002;
 
     private final Paper paper;
+    private final boolean upright;
     private final String heading;
     private final List<Mark> marks;
     private final double left;
@@ -38,16 +39,36 @@ public final class TemplatePage {
      * @param bottom its lower edge
      */
     TemplatePage(Paper paper, String heading, List<Mark> marks, double left, double bottom) {
+        this(paper, false, heading, marks, left, bottom);
+    }
+
+    TemplatePage(Paper paper, boolean upright, String heading, List<Mark> marks, double left, double bottom) {
         this.paper = paper;
+        this.upright = upright;
         this.heading = heading;
         this.marks = List.copyOf(marks);
         this.left = left;
         this.bottom = bottom;
     }
 
-    /** {@return the paper; its long side lies across} */
+    /** {@return the paper} */
     public Paper paper() {
         return paper;
+    }
+
+    /** {@return whether its long side is upright, not across} */
+    public boolean isUpright() {
+        return upright;
+    }
+
+    /** {@return the side of the paper that lies across, in mm} */
+    public double acrossMm() {
+        return upright ? paper.downMm() : paper.acrossMm();
+    }
+
+    /** {@return the side of the paper that runs down, in mm} */
+    public double downMm() {
+        return upright ? paper.acrossMm() : paper.downMm();
     }
 
     /** {@return the heading of the page, such as {@code Octave mandolin: plan, page A2 of 4}} */
@@ -67,22 +88,27 @@ public final class TemplatePage {
         return bottom;
     }
 
+    /** Returns what the white edges leave of a side of the paper. */
+    static double window(double side) {
+        return side - 2 * MARGIN;
+    }
+
     static double windowAcross(Paper paper) {
-        return paper.acrossMm() - 2 * MARGIN;
+        return window(paper.acrossMm());
     }
 
     static double windowDown(Paper paper) {
-        return paper.downMm() - 2 * MARGIN;
+        return window(paper.downMm());
     }
 
     /**
      * Draws the page at full size. Arcs come as chords that leave them by less than 0.002 mm.
      *
-     * @param canvas a sheet of {@link #paper}
+     * @param canvas a sheet of {@link #acrossMm} by {@link #downMm}
      */
     public void drawOn(TemplateCanvas canvas) {
         Objects.requireNonNull(canvas, "canvas");
-        canvas.window(MARGIN - EDGE, MARGIN - EDGE, windowAcross(paper) + 2 * EDGE, windowDown(paper) + 2 * EDGE);
+        canvas.window(MARGIN - EDGE, MARGIN - EDGE, window(acrossMm()) + 2 * EDGE, window(downMm()) + 2 * EDGE);
         for (Layer layer : Layer.values()) {
             List<Mark> own =
                     marks.stream().filter(mark -> mark.layer() == layer).toList();
@@ -91,8 +117,8 @@ public final class TemplatePage {
             }
             own.forEach(mark -> draw(canvas, mark.moved(MARGIN - left, MARGIN - bottom)));
         }
-        canvas.window(0, 0, paper.acrossMm(), paper.downMm());
-        canvas.words(MARGIN, paper.downMm() - HEADING_BELOW_EDGE, HEADING, false, heading);
+        canvas.window(0, 0, acrossMm(), downMm());
+        canvas.words(MARGIN, downMm() - HEADING_BELOW_EDGE, HEADING, false, heading);
     }
 
     private static void draw(TemplateCanvas canvas, Mark mark) {
@@ -114,6 +140,7 @@ public final class TemplatePage {
     public boolean equals(Object other) {
         return other instanceof TemplatePage that
                 && paper == that.paper
+                && upright == that.upright
                 && heading.equals(that.heading)
                 && marks.equals(that.marks)
                 && Double.compare(left, that.left) == 0
@@ -122,7 +149,7 @@ public final class TemplatePage {
 
     @Override
     public int hashCode() {
-        return Objects.hash(paper, heading, marks, left, bottom);
+        return Objects.hash(paper, upright, heading, marks, left, bottom);
     }
 
     /** Returns the heading and the paper. */

@@ -29,21 +29,22 @@ final class TemplatePages {
         return List.copyOf(pages);
     }
 
-    static String html(String name, List<TemplatePage> pages, Paper paper) {
+    /** The pages, all of one paper that lies one way. */
+    static String html(String title, List<TemplatePage> pages) {
         Markup page = new Markup();
         page.open("html", "xmlns", "http://www.w3.org/1999/xhtml", "lang", "en").open("head");
         page.empty("meta", "charset", "utf-8");
         page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
-        page.element("title", name + ": templates on " + paper.css());
-        page.open("style").append(style(paper)).close().close().open("body");
+        page.element("title", title);
+        page.open("style").append(style(pages.get(0))).close().close().open("body");
         pages.forEach(sheet -> writeOn(page, sheet));
         page.close().close();
         return "<!DOCTYPE html>\n" + page + "\n";
     }
 
     private static void writeOn(Markup page, TemplatePage sheet) {
-        double across = TemplatePage.windowAcross(sheet.paper());
-        double down = TemplatePage.windowDown(sheet.paper());
+        double across = TemplatePage.window(sheet.acrossMm());
+        double down = TemplatePage.window(sheet.downMm());
         page.open("section");
         page.element("h2", sheet.heading());
         page.open(
@@ -65,15 +66,16 @@ final class TemplatePages {
         page.close().close();
     }
 
-    private static String style(Paper paper) {
-        return "@page{size:" + paper.css() + " landscape;margin:0}\n"
+    private static String style(TemplatePage page) {
+        return "@page{size:" + page.paper().css() + (page.isUpright() ? " portrait" : " landscape") + ";margin:0}\n"
                 + "body{margin:0;background:#fff;color:#000;font-family:system-ui,sans-serif}\n"
-                + "section{position:relative;box-sizing:border-box;overflow:hidden;width:" + n(paper.acrossMm())
-                + "mm;height:" + n(paper.downMm()) + "mm;padding:" + n(TemplatePage.MARGIN)
+                + "section{position:relative;box-sizing:border-box;overflow:hidden;width:" + n(page.acrossMm())
+                + "mm;height:" + n(page.downMm()) + "mm;padding:" + n(TemplatePage.MARGIN)
                 + "mm;break-inside:avoid}\n"
                 + "section+section{break-before:page}\n"
                 + "h2{position:absolute;left:" + n(TemplatePage.MARGIN) + "mm;top:3mm;margin:0;font-size:3.6mm}\n"
-                + "svg{display:block}\n";
+                + "svg{display:block}\n"
+                + "text{font-family:\"Liberation Sans\",Arial,Helvetica,sans-serif}\n";
     }
 
     private static String n(double value) {

@@ -77,7 +77,7 @@ final class TemplateSvg {
                     "y",
                     n(height - words.at().vMm()),
                     "font-size",
-                    n(words.size() * 1.3),
+                    n(words.size() * LetterWidths.FONT),
                     "font-family",
                     "sans-serif",
                     "fill",

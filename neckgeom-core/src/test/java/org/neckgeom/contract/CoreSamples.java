@@ -141,6 +141,7 @@ import org.neckgeom.strength.TangBow;
 import org.neckgeom.strength.Weather;
 import org.neckgeom.sweep.Axis;
 import org.neckgeom.sweep.Sweep;
+import org.neckgeom.template.Cards;
 import org.neckgeom.template.Paper;
 import org.neckgeom.template.Template;
 import org.neckgeom.units.Amount;
@@ -373,7 +374,8 @@ final class CoreSamples {
                 () -> new Finding.Together(List.of(new Finding.Computed(mm(20), Limits.atLeast(mm(19)), Outcome.STOP))),
                 () -> new Finding.NoSolution(new Fault("neck angle", "no-angle", "no angle brings it there", "")),
                 () -> Sheet.of(plan()),
-                () -> Template.of(plan()));
+                () -> Template.of(plan()),
+                () -> Cards.of(plan()));
     }
 
     /** What methods that ask something are asked with. */

@@ -24,6 +24,7 @@ import org.neckgeom.units.LengthStyle;
  * @param outputs what to write of the plan, and where; empty to print it
  * @param set the folder of all that can be written, or the one whose files are looked at
  * @param paper the paper to print on; none to take the one usual with the neck's units
+ * @param landscape whether cards lie across
  * @param style how lengths are printed; none to print them in the neck file's units
  * @param log the shop's log to plan with
  * @param addTo the shop's log that gets the readings of this neck
@@ -36,6 +37,7 @@ record Orders(
         Map<Output, Path> outputs,
         Optional<Path> set,
         Optional<Paper> paper,
+        boolean landscape,
         Optional<LengthStyle> style,
         Optional<Path> log,
         Optional<Path> addTo,
@@ -91,6 +93,7 @@ record Orders(
         Map<Output, Path> outputs = new EnumMap<>(Output.class);
         Optional<Path> set = Optional.empty();
         Optional<Paper> paper = Optional.empty();
+        boolean landscape = false;
         Optional<LengthStyle> style = Optional.empty();
         Optional<Path> log = Optional.empty();
         Optional<Path> addTo = Optional.empty();
@@ -121,9 +124,22 @@ record Orders(
                     set = Optional.of(folder(argument, "look at", rest));
                 }
                 case "--all" -> {
+                    if (set.isPresent()) {
+                        throw oneSet();
+                    }
                     set = Optional.of(folder(argument, "write to", rest));
                     outputs.putAll(all(set.get()));
                 }
+                case "--cards" -> {
+                    if (set.isPresent()) {
+                        throw oneSet();
+                    }
+                    set = Optional.of(folder(argument, "write to", rest));
+                    Map<Output, Path> all = all(set.get());
+                    all.keySet().removeIf(output -> !output.isCards());
+                    outputs.putAll(all);
+                }
+                case "--landscape" -> landscape = true;
                 case "--log" -> log = Optional.of(log(argument, rest));
                 case "--add-to-log" -> addTo = Optional.of(log(argument, rest));
                 case "--units" -> style = Optional.of(style(rest));
@@ -154,8 +170,11 @@ record Orders(
                     outputs.keySet().iterator().next().option() + " goes with planning alone");
         }
         eachOnce(outputs);
-        if (paper.isPresent() && !outputs.containsKey(Output.PAGES) && !outputs.containsKey(Output.PDF)) {
-            throw new IllegalArgumentException("--paper goes with --pages, --pdf or --all");
+        if (paper.isPresent() && outputs.keySet().stream().noneMatch(Output::isOnPaper)) {
+            throw new IllegalArgumentException("--paper goes with --pages, --pdf, --cards or --all");
+        }
+        if (landscape && outputs.keySet().stream().noneMatch(Output::isCards)) {
+            throw new IllegalArgumentException("--landscape goes with --cards or --all");
         }
         if (style.isPresent() && !task.isPlanning()) {
             throw new IllegalArgumentException("--units goes with planning alone");
@@ -177,11 +196,16 @@ record Orders(
                 outputs,
                 set,
                 paper,
+                landscape,
                 style,
                 log,
                 addTo,
                 section,
                 address);
+    }
+
+    private static IllegalArgumentException oneSet() {
+        return new IllegalArgumentException("--all writes the cards too; ask for one of --all and --cards, once");
     }
 
     private static String named(String option, String what, Iterator<String> rest) {

@@ -13,6 +13,7 @@ import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.Job;
 import org.neckgeom.shape.Mesh;
 import org.neckgeom.solid.ToolPath;
+import org.neckgeom.template.Cards;
 import org.neckgeom.template.Paper;
 import org.neckgeom.template.Template;
 import org.neckgeom.units.Amount;
@@ -53,6 +54,24 @@ enum Output {
             return TemplatePdf.of(
                     asked.plan().neck().name() + ": templates on " + asked.paper(),
                     Template.of(asked.plan()).pages(asked.paper()),
+                    asked.progress());
+        }
+    },
+    /** Cards to hang at the bench. */
+    CARDS(
+            "--cards-page",
+            "cards.html",
+            "cards of the operations",
+            asked -> asked.cards().toPages(asked.paper())),
+    /** The same as a file that any reader prints. */
+    CARDS_PDF("--cards-pdf", "cards.pdf", "cards of the operations, as PDF", asked -> {
+        throw new UnsupportedOperationException("a PDF is no text");
+    }) {
+        @Override
+        byte[] of(Asked asked) {
+            return TemplatePdf.of(
+                    asked.plan().neck().name() + ": cards on " + asked.paper(),
+                    asked.cards().pages(asked.paper()),
                     asked.progress());
         }
     },
@@ -111,9 +130,16 @@ enum Output {
      *
      * @param plan the plan
      * @param paper the paper it is printed on
+     * @param landscape whether cards lie across
      * @param progress who hears how far long work is
      */
-    record Asked(Job plan, Paper paper, Progress progress) {}
+    record Asked(Job plan, Paper paper, boolean landscape, Progress progress) {
+
+        Cards cards() {
+            Cards upright = Cards.of(plan);
+            return landscape ? upright.landscape() : upright;
+        }
+    }
 
     /** How fine curves are drawn. */
     private static final class Fine {
@@ -155,6 +181,16 @@ enum Output {
     /** How it is asked for on the command line. */
     String option() {
         return option;
+    }
+
+    /** Whether it is printed on a paper that can be chosen. */
+    boolean isOnPaper() {
+        return this == PAGES || this == PDF || isCards();
+    }
+
+    /** Whether it is cards. */
+    boolean isCards() {
+        return this == CARDS || this == CARDS_PDF;
     }
 
     /** How its file's name must end: a neck file given by mistake is then not written over. */

@@ -46,6 +46,8 @@ public final class PlanANeck {
                                                  name the address: --address 192.0.2.7 (a word opens it once)
               plan-a-neck --check my-neck.yaml   lists every error in the file
               plan-a-neck --all sheets           writes all that follows into a folder, made if it is not there
+              plan-a-neck --cards sheets         writes a card of each operation to print, half a sheet each, and as PDF;
+                                                 --landscape with the long side across
               plan-a-neck --check-set sheets     checks that the files of such a folder belong together
               plan-a-neck --html plan.html       writes the plan with drawings, as a page to look at and print
               plan-a-neck --svg neck.svg         writes templates at full size; also --dxf neck.dxf for CAD,
@@ -70,6 +72,10 @@ public final class PlanANeck {
             WRITE  --all FOLDER: plan.html, templates (svg, dxf, pdf), meshes, tables, data
             MORE   --full  --next  --section NAME  --bench FILE (keeps readings)  --help
             """;
+
+    /** The last line of a card: where the rest is. */
+    private static final String REST_OF_CARD =
+            "MORE   --section cautions: all of them, with reasons; --cards FOLDER: to print\n";
 
     private PlanANeck() {}
 
@@ -171,7 +177,7 @@ public final class PlanANeck {
             case FULL -> sheet.toText();
             case NEXT -> sheet.toStep();
             case SECTION -> named(sheet::toSection, orders.section().orElseThrow());
-            case CARD -> named(sheet::toCard, orders.section().orElseThrow());
+            case CARD -> named(sheet::toCard, orders.section().orElseThrow()) + REST_OF_CARD;
             default -> sheet.toFirstScreen() + MORE;
         };
     }
@@ -206,7 +212,7 @@ public final class PlanANeck {
         if (orders.outputs().isEmpty()) {
             return printed(orders, Sheet.of(plan));
         }
-        Output.Asked asked = new Output.Asked(plan, orders.paperFor(plan), progress);
+        Output.Asked asked = new Output.Asked(plan, orders.paperFor(plan), orders.landscape(), progress);
         Map<Path, byte[]> files = new LinkedHashMap<>();
         StringBuilder written = new StringBuilder();
         for (Map.Entry<Output, Path> order : orders.outputs().entrySet()) {

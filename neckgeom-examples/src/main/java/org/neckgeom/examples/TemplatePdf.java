@@ -12,7 +12,6 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
-import org.neckgeom.template.Paper;
 import org.neckgeom.template.TemplateCanvas;
 import org.neckgeom.template.TemplatePage;
 
@@ -60,8 +59,7 @@ final class TemplatePdf {
     }
 
     private static void draw(PDDocument document, PDType0Font font, TemplatePage template) throws IOException {
-        Paper paper = template.paper();
-        PDPage page = new PDPage(new PDRectangle(points(paper.acrossMm()), points(paper.downMm())));
+        PDPage page = new PDPage(new PDRectangle(points(template.acrossMm()), points(template.downMm())));
         document.addPage(page);
         try (PDPageContentStream content = new PDPageContentStream(document, page)) {
             PageCanvas canvas = new PageCanvas(content, font);

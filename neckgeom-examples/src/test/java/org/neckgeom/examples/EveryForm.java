@@ -50,7 +50,7 @@ public final class EveryForm {
         text.lines()
                 .filter(line -> line.codePointCount(0, line.length()) > COLUMNS)
                 .forEach(line -> faults.add("the text has more than 80 columns in: " + line));
-        Output.Asked asked = new Output.Asked(plan, Paper.A4, Progress.none());
+        Output.Asked asked = new Output.Asked(plan, Paper.A4, false, Progress.none());
         for (Output output : Output.values()) {
             if (output == Output.STL) {
                 output.files(Path.of("neck.stl"), asked).forEach((path, bytes) -> {
@@ -58,7 +58,7 @@ public final class EveryForm {
                         faults.add(path + " has " + bytes.length + " bytes");
                     }
                 });
-            } else if (output == Output.PDF) {
+            } else if (output == Output.PDF || output == Output.CARDS_PDF) {
                 String head = alsoPdf ? new String(output.of(asked), 0, 5, StandardCharsets.US_ASCII) : "%PDF-";
                 if (!head.equals("%PDF-")) {
                     faults.add("the PDF begins " + head);
