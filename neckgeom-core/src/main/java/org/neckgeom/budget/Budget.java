@@ -59,7 +59,7 @@ import org.neckgeom.units.ShopUnit;
  *   fingerboard  19.0 %  (0.088 mm)
  * }</pre>
  *
- * @see DatumTree
+ * @see org.neckgeom.state.DatumTree
  * @see Propagation
  * @param <Q> the kind of the result
  */
@@ -276,7 +276,7 @@ public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
      * coefficients. Exact, for normal spreads.
      *
      * <p>One and the same error that enters twice needs no correlation: give it once, with the sum of its sensitivities,
-     * signs and all. A {@link DatumTree} does that by itself.
+     * signs and all. A {@link org.neckgeom.state.DatumTree} does that by itself.
      *
      * @param correlations pairs of components, beside those given before; those not named are independent
      * @throws IllegalArgumentException if nothing is called so, a spread is not normal or is nothing, a pair is given twice,

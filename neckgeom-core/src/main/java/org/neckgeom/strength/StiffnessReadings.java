@@ -123,32 +123,56 @@ public final class StiffnessReadings extends Noun<StiffnessReadings> {
         return new StiffnessReadings(values().with(key, List.copyOf(all)));
     }
 
-    /** {@return these readings with the neck blank bent} */
+    /**
+     * {@return these readings with the neck blank bent}
+     *
+     * @param reading what was read
+     */
     public StiffnessReadings neckBlank(BlankBent reading) {
         return with(NECK_BENT, reading);
     }
 
-    /** {@return these readings with the fingerboard blank bent} */
+    /**
+     * {@return these readings with the fingerboard blank bent}
+     *
+     * @param reading what was read
+     */
     public StiffnessReadings boardBlank(BlankBent reading) {
         return with(BOARD_BENT, reading);
     }
 
-    /** {@return these readings with the neck blank tapped} */
+    /**
+     * {@return these readings with the neck blank tapped}
+     *
+     * @param reading what was read
+     */
     public StiffnessReadings neckBlank(BlankTapped reading) {
         return with(NECK_TAPPED, reading);
     }
 
-    /** {@return these readings with the fingerboard blank tapped} */
+    /**
+     * {@return these readings with the fingerboard blank tapped}
+     *
+     * @param reading what was read
+     */
     public StiffnessReadings boardBlank(BlankTapped reading) {
         return with(BOARD_TAPPED, reading);
     }
 
-    /** {@return these readings with the carved shaft weighed down, without its fingerboard} */
+    /**
+     * {@return these readings with the carved shaft weighed down, without its fingerboard}
+     *
+     * @param reading what was read
+     */
     public StiffnessReadings shaft(NeckBent reading) {
         return with(SHAFT, reading);
     }
 
-    /** {@return these readings with the finished neck weighed down, without strings, its rod slack} */
+    /**
+     * {@return these readings with the finished neck weighed down, without strings, its rod slack}
+     *
+     * @param reading what was read
+     */
     public StiffnessReadings neck(NeckBent reading) {
         return with(NECK, reading);
     }

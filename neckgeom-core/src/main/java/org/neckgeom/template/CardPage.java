@@ -45,6 +45,7 @@ final class CardPage {
 
     /** How far letters reach below their line. */
     private static final double BELOW = 0.7;
+
     private static final double PASS_WIDTH = 11;
 
     private final BenchCard card;
@@ -127,8 +128,8 @@ final class CardPage {
         y += 3.2;
         String date = "date ______________";
         String title = card.operation().name().toUpperCase(Locale.ROOT);
-        double own = Math.min(
-                TITLE, TITLE * (width - LetterWidths.mm(date, HEAD) - GAP) / LetterWidths.mm(title, TITLE));
+        double own =
+                Math.min(TITLE, TITLE * (width - LetterWidths.mm(date, HEAD) - GAP) / LetterWidths.mm(title, TITLE));
         marks.words(0, y, own, title);
         marks.toTheRight(width, y, HEAD, date);
         y += 1.4;

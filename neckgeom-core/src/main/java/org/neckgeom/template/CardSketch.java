@@ -130,8 +130,19 @@ record CardSketch(CardMarks marks, double height) {
         marks.line(Layer.CUT, width - face * scale, y, width - back * scale, y + deep);
         marks.words(0, y - 1.2, SMALL, "head");
         marks.toTheRight(width - 1, y + deep / 2 + SMALL / 2, SMALL, "shaft's end");
-        dimension(marks, width - face * scale, width, y - 3, -1.2 - NUMBER, figure(card, "faceMark").map(mark -> "face " + mark));
-        dimension(marks, width - back * scale, width, y + deep + 3, figure(card, "backMark").map(mark -> "back " + mark));
+        dimension(
+                marks,
+                width - face * scale,
+                width,
+                y - 3,
+                -1.2 - NUMBER,
+                figure(card, "faceMark").map(mark -> "face " + mark));
+        dimension(
+                marks,
+                width - back * scale,
+                width,
+                y + deep + 3,
+                figure(card, "backMark").map(mark -> "back " + mark));
         return new CardSketch(marks, y + deep + 9);
     }
 
