@@ -3,19 +3,9 @@ package org.neckgeom.examples;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.TimeUnit;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.Stream;
-import org.junit.jupiter.api.Assumptions;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -32,11 +22,10 @@ import org.neckgeom.template.Template;
  */
 class SheetInBrowserTest {
 
-    private static final List<String> NAMES = List.of("chromium", "chromium-browser", "google-chrome");
     private static final double MM_PER_PIXEL = 25.4 / 96;
 
     /** Writes what is wrong into the outer page: labels on each other or outside their drawing, parts past the edge. */
-    private static final String LAYOUT = """
+    static final String LAYOUT = """
             <script>addEventListener('load', () => {
               const wrong = [];
               const scroll = document.documentElement.scrollWidth;
@@ -87,21 +76,8 @@ class SheetInBrowserTest {
             </script>
             """;
 
-    private static Optional<Path> browser;
-
     @TempDir
     Path folder;
-
-    @BeforeAll
-    static void find() {
-        browser = Stream.of(System.getenv().getOrDefault("PATH", "").split(":"))
-                .flatMap(folder -> NAMES.stream().map(name -> Path.of(folder, name)))
-                .filter(Files::isExecutable)
-                .findFirst();
-        if (browser.isEmpty()) {
-            System.err.println("SKIPPED: pages were not opened in a browser, none of " + NAMES + " is installed");
-        }
-    }
 
     @ParameterizedTest
     @CsvSource({
@@ -115,7 +91,7 @@ class SheetInBrowserTest {
     void page_hasNoLabelOnAnother_andNothingPastItsEdge(String neck, int width) throws Exception {
         Job plan = NeckFile.read(neck);
 
-        String report = opened(Sheet.of(plan).toHtml(), width, LAYOUT);
+        String report = Browser.opened(folder, Sheet.of(plan).toHtml(), width, LAYOUT);
         List<String> lines = report.lines().toList();
 
         assertEquals(width + " wide", lines.get(0));
@@ -127,7 +103,7 @@ class SheetInBrowserTest {
     void templatePages_areFullSizeOnTheRenderedPage() throws Exception {
         Job plan = NeckFile.read("octave-mandolin.yaml");
 
-        String report = opened(Template.of(plan).toPages(Paper.A4), 1280, BARS);
+        String report = Browser.opened(folder, Template.of(plan).toPages(Paper.A4), 1280, BARS);
         double[] bars = report.lines()
                 .mapToDouble(line -> Double.parseDouble(line) * MM_PER_PIXEL)
                 .toArray();
@@ -138,36 +114,5 @@ class SheetInBrowserTest {
                 Arrays.stream(bars).filter(mm -> Math.abs(mm - 101.6) < 0.02).count();
         assertTrue(metric >= 4, report);
         assertEquals(metric, inches, report);
-    }
-
-    /** Opens a page in a frame of a width, as headless windows can't be narrower than 500 pixels; returns its report. */
-    private String opened(String page, int width, String script) throws IOException, InterruptedException {
-        Assumptions.assumeTrue(browser.isPresent(), "no Chromium installed: pages were not opened in a browser");
-        String inner = page.replace("</body>", script + "</body>");
-        String frame = "<!DOCTYPE html><html><body><iframe width=\"" + width + "\" height=\"3000\" style=\"border:0\""
-                + " srcdoc=\"" + inner.replace("&", "&amp;").replace("\"", "&quot;") + "\"></iframe></body></html>";
-        Path file = Files.writeString(folder.resolve("frame.html"), frame);
-        Path dump = folder.resolve("dump.html");
-        Process process = new ProcessBuilder(
-                        browser.orElseThrow().toString(),
-                        "--headless=new",
-                        "--no-sandbox",
-                        "--disable-gpu",
-                        "--user-data-dir=" + folder.resolve("profile"),
-                        "--window-size=1400,3000",
-                        "--dump-dom",
-                        file.toUri().toString())
-                .redirectOutput(dump.toFile())
-                .redirectError(folder.resolve("errors.txt").toFile())
-                .start();
-        if (!process.waitFor(90, TimeUnit.SECONDS)) {
-            process.destroyForcibly();
-            throw new AssertionError("the browser did not end within 90 s");
-        }
-        String dom = Files.readString(dump, StandardCharsets.UTF_8);
-        Matcher report = Pattern.compile("<pre id=\"report\">(.*?)</pre>", Pattern.DOTALL)
-                .matcher(dom);
-        assertTrue(report.find(), () -> "no report from the browser: " + dom.substring(0, Math.min(500, dom.length())));
-        return report.group(1).replace("&lt;", "<").replace("&gt;", ">").replace("&amp;", "&");
     }
 }
