@@ -56,22 +56,26 @@ public final class BenchSession {
      * @param understood what was taken of it, in words; empty where nothing was
      * @param question one sentence on what cannot be taken; empty where all was taken
      * @param changes checks of the plan that it changes, in the order of work; none before a whole step is read
+     * @param repairs the ways back from what it shows out of its limit, of each reading the least harm first; none where all is well
      */
-    public record Reply(BenchSession session, String understood, String question, List<PlanChange> changes) {
+    public record Reply(
+            BenchSession session, String understood, String question, List<PlanChange> changes, List<Repair> repairs) {
 
         /**
-         * Copies the list.
+         * Copies the lists.
          *
          * @param session after it
          * @param understood what was taken of it
          * @param question on what cannot be taken
          * @param changes checks that it changes
+         * @param repairs of what it shows out of its limit
          */
         public Reply {
             Objects.requireNonNull(session, "session");
             Objects.requireNonNull(understood, "understood");
             Objects.requireNonNull(question, "question");
             changes = Names.all(changes, "change");
+            repairs = Names.all(repairs, "repair");
         }
 
         /** {@return whether the entry was taken} */
@@ -79,12 +83,12 @@ public final class BenchSession {
             return question.isEmpty();
         }
 
-        /** Returns what was understood, or the question, and the changes. */
+        /** Returns what was understood, or the question, the changes and the repairs. */
         @Override
         public String toString() {
             return Stream.concat(
                             Stream.of(isTaken() ? understood : question),
-                            changes.stream().map(change -> "  " + change))
+                            Stream.concat(changes.stream(), repairs.stream()).map(line -> "  " + line))
                     .collect(Collectors.joining("\n"));
         }
     }
@@ -232,7 +236,11 @@ public final class BenchSession {
 
     private Reply asking(String sentence) {
         return new Reply(
-                new BenchSession(job, pending, leftOut, "", previous, entry), "", sentence(sentence), List.of());
+                new BenchSession(job, pending, leftOut, "", previous, entry),
+                "",
+                sentence(sentence),
+                List.of(),
+                List.of());
     }
 
     private static String sentence(String words) {
@@ -380,6 +388,7 @@ public final class BenchSession {
                         new BenchSession(job, pending, leftOut, doubt, previous, entry),
                         "",
                         sentence(sentence),
+                        List.of(),
                         List.of());
             }
         }
@@ -432,11 +441,16 @@ public final class BenchSession {
     }
 
     private Reply changed(BenchSession after, String words) {
-        return new Reply(after, words, "", PlanChange.between(job.plan(), after.job.plan()));
+        Plan before = job.plan();
+        Plan now = after.job.plan();
+        List<Repair> repairs = now.repairs().stream()
+                .filter(one -> !before.repairs().contains(one))
+                .toList();
+        return new Reply(after, words, "", PlanChange.between(before, now), repairs);
     }
 
     private static Reply reply(BenchSession after, String words) {
-        return new Reply(after, words, "", List.of());
+        return new Reply(after, words, "", List.of(), List.of());
     }
 
     /** True for a session of the same job with the same answers that are not kept yet. */

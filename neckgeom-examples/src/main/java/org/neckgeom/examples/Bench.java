@@ -115,6 +115,7 @@ final class Bench {
             case KEPT -> {
                 out.println("OK " + Words.shown(answer.words()));
                 changes(answer.changes());
+                answer.repairs().forEach(line -> out.println("   REPAIR  " + Words.shown(line)));
             }
             case CHANGED_MEANWHILE -> {
                 out.println("?? Not kept: " + answer.words());

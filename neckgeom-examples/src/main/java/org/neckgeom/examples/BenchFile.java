@@ -17,6 +17,7 @@ import org.neckgeom.plan.BenchQuestion;
 import org.neckgeom.plan.BenchSession;
 import org.neckgeom.plan.Job;
 import org.neckgeom.plan.PlanChange;
+import org.neckgeom.plan.Repair;
 import org.neckgeom.text.Words;
 
 /**
@@ -58,9 +59,11 @@ final class BenchFile {
      * @param words what was understood, or asked, or is in the way
      * @param at the code of the question that the words are about; empty where it is none
      * @param changes checks of the plan that change
+     * @param repairs ways back from what was read out of its limit, of each reading the least harm first
      * @param differences lines of the file that someone else has changed
      */
-    record Answer(Fate fate, String words, String at, List<Change> changes, List<String> differences) {}
+    record Answer(
+            Fate fate, String words, String at, List<Change> changes, List<String> repairs, List<String> differences) {}
 
     private final Path file;
     private final Map<String, String> doubted = new LinkedHashMap<>();
@@ -110,7 +113,7 @@ final class BenchFile {
             session = reply.session();
             return asked(reply.question(), "");
         }
-        return taken(reply.session(), reply.understood(), changes(List.of(reply)));
+        return taken(reply.session(), reply.understood(), changes(List.of(reply)), repairs(List.of(reply)));
     }
 
     /**
@@ -122,7 +125,9 @@ final class BenchFile {
     synchronized Answer enter(Map<String, String> readings) throws Unwritable {
         Form form = new Form(readings);
         Optional<Answer> question = form.read();
-        return question.isPresent() ? question.get() : taken(form.at, form.words(), changes(form.replies));
+        return question.isPresent()
+                ? question.get()
+                : taken(form.at, form.words(), changes(form.replies), repairs(form.replies));
     }
 
     /** Readings as they are entered one after the other, before any of them counts. */
@@ -201,7 +206,7 @@ final class BenchFile {
     }
 
     private static Answer asked(String question, String code) {
-        return new Answer(Fate.ASKED, question, code, List.of(), List.of());
+        return new Answer(Fate.ASKED, question, code, List.of(), List.of(), List.of());
     }
 
     /** Each check once: as it was before the first reply, and as it is after the last. */
@@ -220,8 +225,19 @@ final class BenchFile {
                 .toList();
     }
 
+    /** What can be done about what was read out of its limit, as far as it is possible. */
+    private static List<String> repairs(List<BenchSession.Reply> replies) {
+        return replies.stream()
+                .flatMap(reply -> reply.repairs().stream())
+                .filter(Repair::isPossible)
+                .map(one -> one.reading() + ": " + one.code() + ". " + one.how())
+                .distinct()
+                .toList();
+    }
+
     /** The file first: what could not be kept was not entered. */
-    private Answer taken(BenchSession after, String understood, List<Change> changes) throws Unwritable {
+    private Answer taken(BenchSession after, String understood, List<Change> changes, List<String> repairs)
+            throws Unwritable {
         Fate fate = Fate.NOTED;
         if (!after.job().equals(session.job())) {
             String fresh = NeckText.with(text, session.job(), after.job());
@@ -233,14 +249,14 @@ final class BenchFile {
             } catch (ChangedMeanwhile changed) {
                 return goOnWith(changed.now);
             } catch (Unwritable sentence) {
-                return new Answer(Fate.NOT_KEPT, sentence.getMessage(), "", List.of(), List.of());
+                return new Answer(Fate.NOT_KEPT, sentence.getMessage(), "", List.of(), List.of(), List.of());
             }
             text = fresh;
             kept++;
             fate = Fate.KEPT;
         }
         goOn(after);
-        return new Answer(fate, understood, "", changes, List.of());
+        return new Answer(fate, understood, "", changes, repairs, List.of());
     }
 
     private void goOn(BenchSession after) {
@@ -317,6 +333,7 @@ final class BenchFile {
                 Fate.CHANGED_MEANWHILE,
                 Words.shown(file.toString()) + " was changed by someone else meanwhile. It stays as it is now:",
                 "",
+                List.of(),
                 List.of(),
                 differences);
     }

@@ -168,6 +168,7 @@ final class BenchPage {
         page.open("p")
                 .element("strong", lead(given.fate()) + given.words(), "id", "answer-words")
                 .close();
+        repairs(given);
         changes(given);
         if (!given.differences().isEmpty()) {
             page.element("pre", String.join("\n", given.differences()));
@@ -183,6 +184,16 @@ final class BenchPage {
             case ASKED -> "";
             case NOT_KEPT, CHANGED_MEANWHILE -> "Not kept: ";
         };
+    }
+
+    private void repairs(Answer given) {
+        if (given.repairs().isEmpty()) {
+            return;
+        }
+        page.element("p", "Out of its limit. What can be done, the least harm first:");
+        page.open("ol");
+        given.repairs().forEach(line -> page.element("li", line));
+        page.close();
     }
 
     private void changes(Answer given) {

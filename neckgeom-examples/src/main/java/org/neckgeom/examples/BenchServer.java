@@ -339,7 +339,7 @@ final class BenchServer implements AutoCloseable {
     }
 
     private static Answer asked(String sentence) {
-        return new Answer(Fate.ASKED, sentence, "", List.of(), List.of());
+        return new Answer(Fate.ASKED, sentence, "", List.of(), List.of(), List.of());
     }
 
     /** A form of another site is refused by what browsers state of it, before it is read. */
