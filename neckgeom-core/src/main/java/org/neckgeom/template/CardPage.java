@@ -45,6 +45,7 @@ final class CardPage {
 
     /** How far letters reach below their line. */
     private static final double BELOW = 0.7;
+
     private static final double PASS_WIDTH = 11;
 
     private final BenchCard card;
@@ -127,8 +128,8 @@ final class CardPage {
         y += 3.2;
         String date = "date ______________";
         String title = card.operation().name().toUpperCase(Locale.ROOT);
-        double own = Math.min(
-                TITLE, TITLE * (width - LetterWidths.mm(date, HEAD) - GAP) / LetterWidths.mm(title, TITLE));
+        double own =
+                Math.min(TITLE, TITLE * (width - LetterWidths.mm(date, HEAD) - GAP) / LetterWidths.mm(title, TITLE));
         marks.words(0, y, own, title);
         marks.toTheRight(width, y, HEAD, date);
         y += 1.4;
@@ -219,7 +220,7 @@ final class CardPage {
         double next = y;
         List<PlanSection.Row> plain = new ArrayList<>();
         for (PlanSection.Row row : section.rows()) {
-            Optional<String> figure = figure(row);
+            Optional<String> figure = CardSketch.figure(row);
             if (figure.isEmpty()) {
                 plain.add(row);
                 continue;
@@ -255,13 +256,6 @@ final class CardPage {
         if (!plain.isEmpty()) {
             lines(PlanSection.of(section.code(), section.title(), plain, List.of(), section.style()));
         }
-    }
-
-    /** What a row is set to, where it begins with it. */
-    static Optional<String> figure(PlanSection.Row row) {
-        return row.answer() instanceof Statement statement
-                ? statement.lead().map(Statement::toString)
-                : Optional.empty();
     }
 
     private static String label(PlanSection.Row row) {

@@ -461,6 +461,8 @@ class PlanANeckTest {
                             "templates.dxf",
                             "template-pages.html",
                             "templates.pdf",
+                            "cards.html",
+                            "cards.pdf",
                             "plan.json",
                             "frets.csv",
                             "stations.csv",
@@ -479,7 +481,7 @@ class PlanANeckTest {
                 .matches("(?s).*\nlist of set [0-9a-f]{8}: \\Q" + sheets.resolve("neckgeom-set.json") + "\\E\n");
         assertThat(run("--check-set", sheets.toString()).out())
                 .matches("\\Q" + sheets
-                        + "\\E is whole: set [0-9a-f]{8} of octave-mandolin.yaml, in mm, its 17 files belong "
+                        + "\\E is whole: set [0-9a-f]{8} of octave-mandolin.yaml, in mm, its 19 files belong "
                         + "together\n");
     }
 

@@ -32,7 +32,7 @@ import org.neckgeom.template.Template;
  */
 class SheetInBrowserTest {
 
-    private static final List<String> NAMES = List.of("chromium", "chromium-browser", "google-chrome");
+    static final List<String> NAMES = List.of("chromium", "chromium-browser", "google-chrome");
     private static final double MM_PER_PIXEL = 25.4 / 96;
 
     /** Writes what is wrong into the outer page: labels on each other or outside their drawing, parts past the edge. */
