@@ -399,7 +399,7 @@ class PlanANeckTest {
                 "--html my.yaml my.yaml | the file after --html must end in .html, but was my.yaml",
                 "--html a.html --keys | --html goes with planning alone",
                 "--dxf a.svg | the file after --dxf must end in .dxf, but was a.svg",
-                "--paper A4 | --paper goes with --pages, --pdf or --all",
+                "--paper A4 | --paper goes with --pages, --pdf, --cards or --all",
                 "--pdf a.pdf --paper A3 | --paper must be followed by A4 or letter, but was followed by A3",
                 "--pdf a.pdf --paper | --paper must be followed by A4 or letter, but was followed by nothing",
                 "--pages a.html --html a.html | a.html is asked for by both --html and --pages",
