@@ -275,17 +275,34 @@ final class BenchSettings {
         });
     }
 
-    /** Behind a slanted nut the marks differ from edge to edge: the plan's section has them. */
+    /** Behind a slanted nut the marks differ from edge to edge: the plan's section has them, and here is the line between. */
     private void sawMarks(ScarfJoint joint) {
         plan.shape()
                 .scarfBoard()
                 .filter(board -> board.shaftCut().mitre().libraryValue() == 0)
-                .ifPresent(board -> {
-                    ScarfSaw saw = board.shaftCut();
-                    String from = "WOOD from the shaft's end";
-                    row("faceMark", "saw mark on the face", from, saw.faceMark().libraryValue());
-                    row("backMark", "saw mark on the back", from, saw.backMark().libraryValue());
-                });
+                .ifPresentOrElse(
+                        board -> {
+                            ScarfSaw saw = board.shaftCut();
+                            String from = "WOOD from the shaft's end";
+                            row(
+                                    "faceMark",
+                                    "saw mark on the face",
+                                    from,
+                                    saw.faceMark().libraryValue());
+                            row(
+                                    "backMark",
+                                    "saw mark on the back",
+                                    from,
+                                    saw.backMark().libraryValue());
+                        },
+                        () -> {
+                            double back = joint.backLineMm();
+                            row(
+                                    "back",
+                                    "line on the back",
+                                    "WOOD from the break line toward the " + (back < 0 ? "head" : "body"),
+                                    Math.abs(back));
+                        });
     }
 
     private void angle(String key, String label, double rad) {

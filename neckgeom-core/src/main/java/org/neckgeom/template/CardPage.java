@@ -220,7 +220,7 @@ final class CardPage {
         double next = y;
         List<PlanSection.Row> plain = new ArrayList<>();
         for (PlanSection.Row row : section.rows()) {
-            Optional<String> figure = figure(row);
+            Optional<String> figure = CardSketch.figure(row);
             if (figure.isEmpty()) {
                 plain.add(row);
                 continue;
@@ -256,13 +256,6 @@ final class CardPage {
         if (!plain.isEmpty()) {
             lines(PlanSection.of(section.code(), section.title(), plain, List.of(), section.style()));
         }
-    }
-
-    /** What a row is set to, where it begins with it. */
-    static Optional<String> figure(PlanSection.Row row) {
-        return row.answer() instanceof Statement statement
-                ? statement.lead().map(Statement::toString)
-                : Optional.empty();
     }
 
     private static String label(PlanSection.Row row) {

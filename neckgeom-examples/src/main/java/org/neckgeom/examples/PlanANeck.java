@@ -46,8 +46,7 @@ public final class PlanANeck {
                                                  name the address: --address 192.0.2.7 (a word opens it once)
               plan-a-neck --check my-neck.yaml   lists every error in the file
               plan-a-neck --all sheets           writes all that follows into a folder, made if it is not there
-              plan-a-neck --cards sheets         writes a card of each operation to print, half a sheet each, and as PDF;
-                                                 --landscape with the long side across
+              plan-a-neck --cards sheets         writes a card of each operation to print; --landscape: long side across
               plan-a-neck --check-set sheets     checks that the files of such a folder belong together
               plan-a-neck --html plan.html       writes the plan with drawings, as a page to look at and print
               plan-a-neck --svg neck.svg         writes templates at full size; also --dxf neck.dxf for CAD,

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
@@ -42,26 +43,43 @@ final class Browser {
                 + " srcdoc=\"" + inner.replace("&", "&amp;").replace("\"", "&quot;") + "\"></iframe></body></html>";
         Path file = Files.writeString(folder.resolve("frame.html"), frame);
         Path dump = folder.resolve("dump.html");
-        Process process = new ProcessBuilder(
-                        FOUND.orElseThrow().toString(),
-                        "--headless=new",
-                        "--no-sandbox",
-                        "--disable-gpu",
-                        "--user-data-dir=" + folder.resolve("profile"),
-                        "--window-size=1400,3000",
-                        "--dump-dom",
-                        file.toUri().toString())
-                .redirectOutput(dump.toFile())
+        run(folder, dump, "--window-size=1400,3000", "--dump-dom", file.toUri().toString());
+        String dom = Files.readString(dump, StandardCharsets.UTF_8);
+        Matcher report = Pattern.compile("<pre id=\"report\">(.*?)</pre>", Pattern.DOTALL)
+                .matcher(dom);
+        assertTrue(report.find(), () -> "no report from the browser: " + dom.substring(0, Math.min(500, dom.length())));
+        return report.group(1).replace("&lt;", "<").replace("&gt;", ">").replace("&amp;", "&");
+    }
+
+    /** A page as it is printed to a PDF. */
+    static byte[] printed(Path folder, String page) throws IOException, InterruptedException {
+        Assumptions.assumeTrue(FOUND.isPresent(), "no Chromium installed: pages were not printed by a browser");
+        Path file = Files.writeString(folder.resolve("printed.html"), page);
+        Path pdf = folder.resolve("printed.pdf");
+        run(
+                folder,
+                folder.resolve("said.txt"),
+                "--no-pdf-header-footer",
+                "--print-to-pdf=" + pdf,
+                file.toUri().toString());
+        return Files.readAllBytes(pdf);
+    }
+
+    private static void run(Path folder, Path said, String... more) throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>(List.of(
+                FOUND.orElseThrow().toString(),
+                "--headless=new",
+                "--no-sandbox",
+                "--disable-gpu",
+                "--user-data-dir=" + folder.resolve("profile")));
+        command.addAll(List.of(more));
+        Process process = new ProcessBuilder(command)
+                .redirectOutput(said.toFile())
                 .redirectError(folder.resolve("errors.txt").toFile())
                 .start();
         if (!process.waitFor(90, TimeUnit.SECONDS)) {
             process.destroyForcibly();
             throw new AssertionError("the browser did not end within 90 s");
         }
-        String dom = Files.readString(dump, StandardCharsets.UTF_8);
-        Matcher report = Pattern.compile("<pre id=\"report\">(.*?)</pre>", Pattern.DOTALL)
-                .matcher(dom);
-        assertTrue(report.find(), () -> "no report from the browser: " + dom.substring(0, Math.min(500, dom.length())));
-        return report.group(1).replace("&lt;", "<").replace("&gt;", ">").replace("&amp;", "&");
     }
 }

@@ -399,7 +399,7 @@ class PlanANeckTest {
                 "--html my.yaml my.yaml | the file after --html must end in .html, but was my.yaml",
                 "--html a.html --keys | --html goes with planning alone",
                 "--dxf a.svg | the file after --dxf must end in .dxf, but was a.svg",
-                "--paper A4 | --paper goes with --pages, --pdf or --all",
+                "--paper A4 | --paper goes with --pages, --pdf, --cards or --all",
                 "--pdf a.pdf --paper A3 | --paper must be followed by A4 or letter, but was followed by A3",
                 "--pdf a.pdf --paper | --paper must be followed by A4 or letter, but was followed by nothing",
                 "--pages a.html --html a.html | a.html is asked for by both --html and --pages",
@@ -461,6 +461,8 @@ class PlanANeckTest {
                             "templates.dxf",
                             "template-pages.html",
                             "templates.pdf",
+                            "cards.html",
+                            "cards.pdf",
                             "plan.json",
                             "frets.csv",
                             "stations.csv",
@@ -479,7 +481,7 @@ class PlanANeckTest {
                 .matches("(?s).*\nlist of set [0-9a-f]{8}: \\Q" + sheets.resolve("neckgeom-set.json") + "\\E\n");
         assertThat(run("--check-set", sheets.toString()).out())
                 .matches("\\Q" + sheets
-                        + "\\E is whole: set [0-9a-f]{8} of octave-mandolin.yaml, in mm, its 17 files belong "
+                        + "\\E is whole: set [0-9a-f]{8} of octave-mandolin.yaml, in mm, its 19 files belong "
                         + "together\n");
     }
 
