@@ -191,9 +191,9 @@ final class SetUpDrawing {
     private void head(Spot tip, Spot from) {
         double du = tip.uMm() - from.uMm();
         double dv = tip.vMm() - from.vMm();
-        double long1 = Math.hypot(du, dv);
-        double u = du / long1;
-        double v = dv / long1;
+        double length = tip.distanceMm(from);
+        double u = du / length;
+        double v = dv / length;
         drawing.shape(
                 "dot",
                 List.of(

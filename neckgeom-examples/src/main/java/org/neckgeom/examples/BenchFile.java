@@ -268,7 +268,7 @@ final class BenchFile {
     /**
      * Looks whether the file is as this session has left it, and goes on with it where it is not.
      *
-     * @throws FileRefused if what it has become can't be used
+     * @throws FileRefused if it can't be used any more
      */
     synchronized Optional<Answer> look() {
         try {

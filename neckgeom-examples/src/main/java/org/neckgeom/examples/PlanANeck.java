@@ -42,8 +42,7 @@ public final class PlanANeck {
               plan-a-neck my-neck.yaml           your neck; --full the whole plan, --section NAME one part of it,
                                                  --next the step at hand, --card OPERATION a card to hang up
               plan-a-neck --bench my-neck.yaml   asks for the readings at the bench and keeps them in the file
-              plan-a-neck --serve my-neck.yaml   the same as a page for a browser on this machine; for a phone
-                                                 name the address: --address 192.0.2.7 (a word opens it once)
+              plan-a-neck --serve my-neck.yaml   the same in a browser; --address 192.0.2.7 opens it to a phone
               plan-a-neck --check my-neck.yaml   lists every error in the file
               plan-a-neck --all sheets           writes all that follows into a folder, made if it is not there
               plan-a-neck --cards sheets         writes a card of each operation to print; --landscape: long side across
