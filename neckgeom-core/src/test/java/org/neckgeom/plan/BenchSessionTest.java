@@ -123,6 +123,20 @@ class BenchSessionTest {
                 .isEmpty();
     }
 
+    /** 12.4 deep for 9.2 leaves 1.6 of 3: a strip of 3.2 on the floor is the least harm, as in the plan's repairs. */
+    @Test
+    void reply_hasTheWaysBackFromAReadingOutOfItsLimit() {
+        BenchSession cut =
+                after(after("26.79", "28.21", "6.02", "61.02"), "0.7 away", "27.49", "27.51", "6.02", "61.02");
+        BenchSession.Reply first = cut.enter("12.4");
+        BenchSession.Reply reply = first.isTaken() ? first : first.session().enter("12.4");
+
+        assertThat(reply.repairs()).isNotEmpty();
+        assertThat(reply.repairs().get(0).code()).isEqualTo(RepairCode.STRIP_ON_THE_FLOOR);
+        assertThat(reply.repairs()).isEqualTo(reply.session().job().plan().repairs());
+        assertThat(cut.enter("9.2").repairs()).isEmpty();
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
