@@ -37,6 +37,8 @@ class TextReadBackTest {
             Map.entry("page/Sheet", 1), // escapes quotes in a cell
             Map.entry("page/Version1", 1), // writes a code of an old document in words
             Map.entry("page/Style", 1), // puts colours into the style sheet
+            Map.entry("form/Statement", 2), // parts a sentence behind its first brace
+            Map.entry("plan/BenchCard", 1), // the ways in which braces print
             Map.entry("plan/BenchSession", 2), // reads a line that a maker typed
             Map.entry("plan/BenchSettings", 4), // the ways in which braces print; makes a code of a key
             Map.entry("plan/Clearance", 1), // the way in which one brace prints

@@ -56,7 +56,7 @@ public final class BenchSession {
      * @param understood what was taken of it, in words; empty where nothing was
      * @param question one sentence on what cannot be taken; empty where all was taken
      * @param changes checks of the plan that it changes, in the order of work; none before a whole step is read
-     * @param repairs the ways back from what it shows out of its limit, of each reading the least harm first; none where all is well
+     * @param repairs the ways back from a reading out of its limit, of each the least harm first; none where all is well
      */
     public record Reply(
             BenchSession session, String understood, String question, List<PlanChange> changes, List<Repair> repairs) {
@@ -68,7 +68,7 @@ public final class BenchSession {
          * @param understood what was taken of it
          * @param question on what cannot be taken
          * @param changes checks that it changes
-         * @param repairs of what it shows out of its limit
+         * @param repairs of a reading out of its limit
          */
         public Reply {
             Objects.requireNonNull(session, "session");

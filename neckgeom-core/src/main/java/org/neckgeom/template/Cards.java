@@ -91,7 +91,8 @@ public final class Cards {
      * @param paper to print on
      */
     public String toPages(Paper paper) {
-        return TemplatePages.html(name() + ": cards on " + paper.css(), pages(paper));
+        return TemplatePages.html(
+                name() + ": cards on " + Objects.requireNonNull(paper, "paper").css(), pages(paper));
     }
 
     /** True for cards of the same job that lie the same way. */

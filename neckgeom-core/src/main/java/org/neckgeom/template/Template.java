@@ -153,7 +153,10 @@ public final class Template implements Answer {
      * @param paper the paper in the printer
      */
     public String toPages(Paper paper) {
-        return TemplatePages.html(design.name() + ": templates on " + paper.css(), pages(paper));
+        return TemplatePages.html(
+                design.name() + ": templates on "
+                        + Objects.requireNonNull(paper, "paper").css(),
+                pages(paper));
     }
 
     /**

@@ -49,8 +49,7 @@ public final class PlanANeck {
               plan-a-neck --check-set sheets     checks that the files of such a folder belong together
               plan-a-neck --html plan.html       writes the plan with drawings, as a page to look at and print
               plan-a-neck --svg neck.svg         writes templates at full size; also --dxf neck.dxf for CAD,
-                                                 --pdf neck.pdf or --pages neck.html cut into pages,
-                                                 on --paper A4 or --paper letter
+                                                 --pdf neck.pdf or --pages neck.html in pages of --paper A4 or letter
               plan-a-neck --json neck.json       writes the plan as data; also --frets and --stations neck.csv as tables
               plan-a-neck --obj neck.obj         writes a closed mesh of every piece; --stl neck.stl one file a piece;
                                                  --channel-path neck.csv where the cutter runs, as points
