@@ -228,7 +228,7 @@ class BenchSessionTest {
                 .isEqualTo(OCTAVE);
     }
 
-    /** To the end of the work: whatever is at hand is done, in the order of the plan. */
+    /** To the end of the work: each operation is done when it is at hand, in the order of the plan. */
     @Test
     void done_leadsToTheEnd() {
         BenchSession session = after("26.79", "28.21", "6.02", "61.02", "0.7 away", "27.49", "27.51", "6.02", "61.02");
@@ -247,7 +247,7 @@ class BenchSessionTest {
         assertThat(asked(session, "done")).isEqualTo("All operations are done.");
     }
 
-    /** Whatever is entered, a session never throws, and undo leads back to where it began. Seeded. */
+    /** No entry makes a session throw, and undo leads back to where it began. Seeded. */
     @Test
     void undo_takesBackEveryEntry() {
         String[] entries = {

@@ -242,7 +242,7 @@ class BenchTest {
                 .contains("takes the last entry back", "The machine's own instructions, guards");
     }
 
-    /** Whatever a session keeps reads back as what it is, in every style. */
+    /** All that a session keeps reads back the same, in every style. */
     @ParameterizedTest
     @MethodSource("org.neckgeom.examples.neck.ShippedNecks#names")
     void with_readsBackTheWholeWork(String name) {

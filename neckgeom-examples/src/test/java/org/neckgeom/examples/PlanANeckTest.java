@@ -112,7 +112,7 @@ class PlanANeckTest {
         assertThat(run(own.toString()).out()).startsWith("Mine  ");
     }
 
-    /** The whole of it on a screen of 24 lines of 80 columns (common practice), whatever the neck and the units. */
+    /** The whole of it on a screen of 24 lines of 80 columns (common practice), for every neck and unit. */
     @ParameterizedTest
     @CsvSource({
         "octave-mandolin.yaml, mm", "octave-mandolin.yaml, inch", "octave-mandolin.yaml, fractions",
