@@ -12,6 +12,7 @@ import org.neckgeom.drawing.Shown;
 import org.neckgeom.order.Operation;
 import org.neckgeom.plan.BenchSession;
 import org.neckgeom.plan.Job;
+import org.neckgeom.plan.PlanSection;
 import org.neckgeom.shape.Spot;
 
 /**
@@ -33,9 +34,13 @@ final class SetUpDrawing {
     private static final double CUTTER = 7;
     private static final double TURN = 17;
 
+    /** The key of the row that sets the fence. */
+    private static final String FENCE_ROW = "fence";
+
     private final Job job;
     private final Shown shown;
     private final StopBlocks stops;
+    private final PlanSection settings;
     private final double scale;
     private final double cutter;
     private final Drawing drawing;
@@ -44,6 +49,7 @@ final class SetUpDrawing {
         this.job = job;
         this.shown = new Shown(job.style());
         this.stops = job.plan().stops();
+        this.settings = BenchSession.of(job).settings();
         double rear = stops.rear().fromCentre().libraryValue();
         double front =
                 Math.max(stops.front().fromCentre().libraryValue(), job.blank().lengthMm() - rear);
@@ -69,8 +75,8 @@ final class SetUpDrawing {
         setUp.machine();
         if (slot.mayCut()) {
             setUp.blank();
-            setUp.stop("rear stop", setUp.stops.rear(), 1);
-            setUp.stop("front stop", setUp.stops.front(), -1);
+            setUp.stop("rearStop", "rear stop", setUp.stops.rear(), 1);
+            setUp.stop("frontStop", "front stop", setUp.stops.front(), -1);
         } else {
             setUp.testPiece();
             if (slot.step() == SlotStep.MOVE) {
@@ -130,7 +136,7 @@ final class SetUpDrawing {
         drawing.label("words", "start", EDGE + 43, PIECE + 12, "test piece");
     }
 
-    private void stop(String name, StopPlace stop, int way) {
+    private void stop(String key, String name, StopPlace stop, int way) {
         if (stop.isOpen()) {
             drawing.label("words", way > 0 ? "end" : "start", cutter + way * 60, SIZES + 12, name + ": none");
             return;
@@ -139,28 +145,26 @@ final class SetUpDrawing {
         drawing.shape("offcut", box(face, PIECE - 6, face + way * STOP, BELOW + 6));
         size(cutter, face, SIZES);
         double middle = (cutter + face) / 2;
-        drawing.label(
-                "number halo",
-                "middle",
-                middle,
-                SIZES - 5,
-                shown.length(tenth(stop.fromCentre().libraryValue())));
+        drawing.label("number halo", "middle", middle, SIZES - 5, figure(key));
         drawing.label("words", "middle", middle, SIZES + 13, name);
     }
 
-    /** A stop is set by a rule: to a tenth of a millimetre where it is set in millimetres. */
-    private double tenth(double mm) {
-        return shown.unit().equals("mm") ? Math.rint(mm * 10) / 10 : mm;
+    /** What the settings of the step at hand set, with the digits they have. */
+    private String figure(String key) {
+        return settings.rows().stream()
+                .filter(row -> row.key().equals(key))
+                .findFirst()
+                .flatMap(PlanSection.Row::figure)
+                .orElse("");
     }
 
     /** From the fence to the cutter's near edge, as a rule is laid. */
     private void gap() {
-        double wide = (job.blank().widthMm() - job.shop().cutter().diameterMm()) / 2;
         double u = cutter + TURN + 12;
         drawing.line("least", u, PIECE, u, MIDDLE - CUTTER);
         head(new Spot(u, PIECE), new Spot(u, PIECE + 12));
         head(new Spot(u, MIDDLE - CUTTER), new Spot(u, PIECE + 8));
-        drawing.label("number halo", "start", u + 6, (PIECE + MIDDLE) / 2 + 5, shown.length(wide));
+        drawing.label("number halo", "start", u + 6, (PIECE + MIDDLE) / 2 + 5, figure(FENCE_ROW));
     }
 
     private void move(FenceMove move) {
@@ -171,7 +175,7 @@ final class SetUpDrawing {
         boolean isLeft = cutter > Drawing.WIDTH / 2;
         String anchor = isLeft ? "end" : "start";
         double u = cutter + (isLeft ? -12 : 12);
-        drawing.label("number", anchor, u, 24, shown.length(move.amountMm()));
+        drawing.label("number", anchor, u, 24, figure(FENCE_ROW));
         drawing.label("words", anchor, u, 40, (move.isTowardTheCutter() ? "toward" : "away from") + " the cutter");
     }
 

@@ -17,7 +17,6 @@ import org.neckgeom.measure.Limits;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.order.Operation;
 import org.neckgeom.shop.Shop;
-import org.neckgeom.stock.Blank;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
@@ -150,15 +149,16 @@ final class BenchSettings {
     }
 
     private void trialCut() {
-        Shop shop = plan.shop();
-        Blank blank = plan.blank();
-        row("testPiece", "test piece", "WOOD wide, ripped with the blank", blank.widthMm());
+        row(
+                "testPiece",
+                "test piece",
+                "WOOD wide, ripped with the blank",
+                plan.blank().widthMm());
         cutter();
         Pass first = plan.slot().passes().passes().get(0);
         row("depth", "depth", "FINE, one pass", first.step().libraryValue());
         if (plan.job().steps().isEmpty()) {
-            double gap = (blank.widthMm() - shop.cutter().diameterMm()) / 2;
-            row("fence", "fence", "WOOD from the cutter's near edge, by a rule", gap);
+            row("fence", "fence", "WOOD from the cutter's near edge, by a rule", BenchStep.wallMm(plan));
         } else {
             row("fence", "fence", "as it is");
         }

@@ -156,9 +156,14 @@ record BenchStep(Operation operation, List<Operation> before, Optional<Operation
         }
     }
 
+    /** Each wall of a slot in the middle of the blank, and so from the fence to the cutter's near edge. */
+    static double wallMm(Stages plan) {
+        return (plan.blank().widthMm() - plan.shop().cutter().diameterMm()) / 2;
+    }
+
     private static List<BenchAsk> walls(Stages plan, String group, String where) {
         double blank = plan.blank().widthMm();
-        double half = (blank - plan.shop().cutter().diameterMm()) / 2;
+        double half = wallMm(plan);
         return List.of(
                 wall(plan, "near-wall", "near wall" + where, group, half, blank),
                 wall(plan, "far-wall", "far wall" + where, group, half, blank));

@@ -3,6 +3,7 @@ package org.neckgeom.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
@@ -75,6 +76,11 @@ public final class PlanSection extends LeanAnswer {
         /** {@return the answer in words; its value with unit, one line or several} */
         public String value() {
             return answer.text(named.style());
+        }
+
+        /** {@return the figure that the answer begins with, such as {@code 27.5 mm}; else nothing} */
+        public Optional<String> figure() {
+            return answer instanceof Statement statement ? statement.lead().map(Statement::toString) : Optional.empty();
         }
 
         /** Returns it as {@code limit: within 0.1 mm}. */

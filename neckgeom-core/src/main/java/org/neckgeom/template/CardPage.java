@@ -220,7 +220,7 @@ final class CardPage {
         double next = y;
         List<PlanSection.Row> plain = new ArrayList<>();
         for (PlanSection.Row row : section.rows()) {
-            Optional<String> figure = CardSketch.figure(row);
+            Optional<String> figure = row.figure();
             if (figure.isEmpty()) {
                 plain.add(row);
                 continue;

@@ -3,7 +3,6 @@ package org.neckgeom.template;
 import java.util.Optional;
 import org.neckgeom.channel.StopBlocks;
 import org.neckgeom.channel.StopPlace;
-import org.neckgeom.form.Statement;
 import org.neckgeom.head.ScarfBoard;
 import org.neckgeom.neck.End;
 import org.neckgeom.plan.BenchCard;
@@ -35,20 +34,13 @@ record CardSketch(CardMarks marks, double height) {
                 : Optional.empty();
     }
 
-    /** What a row is set to, where it begins with it. */
-    static Optional<String> figure(PlanSection.Row row) {
-        return row.answer() instanceof Statement statement
-                ? statement.lead().map(Statement::toString)
-                : Optional.empty();
-    }
-
     /** What a row of this key is set to. */
     private static Optional<String> figure(BenchCard card, String key) {
         return card.settings().stream()
                 .flatMap(section -> section.rows().stream())
                 .filter(row -> row.key().equals(key))
                 .reduce((first, last) -> last)
-                .flatMap(CardSketch::figure);
+                .flatMap(PlanSection.Row::figure);
     }
 
     /**
