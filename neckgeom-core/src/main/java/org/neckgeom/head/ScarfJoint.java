@@ -24,7 +24,7 @@ import org.neckgeom.units.ShopUnit;
  * {@link #breakLineShift} is the distance of the break line from where it was laid out. Exact.
  *
  * <p>With T and t the thicknesses as glued, d planed off the head's face, e off the shaft's face, f off the head's
- * back, v a veneer on the face and a the pitch:
+ * back, v a veneer on the face, planed flush with the glue face, and a the pitch:
  *
  * <pre>
  * break line moves      (d - v) / sin a - e / tan a
@@ -47,6 +47,7 @@ public final class ScarfJoint extends LeanAnswer {
     private final double offShaftFace;
     private final double offHeadBack;
     private final double veneer;
+    private final double flush;
     private final double backVeneer;
     private final double kept;
 
@@ -57,6 +58,7 @@ public final class ScarfJoint extends LeanAnswer {
             double offShaftFace,
             double offHeadBack,
             double veneer,
+            double flush,
             double backVeneer,
             double kept) {
         super(scarf.style());
@@ -66,6 +68,7 @@ public final class ScarfJoint extends LeanAnswer {
         this.offShaftFace = offShaftFace;
         this.offHeadBack = offHeadBack;
         this.veneer = veneer;
+        this.flush = flush;
         this.backVeneer = backVeneer;
         this.kept = kept;
         if (!(headWoodMm() > 0)) {
@@ -86,8 +89,8 @@ public final class ScarfJoint extends LeanAnswer {
 
     /**
      * {@return the joint of a head scarfed onto a blank, its veneers glued on: the shaft is as thick as the blank, the
-     * head piece as the head's wood} A face veneer that ends before its own face would meet the glue face leaves the
-     * break line where it was.
+     * head piece as the head's wood} The face veneer ends at the nut or before it and leaves the break line where it was; {@link
+     * #veneered} adds one that is planed flush with the glue face.
      *
      * @param head with its scarf
      * @param blank the piece the shaft is made from
@@ -109,9 +112,7 @@ public final class ScarfJoint extends LeanAnswer {
                 .kerf(cut.kerf())
                 .cleaning(cut.cleaning())
                 .nutSlant(nutSlant);
-        double reach = ScarfKernel.slope(acrossHead(scarf) * head.veneerMm(), head.angleRad());
-        double veneer = head.veneerShortOfNutMm() < reach ? head.veneerMm() : 0;
-        return new ScarfJoint(scarf, cut.place(), 0, 0, 0, veneer, head.backVeneerMm(), 0);
+        return new ScarfJoint(scarf, cut.place(), 0, 0, 0, head.veneerMm(), 0, head.backVeneerMm(), 0);
     }
 
     /**
@@ -120,7 +121,7 @@ public final class ScarfJoint extends LeanAnswer {
      * @param scarf as it is laid out
      */
     public static ScarfJoint inTheHead(Scarf scarf) {
-        return new ScarfJoint(Objects.requireNonNull(scarf, "scarf"), JointPlace.IN_THE_HEAD, 0, 0, 0, 0, 0, 0);
+        return new ScarfJoint(Objects.requireNonNull(scarf, "scarf"), JointPlace.IN_THE_HEAD, 0, 0, 0, 0, 0, 0, 0);
     }
 
     /**
@@ -129,7 +130,7 @@ public final class ScarfJoint extends LeanAnswer {
      * @param scarf as it is laid out
      */
     public static ScarfJoint inTheShaft(Scarf scarf) {
-        return new ScarfJoint(Objects.requireNonNull(scarf, "scarf"), JointPlace.IN_THE_SHAFT, 0, 0, 0, 0, 0, 0);
+        return new ScarfJoint(Objects.requireNonNull(scarf, "scarf"), JointPlace.IN_THE_SHAFT, 0, 0, 0, 0, 0, 0, 0);
     }
 
     /**
@@ -162,8 +163,8 @@ public final class ScarfJoint extends LeanAnswer {
     }
 
     /**
-     * {@return the joint with veneer on the head; the joint; veneer on the face moves the visible break line {@code
-     * thickness / sin(pitch)} toward the tip behind a square nut}
+     * {@return the joint with veneer on the head; the joint; veneer on the face, planed flush with the glue face, moves the visible
+     * break line {@code thickness / sin(pitch)} toward the tip behind a square nut}
      *
      * @param side the head's face or its back
      * @param thickness 0 or more, on top of veneers glued before
@@ -182,6 +183,7 @@ public final class ScarfJoint extends LeanAnswer {
                 offShaftFace + shaftFace,
                 offHeadBack + headBack,
                 veneer + onFace,
+                flush + onFace,
                 backVeneer + onBack,
                 kept);
     }
@@ -200,6 +202,7 @@ public final class ScarfJoint extends LeanAnswer {
                 offShaftFace,
                 offHeadBack,
                 veneer,
+                flush,
                 backVeneer,
                 LibraryUnits.mmPositive(width, "width kept"));
     }
@@ -271,10 +274,24 @@ public final class ScarfJoint extends LeanAnswer {
     /** {@return the same as {@link #frontLine} in mm} */
     public double frontLineMm() {
         if (isInTheHead()) {
-            return (shaftWoodMm() - acrossHead() * veneer * StrictMath.cos(scarf.pitchRad()))
+            return (shaftWoodMm() - acrossHead() * flush * StrictMath.cos(scarf.pitchRad()))
                     / StrictMath.sin(scarf.pitchRad());
         }
-        return ScarfKernel.slope(acrossHead() * (scarf.headMm() - offHeadFace + veneer), scarf.pitchRad());
+        return ScarfKernel.slope(acrossHead() * (scarf.headMm() - offHeadFace + flush), scarf.pitchRad());
+    }
+
+    /**
+     * {@return where the saw's side toward the shaft meets the glue face, behind the break line: the shaft's slope with the wood that
+     * is planed off after sawing; either sign}
+     */
+    public Amount<Length> sawnFrom() {
+        return style().amount(sawnFromMm());
+    }
+
+    /** {@return the same as {@link #sawnFrom} in mm} */
+    public double sawnFromMm() {
+        double above = flush - offHeadFace + (isInTheHead() ? 0 : scarf.headMm());
+        return ScarfKernel.slope(acrossHead() * (above - scarf.cleaningMm()), scarf.pitchRad());
     }
 
     /**
@@ -287,7 +304,7 @@ public final class ScarfJoint extends LeanAnswer {
 
     /** {@return the same as {@link #backLine} in mm} */
     public double backLineMm() {
-        return ScarfKernel.breakLineShift(acrossHead() * (headWoodMm() + veneer), shaftWoodMm(), scarf.pitchRad());
+        return ScarfKernel.breakLineShift(acrossHead() * (headWoodMm() + flush), shaftWoodMm(), scarf.pitchRad());
     }
 
     /** {@return how far the break line has moved from where it was laid out, positive toward the body; either sign} */
@@ -297,7 +314,7 @@ public final class ScarfJoint extends LeanAnswer {
 
     /** {@return the same as {@link #breakLineShift} in mm} */
     public double breakLineShiftMm() {
-        return ScarfKernel.breakLineShift(acrossHead() * (offHeadFace - veneer), offShaftFace, scarf.pitchRad()) + 0.0;
+        return ScarfKernel.breakLineShift(acrossHead() * (offHeadFace - flush), offShaftFace, scarf.pitchRad()) + 0.0;
     }
 
     /** {@return the head's thickness with its veneers; more than 0} */
@@ -359,7 +376,7 @@ public final class ScarfJoint extends LeanAnswer {
 
     /** How far the finished break line lies along the head's face from the laid-out one, positive toward the tip. */
     double breakLineAlongHeadMm() {
-        return (offShaftFace - acrossHead() * (offHeadFace - veneer) * StrictMath.cos(scarf.pitchRad()))
+        return (offShaftFace - acrossHead() * (offHeadFace - flush) * StrictMath.cos(scarf.pitchRad()))
                 / StrictMath.sin(scarf.pitchRad());
     }
 
@@ -411,7 +428,7 @@ public final class ScarfJoint extends LeanAnswer {
 
     @Override
     protected Object[] parts() {
-        return new Object[] {scarf, place, offHeadFace, offShaftFace, offHeadBack, veneer, backVeneer, kept};
+        return new Object[] {scarf, place, offHeadFace, offShaftFace, offHeadBack, veneer, flush, backVeneer, kept};
     }
 
     @Override
