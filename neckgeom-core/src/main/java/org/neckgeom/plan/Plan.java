@@ -29,7 +29,9 @@ import org.neckgeom.neck.Neck;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.order.OrderPlan;
 import org.neckgeom.shop.Caution;
+import org.neckgeom.solid.ChannelJig;
 import org.neckgeom.solid.FloorThickness;
+import org.neckgeom.solid.JigCut;
 import org.neckgeom.solid.NeckSolid;
 import org.neckgeom.state.JointChance;
 import org.neckgeom.state.Known;
@@ -127,6 +129,29 @@ public final class Plan {
     /** {@return the scarf joint as designed, if the head is scarfed on; the joint, or nothing} */
     public Optional<ScarfJoint> scarf() {
         return stages.shape().scarf();
+    }
+
+    /**
+     * {@return a jig that sits in the channel: where its edges, stops and pins lie; nothing where the neck has no channel or not the
+     * part to be cut}
+     *
+     * @param cut that the jig is for
+     */
+    public Optional<ChannelJig> jig(JigCut cut) {
+        Neck neck = designed();
+        boolean has = switch (Objects.requireNonNull(cut, "cut")) {
+            case HEEL -> neck.heel().isPresent();
+            case HEAD -> neck.head().isPresent();
+            case SCARF -> scarf().isPresent();
+            default -> true;
+        };
+        if (!has || neck.channel().isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                cut == JigCut.SCARF
+                        ? ChannelJig.scarfSled(solid(), scarf().orElseThrow())
+                        : ChannelJig.of(cut, solid()));
     }
 
     /**

@@ -12,11 +12,11 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
-import org.neckgeom.neck.Heel;
+import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.neck.HeelTransition;
-import org.neckgeom.neck.Tenon;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.shape.Point;
-import org.neckgeom.shape.Spot;
+import org.neckgeom.shape.Polyline;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LibraryUnits;
 
@@ -31,32 +31,6 @@ import org.neckgeom.units.LibraryUnits;
  */
 @SuppressWarnings("exports") // JSpecify is for compilers only
 public final class ChannelJig extends ValueAnswer {
-
-    /** The cut that a jig is for. */
-    public enum Cut {
-        /** The tapered sides. */
-        TAPER("taper jig"),
-        /** The back on the centreline, from the side. */
-        SIDE_PROFILE("side-profile jig"),
-        /** Cheeks, shoulder and tenon of the heel. */
-        HEEL("heel jig"),
-        /** The fret slots. */
-        FRETTING("fretting fence"),
-        /** Outline and posts of the head. */
-        HEAD("head template");
-
-        private final String words;
-
-        Cut(String words) {
-            this.words = words;
-        }
-
-        /** Returns it in words, such as {@code taper jig}. */
-        @Override
-        public String toString() {
-            return words;
-        }
-    }
 
     /** A place of the jig and how far play can move it across. */
     private record Place(String name, Point at, double worst) {
@@ -74,7 +48,7 @@ public final class ChannelJig extends ValueAnswer {
     }
 
     private static final Form<ChannelJig> FORM = Form.<ChannelJig>of("channel-jig")
-            .fact("cut", Kind.code(Cut.class), "the jig is for", j -> j.cut)
+            .fact("cut", Kind.code(JigCut.class), "the jig is for", j -> j.cut)
             .fact("neck", Kind.NAME, "whose jig", j -> j.solid.neck().name())
             .fact("inside", Kind.MM, "edges inside the wanted line, by bush and cutter", j -> j.inside)
             .factIfAny("play", Kind.ANSWER, "of key or pins", j -> Optional.ofNullable(j.play))
@@ -92,17 +66,25 @@ public final class ChannelJig extends ValueAnswer {
                     ChannelJig::isTooHollow,
                     "the cutter is too wide for the heel's curve: it leaves wood in the hollow");
 
-    private final Cut cut;
+    private final JigCut cut;
     private final NeckSolid solid;
     private final double inside;
     private final double cutter;
     private final @Nullable JigPlay play;
     private final List<Double> stations;
+    private final @Nullable ScarfJoint scarf;
 
     private ChannelJig(
-            Cut cut, NeckSolid solid, double inside, double cutter, @Nullable JigPlay play, List<Double> stations) {
+            JigCut cut,
+            NeckSolid solid,
+            double inside,
+            double cutter,
+            @Nullable JigPlay play,
+            List<Double> stations,
+            @Nullable ScarfJoint scarf) {
         super(FORM, solid.style());
         this.cut = cut;
+        this.scarf = scarf;
         this.solid = solid;
         this.inside = inside;
         this.cutter = cutter;
@@ -114,22 +96,44 @@ public final class ChannelJig extends ValueAnswer {
      * {@return a jig for a cut of a neck, with a bearing of the cutter's diameter, at the stations where it is checked in common
      * practice}
      *
-     * @param cut that the jig is for
+     * @param cut that the jig is for; a scarf sled comes from {@link #scarfSled}
      * @param solid shape of the neck, which has a channel
      * @throws IllegalArgumentException if the neck has no channel, or not the part to be cut
      */
-    public static ChannelJig of(Cut cut, NeckSolid solid) {
-        Objects.requireNonNull(cut, "cut");
+    public static ChannelJig of(JigCut cut, NeckSolid solid) {
+        if (Objects.requireNonNull(cut, "cut") == JigCut.SCARF) {
+            throw Refusal.because("cut", "missing", "a scarf sled needs its joint: scarfSled(solid, joint)");
+        }
+        needsChannel(solid);
+        if (cut == JigCut.HEEL && solid.neck().heel().isEmpty()) {
+            throw missing(solid, "heel", "a heel jig");
+        }
+        if (cut == JigCut.HEAD && solid.head().isEmpty()) {
+            throw missing(solid, "head", "a head template");
+        }
+        return new ChannelJig(cut, solid, 0, 0, null, checkedAt(cut, solid), null);
+    }
+
+    /**
+     * {@return the sled that carries the shaft past the saw at the head's angle, its fence square to the key; behind a slanted nut
+     * along the nut line} Its lines are those of the saw's side toward the shaft, with the wood that is planed off later.
+     *
+     * @param solid shape of the neck, which has a channel
+     * @param joint of its head
+     * @throws IllegalArgumentException if the neck has no channel or no head
+     */
+    public static ChannelJig scarfSled(NeckSolid solid, ScarfJoint joint) {
+        needsChannel(solid);
+        if (solid.head().isEmpty()) {
+            throw missing(solid, "head", "a scarf sled");
+        }
+        return new ChannelJig(JigCut.SCARF, solid, 0, 0, null, List.of(), Objects.requireNonNull(joint, "joint"));
+    }
+
+    private static void needsChannel(NeckSolid solid) {
         if (Objects.requireNonNull(solid, "solid").floorThickness().isEmpty()) {
             throw missing(solid, "channel", "a jig in the channel");
         }
-        if (cut == Cut.HEEL && solid.neck().heel().isEmpty()) {
-            throw missing(solid, "heel", "a heel jig");
-        }
-        if (cut == Cut.HEAD && solid.head().isEmpty()) {
-            throw missing(solid, "head", "a head template");
-        }
-        return new ChannelJig(cut, solid, 0, 0, null, checkedAt(cut, solid));
     }
 
     private static Refusal missing(NeckSolid solid, String part, String jig) {
@@ -139,7 +143,7 @@ public final class ChannelJig extends ValueAnswer {
                 "\"" + solid.neck().name() + "\" has no " + part + " for " + jig + ": add ." + part + "(...)");
     }
 
-    private static List<Double> checkedAt(Cut cut, NeckSolid solid) {
+    private static List<Double> checkedAt(JigCut cut, NeckSolid solid) {
         int octave = solid.neck().scale().divisions();
         return switch (cut) {
             case TAPER -> List.of(0.0, solid.neck().scale().fretMm(octave), solid.bodyJointMm());
@@ -151,19 +155,22 @@ public final class ChannelJig extends ValueAnswer {
     }
 
     /**
-     * {@return a copy whose edges a guide bush runs on}
+     * {@return a copy of a jig for a router, whose edges a guide bush runs on}
      *
      * @param bush outer diameter of the bush, no less than the cutter's
      * @param cutterDiameter of the cutter, more than 0
      */
     public ChannelJig guided(Quantity<Length> bush, Quantity<Length> cutterDiameter) {
+        if (!cut.isRouted()) {
+            throw Refusal.because("bush", "not-free", "no guide bush runs on a " + cut);
+        }
         double narrow = LibraryUnits.mmPositive(cutterDiameter, "cutter's diameter");
         double wide = LibraryUnits.mmPositive(bush, "bush's diameter");
         if (!(wide >= narrow)) {
             throw LibraryUnits.refused(
                     "bush's diameter", "at-least", "the cutter's " + style().brief(narrow) + " or more", bush);
         }
-        return new ChannelJig(cut, solid, (wide - narrow) / 2, narrow, play, stations);
+        return new ChannelJig(cut, solid, (wide - narrow) / 2, narrow, play, stations, scarf);
     }
 
     /**
@@ -172,7 +179,7 @@ public final class ChannelJig extends ValueAnswer {
      * @param inChannel of its key or pins
      */
     public ChannelJig located(JigPlay inChannel) {
-        return new ChannelJig(cut, solid, inside, cutter, Objects.requireNonNull(inChannel, "play"), stations);
+        return new ChannelJig(cut, solid, inside, cutter, Objects.requireNonNull(inChannel, "play"), stations, scarf);
     }
 
     /**
@@ -182,7 +189,7 @@ public final class ChannelJig extends ValueAnswer {
      *     farther than the tip
      */
     public ChannelJig at(List<? extends Quantity<Length>> others) {
-        if (cut == Cut.HEEL || cut == Cut.FRETTING) {
+        if (cut == JigCut.HEEL || !cut.isRouted()) {
             throw Refusal.because(
                     "stations", "not-free", "a " + cut + " has its own places: its stations cannot be given");
         }
@@ -190,24 +197,34 @@ public final class ChannelJig extends ValueAnswer {
             throw Refusal.of("stations", "one", "be one or more", "were", "none");
         }
         double low = -solid.head().map(h -> h.head().lengthMm()).orElse(0.0);
-        double high = cut == Cut.HEAD ? 0 : solid.bodyJointMm();
+        double high = cut == JigCut.HEAD ? 0 : solid.bodyJointMm();
         List<Double> checked = new ArrayList<>();
         for (Quantity<Length> one : others) {
             double x = LibraryUnits.mm(one, "station");
-            if (!(x >= (cut == Cut.TAPER ? 0 : low) && x <= high)) {
+            if (!(x >= (cut == JigCut.TAPER ? 0 : low) && x <= high)) {
                 throw LibraryUnits.refused(
                         "station",
                         "range",
-                        "from " + style().brief(cut == Cut.TAPER ? 0 : low) + " to " + style().brief(high),
+                        "from " + style().brief(cut == JigCut.TAPER ? 0 : low) + " to " + style().brief(high),
                         one);
             }
             checked.add(x);
         }
-        return new ChannelJig(cut, solid, inside, cutter, play, List.copyOf(checked));
+        return new ChannelJig(cut, solid, inside, cutter, play, List.copyOf(checked), scarf);
+    }
+
+    /** {@return the neck as designed} */
+    public Neck neck() {
+        return solid.neck();
+    }
+
+    /** {@return where it is located in the channel; nothing without a play} */
+    public Optional<JigPlay> play() {
+        return Optional.ofNullable(play);
     }
 
     /** {@return the cut it is for} */
-    public Cut cut() {
+    public JigCut cut() {
         return cut;
     }
 
@@ -229,8 +246,21 @@ public final class ChannelJig extends ValueAnswer {
         return places().stream().map(Place::at).toList();
     }
 
+    /**
+     * {@return its edges in mm as lines to cut it to; of a taper jig, a scarf sled, a caul and a fretting fence u along from the nut
+     * line and v across, of a side-profile jig u along and v over the glue face, of a heel jig u across and v over the glue face, of a
+     * head template u along the head's face and v across; curves in chords 1 mm long}
+     */
+    public List<Polyline> edges() {
+        return shape().edges();
+    }
+
+    private JigShape shape() {
+        return new JigShape(cut, solid, inside, stations, scarf);
+    }
+
     private boolean isTooHollow() {
-        return cut == Cut.SIDE_PROFILE
+        return cut == JigCut.SIDE_PROFILE
                 && solid.neck()
                         .back()
                         .heelTransition()
@@ -241,99 +271,23 @@ public final class ChannelJig extends ValueAnswer {
 
     private List<Place> places() {
         List<Place> all = new ArrayList<>();
-        switch (cut) {
-            case TAPER -> taper(all);
-            case SIDE_PROFILE -> sideProfile(all);
-            case HEEL -> heel(all, solid.neck().heel().orElseThrow());
-            case FRETTING -> fretting(all);
-            case HEAD -> head(all, solid.head().orElseThrow());
-        }
+        shape().places().forEach(place -> all.add(placed(place.name(), place.at())));
         if (play != null) {
-            add(all, "first pin", play.first().libraryValue(), 0, 0);
-            add(all, "second pin", play.second().libraryValue(), 0, 0);
+            all.add(placed("first pin", new Point(play.first().libraryValue(), 0, 0)));
+            all.add(placed("second pin", new Point(play.second().libraryValue(), 0, 0)));
         }
         return List.copyOf(all);
     }
 
-    private void add(List<Place> all, String name, double along, double across, double height) {
-        double worst =
-                play == null ? Double.NaN : play.worstAt(style().amount(along)).libraryValue();
-        all.add(new Place(name, new Point(along + 0.0, across + 0.0, height + 0.0), worst));
-    }
-
-    private void sides(List<Place> all, String name, double along, double half, double height) {
-        add(all, "bass " + name, along, -half, height);
-        add(all, "treble " + name, along, half, height);
-    }
-
-    private void taper(List<Place> all) {
-        stations.forEach(x -> sides(all, "edge", x, JigEdge.taper(solid.neck(), x, inside), 0));
-    }
-
-    private void sideProfile(List<Place> all) {
-        stations.forEach(x -> add(all, "edge", x, 0, -JigEdge.inward(solid.depth()::valueAt, x, inside)));
-    }
-
-    private void heel(List<Place> all, Heel heel) {
-        double joint = solid.bodyJointMm();
-        double foot = joint - solid.lean() * heel.heightMm();
-        double square = inside * Math.sqrt(1 + solid.lean() * solid.lean());
-        double fall = (heel.widthMm() - heel.capWidthMm()) / 2 / heel.heightMm();
-        double cheek = inside * Math.sqrt(1 + fall * fall);
-        sides(all, "cheek at the glue face", joint, heel.widthMm() / 2 - cheek, 0);
-        sides(all, "cheek at the cap", foot, heel.capWidthMm() / 2 - cheek, -heel.heightMm());
-        add(all, "shoulder at the glue face", joint - square, 0, 0);
-        add(all, "shoulder at the cap", foot - square, 0, -heel.heightMm());
-        heel.tenon()
-                .flatMap(Tenon::width)
-                .ifPresent(width -> sides(all, "side of the tenon", joint, width.libraryValue() / 2 - inside, 0));
-    }
-
-    private void fretting(List<Place> all) {
-        for (FretLine line : solid.frets()) {
-            String name = line.fret() == 0 ? "nut line" : "fret " + line.fret();
-            if (solid.neck().fannedFrets().isEmpty()) {
-                add(all, name, line.bass().uMm(), 0, 0);
-            } else {
-                add(all, name + ", bass end", line.bass().uMm(), line.bass().vMm(), 0);
-                add(
-                        all,
-                        name + ", treble end",
-                        line.treble().uMm(),
-                        line.treble().vMm(),
-                        0);
-            }
-        }
-    }
-
-    private void head(List<Place> all, HeadSolid there) {
-        List<Spot> posts = there.posts();
-        for (int i = 0; i < posts.size(); i++) {
-            Spot spot = onNeckAxis(there, posts.get(i));
-            add(all, "post " + (i + 1), spot.uMm(), spot.vMm(), 0);
-        }
-        double tip = -there.head().lengthMm();
-        for (double u : stations) {
-            for (int side : new int[] {-1, 1}) {
-                double reach = JigEdge.inward(
-                        x -> JigEdge.reach(there.outline(), Math.max(tip, Math.min(0, x)), side), u, inside);
-                Spot spot = onNeckAxis(there, new Spot(u, side * reach));
-                add(all, side < 0 ? "bass edge" : "treble edge", spot.uMm(), spot.vMm(), 0);
-            }
-        }
-        Spot end = onNeckAxis(there, new Spot(tip + inside, 0));
-        add(all, "tip", end.uMm(), end.vMm(), 0);
-    }
-
-    /** In the head's face along the neck's own axis, which a swung head leaves. */
-    private static Spot onNeckAxis(HeadSolid there, Spot spot) {
-        Spot axis = there.neckAxis();
-        return new Spot(
-                spot.uMm() * axis.uMm() - spot.vMm() * axis.vMm(), spot.vMm() * axis.uMm() + spot.uMm() * axis.vMm());
+    private Place placed(String name, Point at) {
+        double worst = play == null
+                ? Double.NaN
+                : play.worstAt(style().amount(at.xMm())).libraryValue();
+        return new Place(name, at, worst);
     }
 
     @Override
     protected @Nullable Object[] parts() {
-        return new @Nullable Object[] {cut, solid, inside, cutter, play, stations};
+        return new @Nullable Object[] {cut, solid, inside, cutter, play, stations, scarf};
     }
 }

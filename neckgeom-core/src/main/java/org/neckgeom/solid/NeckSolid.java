@@ -446,6 +446,11 @@ public final class NeckSolid extends ValueAnswer {
         return all.stream().map(mesh -> mesh.within(tolerance)).toList();
     }
 
+    /** Half the stock's width; 0 where none was given. */
+    double halfStockMm() {
+        return Double.isInfinite(stock) ? 0 : stock / 2;
+    }
+
     /** How far the mating face comes nearer the nut per mm below the glue face. */
     double lean() {
         Direction out = matingFace().normal();

@@ -19,6 +19,7 @@ import org.neckgeom.neck.Neck;
 import org.neckgeom.page.Document;
 import org.neckgeom.plan.Job;
 import org.neckgeom.shape.Spot;
+import org.neckgeom.solid.ChannelJig;
 import org.neckgeom.template.Mark.Stroke;
 import org.neckgeom.template.Mark.Words;
 import org.neckgeom.units.LengthStyle;
@@ -59,13 +60,21 @@ public final class Template implements Answer {
     private final @Nullable ScarfJoint joint;
     private final List<TemplatePart> parts;
     private final String mark;
+    private final @Nullable ChannelJig jig;
 
-    private Template(Neck design, Settled settled, @Nullable ScarfJoint joint, List<TemplatePart> parts, String mark) {
+    private Template(
+            Neck design,
+            Settled settled,
+            @Nullable ScarfJoint joint,
+            List<TemplatePart> parts,
+            String mark,
+            @Nullable ChannelJig jig) {
         this.design = design;
         this.settled = settled;
         this.joint = joint;
         this.parts = List.copyOf(parts);
         this.mark = mark;
+        this.jig = jig;
     }
 
     /**
@@ -76,7 +85,12 @@ public final class Template implements Answer {
     public static Template of(Job job) {
         Settled settled = Settled.of(Objects.requireNonNull(job, "job"));
         return new Template(
-                job.neck(), settled, job.plan().scarf().orElse(null), partsOf(job.neck(), settled), Document.mark(job));
+                job.neck(),
+                settled,
+                job.plan().scarf().orElse(null),
+                partsOf(job.neck(), settled),
+                Document.mark(job),
+                null);
     }
 
     /**
@@ -85,7 +99,18 @@ public final class Template implements Answer {
      * @param design the neck; with scale, fingerboard and back
      */
     public static Template of(Neck design) {
-        return new Template(design, Settled.nothing(), null, partsOf(design, Settled.nothing()), "");
+        return new Template(design, Settled.nothing(), null, partsOf(design, Settled.nothing()), "", null);
+    }
+
+    /**
+     * {@return the template of a jig that sits in the neck's channel: the lines that it is cut to, its pins, the channel's centreline
+     * and the nut line}
+     *
+     * @param jig with its guide bush and its play, if they are known
+     */
+    public static Template of(ChannelJig jig) {
+        Neck neck = Objects.requireNonNull(jig, "jig").neck();
+        return new Template(neck, Settled.nothing(), null, List.of(TemplatePart.JIG), "", jig);
     }
 
     private static List<TemplatePart> partsOf(Neck design, Settled settled) {
@@ -108,7 +133,7 @@ public final class Template implements Answer {
      * {@return these templates with some parts only, in the order given}
      *
      * @param wanted one or more
-     * @throws IllegalArgumentException if there is none, or a head, a joint or saw marks are wanted of a neck without them
+     * @throws IllegalArgumentException if there is none, or a head, a joint, saw marks or a jig are wanted where there are none
      */
     public Template only(TemplatePart... wanted) {
         if (Objects.requireNonNull(wanted, "wanted").length == 0) {
@@ -117,7 +142,7 @@ public final class Template implements Answer {
         for (TemplatePart part : wanted) {
             Objects.requireNonNull(part, "part");
         }
-        Template some = new Template(design, settled, joint, List.of(wanted), mark);
+        Template some = new Template(design, settled, joint, List.of(wanted), mark, jig);
         some.sheet();
         return some;
     }
@@ -196,7 +221,7 @@ public final class Template implements Answer {
                         + (mark.isEmpty() ? "" : " " + PaperSet.belonging(mark))));
         uprightBar(below, -MARGIN);
         for (TemplatePart part : parts) {
-            List<Mark> view = TemplateViews.of(part, new NeckShape(design, settled), Optional.ofNullable(joint));
+            List<Mark> view = viewOf(part);
             double[] box = Mark.box(view);
             top -= BETWEEN;
             below.add(new Words(new Spot(left, top), 4, false, part.toString()));
@@ -212,6 +237,13 @@ public final class Template implements Answer {
         double height = Math.max(-top + MARGIN, Sheet.METRIC_BAR_MM + 2 * MARGIN);
         List<Mark> marks = below.stream().map(mark -> mark.moved(0, height)).toList();
         return new Sheet(marks, Math.max(right, Mark.box(marks)[2]) + MARGIN, height);
+    }
+
+    private List<Mark> viewOf(TemplatePart part) {
+        NeckShape shape = new NeckShape(design, settled);
+        return part == TemplatePart.JIG
+                ? JigView.of(shape, jig)
+                : TemplateViews.of(part, shape, Optional.ofNullable(joint));
     }
 
     private static void uprightBar(List<Mark> marks, double v) {
@@ -240,12 +272,13 @@ public final class Template implements Answer {
                 && settled.equals(that.settled)
                 && Objects.equals(joint, that.joint)
                 && parts.equals(that.parts)
-                && mark.equals(that.mark);
+                && mark.equals(that.mark)
+                && Objects.equals(jig, that.jig);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(design, settled, joint, parts, mark);
+        return Objects.hash(design, settled, joint, parts, mark, jig);
     }
 
     /** Returns what is drawn and how large the sheet is. */

@@ -17,7 +17,9 @@ public enum TemplatePart {
     /** The heel's dovetail from the glue face and from its end, or its tenon from the side with the holes. */
     JOINT,
     /** The board of a scarfed head round its saw marks, glue face up: those on its face and on its back, numbered. */
-    SAW_MARKS;
+    SAW_MARKS,
+    /** A jig in the channel: its edges, pins and centreline, of a jig's own template only. */
+    JIG;
 
     /** Returns such as {@code side} or {@code saw marks}. */
     @Override

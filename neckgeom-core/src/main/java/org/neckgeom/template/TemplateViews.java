@@ -55,6 +55,7 @@ final class TemplateViews {
             case HEAD_BACK -> view.headBack();
             case JOINT -> view.marks.addAll(JointView.of(shape));
             case SAW_MARKS -> view.marks.addAll(SawMarksView.of(shape));
+            case JIG -> throw new IllegalStateException("a jig has a view of its own");
         }
         return List.copyOf(view.marks);
     }

@@ -110,6 +110,7 @@ import org.neckgeom.solid.ChannelJig;
 import org.neckgeom.solid.CuttingList;
 import org.neckgeom.solid.FloorThickness;
 import org.neckgeom.solid.HeadSolid;
+import org.neckgeom.solid.JigCut;
 import org.neckgeom.solid.NeckSolid;
 import org.neckgeom.solid.OnePieceHead;
 import org.neckgeom.solid.ToolPath;
@@ -277,7 +278,7 @@ final class CoreSamples {
                 () -> new Correlation("fence", "stop", 0.5),
                 () -> NeckErrors.of(neck()),
                 () -> JigPlay.at(mm(20), mm(270)).play(mm(0.05), mm(0.04)),
-                () -> ChannelJig.of(ChannelJig.Cut.TAPER, solid()).guided(mm(16), mm(12)),
+                () -> ChannelJig.of(JigCut.TAPER, solid()).guided(mm(16), mm(12)),
                 () -> JigError.turnedOver("taper jig", mm(100), mm(0.34)),
                 () -> NeckErrors.of(neck()).state(),
                 () -> NeckErrors.of(neck()).stringLine(),

@@ -12,6 +12,8 @@ import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.channel.JigPlay;
 import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.head.Scarf;
+import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Fingerboard;
@@ -22,6 +24,7 @@ import org.neckgeom.neck.Tenon;
 import org.neckgeom.neck.TrussRod;
 import org.neckgeom.neck.TunerPost;
 import org.neckgeom.shape.Point;
+import org.neckgeom.shape.Spot;
 
 /** Jigs in the channel, from the neck's own numbers. The document's figures are in SolidChecks, the shipped necks in the examples. */
 class ChannelJigTest {
@@ -37,7 +40,7 @@ class ChannelJigTest {
                 .channel(Channel.forRod(TrussRod.twoWay(mm(380)).section(mm(6), mm(9))));
     }
 
-    private static ChannelJig jig(ChannelJig.Cut cut, Neck neck) {
+    private static ChannelJig jig(JigCut cut, Neck neck) {
         return ChannelJig.of(cut, NeckSolid.of(neck));
     }
 
@@ -65,8 +68,7 @@ class ChannelJigTest {
     void sideProfile_isTheDepthLessWhatTheBushTakes() {
         // Straight from 14.8 at fret 1 to 18 at fret 12: the edge lies g/cos of its slope inside.
         Neck neck = plain();
-        ChannelJig jig =
-                jig(ChannelJig.Cut.SIDE_PROFILE, neck).guided(mm(16), mm(12)).at(List.of(mm(100), mm(300)));
+        ChannelJig jig = jig(JigCut.SIDE_PROFILE, neck).guided(mm(16), mm(12)).at(List.of(mm(100), mm(300)));
         double slope = (neck.backDepthAtMm(300) - neck.backDepthAtMm(100)) / 200;
 
         assertThat(jig.points()).hasSize(2);
@@ -83,7 +85,7 @@ class ChannelJigTest {
         Neck neck = plain().heel(Heel.of(mm(80), mm(56))
                 .capWidth(mm(40))
                 .joint(Tenon.of(mm(60), mm(20)).holes(mm(8), mm(6)).at(mm(20)).width(mm(24))));
-        ChannelJig jig = jig(ChannelJig.Cut.HEEL, neck).guided(mm(16), mm(12));
+        ChannelJig jig = jig(JigCut.HEEL, neck).guided(mm(16), mm(12));
         List<Point> points = jig.points();
 
         assertThat(jig.names())
@@ -109,7 +111,7 @@ class ChannelJigTest {
     @Test
     void fretting_hasEverySlotFromTheNutPin() {
         Neck neck = plain();
-        ChannelJig jig = jig(ChannelJig.Cut.FRETTING, neck);
+        ChannelJig jig = jig(JigCut.FRETTING, neck);
 
         assertThat(jig.names()).hasSize(19).startsWith("nut line", "fret 1").endsWith("fret 18");
         for (int n = 0; n <= 18; n++) {
@@ -123,7 +125,7 @@ class ChannelJigTest {
                 .head()
                 .orElseThrow()
                 .posts(TunerPost.at(mm(40)).aside(mm(-20)), TunerPost.at(mm(90)).aside(mm(22))));
-        ChannelJig jig = jig(ChannelJig.Cut.HEAD, neck)
+        ChannelJig jig = jig(JigCut.HEAD, neck)
                 .located(JigPlay.at(mm(10), mm(380)).play(mm(0.05)))
                 .guided(mm(16), mm(12));
 
@@ -136,17 +138,99 @@ class ChannelJigTest {
         assertThat(jig.toString()).contains("play");
     }
 
+    /**
+     * By hand, pitch 13 deg, shaft 21 thick, head 14: in the head the slope begins at the nut line, in the shaft 14 / sin 13 behind
+     * it; it ends 21 / tan 13 nearer the tip; 0.5 to be planed off is 0.5 / sin 13 along the glue face.
+     */
+    @Test
+    void scarfSled_hasTheSawsLineOnBothFaces() {
+        Neck neck = SampleNecks.octaveMandolin();
+        NeckSolid solid = NeckSolid.of(neck).stock(mm(61));
+        Scarf scarf = Scarf.of(deg(13), mm(21), mm(14)).cleaning(mm(0.5));
+        double sin = Math.sin(Math.toRadians(13));
+        double run = 21 / Math.tan(Math.toRadians(13));
+
+        List<Point> inHead =
+                ChannelJig.scarfSled(solid, ScarfJoint.inTheHead(scarf)).points();
+        List<Point> inShaft =
+                ChannelJig.scarfSled(solid, ScarfJoint.inTheShaft(scarf)).points();
+
+        assertThat(inHead.get(0).distanceMm(new Point(-0.5 / sin, -30.5, 0))).isLessThan(1e-9);
+        assertThat(inHead.get(1).distanceMm(new Point(-0.5 / sin, 30.5, 0))).isLessThan(1e-9);
+        assertThat(inHead.get(2).distanceMm(new Point(-0.5 / sin - run, -30.5, -21)))
+                .isLessThan(1e-9);
+        assertThat(inShaft.get(0).distanceMm(new Point(13.5 / sin, -30.5, 0))).isLessThan(1e-9);
+        assertThat(inShaft.get(3).distanceMm(new Point(13.5 / sin - run, 30.5, -21)))
+                .isLessThan(1e-9);
+    }
+
+    /** Behind a nut that slants by 10 deg, treble end nearer the body, each line slants as much: 61 tan 10 between its ends. */
+    @Test
+    void scarfSled_followsASlantedNut() {
+        Scarf scarf = Scarf.of(deg(13), mm(21), mm(14)).nutSlant(deg(10));
+        List<Point> at = ChannelJig.scarfSled(
+                        NeckSolid.of(SampleNecks.octaveMandolin()).stock(mm(61)), ScarfJoint.inTheHead(scarf))
+                .points();
+
+        assertThat(at.get(1).xMm() - at.get(0).xMm()).isCloseTo(61 * Math.tan(Math.toRadians(10)), within(1e-9));
+        assertThat(at.get(3).xMm() - at.get(2).xMm()).isCloseTo(61 * Math.tan(Math.toRadians(10)), within(1e-9));
+    }
+
+    /** A board of one radius: by Pythagoras its edge lies R - sqrt(R^2 - a^2) below its middle. */
+    @Test
+    void caul_isHollowedToTheBoardsCrown() {
+        Neck neck = plain().fingerboard(
+                        Fingerboard.tapered(mm(43), mm(56)).thickness(mm(6)).radius(mm(305)));
+        List<Point> at = jig(JigCut.CAUL, neck).points();
+        double drop = 305 - Math.sqrt(305 * 305 - 28 * 28.0);
+
+        assertThat(at).hasSize(9);
+        assertThat(at.get(1).distanceMm(new Point(0, 0, 6))).isLessThan(1e-9);
+        assertThat(at.get(3).distanceMm(new Point(450, -28, 6 - drop))).isLessThan(1e-9);
+        assertThat(at.get(5).distanceMm(new Point(450, 28, 6 - drop))).isLessThan(1e-9);
+        assertThat(at.get(7).xMm()).isCloseTo(900 * (1 - Math.pow(2, -19 / 12.0)), within(1e-9));
+    }
+
+    /** Where places and lines are both stated, the lines go through the places. */
+    @Test
+    void edges_goThroughThePlaces() {
+        NeckSolid solid = NeckSolid.of(SampleNecks.octaveMandolin()).stock(mm(61));
+        Scarf scarf = Scarf.of(deg(13), mm(21), mm(14));
+        List<ChannelJig> jigs = List.of(
+                ChannelJig.of(JigCut.TAPER, solid).guided(mm(16), mm(12)),
+                ChannelJig.of(JigCut.SIDE_PROFILE, solid).guided(mm(16), mm(12)),
+                ChannelJig.of(JigCut.HEAD, solid).guided(mm(16), mm(12)),
+                ChannelJig.of(JigCut.CAUL, solid),
+                ChannelJig.of(JigCut.FRETTING, solid),
+                ChannelJig.scarfSled(solid, ScarfJoint.inTheHead(scarf)));
+        for (ChannelJig jig : jigs) {
+            boolean fromTheSide = jig.cut() == JigCut.SIDE_PROFILE;
+            for (int i = 0; i < jig.points().size(); i++) {
+                Point at = jig.points().get(i);
+                if (jig.names().get(i).matches(".*(edge|line|fret|tip).*")) {
+                    Spot spot = new Spot(at.xMm(), fromTheSide ? at.zMm() : at.yMm());
+                    assertThat(jig.edges().stream()
+                                    .mapToDouble(edge -> edge.distanceMm(spot))
+                                    .min()
+                                    .orElseThrow())
+                            .as("%s, %s", jig.cut(), jig.names().get(i))
+                            .isLessThan(0.01);
+                }
+            }
+        }
+    }
+
     @Test
     void hollowTighterThanTheCutter_isNoted() {
         Neck neck = SampleNecks.octaveMandolin();
         NeckSolid solid = NeckSolid.of(neck.back(
                 neck.back().heelTransition(HeelTransition.from(mm(240), mm(20)).slope(deg(60)))));
 
-        assertThat(ChannelJig.of(ChannelJig.Cut.SIDE_PROFILE, solid)
+        assertThat(ChannelJig.of(JigCut.SIDE_PROFILE, solid)
                         .guided(mm(50), mm(44))
                         .toString())
                 .contains("too wide for the heel's curve");
-        assertThat(ChannelJig.of(ChannelJig.Cut.SIDE_PROFILE, solid)
+        assertThat(ChannelJig.of(JigCut.SIDE_PROFILE, solid)
                         .guided(mm(16), mm(12))
                         .toString())
                 .doesNotContain("too wide");
@@ -159,19 +243,24 @@ class ChannelJigTest {
                 .fingerboard(Fingerboard.tapered(mm(43), mm(56)))
                 .back(BackProfile.between(mm(21), mm(21)));
 
-        assertThatThrownBy(() -> jig(ChannelJig.Cut.TAPER, bare))
+        assertThatThrownBy(() -> jig(JigCut.TAPER, bare))
                 .hasMessageContaining("has no channel for a jig in the channel");
-        assertThatThrownBy(() -> jig(ChannelJig.Cut.HEEL, plain())).hasMessageContaining("has no heel for a heel jig");
-        assertThatThrownBy(() -> jig(ChannelJig.Cut.HEAD, plain()))
-                .hasMessageContaining("has no head for a head template");
-        assertThatThrownBy(() -> jig(ChannelJig.Cut.TAPER, plain()).guided(mm(10), mm(12)))
+        assertThatThrownBy(() -> jig(JigCut.HEEL, plain())).hasMessageContaining("has no heel for a heel jig");
+        assertThatThrownBy(() -> jig(JigCut.HEAD, plain())).hasMessageContaining("has no head for a head template");
+        assertThatThrownBy(() -> jig(JigCut.TAPER, plain()).guided(mm(10), mm(12)))
                 .hasMessageContaining("bush's diameter must be the cutter's 12 mm or more, but was 10 mm");
-        assertThatThrownBy(() -> jig(ChannelJig.Cut.TAPER, plain()).at(List.of(mm(-5))))
+        assertThatThrownBy(() -> jig(JigCut.TAPER, plain()).at(List.of(mm(-5))))
                 .hasMessageContaining("station must be from 0 mm to 450 mm, but was -5 mm");
-        assertThatThrownBy(() -> jig(ChannelJig.Cut.TAPER, plain()).at(List.of()))
-                .hasMessageContaining("one or more");
-        assertThatThrownBy(() -> jig(ChannelJig.Cut.FRETTING, plain()).at(List.of(mm(5))))
+        assertThatThrownBy(() -> jig(JigCut.TAPER, plain()).at(List.of())).hasMessageContaining("one or more");
+        assertThatThrownBy(() -> jig(JigCut.FRETTING, plain()).at(List.of(mm(5))))
                 .hasMessageContaining("its stations cannot be given");
+        assertThatThrownBy(() -> jig(JigCut.CAUL, plain()).guided(mm(16), mm(12)))
+                .hasMessageContaining("no guide bush runs on a gluing and fretting caul");
+        assertThatThrownBy(() -> jig(JigCut.SCARF, plain()))
+                .hasMessageContaining("a scarf sled needs its joint: scarfSled(solid, joint)");
+        assertThatThrownBy(() -> ChannelJig.scarfSled(
+                        NeckSolid.of(plain()), ScarfJoint.inTheHead(Scarf.of(deg(13), mm(21), mm(14)))))
+                .hasMessageContaining("has no head for a scarf sled");
     }
 
     @Test

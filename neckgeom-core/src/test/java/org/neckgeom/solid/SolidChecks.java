@@ -66,7 +66,7 @@ public final class SolidChecks {
         }
         Check taper = checks.check("edge of a taper jig, bush 16, cutter 12", Source.SCRIPT, from, Status.EXACT, "mm");
         Check square = checks.check("edge measured square to the taper", Source.SCRIPT, from, Status.EXACT, "mm");
-        ChannelJig jig = ChannelJig.of(ChannelJig.Cut.TAPER, NeckSolid.of(ChannelJigTest.plain()))
+        ChannelJig jig = ChannelJig.of(JigCut.TAPER, NeckSolid.of(ChannelJigTest.plain()))
                 .guided(mm(16), mm(12));
         for (int x : new int[] {0, 100, 200, 300, 359, 450}) {
             double edge = jig.at(List.of(mm(x))).points().get(1).yMm();

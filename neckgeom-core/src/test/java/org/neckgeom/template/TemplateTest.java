@@ -14,6 +14,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.channel.JigPlay;
 import org.neckgeom.drawing.NeckShape;
 import org.neckgeom.drawing.RandomPlans;
 import org.neckgeom.drawing.Settled;
@@ -29,6 +30,9 @@ import org.neckgeom.page.Necks;
 import org.neckgeom.plan.Job;
 import org.neckgeom.shape.Polyline;
 import org.neckgeom.shape.Spot;
+import org.neckgeom.solid.ChannelJig;
+import org.neckgeom.solid.JigCut;
+import org.neckgeom.solid.NeckSolid;
 import org.neckgeom.testing.Approved;
 import org.neckgeom.text.Numbers;
 import org.w3c.dom.Document;
@@ -114,13 +118,39 @@ class TemplateTest {
                 parts, level.stream().filter(l -> Math.abs(l - 101.6) < 1e-6).count());
     }
 
+    /**
+     * A taper jig measured on its drawing: the octave mandolin is 34 mm wide at the nut, 46 at the body joint; bush 16 about a cutter of
+     * 12 lies 2 mm inside, so the edges are 30 and 42 apart (square to the taper 0.0004 more), the pins 260 apart.
+     */
+    @Test
+    void toDxf_taperJigIsThatFarInsideTheSides() {
+        ChannelJig jig = ChannelJig.of(JigCut.TAPER, NeckSolid.of(SampleNecks.octaveMandolin()))
+                .guided(mm(16), mm(12))
+                .located(JigPlay.at(mm(20), mm(280)).play(mm(0.05)));
+        Template template = Template.of(jig);
+        DxfFile dxf = new DxfFile(template.toDxf());
+        List<DxfFile.Edge> edges = dxf.lines(Layer.OUTLINE);
+
+        assertEquals(List.of(TemplatePart.JIG), template.parts());
+        assertEquals(2, edges.size());
+        assertEquals(
+                30, Math.abs(edges.get(0).from().vMm() - edges.get(1).from().vMm()), 2e-3);
+        assertEquals(42, Math.abs(edges.get(0).to().vMm() - edges.get(1).to().vMm()), 2e-3);
+        assertThrows(IllegalArgumentException.class, () -> OCTAVE.only(TemplatePart.JIG));
+        assertThrows(IllegalArgumentException.class, () -> template.only(TemplatePart.SAW_MARKS));
+    }
+
     /** A dovetail measured on the drawing: 36 and 28 mm across at the glue face, 15 mm apart. */
     @Test
     void toDxf_dovetailIsAsWideAsToldOnBothViews() {
         Dovetail seat =
                 Dovetail.tapered(deg(3)).length(mm(15)).widths(mm(36), mm(28)).height(mm(66));
         Job plan = joined(seat);
-        assertEquals(List.of(TemplatePart.values()), Template.of(plan).parts());
+        assertEquals(
+                Arrays.stream(TemplatePart.values())
+                        .filter(part -> part != TemplatePart.JIG)
+                        .toList(),
+                Template.of(plan).parts());
 
         List<DxfFile.Edge> lines =
                 new DxfFile(Template.of(plan).only(TemplatePart.JOINT).toDxf()).lines(Layer.OUTLINE);
