@@ -108,32 +108,12 @@ public final class NeckShape {
 
     /** The wood past the nut line under a string anchor, as wide as the neck at the nut, closed; nothing without one. */
     public Optional<List<Spot>> anchorPlan() {
-        double half = halfWidth(0);
-        return design.stringAnchor()
-                .map(past -> List.of(
-                        new Spot(anchorEnd(), -half),
-                        new Spot(0, -half),
-                        new Spot(0, half),
-                        new Spot(anchorEnd(), half)));
+        return solid.anchor().map(Polyline::spots);
     }
 
     /** The channels of two bars beside the middle in plan, closed; none without bars. */
     public List<List<Spot>> barsPlan() {
-        return design.bars().map(this::barsPlan).orElse(List.of());
-    }
-
-    private List<List<Spot>> barsPlan(Bars bars) {
-        Channel cut = bars.channel();
-        double half = cut.widthMm() / 2;
-        double near = bars.asideMm(cut.startMm(), bodyJoint());
-        double far = bars.asideMm(cut.endMm(), bodyJoint());
-        return Stream.of(-1, 1)
-                .map(side -> List.of(
-                        new Spot(cut.startMm(), side * near - half),
-                        new Spot(cut.endMm(), side * far - half),
-                        new Spot(cut.endMm(), side * far + half),
-                        new Spot(cut.startMm(), side * near + half)))
-                .toList();
+        return solid.barChannels().stream().map(Polyline::spots).toList();
     }
 
     /** The channels of two bars in the section at a station, each closed; none where there are no bars. */

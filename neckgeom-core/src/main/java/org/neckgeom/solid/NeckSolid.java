@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
@@ -22,6 +23,8 @@ import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.BackSet;
 import org.neckgeom.kernel.TenPoints;
+import org.neckgeom.neck.Bars;
+import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.JointPlace;
@@ -30,6 +33,7 @@ import org.neckgeom.neck.NeckSet;
 import org.neckgeom.neck.StringHeights;
 import org.neckgeom.shape.Curve;
 import org.neckgeom.shape.Direction;
+import org.neckgeom.shape.Frame;
 import org.neckgeom.shape.Line;
 import org.neckgeom.shape.Mesh;
 import org.neckgeom.shape.Plane;
@@ -425,10 +429,48 @@ public final class NeckSolid extends ValueAnswer {
         return new LeastThickness(station, deep, inHead, style());
     }
 
+    /** {@return the wood past the nut line under a string anchor in plan, as wide as the neck at the nut; nothing without one} */
+    public Optional<Polyline> anchor() {
+        double half = neck.halfWidthAtMm(0);
+        return neck.stringAnchor()
+                .map(Amount::libraryValue)
+                .map(past -> Polyline.closed(
+                        List.of(new Spot(-past, -half), new Spot(0, -half), new Spot(0, half), new Spot(-past, half))));
+    }
+
+    /** {@return the channels of the bars beside the middle in plan, the bass side's first; none without bars} */
+    public List<Polyline> barChannels() {
+        return neck.bars().map(this::barChannels).orElse(List.of());
+    }
+
+    private List<Polyline> barChannels(Bars bars) {
+        Channel cut = bars.channel();
+        double half = cut.widthMm() / 2;
+        double near = bars.asideMm(cut.startMm(), bodyJointMm());
+        double far = bars.asideMm(cut.endMm(), bodyJointMm());
+        return Stream.of(-1, 1)
+                .map(side -> Polyline.closed(List.of(
+                        new Spot(cut.startMm(), side * near - half),
+                        new Spot(cut.endMm(), side * far - half),
+                        new Spot(cut.endMm(), side * far + half),
+                        new Spot(cut.startMm(), side * near + half))))
+                .toList();
+    }
+
+    private List<Mesh> barMeshes(double tolerance) {
+        List<Mesh> all = new ArrayList<>();
+        for (Polyline bar : barChannels()) {
+            double deep = neck.bars().orElseThrow().channel().depthMm();
+            String name = "cut: channel of " + (all.isEmpty() ? "bass" : "treble") + " bar";
+            all.add(SolidMesh.ofPrism(name, Frame.NECK, bar, -deep, 0, tolerance));
+        }
+        return all;
+    }
+
     /**
-     * {@return a closed mesh of each piece: shaft with heel up to the mating face, fingerboard, head, its wings, its veneers, a
-     * dovetail or a tenon; and named as cuts, of the channel and its pocket, the tenon's holes, the head's slots or its posts where
-     * their diameter was given}
+     * {@return a closed mesh of each piece: shaft with heel up to the mating face, fingerboard, head, its wings, its veneers, the
+     * wood under a string anchor, a dovetail or a tenon; and named as cuts, of the channel and its pocket, the bars' channels, the
+     * tenon's holes, the head's slots or its posts where their diameter was given}
      *
      * @param tolerance greatest distance of a chord from its curve, 0.001 to 10 mm
      */
@@ -442,6 +484,9 @@ public final class NeckSolid extends ValueAnswer {
         all.add(BoardMesh.of(neck, fret(0), fret(neck.frets() + 1), this::boardTopMm, mm));
         head().ifPresent(there -> headMeshes(there, stock, mm, all));
         neck.heel().map(Heel::joint).ifPresent(seat -> all.addAll(JointMesh.of(seat, matingFace(), bodyJointMm(), mm)));
+        anchor().ifPresent(plan -> all.add(
+                SolidMesh.ofPrism("wood under the string anchor", Frame.NECK, plan, -depth().valueAt(0), 0, mm)));
+        all.addAll(barMeshes(mm));
         wood.ifPresent(under -> all.addAll(ChannelMesh.of(under.channel(), cutter / 2, mm)));
         return all.stream().map(mesh -> mesh.within(tolerance)).toList();
     }

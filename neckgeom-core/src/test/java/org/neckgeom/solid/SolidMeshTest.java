@@ -19,6 +19,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.neckgeom.kernel.Table;
+import org.neckgeom.neck.Bar;
+import org.neckgeom.neck.Bars;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Neck;
@@ -199,6 +201,29 @@ class SolidMeshTest {
             }
             assertThat(slots).doesNotContainKey("cut: post 1");
         }
+    }
+
+    /** By hand: two boxes of the channel's section over its length, fanned or not, and a box under the anchor. */
+    @Test
+    void bars_andAnchorAreTheirBoxes() {
+        Bars bars =
+                Bars.of(Bar.carbon(mm(380)).section(mm(3.2), mm(9.5)), mm(10)).fanned(mm(12));
+        Neck neck = ChannelJigTest.plain().bars(bars).stringAnchor(mm(25));
+        Map<String, Mesh> meshes = byName(neck, 0.05);
+        double box = bars.channel().lengthMm()
+                * bars.channel().widthMm()
+                * bars.channel().depthMm();
+
+        for (String side : List.of("bass", "treble")) {
+            Mesh bar = meshes.get("cut: channel of " + side + " bar");
+            isClosed(bar);
+            assertThat(bar.volumeMm3()).isCloseTo(box, within(1e-6 * box));
+            assertThat(Math.signum(bar.boxMm()[1])).isEqualTo(side.equals("bass") ? -1 : 1);
+        }
+        Mesh anchor = meshes.get("wood under the string anchor");
+        isClosed(anchor);
+        assertThat(anchor.volumeMm3())
+                .isCloseTo(25 * 43 * NeckSolid.of(neck).depth().valueAt(0), within(1e-6));
     }
 
     private static Map<String, Mesh> byName(Neck neck, double tolerance) {
