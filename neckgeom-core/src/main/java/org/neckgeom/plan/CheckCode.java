@@ -12,12 +12,12 @@ public enum CheckCode {
     DEPTH_OF_A_PASS("depth of a pass"),
     /** The channel ends before the body joint. */
     CHANNEL_ENDS_IN_THE_NECK("channel ends within the neck"),
-    /** The channel as cut is deep enough for the rod. */
-    CHANNEL_DEEP_ENOUGH("channel deep enough for the rod"),
-    /** The channel as cut is wide enough for the rod. */
-    CHANNEL_WIDE_ENOUGH("channel wide enough for the rod"),
-    /** The channel as cut is long enough for the rod. */
-    CHANNEL_LONG_ENOUGH("channel long enough for the rod"),
+    /** The channel as cut is deep enough for the rod or the bar. */
+    CHANNEL_DEEP_ENOUGH("channel deep enough"),
+    /** The channel as cut is wide enough for the rod or the bar. */
+    CHANNEL_WIDE_ENOUGH("channel wide enough"),
+    /** The channel as cut is long enough for the rod or the bar. */
+    CHANNEL_LONG_ENOUGH("channel long enough"),
     /** The channel that is cut has been measured for the rod. */
     CHANNEL_TAKES_THE_ROD("channel takes the rod"),
     /** The blank holds the neck and its allowances in length, width and thickness. */

@@ -136,14 +136,14 @@ class MeasuredNeckTest {
 
     @ParameterizedTest
     @CsvSource({
-        "CHANNEL_DEPTH, 9.05, 0.02, channel deep enough for the rod, OK",
-        "CHANNEL_DEPTH, 9.03, 0.02, channel deep enough for the rod, OPEN",
-        "CHANNEL_DEPTH, 8.9, 0.02, channel deep enough for the rod, STOP",
-        "CHANNEL_WIDTH, 6.05, 0.02, channel wide enough for the rod, OK",
-        "CHANNEL_WIDTH, 5.9, 0.02, channel wide enough for the rod, STOP",
-        "CHANNEL_END, 285.2, 0.05, channel long enough for the rod, OK",
-        "CHANNEL_END, 284.5, 0.05, channel long enough for the rod, STOP",
-        "CHANNEL_START, 5.5, 0.05, channel long enough for the rod, STOP"
+        "CHANNEL_DEPTH, 9.05, 0.02, channel deep enough, OK",
+        "CHANNEL_DEPTH, 9.03, 0.02, channel deep enough, OPEN",
+        "CHANNEL_DEPTH, 8.9, 0.02, channel deep enough, STOP",
+        "CHANNEL_WIDTH, 6.05, 0.02, channel wide enough, OK",
+        "CHANNEL_WIDTH, 5.9, 0.02, channel wide enough, STOP",
+        "CHANNEL_END, 285.2, 0.05, channel long enough, OK",
+        "CHANNEL_END, 284.5, 0.05, channel long enough, STOP",
+        "CHANNEL_START, 5.5, 0.05, channel long enough, STOP"
     })
     void channelRead_isHeldToItsRod(NeckFeature feature, double value, double u, String name, Outcome outcome) {
         assertThat(check(with(feature, value, u), name).outcome()).isEqualTo(outcome);
@@ -487,7 +487,7 @@ class MeasuredNeckTest {
         Job closed = PLAN.measured(
                 MeasuredNeck.none().read(CHANNEL_DEPTH, read(8.5, 0.02)).read(FINGERBOARD_OFFSET, read(0.1, 0.02)));
 
-        assertThat(check(closed, "channel deep enough for the rod").todo())
+        assertThat(check(closed, "channel deep enough").todo())
                 .startsWith("The board is on over a channel that is 0.50 mm too small");
     }
 

@@ -108,7 +108,7 @@ class StopsInThePlanTest {
         Job plan = PLAN.measured(MeasuredNeck.none().read(NeckFeature.CHANNEL_WIDTH, Estimate.of(mm(5.8), mm(0.01))));
 
         assertThat(plan.plan().checks())
-                .filteredOn(check -> check.name().equals("channel wide enough for the rod"))
+                .filteredOn(check -> check.name().equals("channel wide enough"))
                 .singleElement()
                 .extracting(PlanCheck::todo)
                 .asString()
