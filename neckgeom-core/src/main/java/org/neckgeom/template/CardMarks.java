@@ -77,21 +77,28 @@ final class CardMarks {
     static List<String> lines(String words, double capital, double width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
+        int space = LetterWidths.thousandths(" ");
+        int wide = 0;
         StringTokenizer rest = new StringTokenizer(words);
         while (rest.hasMoreTokens()) {
             String word = rest.nextToken();
-            if (line.length() > 0 && LetterWidths.mm(line + " " + word, capital) > width) {
+            if (line.length() > 0 && LetterWidths.mm(wide + space + LetterWidths.thousandths(word), capital) > width) {
                 lines.add(line.toString());
                 line.setLength(0);
+                wide = 0;
             }
             line.append(line.length() == 0 ? "" : " ");
+            wide += line.length() == 0 ? 0 : space;
             for (int letter : word.codePoints().toArray()) {
                 String more = Character.toString(letter);
-                if (line.length() > 0 && LetterWidths.mm(line + more, capital) > width) {
+                int itsWidth = LetterWidths.thousandths(more);
+                if (line.length() > 0 && LetterWidths.mm(wide + itsWidth, capital) > width) {
                     lines.add(line.toString());
                     line.setLength(0);
+                    wide = 0;
                 }
                 line.append(more);
+                wide += itsWidth;
             }
         }
         if (line.length() > 0) {

@@ -5,9 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javax.measure.quantity.Length;
-import org.neckgeom.drawing.PaperSet;
 import org.neckgeom.form.Statement;
-import org.neckgeom.page.Document;
 import org.neckgeom.plan.BenchCard;
 import org.neckgeom.plan.BenchQuestion;
 import org.neckgeom.plan.PlanSection;
@@ -49,7 +47,7 @@ final class CardPage {
     private static final double PASS_WIDTH = 11;
 
     private final BenchCard card;
-    private final int count;
+    private final String running;
     private final double width;
     private final double height;
     private final double capital;
@@ -60,9 +58,9 @@ final class CardPage {
     private double y;
     private double top;
 
-    private CardPage(BenchCard card, int count, double width, double height, double capital, int cautions) {
+    private CardPage(BenchCard card, String running, double width, double height, double capital, int cautions) {
         this.card = card;
-        this.count = count;
+        this.running = running;
         this.width = width;
         this.height = height;
         this.capital = capital;
@@ -73,15 +71,15 @@ final class CardPage {
     /**
      * The marks of a card.
      *
-     * @param count of the cards of its neck
+     * @param running title: the set and the card's number
      * @param width of its half of the sheet, within the edges
      * @param height of it
      */
-    static CardMarks of(BenchCard card, int count, double width, double height) {
+    static CardMarks of(BenchCard card, String running, double width, double height) {
         int most = card.cautions().size();
         for (int cautions = most; cautions >= 0; cautions--) {
             for (double capital = GREATEST; capital > LEAST - STEP / 2; capital -= STEP) {
-                CardPage page = new CardPage(card, count, width, height, capital, cautions);
+                CardPage page = new CardPage(card, running, width, height, capital, cautions);
                 if (page.hasRoom()) {
                     return page.marks;
                 }
@@ -116,7 +114,6 @@ final class CardPage {
     }
 
     private void head() {
-        String running = PaperSet.named(Document.mark(card.job())) + ", card " + card.number() + " of " + count;
         double room = width - LetterWidths.mm(running, HEAD) - GAP;
         List<String> name = CardMarks.lines(card.job().neck().name(), HEAD, room);
         y = HEAD;

@@ -50,6 +50,7 @@ public final class Cards {
     public List<TemplatePage> pages(Paper paper) {
         Objects.requireNonNull(paper, "paper");
         List<Operation> operations = BenchCard.operations(job);
+        String set = PaperSet.named(Document.mark(job));
         double across = TemplatePage.window(landscape ? paper.downMm() : paper.acrossMm());
         double down = TemplatePage.window(landscape ? paper.acrossMm() : paper.downMm());
         double right = landscape ? 0 : across / 2 + EDGE;
@@ -59,9 +60,10 @@ public final class Cards {
         List<TemplatePage> pages = new ArrayList<>();
         for (int i = 0; i < operations.size(); i += 2) {
             boolean isPair = i + 1 < operations.size();
-            List<Mark> marks = new ArrayList<>(card(operations, i, wide, high).at(0, down));
+            List<Mark> marks =
+                    new ArrayList<>(card(set, operations, i, wide, high).at(0, down));
             if (isPair) {
-                marks.addAll(card(operations, i + 1, wide, high).at(right, down - below));
+                marks.addAll(card(set, operations, i + 1, wide, high).at(right, down - below));
             }
             CardMarks cut = new CardMarks();
             cut.line(
@@ -71,17 +73,18 @@ public final class Cards {
                             : new double[] {across / 2, 0, across / 2, down});
             marks.addAll(cut.at(0, down));
             String numbers = isPair ? "cards " + (i + 1) + " and " + (i + 2) : "card " + (i + 1);
-            pages.add(new TemplatePage(paper, landscape, name() + ": " + numbers, marks, 0, 0));
+            pages.add(new TemplatePage(paper, landscape, name(set) + ": " + numbers, marks, 0, 0));
         }
         return List.copyOf(pages);
     }
 
-    private CardMarks card(List<Operation> operations, int i, double wide, double high) {
-        return CardPage.of(BenchCard.of(job, operations.get(i).name()), operations.size(), wide, high);
+    private CardMarks card(String set, List<Operation> operations, int i, double wide, double high) {
+        BenchCard card = BenchCard.of(job, operations.get(i).name());
+        return CardPage.of(card, set + ", card " + card.number() + " of " + operations.size(), wide, high);
     }
 
-    private String name() {
-        return job.neck().name() + " (" + PaperSet.named(Document.mark(job)) + ")";
+    private String name(String set) {
+        return job.neck().name() + " (" + set + ")";
     }
 
     /**
@@ -92,7 +95,9 @@ public final class Cards {
      */
     public String toPages(Paper paper) {
         return TemplatePages.html(
-                name() + ": cards on " + Objects.requireNonNull(paper, "paper").css(), pages(paper));
+                name(PaperSet.named(Document.mark(job))) + ": cards on "
+                        + Objects.requireNonNull(paper, "paper").css(),
+                pages(paper));
     }
 
     /** True for cards of the same job that lie the same way. */

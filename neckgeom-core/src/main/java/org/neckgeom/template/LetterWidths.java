@@ -29,7 +29,21 @@ final class LetterWidths {
 
     /** Returns the width in mm of words whose capitals are so high. */
     static double mm(String words, double capital) {
-        return words.codePoints().map(LetterWidths::thousandths).sum() / 1000.0 * FONT * capital;
+        return mm(thousandths(words), capital);
+    }
+
+    /** Returns the same of words so many thousandths of the font's size wide. */
+    static double mm(int thousandths, double capital) {
+        return thousandths / 1000.0 * FONT * capital;
+    }
+
+    /** Returns the width of words in thousandths of the font's size. */
+    static int thousandths(String words) {
+        int all = 0;
+        for (int i = 0; i < words.length(); i += Character.charCount(words.codePointAt(i))) {
+            all += thousandths(words.codePointAt(i));
+        }
+        return all;
     }
 
     private static int thousandths(int letter) {

@@ -36,7 +36,8 @@ class CardsTest {
     private static final double HAIR = 1e-6;
 
     private static List<Mark> card(String operation) {
-        return CardPage.of(BenchCard.of(OCTAVE, operation), 25, WIDE, HIGH).at(0, HIGH);
+        return CardPage.of(BenchCard.of(OCTAVE, operation), "set, card 1 of 25", WIDE, HIGH)
+                .at(0, HIGH);
     }
 
     private static List<String> words(List<Mark> marks) {
@@ -73,9 +74,11 @@ class CardsTest {
             assertThat(mark.box()[0]).isCloseTo(cutter, within(HAIR));
             assertThat(mark.box()[2]).isCloseTo(cutter, within(HAIR));
         });
+        assertThat(Cards.of(OCTAVE).pages(Paper.A4))
+                .anySatisfy(page -> assertThat(words(page.marks()))
+                        .contains("CUT ROD CHANNEL", "set " + Document.mark(OCTAVE) + ", card 5 of 25"));
         assertThat(words(card))
                 .contains("CUT ROD CHANNEL", "feed", "head end", "heel end")
-                .contains("set " + Document.mark(OCTAVE) + ", card 5 of 25")
                 .contains("9 mm or more", "The two walls differ by 0.2 mm or less.")
                 .anyMatch(text -> text.startsWith("fence, seen from above"));
     }
