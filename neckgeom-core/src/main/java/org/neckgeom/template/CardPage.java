@@ -46,25 +46,34 @@ final class CardPage {
 
     private static final double PASS_WIDTH = 11;
 
+    /** What leaves a full card, one after the other: boxes to write each pass's depth in, the sketch, the way back. */
+    private static final int MOST_LEFT_OUT = 3;
+
+    /** Lines of passes on a card from which all has left that may. */
+    private static final int PASS_LINES = 6;
+
     private final BenchCard card;
     private final String running;
     private final double width;
     private final double height;
     private final double capital;
     private final int cautions;
+    private final int leftOut;
     private final CardMarks marks = new CardMarks();
     private final double column;
     private double x;
     private double y;
     private double top;
 
-    private CardPage(BenchCard card, String running, double width, double height, double capital, int cautions) {
+    private CardPage(
+            BenchCard card, String running, double width, double height, double capital, int cautions, int leftOut) {
         this.card = card;
         this.running = running;
         this.width = width;
         this.height = height;
         this.capital = capital;
         this.cautions = cautions;
+        this.leftOut = leftOut;
         this.column = width > height ? (width - 2 * GAP) / 2 : width;
     }
 
@@ -77,11 +86,13 @@ final class CardPage {
      */
     static CardMarks of(BenchCard card, String running, double width, double height) {
         int most = card.cautions().size();
-        for (int cautions = most; cautions >= 0; cautions--) {
-            for (double capital = GREATEST; capital > LEAST - STEP / 2; capital -= STEP) {
-                CardPage page = new CardPage(card, running, width, height, capital, cautions);
-                if (page.hasRoom()) {
-                    return page.marks;
+        for (int leftOut = 0; leftOut <= MOST_LEFT_OUT; leftOut++) {
+            for (int cautions = most; cautions >= 0; cautions--) {
+                for (double capital = GREATEST; capital > LEAST - STEP / 2; capital -= STEP) {
+                    CardPage page = new CardPage(card, running, width, height, capital, cautions, leftOut);
+                    if (page.hasRoom()) {
+                        return page.marks;
+                    }
                 }
             }
         }
@@ -90,7 +101,9 @@ final class CardPage {
 
     private boolean hasRoom() {
         head();
-        sketch();
+        if (leftOut < 2) {
+            sketch();
+        }
         List<PlanSection> settings = card.settings();
         for (int i = 0; i < settings.size(); i++) {
             if (i < settings.size() - 1) {
@@ -108,7 +121,9 @@ final class CardPage {
             boxes(card.readings());
             card.limits().forEach(limit -> sentence(limit.toString()));
         }
-        sentences("What can go wrong, and the way back", card.wayBack());
+        if (leftOut < MOST_LEFT_OUT) {
+            sentences("What can go wrong, and the way back", card.wayBack());
+        }
         care();
         return y + BELOW <= height;
     }
@@ -264,24 +279,32 @@ final class CardPage {
 
     /** A table of passes: the depth, a box to tick, a box for what was read. */
     private void passes() {
-        List<Amount<Length>> depths = card.depths();
-        if (depths.isEmpty()) {
+        List<Amount<Length>> all = card.depths();
+        if (all.isEmpty()) {
             return;
         }
         int inLine = (int) (column / PASS_WIDTH);
-        heading("Depth after each pass, in " + (depths.get(0).unit().symbol().equals("mm") ? "mm" : "in")
-                + ": tick, read");
+        int shown = leftOut < MOST_LEFT_OUT ? all.size() : Math.min(all.size(), PASS_LINES * inLine);
+        List<Amount<Length>> depths = all.subList(0, shown);
+        boolean isRead = leftOut < 1;
+        heading("Depth after each pass, in " + (all.get(0).unit().symbol().equals("mm") ? "mm" : "in") + ": tick"
+                + (isRead ? ", read" : ""));
         double cell = Math.min(2 * PASS_WIDTH, column / Math.min(inLine, depths.size()));
         for (int from = 0; from < depths.size(); from += inLine) {
-            double tall = 3 + 2 + TICK + 1 + BOX_HEIGHT + 1;
+            double tall = 3 + 2 + TICK + 1 + (isRead ? BOX_HEIGHT + 1 : 0);
             room(tall);
             for (int i = from; i < Math.min(depths.size(), from + inLine); i++) {
                 double middle = x + (i - from + 0.5) * cell;
                 marks.centred(middle, y + 4, 3, card.figure(depths.get(i)));
                 marks.box(middle - TICK / 2, y + 5, TICK, TICK);
-                marks.box(middle - cell / 2 + 0.6, y + 6 + TICK, cell - 1.2, BOX_HEIGHT);
+                if (isRead) {
+                    marks.box(middle - cell / 2 + 0.6, y + 6 + TICK, cell - 1.2, BOX_HEIGHT);
+                }
             }
             y += tall;
+        }
+        if (shown < all.size()) {
+            sentence((all.size() - shown) + " more passes in the plan.");
         }
     }
 

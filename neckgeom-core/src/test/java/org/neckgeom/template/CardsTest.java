@@ -9,6 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.neckgeom.channel.FenceMove;
 import org.neckgeom.channel.Pass;
 import org.neckgeom.fixture.SampleBench;
@@ -157,6 +158,34 @@ class CardsTest {
             };
         }
         return ((Stroke) mark).box();
+    }
+
+    /** A cut in a hundred passes and more: the card of the channel keeps inside its half sheet, its passes begin at the first. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.1, 0.3, 0.75})
+    void channelInManyPasses_keepsInsideItsHalf(double deepest) {
+        Job slow = Job.of(
+                SampleNecks.octaveMandolin(),
+                SampleBench.octaveBlank(),
+                SampleBench.metricShop().passes(mm(deepest), mm(deepest)));
+
+        for (Paper paper : Paper.values()) {
+            for (Cards cards : List.of(Cards.of(slow), Cards.of(slow).landscape())) {
+                cards.pages(paper).forEach(CardsTest::isInside);
+            }
+        }
+        List<String> words = words(Cards.of(slow).pages(Paper.A4).stream()
+                .flatMap(page -> page.marks().stream())
+                .toList());
+        BenchCard card = BenchCard.of(slow, "cut rod channel");
+        assertThat(words)
+                .contains(
+                        card.figure(card.depths().get(0)),
+                        card.figure(card.depths().get(11)));
+        int all = card.depths().size();
+        assertThat(all).isGreaterThanOrEqualTo((int) (9 / deepest));
+        assertThat(words.stream().anyMatch(line -> line.endsWith("more passes in the plan.")))
+                .isEqualTo(all > 72);
     }
 
     @Test

@@ -43,13 +43,40 @@ public final class EveryForm {
         return new EveryForm(plan).faults(alsoPdf).stream().findFirst();
     }
 
-    private List<String> faults(boolean alsoPdf) {
+    /**
+     * Writes a plan as text and as data, and reads the data back.
+     *
+     * @param plan any
+     * @return the first fault, nothing where all is whole
+     */
+    public static Optional<String> faultOfTextAndData(Job plan) {
+        EveryForm form = new EveryForm(plan);
         List<String> faults = new ArrayList<>();
+        form.textIsWhole(faults);
+        form.dataReadsBack(Document.PLAN.json(plan), faults);
+        return faults.stream().findFirst();
+    }
+
+    private void textIsWhole(List<String> faults) {
         String text = Sheet.of(plan).toText();
         refuseNoNumber("text", text, faults);
         text.lines()
                 .filter(line -> line.codePointCount(0, line.length()) > COLUMNS)
                 .forEach(line -> faults.add("the text has more than 80 columns in: " + line));
+    }
+
+    private Job dataReadsBack(String json, List<String> faults) {
+        refuseNoNumber("data", json, faults);
+        Job read = Document.PLAN.read(json);
+        if (!read.equals(plan)) {
+            faults.add("the JSON reads back to another plan");
+        }
+        return read;
+    }
+
+    private List<String> faults(boolean alsoPdf) {
+        List<String> faults = new ArrayList<>();
+        textIsWhole(faults);
         Output.Asked asked = new Output.Asked(plan, Paper.A4, false, Progress.none());
         for (Output output : Output.values()) {
             if (output == Output.STL) {
@@ -68,10 +95,7 @@ public final class EveryForm {
             }
         }
         String json = Output.JSON.text(asked);
-        Job read = Document.PLAN.read(json);
-        if (!read.equals(plan)) {
-            faults.add("the JSON reads back to another plan");
-        }
+        Job read = dataReadsBack(json, faults);
         if (!Document.PLAN.json(read).equals(json)) {
             faults.add("the JSON of the plan read back is another text");
         }

@@ -19,19 +19,21 @@ import org.neckgeom.form.Json;
 /**
  * Neck files by the thousand, each of a seed of its own: mutants of the shipped ones, which a slip of the hand or a
  * broken disk could make, and files made by the table of keys. Each is planned or refused in sentences, with line and
- * key. How many is set by the properties {@code neckgeom.mutants} and {@code neckgeom.files}.
+ * key. How many is set by the properties {@code neckgeom.mutants} and {@code neckgeom.files}, the first seed by {@code neckgeom.from}.
  */
 class NeckFileFuzzTest {
 
     private static final int MUTANTS = Integer.getInteger("neckgeom.mutants", 5_000);
-    private static final int FILES = Integer.getInteger("neckgeom.files", 500);
+    private static final int FILES = Integer.getInteger("neckgeom.files", 2_000);
+    private static final int FROM = Integer.getInteger("neckgeom.from", 0);
+    private static final int EVERY_FORM = 8;
     private static final int REPORT_EVERY = 10_000;
 
     private final Map<Thread, String> now = new ConcurrentHashMap<>();
 
     @Test
     void parse_acceptsOrRefusesEveryMutantInSentences() {
-        NeckFileJudge judge = new NeckFileJudge(10);
+        NeckFileJudge judge = new NeckFileJudge(20);
 
         List<String> faults = faults(MUTANTS, judge, seed -> {
             String shipped =
@@ -48,11 +50,11 @@ class NeckFileFuzzTest {
 
     @Test
     void plan_ofEveryGeneratedFile_isWholeInEveryForm() {
-        NeckFileJudge judge = new NeckFileJudge(1);
+        NeckFileJudge judge = new NeckFileJudge(EVERY_FORM);
 
         List<String> faults = faults(FILES, judge, seed -> GeneratedNecks.of(new SplittableRandom(seed)::nextInt));
 
-        System.out.println("neck files: " + FILES + " generated, " + judge);
+        System.out.println("neck files: " + FILES + " generated from seed " + FROM + ", " + judge);
         assertThat(faults).isEmpty();
         assertThat(judge.accepted).hasValueGreaterThan(FILES / 4);
         assertThat(judge.withKey).hasValueGreaterThan(FILES / 10);
@@ -72,7 +74,7 @@ class NeckFileFuzzTest {
         Duration hangs = Duration.ofMinutes(10).plusMillis(50L * count);
         return assertTimeoutPreemptively(
                 hangs,
-                () -> IntStream.range(0, count)
+                () -> IntStream.range(FROM, FROM + count)
                         .parallel()
                         .mapToObj(seed -> {
                             String text = file.apply(seed);

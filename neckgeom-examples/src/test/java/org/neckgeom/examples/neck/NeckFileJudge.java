@@ -11,7 +11,7 @@ import org.neckgeom.plan.Job;
 
 /**
  * What must hold of every neck file, whatever is in it: it is refused in sentences, with line and key, or planned and
- * written in every form. Counts what became of each; any number of threads may ask.
+ * written as text and as data, one in so many in every form. Counts what became of each; any number of threads may ask.
  */
 public final class NeckFileJudge {
 
@@ -25,7 +25,7 @@ public final class NeckFileJudge {
     final AtomicInteger refused = new AtomicInteger();
     final AtomicInteger withKey = new AtomicInteger();
 
-    /** Writes one in so many of the plans that are accepted. */
+    /** Writes one in so many of the plans that are accepted in every form. */
     public NeckFileJudge(int every) {
         this.every = every;
     }
@@ -38,15 +38,16 @@ public final class NeckFileJudge {
         } catch (FileRefused e) {
             refused.incrementAndGet();
             return fault(e);
-        } catch (RuntimeException | StackOverflowError e) {
+        } catch (RuntimeException | StackOverflowError | AssertionError e) {
             return Optional.of("threw " + e + where(e));
         }
-        if (accepted.getAndIncrement() % every != 0) {
-            return Optional.empty();
-        }
+        boolean isWhole = accepted.getAndIncrement() % every == 0;
         try {
+            if (!isWhole) {
+                return EveryForm.faultOfTextAndData(plan);
+            }
             return EveryForm.fault(plan, written.getAndIncrement() % EVERY_PDF == 0);
-        } catch (RuntimeException | StackOverflowError e) {
+        } catch (RuntimeException | StackOverflowError | AssertionError e) {
             return Optional.of("was accepted, and writing it threw " + e + where(e));
         }
     }
@@ -75,7 +76,7 @@ public final class NeckFileJudge {
 
     @Override
     public String toString() {
-        return accepted + " accepted, of them " + written + " written in every form, " + refused + " refused, "
-                + withKey + " with a key";
+        return accepted + " accepted, planned, written as text and data, of them " + written
+                + " written in every form, " + refused + " refused, " + withKey + " with a key";
     }
 }
