@@ -97,7 +97,7 @@ class JacksonTest {
     void answer_isWrittenOnly() {
         String json = JACKSON.writeValueAsString(Centring.of(TrialCut.walls(mm(29.84), mm(31.26))));
 
-        assertThat(JACKSON.readValue(json, Map.class)).containsEntry("answer", "centring");
+        assertThat(json).startsWith("{\"answer\":\"centring\"");
         assertThatThrownBy(() -> JACKSON.readValue(json, Centring.class))
                 .isInstanceOf(DatabindException.class)
                 .hasMessageStartingWith("Centring is written only: it follows from what was given");
