@@ -97,6 +97,10 @@ public final class NeckService implements AutoCloseable {
                 throw Refused.because(
                         400, "Give the file that keeps the necks, such as necks.db, and the port if you like.");
             }
+            if (arguments[0].equals(Rehearsal.OPTION)) {
+                Rehearsal.run();
+                return;
+            }
             NeckService service = start(Path.of(arguments[0]), arguments.length == 2 ? port(arguments[1]) : PORT);
             service.announce(System.out, arguments[0]);
             Runtime.getRuntime().addShutdownHook(new Thread(service::close));
