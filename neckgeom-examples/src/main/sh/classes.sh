@@ -20,23 +20,25 @@ is_current() {
 
 # An archive takes classes out of jars alone, so our folders are packed into one.
 pack() {
-  rm -rf "$packed"
-  mkdir -p "$packed/classes"
+  fresh=$packed.$$
+  mkdir -p "$fresh/classes"
   rest=
   saved=$IFS
   IFS=:
   for entry in $classpath; do
     if [ -d "$entry" ]; then
-      cp -R "$entry/." "$packed/classes"
+      cp -R "$entry/." "$fresh/classes"
     else
       rest=$rest:$entry
     fi
   done
   IFS=$saved
-  rm -f "$packed/classes/module-info.class"
-  "${bin}jar" --create --no-compress --no-manifest --file "$packed/neckgeom.jar" -C "$packed/classes" . || return 1
-  rm -rf "$packed/classes"
-  printf '%s' "$packed/neckgeom.jar$rest" > "$packed/classpath.txt"
+  rm -f "$fresh/classes/module-info.class"
+  "${bin}jar" --create --no-compress --no-manifest --file "$fresh/neckgeom.jar" -C "$fresh/classes" . || return 1
+  rm -rf "$fresh/classes"
+  printf '%s' "$packed/neckgeom.jar$rest" > "$fresh/classpath.txt"
+  rm -rf "$packed"
+  mv "$fresh" "$packed"
 }
 
 if ! is_current; then

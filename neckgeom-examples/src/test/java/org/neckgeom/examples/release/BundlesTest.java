@@ -51,8 +51,7 @@ class BundlesTest {
     }
 
     private static Path place(Class<?> type) throws URISyntaxException {
-        return Path.of(
-                type.getProtectionDomain().getCodeSource().getLocation().toURI());
+        return Path.of(type.getProtectionDomain().getCodeSource().getLocation().toURI());
     }
 
     @Test
@@ -63,8 +62,10 @@ class BundlesTest {
         }
         Framework framework = new FrameworkFactory()
                 .newFramework(Map.of(
-                        Constants.FRAMEWORK_STORAGE, cache.toString(),
-                        Constants.FRAMEWORK_STORAGE_CLEAN, Constants.FRAMEWORK_STORAGE_CLEAN_ONFIRSTINIT));
+                        Constants.FRAMEWORK_STORAGE,
+                        cache.toString(),
+                        Constants.FRAMEWORK_STORAGE_CLEAN,
+                        Constants.FRAMEWORK_STORAGE_CLEAN_ONFIRSTINIT));
         framework.start();
         try {
             List<Bundle> bundles = new ArrayList<>();
@@ -116,10 +117,13 @@ class BundlesTest {
 
             assertThat(clauses.stream().map(clause -> clause.replaceAll(";.*", "")))
                     .containsExactlyInAnyOrderElementsOf(exported);
-            assertThat(clauses).allSatisfy(clause -> assertThat(clause).contains(";version=\"0.").satisfies(each -> {
-                boolean isForCore = TO_CORE_ALONE.contains(each.replaceAll(";.*", ""));
-                assertThat(each.contains("x-friends")).as(each).isEqualTo(isForCore);
-            }));
+            assertThat(clauses)
+                    .allSatisfy(clause -> assertThat(clause)
+                            .contains(";version=\"0.")
+                            .satisfies(each -> {
+                                boolean isForCore = TO_CORE_ALONE.contains(each.replaceAll(";.*", ""));
+                                assertThat(each.contains("x-friends")).as(each).isEqualTo(isForCore);
+                            }));
         }
     }
 

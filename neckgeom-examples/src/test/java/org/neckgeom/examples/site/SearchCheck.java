@@ -17,7 +17,7 @@ final class SearchCheck {
             List.of("contract", "guides/embedder.html"),
             List.of("service", "guides/cookbook.html"),
             List.of("validation", "guides/validation.html"),
-            List.of("what was tried", "guides/benchmarks.html"),
+            List.of("rejected optimisations", "guides/benchmarks.html"),
             List.of("releasing", "guides/contributor.html"));
 
     private SearchCheck() {}

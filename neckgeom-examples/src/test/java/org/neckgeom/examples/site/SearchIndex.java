@@ -35,7 +35,8 @@ final class SearchIndex {
         if (entry.containsKey("h")) {
             entries.add(new Entry(label, entry.get("u").toString().replaceAll("#.*", "")));
         } else if (entry.containsKey("c")) {
-            entries.add(new Entry(label.replaceAll("\\(.*", ""), page(entry, entry.get("c").toString())));
+            entries.add(new Entry(
+                    label.replaceAll("\\(.*", ""), page(entry, entry.get("c").toString())));
         } else if (entry.containsKey("p")) {
             entries.add(new Entry(label, page(entry, label)));
         }

@@ -46,8 +46,7 @@ final class SitePages {
     private static final String START = "tagSearchIndex = [";
     private static final List<Extension> EXTENSIONS =
             List.of(TablesExtension.create(), HeadingAnchorExtension.create());
-    private static final Parser PARSER =
-            Parser.builder().extensions(EXTENSIONS).build();
+    private static final Parser PARSER = Parser.builder().extensions(EXTENSIONS).build();
     private static final HtmlRenderer HTML =
             HtmlRenderer.builder().extensions(EXTENSIONS).build();
 
@@ -68,8 +67,7 @@ final class SitePages {
             String body = linked(HTML.render(document));
             Files.writeString(site.resolve(FOLDER).resolve(guide.page()), page(guide, headings.get(0), body));
             List<String> places = places(body);
-            IntStream.range(0, headings.size())
-                    .forEach(i -> tags.add(tag(headings.get(i), guide, places.get(i))));
+            IntStream.range(0, headings.size()).forEach(i -> tags.add(tag(headings.get(i), guide, places.get(i))));
         }
         Path index = site.resolve(INDEX);
         String before = Files.readString(index);
@@ -123,10 +121,14 @@ final class SitePages {
 
     private static String tag(String heading, Guide guide, String place) {
         return Json.of(Map.of(
-                        "l", heading,
-                        "h", "guide",
-                        "d", "for the " + guide.reader(),
-                        "u", FOLDER + "/" + guide.page() + "#" + place))
+                        "l",
+                        heading,
+                        "h",
+                        "guide",
+                        "d",
+                        "for the " + guide.reader(),
+                        "u",
+                        FOLDER + "/" + guide.page() + "#" + place))
                 .replace("\n", " ")
                 .strip();
     }

@@ -24,7 +24,8 @@ class SitePagesTest {
     @BeforeEach
     void write() throws IOException {
         for (String kind : Set.of("type", "member", "package")) {
-            Files.writeString(site.resolve(kind + "-search-index.js"), kind + "SearchIndex = [];updateSearchResults();");
+            Files.writeString(
+                    site.resolve(kind + "-search-index.js"), kind + "SearchIndex = [];updateSearchResults();");
         }
         Files.writeString(
                 site.resolve("tag-search-index.js"),
@@ -47,7 +48,8 @@ class SitePagesTest {
 
     private static Stream<Path> markdown(String folder) {
         try {
-            return Files.list(PROJECT.resolve(folder)).filter(file -> file.toString().endsWith(".md"));
+            return Files.list(PROJECT.resolve(folder))
+                    .filter(file -> file.toString().endsWith(".md"));
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }
