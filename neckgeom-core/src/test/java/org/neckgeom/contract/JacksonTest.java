@@ -37,7 +37,8 @@ class JacksonTest {
     void everyValue_isWrittenAndReadAsByTheLibrary() {
         List<String> faults = new ArrayList<>();
         Set<String> read = new TreeSet<>();
-        made.walk()
+        EveryAnswerTest.Made.INCHES
+                .walk()
                 .forEach((type, values) -> values.forEach(value -> {
                     String json = JACKSON.writeValueAsString(value);
                     Object own = NeckgeomModule.plain(value);

@@ -315,7 +315,7 @@ public final class NeckService implements AutoCloseable {
         return decided(store.keep(neck, id, round), neck);
     }
 
-    /** What to do next, and how the plan stands. */
+    /** What to do next, and the status of the plan. */
     private static Reply decided(NeckStore.Kept kept, String name) {
         Plan plan = kept.job().plan();
         Map<String, Object> body = new LinkedHashMap<>();
