@@ -26,6 +26,9 @@ import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
 import java.io.IOException;
 import java.io.Serializable;
+import java.lang.module.ModuleDescriptor;
+import java.lang.module.ModuleFinder;
+import java.lang.reflect.Method;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -37,10 +40,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.ServiceLoader;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.jar.JarFile;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -294,6 +299,72 @@ class ArchitectureTest {
     }
 
     /** Every refusal has a path and a rule, and so has every question without an answer. */
+    /**
+     * What an ahead-of-time compiler must be helped with, and what a phone has not: no reflection, no search for services, no
+     * desktop, no native code. Stands in for a run on either, which no build has here.
+     */
+    @Test
+    void code_needsNoReflectionServicesOrDesktop() {
+        closedWorld().check(neckgeom);
+    }
+
+    private static ArchRule closedWorld() {
+        DescribedPredicate<JavaClass> looksUp =
+                JavaClass.Predicates.belongToAnyOf(ServiceLoader.class, ClassLoader.class);
+        return noClasses()
+                .should()
+                .dependOnClassesThat(resideInAnyPackage(
+                                "java.lang.reflect..", "java.beans..", "java.awt..", "javax.swing..", "sun..", "jdk..")
+                        .or(looksUp))
+                .orShould()
+                .accessTargetWhere(target(describe("finds a class by its name", ArchitectureTest::isFinding)));
+    }
+
+    private static boolean isFinding(AccessTarget target) {
+        return target.getOwner().isEquivalentTo(Class.class)
+                        && (target.getName().equals("forName")
+                                || target.getName().startsWith("getDeclared")
+                                || target.getName().equals("newInstance"))
+                || target.getOwner().isEquivalentTo(System.class)
+                        && target.getName().startsWith("load");
+    }
+
+    @Test
+    void modules_areThoseOfASmallRunTime() {
+        Set<String> required = Stream.of("org.neckgeom.api", "org.neckgeom.core")
+                .flatMap(name -> ModuleFinder.of(Path.of("target/classes"), Path.of("../neckgeom-api/target/classes"))
+                        .find(name)
+                        .orElseThrow()
+                        .descriptor()
+                        .requires()
+                        .stream())
+                .map(ModuleDescriptor.Requires::name)
+                .collect(Collectors.toSet());
+
+        assertThat(required)
+                .containsExactlyInAnyOrder(
+                        "java.base", "java.measure", "tech.units.indriya", "org.neckgeom.api", "org.jspecify");
+    }
+
+    /** Finds what is to be found: a test of the test. */
+    @Test
+    void rule_seesAClassThatReflects() {
+        JavaClasses reflecting = new ClassFileImporter().importClasses(Reflecting.class);
+
+        assertThatThrownBy(() -> closedWorld().check(reflecting))
+                .isInstanceOf(AssertionError.class)
+                .hasMessageContaining("forName")
+                .hasMessageContaining("java.lang.reflect.Method")
+                .hasMessageContaining("java.util.ServiceLoader");
+    }
+
+    private static final class Reflecting {
+        static Object of(String name) throws ReflectiveOperationException {
+            Method method = Class.forName(name).getDeclaredMethods()[0];
+            return ServiceLoader.load(method.getDeclaringClass());
+        }
+    }
+
     @Test
     void code_refusesByRefusalAndNoAnswerAlone() {
         assertThat(neckgeom.stream()

@@ -27,7 +27,8 @@ public final class Licences {
     private static final Set<String> HANDED_ON = Set.of("Apache-2.0", "BSD-3-Clause", "MIT");
 
     /** These besides may stand on the test path, which is not handed on. */
-    private static final Set<String> TESTED_WITH = Set.of("EPL-2.0", "GPL-2.0-with-classpath-exception");
+    private static final Set<String> TESTED_WITH =
+            Set.of("BSD-2-Clause", "EPL-2.0", "GPL-2.0-with-classpath-exception");
 
     private static final Map<String, String> NAMES = Map.of(
             "BSD", "BSD-3-Clause",

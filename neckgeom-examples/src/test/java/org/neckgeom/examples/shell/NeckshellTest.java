@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.BufferedReader;
 import java.io.File;
 import java.io.IOException;
+import java.io.InputStream;
+import java.net.URI;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -14,7 +17,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The shell command itself, as a maker runs it. */
+/** The commands themselves, as a maker or an embedder runs them. */
 class NeckshellTest {
 
     private static final Path NECKSHELL = Path.of("neckshell").toAbsolutePath();
@@ -118,6 +121,43 @@ class NeckshellTest {
 
         assertThat(ended.status()).isZero();
         assertThat(ended.out()).contains("28.4 mm");
+    }
+
+    /** The second start finds the archive of the first; both serve. */
+    @Test
+    void service_startsByOneCommand() throws Exception {
+        for (int start = 0; start < 2; start++) {
+            Path err = folder.resolve("service-err.txt");
+            ProcessBuilder builder = new ProcessBuilder(
+                            NECKSHELL.resolveSibling("neckservice").toString(), "necks.db", "0")
+                    .directory(folder.toFile())
+                    .redirectError(err.toFile());
+            builder.environment().put("JAVA_HOME", JDK.toString());
+            Process process = builder.start();
+            try (BufferedReader lines = process.inputReader()) {
+                assertThat(lines.readLine()).as(Files.readString(err)).isEqualTo("NECKS  necks.db");
+                String address = lines.readLine().replaceFirst("OPEN *", "");
+
+                try (InputStream in = URI.create(address).toURL().openStream()) {
+                    assertThat(new String(in.readAllBytes(), StandardCharsets.UTF_8))
+                            .isEqualTo("{ \"necks\": [] }\n");
+                }
+            } finally {
+                process.destroy();
+                process.waitFor(30, TimeUnit.SECONDS);
+            }
+            assertThat(err).isEmptyFile();
+        }
+
+        assertThat(Path.of("target", "shared").toFile().list())
+                .anyMatch(name -> name.matches("neckservice-[0-9]+\\.jsa"));
+    }
+
+    @Test
+    void service_refusesWithOneSentence() throws Exception {
+        Ended ended = run(List.of(NECKSHELL.resolveSibling("neckservice").toString(), "necks.db", "70000"), "");
+
+        assertThat(ended).isEqualTo(new Ended(2, "", "The port must be from 0 to 65535, but was 70000.\n"));
     }
 
     private String script(String text) throws IOException {
