@@ -25,7 +25,7 @@ import org.neckgeom.table.Spelling;
 /** A process that keeps cuts is killed at any moment: the file opens, and what was answered for is there, whole and once. */
 class KillTest {
 
-    private static final int KILLS = 50;
+    private static final int KILLS = Integer.getInteger("neckgeom.kills", 10);
     private static final long SEED = 26;
     private static final int LONGEST_MS = 60;
     private static final int A_NECK = 40;
