@@ -1,0 +1,298 @@
+package org.neckgeom.search;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.neckgeom.sweep.SweepProgress;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.ShopUnit;
+
+/** The course of one search: a small grid as a whole, else by generations and polish; then what each limit costs. */
+final class Course<D> {
+
+    private static final int BATCH = 256;
+    private static final int GENERATIONS = 5;
+    private static final int CALM_ROUNDS = 3;
+    private static final double CALM = 1e-9;
+
+    /** Places nearer than this part of each range are one and the same to start from. */
+    private static final double APART = 0.03;
+
+    /** So much of the designs is for the search itself, the rest for what the limits cost. */
+    private static final double OWN_PART = 0.8;
+
+    /** Of a search for a front so much is by generations, the rest by polish. */
+    private static final double FRONT_PART = 0.45;
+
+    /** A gain below this part of an aim's range is none. */
+    private static final double SMALL_GAIN = 1e-6;
+
+    private static final int MOST_REPEATS = 3;
+
+    private final Search<D> search;
+    private final Asked<D> asked;
+    private final boolean whole;
+    private View view = View.of(new Scales(new double[0], new double[0]));
+
+    Course(Search<D> search, SweepProgress progress) {
+        this.search = search;
+        this.asked = new Asked<>(search, progress);
+        this.whole = grid() <= search.designs();
+    }
+
+    /** How many designs a search over steps alone has; infinite with a continuous variable. */
+    private double grid() {
+        double count = 1;
+        for (Variable<D> variable : search.variables()) {
+            count *= variable.isStepped() ? variable.steps() : Double.POSITIVE_INFINITY;
+        }
+        return count;
+    }
+
+    SearchResult<D> result() {
+        List<SearchPrice> prices = List.of();
+        try {
+            find();
+            asked.upTo(search.designs());
+            prices = prices();
+        } catch (SearchOver over) {
+            // What was asked by now is the result.
+        }
+        return summary(prices);
+    }
+
+    private void find() {
+        try {
+            if (whole) {
+                askAll();
+            } else {
+                asked.upTo((int) Math.ceil(OWN_PART * search.designs()));
+                Generations<D> generations = new Generations<>(search, asked);
+                scaled(generations.start());
+                if (search.aims().size() == 1) {
+                    least(generations);
+                } else {
+                    front(generations);
+                }
+            }
+        } catch (SearchOver over) {
+            if (asked.isStopped()) {
+                throw over;
+            }
+        } finally {
+            if (view.rows() == 0) {
+                scaled(List.copyOf(asked.all()));
+            }
+        }
+    }
+
+    private void scaled(List<Trial> first) {
+        int rooms = search.rules().stream().mapToInt(rules -> rules.names().size()).sum();
+        view = View.of(Scales.of(first, search.aims().size(), rooms));
+    }
+
+    private void askAll() {
+        double[] place = new double[search.variables().size()];
+        List<double[]> batch = new ArrayList<>();
+        for (double i = 0, count = grid(); i < count; i++) {
+            batch.add(place.clone());
+            if (batch.size() == BATCH || i == count - 1) {
+                asked.batch(batch);
+                batch.clear();
+            }
+            for (int k = place.length - 1; k >= 0 && place[k]++ == search.variables().get(k).end(); k--) {
+                place[k] = 0;
+            }
+        }
+        scaled(List.copyOf(asked.all()));
+    }
+
+    /** One aim: generations, and the best that is not yet polished polished, until rounds bring nothing. */
+    private void least(Generations<D> generations) {
+        List<Trial> polished = new ArrayList<>();
+        int calm = 0;
+        while (calm < CALM_ROUNDS) {
+            Trial before = best();
+            for (int i = 0; i < GENERATIONS; i++) {
+                generations.next(view);
+            }
+            Trial start = unpolished(generations.kept(), polished);
+            if (start != null) {
+                Trial found = new Nearby<>(search, asked, view).from(start);
+                polished.add(start);
+                polished.add(found);
+                generations.add(view, found);
+            }
+            calm = start == null || !isGain(before, best()) ? calm + 1 : 0;
+        }
+    }
+
+    private @Nullable Trial unpolished(List<Trial> kept, List<Trial> polished) {
+        List<Trial> fresh = kept.stream()
+                .filter(trial -> polished.stream().allMatch(other -> isApart(trial, other)))
+                .toList();
+        return view.best(fresh);
+    }
+
+    private boolean isApart(Trial one, Trial other) {
+        for (int k = 0; k < one.at().length; k++) {
+            Variable<D> variable = search.variables().get(k);
+            double apart = variable.isStepped() ? 0.5 : APART;
+            if (Math.abs(one.at()[k] - other.at()[k]) > apart) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean isGain(@Nullable Trial before, @Nullable Trial after) {
+        if (before == null || after == null) {
+            return after != null;
+        }
+        double less = view.violation(before) - view.violation(after);
+        return view.isFeasible(before)
+                ? view.objective(before) - view.objective(after) > CALM * (1 + Math.abs(view.objective(before)))
+                : less > CALM * view.violation(before);
+    }
+
+    /** Several aims: generations; then the ends of the front, aim by aim, and every trial of it polished. */
+    private void front(Generations<D> generations) {
+        int own = asked.left();
+        while (asked.left() > (1 - FRONT_PART) * own) {
+            generations.next(view);
+        }
+        for (int k = 0; k < search.aims().size(); k++) {
+            View alone = view.aim(k);
+            Trial end = alone.best(asked.all());
+            if (end != null) {
+                new Nearby<>(search, asked, alone).from(end);
+            }
+        }
+        boolean further = true;
+        while (further) {
+            further = false;
+            for (Trial trial : Front.thinned(Front.of(view, asked.all()), search.frontSize())) {
+                further |= polishedFurther(trial);
+            }
+        }
+    }
+
+    /** A step each way from a trial, or the same aims at least and one better: true when that brought a new trial. */
+    private boolean polishedFurther(Trial trial) {
+        int before = asked.count();
+        asked.batch(Nearby.neighbours(search, trial));
+        if (!trial.isRefused() && view.isFeasible(trial)) {
+            new Polish<>(search, asked, view.noWorseThan(trial)).from(trial);
+        }
+        return asked.count() > before;
+    }
+
+    private @Nullable Trial best() {
+        return search.aims().size() == 1 ? view.best(asked.all()) : compromise();
+    }
+
+    /** Of a front the trial nearest to the least of every aim, each in its range along the front. */
+    private @Nullable Trial compromise() {
+        List<Trial> front = Front.of(view, asked.all());
+        if (front.isEmpty() || front.get(0).isRefused()) {
+            return front.isEmpty() ? null : front.get(0);
+        }
+        int aims = search.aims().size();
+        double[] least = new double[aims];
+        double[] range = new double[aims];
+        for (int k = 0; k < aims; k++) {
+            int aim = k;
+            least[k] = front.stream().mapToDouble(trial -> trial.aims()[aim]).min().orElse(0);
+            range[k] = front.stream().mapToDouble(trial -> trial.aims()[aim]).max().orElse(0) - least[k];
+        }
+        Trial best = front.get(0);
+        double nearest = Double.POSITIVE_INFINITY;
+        for (Trial trial : front) {
+            double sum = 0;
+            for (int k = 0; k < aims; k++) {
+                double part = range[k] > 0 ? (trial.aims()[k] - least[k]) / range[k] : 0;
+                sum += part * part;
+            }
+            if (sum < nearest) {
+                nearest = sum;
+                best = trial;
+            }
+        }
+        return best;
+    }
+
+    /** What a gain would be with one limit eased by one of its units, or left out: the search near the best run again. */
+    private List<SearchPrice> prices() {
+        for (int repeat = 0; ; repeat++) {
+            Trial best = best();
+            if (best == null || !view.isFeasible(best)) {
+                return List.of();
+            }
+            List<SearchPrice> prices = new ArrayList<>();
+            List<SearchMargin> margins = asked.margins(asked.design(best.at()));
+            for (int rule = 0; rule < margins.size(); rule++) {
+                price(best, rule, margins.get(rule)).ifPresent(prices::add);
+            }
+            if (best() == best || repeat == MOST_REPEATS) {
+                return prices;
+            }
+        }
+    }
+
+    private Optional<SearchPrice> price(Trial best, int rule, SearchMargin margin) {
+        double by = margin.oneUnit();
+        View base = search.aims().size() == 1 ? view : view.noWorseThan(best);
+        View eased = base.eased(rule, by);
+        Trial start = Objects.requireNonNull(eased.best(asked.all()));
+        Trial found = whole ? start : new Nearby<>(search, asked, eased).from(start);
+        Trial other = whole || start == best ? found : new Nearby<>(search, asked, eased).from(best);
+        Trial gained = eased.isBetter(other, found) ? other : found;
+        double gain = eased.objective(best) - eased.objective(gained);
+        if (view.isFeasible(gained) || !eased.isFeasible(gained) || !(gain > SMALL_GAIN)) {
+            return Optional.empty();
+        }
+        Map<String, Amount<?>> gains = new LinkedHashMap<>();
+        for (int k = 0; k < search.aims().size(); k++) {
+            Aim<D> aim = search.aims().get(k);
+            ShopUnit<?> unit = aim.of().apply(asked.design(best.at())).unit();
+            gains.put(aim.name(), SearchMargin.difference(best.aims()[k] - gained.aims()[k], unit));
+        }
+        return Optional.of(new SearchPrice(margin.limit(), margin.easedBy(), gains, search.style()));
+    }
+
+    private SearchResult<D> summary(List<SearchPrice> prices) {
+        List<Trial> all = List.copyOf(asked.all());
+        Trial best = best();
+        boolean feasible = best != null && view.isFeasible(best);
+        List<Trial> front = !feasible
+                ? List.of()
+                : search.aims().size() == 1
+                        ? List.of(Objects.requireNonNull(best))
+                        : Front.thinned(Front.of(view, all), search.frontSize());
+        List<String> names =
+                search.rules().stream().flatMap(rules -> rules.names().stream()).toList();
+        Map<String, Long> broken = new LinkedHashMap<>();
+        for (int k = 0; k < names.size(); k++) {
+            int rule = k;
+            broken.put(
+                    names.get(k),
+                    all.stream()
+                            .filter(trial -> !trial.isRefused() && !trial.kept()[rule])
+                            .count());
+        }
+        List<String> refusals =
+                all.stream().map(Trial::refusal).filter(why -> !why.isEmpty()).toList();
+        return new SearchResult<>(
+                new SearchResult.Counts(
+                        all.size(), refusals.size(), refusals.isEmpty() ? "" : refusals.get(0), whole, asked.isStopped()),
+                best == null || best.isRefused() ? Optional.empty() : Optional.of(asked.point(best)),
+                front.stream().map(asked::point).toList(),
+                prices,
+                broken,
+                search.style());
+    }
+}
