@@ -1,6 +1,8 @@
 package org.neckgeom.search;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,18 +19,19 @@ final class Course<D> {
     private static final int BATCH = 256;
     private static final int GENERATIONS = 5;
     private static final int CALM_ROUNDS = 3;
-    private static final double CALM = 1e-9;
+    private static final int CALM_KICKS = 10;
+    private static final double CALM = 1e-8;
 
     /** Places nearer than this part of each range are one and the same to start from. */
     private static final double APART = 0.03;
 
     /** So much of the designs is for the search itself, the rest for what the limits cost. */
-    private static final double OWN_PART = 0.8;
+    private static final double OWN_PART = 0.75;
 
     /** Of a search for a front so much is by generations, the rest by polish. */
     private static final double FRONT_PART = 0.45;
 
-    /** A gain below this part of an aim's range is none. */
+    /** A gain below this part of an aim is none. */
     private static final double SMALL_GAIN = 1e-6;
 
     private static final int MOST_REPEATS = 3;
@@ -36,6 +39,10 @@ final class Course<D> {
     private final Search<D> search;
     private final Asked<D> asked;
     private final boolean whole;
+
+    /** Of several aims over continuous variables: what has been polished to the front. */
+    private final List<Trial> finished = new ArrayList<>();
+
     private View view = View.of(new Scales(new double[0], new double[0]));
 
     Course(Search<D> search, SweepProgress progress) {
@@ -54,11 +61,11 @@ final class Course<D> {
     }
 
     SearchResult<D> result() {
-        List<SearchPrice> prices = List.of();
+        List<SearchPrice> prices = new ArrayList<>();
         try {
             find();
             asked.upTo(search.designs());
-            prices = prices();
+            price(prices);
         } catch (SearchOver over) {
             // What was asked by now is the result.
         }
@@ -115,20 +122,34 @@ final class Course<D> {
     private void least(Generations<D> generations) {
         List<Trial> polished = new ArrayList<>();
         int calm = 0;
-        while (calm < CALM_ROUNDS) {
+        while (calm < (hasSteps() ? CALM_KICKS : CALM_ROUNDS)) {
             Trial before = best();
             for (int i = 0; i < GENERATIONS; i++) {
                 generations.next(view);
             }
             Trial start = unpolished(generations.kept(), polished);
-            if (start != null) {
-                Trial found = new Nearby<>(search, asked, view).from(start);
+            Trial best = best();
+            if (start == null && best != null && view.isFeasible(best) && hasSteps()) {
+                start = asked.one(generations.kicked(best));
+            }
+            if (start == null) {
+                generations.start();
+            } else {
+                Trial found = new Nearby<>(search, asked, view).from(start, polished);
                 polished.add(start);
                 polished.add(found);
                 generations.add(view, found);
             }
-            calm = start == null || !isGain(before, best()) ? calm + 1 : 0;
+            calm = isGain(before, best()) ? 0 : calm + 1;
         }
+    }
+
+    private boolean hasSteps() {
+        return search.variables().stream().anyMatch(Variable::isStepped);
+    }
+
+    private boolean hasOnlySteps() {
+        return search.variables().stream().allMatch(Variable::isStepped);
     }
 
     private @Nullable Trial unpolished(List<Trial> kept, List<Trial> polished) {
@@ -155,7 +176,7 @@ final class Course<D> {
         }
         double less = view.violation(before) - view.violation(after);
         return view.isFeasible(before)
-                ? view.objective(before) - view.objective(after) > CALM * (1 + Math.abs(view.objective(before)))
+                ? view.objective(before) - view.objective(after) > view.fine(before, CALM)
                 : less > CALM * view.violation(before);
     }
 
@@ -166,29 +187,81 @@ final class Course<D> {
             generations.next(view);
         }
         for (int k = 0; k < search.aims().size(); k++) {
-            View alone = view.aim(k);
-            Trial end = alone.best(asked.all());
-            if (end != null) {
-                new Nearby<>(search, asked, alone).from(end);
-            }
+            end(k);
         }
-        boolean further = true;
-        while (further) {
-            further = false;
-            for (Trial trial : Front.thinned(Front.of(view, asked.all()), search.frontSize())) {
-                further |= polishedFurther(trial);
+        if (hasOnlySteps()) {
+            steps();
+        } else if (search.aims().size() == 2) {
+            between(0, search.frontSize() - 1);
+        } else {
+            thinned().forEach(this::polish);
+        }
+    }
+
+    /** Every neighbour of the front, until it has no new ones (Pareto local search: Paquete, Chiarandini, Stuetzle 2004). */
+    private void steps() {
+        int before;
+        do {
+            before = asked.count();
+            for (Trial trial : Front.of(view, asked.all())) {
+                asked.batch(Nearby.neighbours(search, trial));
+            }
+        } while (asked.count() > before);
+    }
+
+    private List<Trial> thinned() {
+        List<Trial> from = finished.isEmpty() ? List.copyOf(asked.all()) : finished;
+        return Front.thinned(Front.of(view, from), search.frontSize());
+    }
+
+    /** The same aims at least, and one better. */
+    private void polish(Trial trial) {
+        if (view.isFeasible(trial)) {
+            finish(new Nearby<>(search, asked, view.noWorseThan(trial)).from(trial));
+        }
+    }
+
+    private void finish(Trial trial) {
+        if (!hasOnlySteps() && view.isFeasible(trial)) {
+            finished.add(trial);
+        }
+    }
+
+    /** The least of one aim, and then of the others with it. */
+    private void end(int aim) {
+        View alone = view.aim(aim);
+        Trial start = alone.best(asked.all());
+        if (start != null) {
+            Trial end = new Nearby<>(search, asked, alone).from(start);
+            if (view.isFeasible(end)) {
+                finish(new Nearby<>(search, asked, view.atMost(aim, end.aims()[aim])).from(end));
             }
         }
     }
 
-    /** A step each way from a trial, or the same aims at least and one better: true when that brought a new trial. */
-    private boolean polishedFurther(Trial trial) {
-        int before = asked.count();
-        asked.batch(Nearby.neighbours(search, trial));
-        if (!trial.isRefused() && view.isFeasible(trial)) {
-            new Polish<>(search, asked, view.noWorseThan(trial)).from(trial);
+    /** Between two places on the front of two aims: the least of the first with a bound on the second, halves first. */
+    private void between(int from, int to) {
+        Deque<int[]> parts = new ArrayDeque<>(List.of(new int[] {from, to}));
+        while (!parts.isEmpty()) {
+            int[] part = parts.remove();
+            int middle = (part[0] + part[1]) / 2;
+            if (middle > part[0]) {
+                bounded((double) middle / to);
+                parts.add(new int[] {part[0], middle});
+                parts.add(new int[] {middle, part[1]});
+            }
         }
-        return asked.count() > before;
+    }
+
+    private void bounded(double part) {
+        List<Trial> front = thinned();
+        if (finished.isEmpty()) {
+            return;
+        }
+        double high = front.get(0).aims()[1];
+        double low = front.get(front.size() - 1).aims()[1];
+        View bounded = view.aim(0).atMost(1, high + part * (low - high));
+        finish(new Nearby<>(search, asked, bounded).from(Objects.requireNonNull(bounded.best(asked.all()))));
     }
 
     private @Nullable Trial best() {
@@ -197,7 +270,7 @@ final class Course<D> {
 
     /** Of a front the trial nearest to the least of every aim, each in its range along the front. */
     private @Nullable Trial compromise() {
-        List<Trial> front = Front.of(view, asked.all());
+        List<Trial> front = thinned();
         if (front.isEmpty() || front.get(0).isRefused()) {
             return front.isEmpty() ? null : front.get(0);
         }
@@ -226,19 +299,19 @@ final class Course<D> {
     }
 
     /** What a gain would be with one limit eased by one of its units, or left out: the search near the best run again. */
-    private List<SearchPrice> prices() {
-        for (int repeat = 0; ; repeat++) {
+    private void price(List<SearchPrice> prices) {
+        for (int repeat = 0; repeat <= MOST_REPEATS; repeat++) {
             Trial best = best();
             if (best == null || !view.isFeasible(best)) {
-                return List.of();
+                return;
             }
-            List<SearchPrice> prices = new ArrayList<>();
+            prices.clear();
             List<SearchMargin> margins = asked.margins(asked.design(best.at()));
             for (int rule = 0; rule < margins.size(); rule++) {
                 price(best, rule, margins.get(rule)).ifPresent(prices::add);
             }
-            if (best() == best || repeat == MOST_REPEATS) {
-                return prices;
+            if (!isGain(best, best())) {
+                return;
             }
         }
     }
@@ -252,7 +325,7 @@ final class Course<D> {
         Trial other = whole || start == best ? found : new Nearby<>(search, asked, eased).from(best);
         Trial gained = eased.isBetter(other, found) ? other : found;
         double gain = eased.objective(best) - eased.objective(gained);
-        if (view.isFeasible(gained) || !eased.isFeasible(gained) || !(gain > SMALL_GAIN)) {
+        if (view.isFeasible(gained) || !eased.isFeasible(gained) || !(gain > eased.fine(best, SMALL_GAIN))) {
             return Optional.empty();
         }
         Map<String, Amount<?>> gains = new LinkedHashMap<>();
@@ -272,7 +345,7 @@ final class Course<D> {
                 ? List.of()
                 : search.aims().size() == 1
                         ? List.of(Objects.requireNonNull(best))
-                        : Front.thinned(Front.of(view, all), search.frontSize());
+                        : thinned();
         List<String> names =
                 search.rules().stream().flatMap(rules -> rules.names().stream()).toList();
         Map<String, Long> broken = new LinkedHashMap<>();

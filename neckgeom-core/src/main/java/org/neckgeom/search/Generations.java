@@ -3,6 +3,7 @@ package org.neckgeom.search;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 
 /**
  * The search over the whole range: differential evolution (Storn, Price 1997), its step drawn toward one of the best (Zhang,
@@ -12,6 +13,7 @@ import java.util.SplittableRandom;
 final class Generations<D> {
 
     private static final double PART_OF_THE_BEST = 0.15;
+    private static final int KICKS = 3;
 
     private final Search<D> search;
     private final Asked<D> asked;
@@ -29,12 +31,12 @@ final class Generations<D> {
                 : Math.max(24, Math.min(60, 8 * variables));
     }
 
-    /** Asks the first set: earlier points, then an even set. */
+    /** Asks a first set: earlier points, then an even set; each time another one. */
     List<Trial> start() {
         List<double[]> places = new ArrayList<>(search.earlier());
         double[] shift = random.doubles(search.variables().size()).toArray();
         double root = root(shift.length);
-        for (int i = 0; i < size; i++) {
+        for (int i = 0; i < 2 * size; i++) {
             double[] place = new double[shift.length];
             double step = 1;
             for (int k = 0; k < place.length; k++) {
@@ -98,6 +100,19 @@ final class Generations<D> {
             }
         }
         kept = Front.best(view, next.stream().distinct().toList(), size);
+    }
+
+    /** A place with a few stepped variables elsewhere (iterated local search: Lourenco, Martin, Stuetzle 2003). */
+    double[] kicked(Trial trial) {
+        int[] stepped = IntStream.range(0, trial.at().length)
+                .filter(k -> search.variables().get(k).isStepped())
+                .toArray();
+        double[] place = trial.at().clone();
+        for (int i = 0; i < Math.min(KICKS, stepped.length); i++) {
+            int k = stepped[random.nextInt(stepped.length)];
+            place[k] = random.nextInt(search.variables().get(k).steps());
+        }
+        return place;
     }
 
     private double[] child(List<Trial> parents, Trial parent) {

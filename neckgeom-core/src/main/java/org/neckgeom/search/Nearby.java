@@ -30,14 +30,24 @@ final class Nearby<D> {
     }
 
     Trial from(Trial start) {
-        Trial here = new Polish<>(search, asked, view).from(start);
-        while (true) {
+        return from(start, List.of());
+    }
+
+    /** The same, given up where it comes to an end that is known. */
+    Trial from(Trial start, List<Trial> known) {
+        Trial here = polish().from(start, Polish.MOST_STEPS, known);
+        while (!known.contains(here)) {
             Trial better = better(here);
             if (better == null) {
                 return here;
             }
-            here = new Polish<>(search, asked, view).from(better);
+            here = polish().from(better, Polish.MOST_STEPS, known);
         }
+        return here;
+    }
+
+    private Polish<D> polish() {
+        return new Polish<>(search, asked, view);
     }
 
     private @Nullable Trial better(Trial here) {
@@ -48,7 +58,7 @@ final class Nearby<D> {
         }
         if (mixed && near.size() <= MOST_POLISHED) {
             for (Trial trial : asked.batch(near)) {
-                Trial polished = new Polish<>(search, asked, view).from(trial, SHORT);
+                Trial polished = polish().from(trial, SHORT, List.of());
                 if (view.isBetter(polished, here)) {
                     return polished;
                 }

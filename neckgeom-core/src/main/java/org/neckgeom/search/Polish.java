@@ -3,6 +3,7 @@ package org.neckgeom.search;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -14,11 +15,16 @@ import org.jspecify.annotations.Nullable;
  */
 final class Polish<D> {
 
-    private static final int MOST_STEPS = 60;
+    static final int MOST_STEPS = 60;
     private static final double FIRST_BOX = 0.1;
-    private static final double LEAST_BOX = 1e-8;
-    private static final double[] PARTS = {1, 0.4, 0.1};
-    private static final double CALM = 1e-11;
+    private static final double LEAST_BOX = 1e-9;
+    private static final double[] WHOLE = {1};
+    private static final double[] PARTS = {0.4, 0.1};
+    private static final double PART_OF_STEEPEST = 1e-3;
+    private static final double CALM = 1e-10;
+
+    /** Nearer than this part of each range to a known end, and no better, is on the way to it. */
+    private static final double SAME = 1e-3;
 
     private final Asked<D> asked;
     private final View view;
@@ -43,13 +49,17 @@ final class Polish<D> {
 
     /** The best design that is found from a start. */
     Trial from(Trial start) {
-        return from(start, MOST_STEPS);
+        return from(start, MOST_STEPS, List.of());
     }
 
-    Trial from(Trial start, int most) {
+    /** The same in so many steps, or until it comes to an end that is known and no better than that. */
+    Trial from(Trial start, int most, List<Trial> known) {
         Trial here = start;
         int calm = 0;
         for (int i = 0; i < most && free.length > 0 && !here.isRefused() && box > LEAST_BOX && calm < 2; i++) {
+            if (isAtOneOf(known, here)) {
+                break;
+            }
             Slopes slopes = slopes(here);
             learn(slopes);
             double[] step = step(slopes, new double[slopes.rooms().length]);
@@ -62,14 +72,25 @@ final class Polish<D> {
                 double moved = largest(difference(next, here));
                 box = moved > 0.9 * box ? 2.5 * box : Math.max(Math.min(box, 2 * moved), 10 * LEAST_BOX);
                 boolean still = view.isFeasible(here)
-                        && view.objective(here) - view.objective(next) < CALM * (1 + Math.abs(view.objective(here)));
+                        && view.objective(here) - view.objective(next) < view.fine(here, CALM);
                 calm = still ? calm + 1 : 0;
                 here = next;
             } else {
                 box = 0.2 * Math.min(box, length);
+                before = null;
             }
         }
         return here;
+    }
+
+    private boolean isAtOneOf(List<Trial> known, Trial here) {
+        return known.stream()
+                .anyMatch(end -> !view.isBetter(here, end) && largest(difference(end, here)) < SAME && isLike(end, here));
+    }
+
+    private boolean isLike(Trial one, Trial other) {
+        return IntStream.range(0, variables.size())
+                .allMatch(k -> !variables.get(k).isStepped() || one.at()[k] == other.at()[k]);
     }
 
     private Slopes slopes(Trial here) {
@@ -107,7 +128,7 @@ final class Polish<D> {
         Slopes last = before;
         before = now;
         if (last == null || last.rows().length != now.rows().length) {
-            hessian = multipleOfOne(Math.max(1e-9, length(now.objective())) / FIRST_BOX);
+            hessian = first(now.objective());
             return;
         }
         double[] moved = difference(now.at(), last.at());
@@ -139,10 +160,20 @@ final class Polish<D> {
         }
     }
 
-    private double[][] multipleOfOne(double factor) {
+    /** By which each variable alone would move by the first box. */
+    private double[][] first(double[] slopes) {
+        double least = Math.max(1e-12, PART_OF_STEEPEST * largest(slopes));
         double[][] matrix = new double[free.length][free.length];
         for (int j = 0; j < free.length; j++) {
-            matrix[j][j] = factor;
+            matrix[j][j] = Math.max(least, Math.abs(slopes[j])) / FIRST_BOX;
+        }
+        return matrix;
+    }
+
+    private static double[][] one(int size) {
+        double[][] matrix = new double[size][size];
+        for (int j = 0; j < size; j++) {
+            matrix[j][j] = 1;
         }
         return matrix;
     }
@@ -166,23 +197,21 @@ final class Polish<D> {
                 .toArray();
     }
 
-    /** The best along a step: parts of it, and those parts put back inside the limits they break. */
+    /** The whole step where it is better, else the best of its parts; what breaks a limit is also put back inside. */
     private Trial along(Slopes slopes, double[] step) {
-        List<double[]> places = new ArrayList<>();
-        for (double part : PARTS) {
-            places.add(place(slopes.at(), step, part));
-        }
-        List<Trial> tried = asked.batch(places);
-        List<double[]> corrected = new ArrayList<>();
-        for (int i = 0; i < PARTS.length; i++) {
-            Trial trial = tried.get(i);
-            if (!trial.isRefused() && !view.isFeasible(trial)) {
-                corrected.add(corrected(slopes, trial));
-            }
-        }
-        Trial best = view.best(tried);
-        Trial back = view.best(asked.batch(corrected));
-        return back != null && view.isBetter(back, best) ? back : java.util.Objects.requireNonNull(best);
+        Trial whole = best(slopes, step, WHOLE);
+        return view.isBetter(whole, slopes.at()) ? whole : best(slopes, step, PARTS);
+    }
+
+    private Trial best(Slopes slopes, double[] step, double[] parts) {
+        List<Trial> tried = new ArrayList<>(asked.batch(Arrays.stream(parts)
+                .mapToObj(part -> place(slopes.at(), step, part))
+                .toList()));
+        tried.addAll(asked.batch(tried.stream()
+                .filter(trial -> !trial.isRefused() && !view.isFeasible(trial))
+                .map(trial -> corrected(slopes, trial))
+                .toList()));
+        return Objects.requireNonNull(view.best(tried));
     }
 
     /** The shortest way back inside the limits by the slopes at hand, a little farther than they ask. */
@@ -198,7 +227,7 @@ final class Polish<D> {
             }
         }
         QuadraticStep back = new QuadraticStep(
-                multipleOfOne(1), new double[free.length], slopes.rows(), least, end(trial, -1), end(trial, 1));
+                one(free.length), new double[free.length], slopes.rows(), least, end(trial, -1), end(trial, 1));
         return place(trial, back.step(), 1);
     }
 
@@ -216,9 +245,5 @@ final class Polish<D> {
 
     private static double largest(double[] step) {
         return Arrays.stream(step).map(Math::abs).max().orElse(0);
-    }
-
-    private static double length(double[] vector) {
-        return Math.sqrt(QuadraticStep.dot(vector, vector));
     }
 }

@@ -1,54 +1,60 @@
 package org.neckgeom.search;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * The step d that makes g d + d H d / 2 least while every row keeps a d >= b and d stays in its box. Solved in the
- * multipliers of the rows by coordinates (Hildreth 1957); a multiplier that reaches its cap gives its row up, so that a step
- * exists even where rows contradict each other.
+ * multipliers of the rows, which are 0 or more, by the active set of Lawson and Hanson 1974. Every row gives way a very
+ * little under its multiplier, so that a step exists even where rows contradict each other.
  */
 final class QuadraticStep {
 
-    private static final double CAP = 1e5;
-    private static final int SWEEPS = 600;
-    private static final double SMALL = 1e-13;
+    private static final double GIVING_WAY = 1e-11;
+    private static final double SMALL = 1e-12;
 
     private final int n;
     private final double[][] inverse;
     private final double[][] rows;
-    private final double[] least;
+    private final double[] wanted;
+    private final double[][] dual;
     private final double[] multipliers;
     private final double[] step;
 
-    /**
-     * @param hessian H, positive definite
-     * @param gradient g
-     * @param rows a of each row
-     * @param least b of each row
-     * @param lower end of the box
-     * @param upper end of the box
-     */
+    /** Takes H, which is positive definite, g, the rows a and b, and both ends of the box. */
     QuadraticStep(
             double[][] hessian, double[] gradient, double[][] rows, double[] least, double[] lower, double[] upper) {
         this.n = gradient.length;
         this.inverse = inverse(hessian);
-        int given = rows.length;
-        this.rows = new double[given + 2 * n][];
-        this.least = new double[this.rows.length];
-        System.arraycopy(rows, 0, this.rows, 0, given);
-        System.arraycopy(least, 0, this.least, 0, given);
+        this.rows = new double[rows.length + 2 * n][];
+        double[] all = new double[this.rows.length];
+        System.arraycopy(rows, 0, this.rows, 0, rows.length);
+        System.arraycopy(least, 0, all, 0, rows.length);
         for (int j = 0; j < n; j++) {
-            this.rows[given + 2 * j] = unit(j, 1);
-            this.least[given + 2 * j] = lower[j];
-            this.rows[given + 2 * j + 1] = unit(j, -1);
-            this.least[given + 2 * j + 1] = -upper[j];
+            int row = rows.length + 2 * j;
+            this.rows[row] = unit(j, 1);
+            all[row] = lower[j];
+            this.rows[row + 1] = unit(j, -1);
+            all[row + 1] = -upper[j];
         }
-        this.multipliers = new double[this.rows.length];
-        this.step = times(inverse, gradient);
-        for (int j = 0; j < n; j++) {
-            step[j] = -step[j];
+        double[] free = times(inverse, gradient);
+        this.wanted = all;
+        for (int r = 0; r < all.length; r++) {
+            wanted[r] += dot(this.rows[r], free);
         }
-        solve(given);
+        this.dual = dual();
+        this.multipliers = new double[all.length];
+        solve();
+        this.step = new double[n];
+        double[] pull = gradient.clone();
+        for (int r = 0; r < all.length; r++) {
+            for (int j = 0; j < n; j++) {
+                pull[j] -= multipliers[r] * this.rows[r][j];
+            }
+        }
+        double[] back = times(inverse, pull);
         for (int j = 0; j < n; j++) {
-            step[j] = Math.min(upper[j], Math.max(lower[j], step[j]));
+            step[j] = Math.min(upper[j], Math.max(lower[j], -back[j]));
         }
     }
 
@@ -66,32 +72,86 @@ final class QuadraticStep {
         return unit;
     }
 
-    private void solve(int given) {
-        double[][] moves = new double[rows.length][];
-        double[] widths = new double[rows.length];
+    private double[][] dual() {
+        double[][] matrix = new double[rows.length][rows.length];
+        double largest = 0;
         for (int r = 0; r < rows.length; r++) {
-            moves[r] = times(inverse, rows[r]);
-            widths[r] = dot(rows[r], moves[r]);
-        }
-        for (int sweep = 0; sweep < SWEEPS; sweep++) {
-            double largest = 0;
-            for (int r = 0; r < rows.length; r++) {
-                if (!(widths[r] > 0)) {
-                    continue;
-                }
-                double cap = r < given ? CAP : Double.POSITIVE_INFINITY;
-                double wanted = multipliers[r] + (least[r] - dot(rows[r], step)) / widths[r];
-                double change = Math.min(cap, Math.max(0, wanted)) - multipliers[r];
-                multipliers[r] += change;
-                for (int j = 0; j < n; j++) {
-                    step[j] += change * moves[r][j];
-                }
-                largest = Math.max(largest, Math.abs(change) * Math.sqrt(widths[r]));
+            double[] moved = times(inverse, rows[r]);
+            for (int s = 0; s < rows.length; s++) {
+                matrix[s][r] = dot(rows[s], moved);
             }
-            if (largest < SMALL) {
+            largest = Math.max(largest, matrix[r][r]);
+        }
+        for (int r = 0; r < rows.length; r++) {
+            matrix[r][r] += GIVING_WAY * largest;
+        }
+        return matrix;
+    }
+
+    /** Makes l G l / 2 - l q least over l of 0 or more. */
+    private void solve() {
+        List<Integer> active = new ArrayList<>();
+        for (int i = 0; i < 10 * rows.length; i++) {
+            int next = mostWanted(active);
+            if (next < 0) {
                 return;
             }
+            active.add(next);
+            while (!active.isEmpty() && !settle(active)) {
+                active.removeIf(row -> multipliers[row] <= 0);
+            }
         }
+    }
+
+    private int mostWanted(List<Integer> active) {
+        int most = -1;
+        double largest = SMALL;
+        for (int r = 0; r < rows.length; r++) {
+            double wants = (wanted[r] - dot(dual[r], multipliers)) / Math.sqrt(dual[r][r]);
+            if (wants > largest && !active.contains(r)) {
+                largest = wants;
+                most = r;
+            }
+        }
+        return most;
+    }
+
+    /** Goes to the solution of the active rows, or as far toward it as all multipliers stay 0 or more. */
+    private boolean settle(List<Integer> active) {
+        double[] aim = solved(active);
+        double part = 1;
+        int first = -1;
+        for (int k = 0; k < aim.length; k++) {
+            double from = multipliers[active.get(k)];
+            if (aim[k] <= 0 && from - aim[k] > 0 && from / (from - aim[k]) < part) {
+                part = from / (from - aim[k]);
+                first = k;
+            } else if (aim[k] <= 0 && from == 0) {
+                part = 0;
+                first = k;
+            }
+        }
+        for (int k = 0; k < aim.length; k++) {
+            int row = active.get(k);
+            multipliers[row] += part * (aim[k] - multipliers[row]);
+        }
+        if (first >= 0) {
+            multipliers[active.get(first)] = 0;
+        }
+        return first < 0;
+    }
+
+    private double[] solved(List<Integer> active) {
+        int size = active.size();
+        double[][] matrix = new double[size][size];
+        double[] right = new double[size];
+        for (int i = 0; i < size; i++) {
+            right[i] = wanted[active.get(i)];
+            for (int j = 0; j < size; j++) {
+                matrix[i][j] = dual[active.get(i)][active.get(j)];
+            }
+        }
+        return times(inverse(matrix), right);
     }
 
     static double dot(double[] one, double[] other) {
@@ -110,7 +170,7 @@ final class QuadraticStep {
         return result;
     }
 
-    /** By Gauss and Jordan; H is positive definite, so no row changes place. */
+    /** By Gauss and Jordan; the matrix is positive definite, so no row changes place. */
     private static double[][] inverse(double[][] matrix) {
         int n = matrix.length;
         double[][] left = new double[n][];

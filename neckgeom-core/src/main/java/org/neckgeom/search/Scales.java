@@ -4,7 +4,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 
-/** What counts as much in each aim and limit: the range of an aim, the usual distance from a limit, among first trials. */
+/** What counts as much in each aim and limit: of an aim the median's distance from the least, of a
+ * limit the median distance, among first trials. */
 record Scales(double[] aims, double[] rooms) {
 
     static Scales of(List<Trial> first, int aims, int rooms) {
@@ -13,7 +14,7 @@ record Scales(double[] aims, double[] rooms) {
         for (int k = 0; k < aims; k++) {
             int aim = k;
             double[] all = sorted(asked, trial -> trial.aims()[aim]);
-            ofAims[k] = positive(all.length == 0 ? 0 : all[all.length - 1] - all[0]);
+            ofAims[k] = positive(all.length == 0 ? 0 : all[all.length / 2] - all[0]);
         }
         double[] ofRooms = new double[rooms];
         for (int k = 0; k < rooms; k++) {

@@ -11,6 +11,9 @@ import org.jspecify.annotations.Nullable;
  */
 final class View {
 
+    /** Aims near 0 are distinguished by this part of their scale. */
+    private static final double NEXT_TO_NOTHING = 1e-3;
+
     private final Scales scales;
     private final double[] weights;
     private final double[] bounds;
@@ -31,11 +34,18 @@ final class View {
         return new View(scales, weights, bounds, new double[scales.rooms().length]);
     }
 
-    /** One aim alone. */
+    /** One aim alone, the others free. */
     View aim(int which) {
         double[] alone = new double[weights.length];
         alone[which] = 1;
         return new View(scales, alone, bounds, eased);
+    }
+
+    /** An aim no greater than so much. */
+    View atMost(int which, double bound) {
+        double[] more = bounds.clone();
+        more[which] = bound;
+        return new View(scales, weights, more, eased);
     }
 
     /** No aim worse than that of a trial (Benson 1978). */
@@ -91,6 +101,15 @@ final class View {
             sum += weights[k] * trial.aims()[k] / scales.aims()[k];
         }
         return sum;
+    }
+
+    /** How much is lost of the objective when all aims are worse by a small part of what they are. */
+    double fine(Trial trial, double part) {
+        double sum = 0;
+        for (int k = 0; k < weights.length; k++) {
+            sum += weights[k] * Math.abs(trial.aims()[k]) / scales.aims()[k];
+        }
+        return part * (sum + NEXT_TO_NOTHING);
     }
 
     boolean isFeasible(Trial trial) {
