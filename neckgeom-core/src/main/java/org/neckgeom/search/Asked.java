@@ -94,7 +94,8 @@ final class Asked<D> {
                     .mapToDouble(aim -> aim.sign() * finite(aim.name(), aim.of().apply(design)))
                     .toArray();
             List<SearchMargin> margins = margins(design);
-            double[] rooms = margins.stream().mapToDouble(SearchMargin::libraryRoom).toArray();
+            double[] rooms =
+                    margins.stream().mapToDouble(SearchMargin::libraryRoom).toArray();
             boolean[] kept = new boolean[rooms.length];
             for (int k = 0; k < kept.length; k++) {
                 kept[k] = margins.get(k).isKept();
@@ -103,7 +104,9 @@ final class Asked<D> {
         } catch (IllegalArgumentException | ArithmeticException refused) {
             String message = refused.getMessage();
             return Trial.refused(
-                    order, at, message == null || message.isEmpty() ? refused.getClass().getSimpleName() : message);
+                    order,
+                    at,
+                    message == null || message.isEmpty() ? refused.getClass().getSimpleName() : message);
         }
     }
 

@@ -51,8 +51,8 @@ final class CheckMargin {
         }
         Amount<?> value = finding.value().get();
         Limits<?> limits = finding.limits().get();
-        double room = Math.min(
-                value.libraryValue() - limits.libraryLower(), limits.libraryUpper() - value.libraryValue());
+        double room =
+                Math.min(value.libraryValue() - limits.libraryLower(), limits.libraryUpper() - value.libraryValue());
         return SearchMargin.of(name, value, limits, room - kept(finding, room), kept);
     }
 

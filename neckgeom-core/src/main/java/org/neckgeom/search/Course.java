@@ -19,7 +19,7 @@ final class Course<D> {
     private static final int BATCH = 256;
     private static final int GENERATIONS = 5;
     private static final int CALM_ROUNDS = 3;
-    private static final int CALM_KICKS = 10;
+    private static final int CALM_KICKS = 16;
     private static final double CALM = 1e-8;
 
     /** Places nearer than this part of each range are one and the same to start from. */
@@ -98,7 +98,8 @@ final class Course<D> {
     }
 
     private void scaled(List<Trial> first) {
-        int rooms = search.rules().stream().mapToInt(rules -> rules.names().size()).sum();
+        int rooms =
+                search.rules().stream().mapToInt(rules -> rules.names().size()).sum();
         view = View.of(Scales.of(first, search.aims().size(), rooms));
     }
 
@@ -111,7 +112,9 @@ final class Course<D> {
                 asked.batch(batch);
                 batch.clear();
             }
-            for (int k = place.length - 1; k >= 0 && place[k]++ == search.variables().get(k).end(); k--) {
+            for (int k = place.length - 1;
+                    k >= 0 && place[k]++ == search.variables().get(k).end();
+                    k--) {
                 place[k] = 0;
             }
         }
@@ -122,7 +125,7 @@ final class Course<D> {
     private void least(Generations<D> generations) {
         List<Trial> polished = new ArrayList<>();
         int calm = 0;
-        while (calm < (hasSteps() ? CALM_KICKS : CALM_ROUNDS)) {
+        while (calm < (hasOnlySteps() ? CALM_KICKS : CALM_ROUNDS)) {
             Trial before = best();
             for (int i = 0; i < GENERATIONS; i++) {
                 generations.next(view);
@@ -191,6 +194,7 @@ final class Course<D> {
         }
         if (hasOnlySteps()) {
             steps();
+            rounds(generations);
         } else if (search.aims().size() == 2) {
             between(0, search.frontSize() - 1);
         } else {
@@ -204,9 +208,23 @@ final class Course<D> {
         do {
             before = asked.count();
             for (Trial trial : Front.of(view, asked.all())) {
-                asked.batch(Nearby.neighbours(search, trial));
+                asked.batch(Nearby.wider(search, trial));
             }
         } while (asked.count() > before);
+    }
+
+    /** Over steps alone: fronts of neighbours and more generations in turn, until rounds change no design of the front. */
+    private void rounds(Generations<D> generations) {
+        int calm = 0;
+        while (calm < CALM_ROUNDS) {
+            List<Trial> before = Front.of(view, asked.all());
+            before.forEach(trial -> generations.add(view, trial));
+            for (int i = 0; i < GENERATIONS; i++) {
+                generations.next(view);
+            }
+            steps();
+            calm = Front.of(view, asked.all()).equals(before) ? calm + 1 : 0;
+        }
     }
 
     private List<Trial> thinned() {
@@ -255,7 +273,7 @@ final class Course<D> {
 
     private void bounded(double part) {
         List<Trial> front = thinned();
-        if (finished.isEmpty()) {
+        if (front.size() < 2 || finished.isEmpty()) {
             return;
         }
         double high = front.get(0).aims()[1];
@@ -279,8 +297,10 @@ final class Course<D> {
         double[] range = new double[aims];
         for (int k = 0; k < aims; k++) {
             int aim = k;
-            least[k] = front.stream().mapToDouble(trial -> trial.aims()[aim]).min().orElse(0);
-            range[k] = front.stream().mapToDouble(trial -> trial.aims()[aim]).max().orElse(0) - least[k];
+            least[k] =
+                    front.stream().mapToDouble(trial -> trial.aims()[aim]).min().orElse(0);
+            range[k] =
+                    front.stream().mapToDouble(trial -> trial.aims()[aim]).max().orElse(0) - least[k];
         }
         Trial best = front.get(0);
         double nearest = Double.POSITIVE_INFINITY;
@@ -321,9 +341,9 @@ final class Course<D> {
         View base = search.aims().size() == 1 ? view : view.noWorseThan(best);
         View eased = base.eased(rule, by);
         Trial start = Objects.requireNonNull(eased.best(asked.all()));
-        Trial found = whole ? start : new Nearby<>(search, asked, eased).from(start);
-        Trial other = whole || start == best ? found : new Nearby<>(search, asked, eased).from(best);
-        Trial gained = eased.isBetter(other, found) ? other : found;
+        Trial near = whole ? best : new Nearby<>(search, asked, eased).from(best);
+        Trial gained =
+                !eased.isBetter(start, near) ? near : whole ? start : new Nearby<>(search, asked, eased).from(start);
         double gain = eased.objective(best) - eased.objective(gained);
         if (view.isFeasible(gained) || !eased.isFeasible(gained) || !(gain > eased.fine(best, SMALL_GAIN))) {
             return Optional.empty();
@@ -341,11 +361,8 @@ final class Course<D> {
         List<Trial> all = List.copyOf(asked.all());
         Trial best = best();
         boolean feasible = best != null && view.isFeasible(best);
-        List<Trial> front = !feasible
-                ? List.of()
-                : search.aims().size() == 1
-                        ? List.of(Objects.requireNonNull(best))
-                        : thinned();
+        List<Trial> front =
+                !feasible ? List.of() : search.aims().size() == 1 ? List.of(Objects.requireNonNull(best)) : thinned();
         List<String> names =
                 search.rules().stream().flatMap(rules -> rules.names().stream()).toList();
         Map<String, Long> broken = new LinkedHashMap<>();
@@ -361,7 +378,11 @@ final class Course<D> {
                 all.stream().map(Trial::refusal).filter(why -> !why.isEmpty()).toList();
         return new SearchResult<>(
                 new SearchResult.Counts(
-                        all.size(), refusals.size(), refusals.isEmpty() ? "" : refusals.get(0), whole, asked.isStopped()),
+                        all.size(),
+                        refusals.size(),
+                        refusals.isEmpty() ? "" : refusals.get(0),
+                        whole,
+                        asked.isStopped()),
                 best == null || best.isRefused() ? Optional.empty() : Optional.of(asked.point(best)),
                 front.stream().map(asked::point).toList(),
                 prices,

@@ -97,6 +97,15 @@ final class Nearby<D> {
         }
     }
 
+    /** Neighbours, and where they are few two of their steps at once. */
+    static <D> List<double[]> wider(Search<D> search, Trial here) {
+        List<double[]> near = new ArrayList<>(neighbours(search, here));
+        if (near.size() <= MOST_PAIRED) {
+            near.addAll(pairs(here, List.copyOf(near)));
+        }
+        return near;
+    }
+
     /** Two neighbours' steps at once. */
     private static List<double[]> pairs(Trial here, List<double[]> near) {
         List<double[]> places = new ArrayList<>();

@@ -71,8 +71,8 @@ final class Polish<D> {
             if (view.isBetter(next, here)) {
                 double moved = largest(difference(next, here));
                 box = moved > 0.9 * box ? 2.5 * box : Math.max(Math.min(box, 2 * moved), 10 * LEAST_BOX);
-                boolean still = view.isFeasible(here)
-                        && view.objective(here) - view.objective(next) < view.fine(here, CALM);
+                boolean still =
+                        view.isFeasible(here) && view.objective(here) - view.objective(next) < view.fine(here, CALM);
                 calm = still ? calm + 1 : 0;
                 here = next;
             } else {
@@ -85,7 +85,8 @@ final class Polish<D> {
 
     private boolean isAtOneOf(List<Trial> known, Trial here) {
         return known.stream()
-                .anyMatch(end -> !view.isBetter(here, end) && largest(difference(end, here)) < SAME && isLike(end, here));
+                .anyMatch(
+                        end -> !view.isBetter(here, end) && largest(difference(end, here)) < SAME && isLike(end, here));
     }
 
     private boolean isLike(Trial one, Trial other) {
@@ -119,7 +120,8 @@ final class Polish<D> {
                 }
             }
         }
-        double[] rooms = Arrays.stream(rows).mapToDouble(row -> view.room(here, row)).toArray();
+        double[] rooms =
+                Arrays.stream(rows).mapToDouble(row -> view.room(here, row)).toArray();
         return new Slopes(here, objective, ofRows, rooms);
     }
 
@@ -185,9 +187,8 @@ final class Polish<D> {
         }
         QuadraticStep solved = new QuadraticStep(
                 hessian, slopes.objective(), slopes.rows(), least, end(slopes.at(), -1), end(slopes.at(), 1));
-        multipliers = IntStream.range(0, least.length)
-                .mapToDouble(solved::multiplier)
-                .toArray();
+        multipliers =
+                IntStream.range(0, least.length).mapToDouble(solved::multiplier).toArray();
         return solved.step();
     }
 

@@ -26,7 +26,8 @@ record Scales(double[] aims, double[] rooms) {
     }
 
     private static double[] sorted(List<Trial> trials, ToDoubleFunction<Trial> figure) {
-        double[] all = trials.stream().mapToDouble(figure).filter(Double::isFinite).toArray();
+        double[] all =
+                trials.stream().mapToDouble(figure).filter(Double::isFinite).toArray();
         Arrays.sort(all);
         return all;
     }

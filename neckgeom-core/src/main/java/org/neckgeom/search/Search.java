@@ -121,7 +121,8 @@ public final class Search<D> extends ValueAnswer {
             throw Refusal.of("to", "more-than", "be more than " + low, high);
         }
         return with(
-                Variable.between(fresh(name, variableNames(), "variables"), low, high, Objects.requireNonNull(change, "change")),
+                Variable.between(
+                        fresh(name, variableNames(), "variables"), low, high, Objects.requireNonNull(change, "change")),
                 low.unit());
     }
 
@@ -136,7 +137,8 @@ public final class Search<D> extends ValueAnswer {
     public <Q extends Quantity<Q>> Search<D> over(String name, Axis<Q> axis, BiFunction<D, Amount<Q>, D> change) {
         Objects.requireNonNull(axis, "axis");
         return with(
-                Variable.steps(fresh(name, variableNames(), "variables"), axis, Objects.requireNonNull(change, "change")),
+                Variable.steps(
+                        fresh(name, variableNames(), "variables"), axis, Objects.requireNonNull(change, "change")),
                 axis.value(0).unit());
     }
 
@@ -262,7 +264,8 @@ public final class Search<D> extends ValueAnswer {
      * @param most 1 to 1,000,000
      */
     public Search<D> designs(int most) {
-        return options(new Options(options.seed, range("designs", most, MOST_DESIGNS), options.frontSize, options.parallel));
+        return options(
+                new Options(options.seed, range("designs", most, MOST_DESIGNS), options.frontSize, options.parallel));
     }
 
     /**
@@ -274,8 +277,8 @@ public final class Search<D> extends ValueAnswer {
         if (most < 2) {
             throw Refusal.of("designs of a front", "range", "be a whole number from 2 to 1000", most);
         }
-        return options(new Options(
-                options.seed, options.designs, range("designs of a front", most, 1000), options.parallel));
+        return options(
+                new Options(options.seed, options.designs, range("designs of a front", most, 1000), options.parallel));
     }
 
     private static int range(String name, int value, int most) {
@@ -313,7 +316,11 @@ public final class Search<D> extends ValueAnswer {
         return variables.stream()
                 .mapToDouble(variable -> variable.place(Optional.ofNullable(settings.get(variable.name()))
                         .orElseThrow(() -> Refusal.of(
-                                "earlier search", "known", "have a variable \"" + variable.name() + "\"", "had", String.join(", ", settings.keySet())))))
+                                "earlier search",
+                                "known",
+                                "have a variable \"" + variable.name() + "\"",
+                                "had",
+                                String.join(", ", settings.keySet())))))
                 .toArray();
     }
 

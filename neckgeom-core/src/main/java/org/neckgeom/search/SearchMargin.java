@@ -26,9 +26,10 @@ public final class SearchMargin extends ValueAnswer {
             .factIfAny("room", Kind.AMOUNT, "how far inside; below 0 outside", SearchMargin::room)
             .phrase("standing", SearchMargin::isKept, "kept")
             .phrase("standing", "not kept")
-            .phrase("state", "{standing}: {value}, limit {limits}, room {room}")
-            .phrase("state", "{standing}: room {room}")
-            .phrase("state", "{standing}")
+            .phrase("measured", "{value}, limit {limits}, room {room}")
+            .phrase("measured", "room {room}")
+            .phrase("measured", "no figure")
+            .phrase("state", "{standing}: {measured}")
             .finds("margin", "{limit}: {state}");
 
     private final String limit;

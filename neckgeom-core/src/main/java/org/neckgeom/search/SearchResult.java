@@ -36,7 +36,8 @@ public final class SearchResult<D> extends ValueAnswer {
             .fact("whole", Kind.FLAG, "whether every design there is was asked", x -> x.counts.whole())
             .fact("stopped", Kind.FLAG, "whether it was stopped before its end", SearchResult::isStopped)
             .factIfAny("best", Kind.answer(SearchPoint.FORM), "keeps every limit", SearchResult::best)
-            .factIfAny("nearest", Kind.answer(SearchPoint.FORM), "the nearest miss where none does", SearchResult::nearest)
+            .factIfAny(
+                    "nearest", Kind.answer(SearchPoint.FORM), "the nearest miss where none does", SearchResult::nearest)
             .fact("front", Kind.table(SearchPoint.FORM), "of several aims", x -> List.copyOf(x.front))
             .fact("count", Kind.WHOLE, "designs of the front", x -> x.front.size())
             .fact("prices", Kind.table(SearchPrice.FORM), "of the limits that bind at the best", SearchResult::prices)
@@ -49,13 +50,16 @@ public final class SearchResult<D> extends ValueAnswer {
             .fact("margins", Kind.table(SearchMargin.FORM), "of the nearest", SearchResult::missed)
             .fact("others", Kind.table(SearchPoint.FORM), "the front where it has several", SearchResult::several)
             .finds("best", x -> x.front.size() == 1, "{best:finding} after {asked:of design/designs}")
-            .finds("front", x -> x.front.size() > 1, "front of {count:of design/designs} after {asked:of design/designs}")
+            .finds(
+                    "front",
+                    x -> x.front.size() > 1,
+                    "front of {count:of design/designs} after {asked:of design/designs}")
             .finds("none", x -> x.nearest().isPresent(), "none of {asked:of design/designs} keeps every limit")
             .finds("refused", "none of {asked:of design/designs} could be made or asked")
             .each("settings", "{name}", "{value:cut 60}", 8, "")
             .each("others", "", "{aims}", MOST_OF_THE_FRONT, "and {more} more in front()")
             .each("prices", "binds", "{limit} {how}: {gains}", MOST_SHOWN, "")
-            .each("margins", "missed", "{limit} {state}", MOST_SHOWN, "")
+            .each("margins", "missed", "{limit}: {measured}", MOST_SHOWN, "")
             .line("broken", "broken", x -> x.nearest().isPresent(), "{broken}")
             .line("refused", "refused", "{refused}, the first: {reason:cut 200}")
             .note("stopped", SearchResult::isStopped, "stopped before its end");

@@ -29,7 +29,8 @@ record Variable<D>(
         ShopUnit<Q> unit = from.unit();
         double low = from.value();
         double high = to.valueIn(unit);
-        DoubleFunction<Amount<Q>> values = u -> u >= 1 ? Amount.of(high, unit) : Amount.of(low + u * (high - low), unit);
+        DoubleFunction<Amount<Q>> values =
+                u -> u >= 1 ? Amount.of(high, unit) : Amount.of(low + u * (high - low), unit);
         return new Variable<>(
                 name,
                 0,

@@ -95,6 +95,16 @@ final class View {
         return Math.max(0, -room);
     }
 
+    /** The room to all limits, each in its scale and counted up to that. */
+    private double spare(Trial trial) {
+        double sum = 0;
+        for (int row = 0; row < eased.length; row++) {
+            double room = room(trial, row);
+            sum += Double.isNaN(room) ? 0 : Math.min(1, room);
+        }
+        return sum;
+    }
+
     double objective(Trial trial) {
         double sum = 0;
         for (int k = 0; k < weights.length; k++) {
@@ -116,7 +126,10 @@ final class View {
         return violation(trial) == 0;
     }
 
-    /** True when one is better than the other; of two that break limits, the one that breaks them less. */
+    /**
+     * True when one is better than the other; of two that break limits, the one that breaks them less; of two with the same
+     * aims, the one with more room.
+     */
     boolean isBetter(Trial one, @Nullable Trial other) {
         if (other == null) {
             return true;
@@ -126,11 +139,16 @@ final class View {
         if (mine != its) {
             return mine < its;
         }
-        return !one.isRefused() && objective(one) < objective(other);
+        if (one.isRefused()) {
+            return false;
+        }
+        double less = objective(other) - objective(one);
+        return less > 0 || less == 0 && spare(one) > spare(other);
     }
 
     /** The best of some, the first of equals. */
-    @Nullable Trial best(Collection<Trial> trials) {
+    @Nullable
+    Trial best(Collection<Trial> trials) {
         Trial best = null;
         for (Trial trial : trials) {
             if (isBetter(trial, best)) {

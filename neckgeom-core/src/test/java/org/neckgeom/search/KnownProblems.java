@@ -47,8 +47,14 @@ final class KnownProblems {
     static Search<double[]> rosenSuzuki() {
         double[] bounds = {-10, 10};
         Search<double[]> search = problem(
-                x -> x[0] * x[0] + x[1] * x[1] + 2 * x[2] * x[2] + x[3] * x[3]
-                        - 5 * x[0] - 5 * x[1] - 21 * x[2] + 7 * x[3],
+                x -> x[0] * x[0]
+                        + x[1] * x[1]
+                        + 2 * x[2] * x[2]
+                        + x[3] * x[3]
+                        - 5 * x[0]
+                        - 5 * x[1]
+                        - 21 * x[2]
+                        + 7 * x[3],
                 bounds,
                 bounds,
                 bounds,
@@ -58,29 +64,36 @@ final class KnownProblems {
                 "g1",
                 x -> x[0] * x[0] + x[1] * x[1] + x[2] * x[2] + x[3] * x[3] + x[0] - x[1] + x[2] - x[3] - 8);
         search = atMostZero(
-                search,
-                "g2",
-                x -> x[0] * x[0] + 2 * x[1] * x[1] + x[2] * x[2] + 2 * x[3] * x[3] - x[0] - x[3] - 10);
-        return atMostZero(
-                search, "g3", x -> 2 * x[0] * x[0] + x[1] * x[1] + x[2] * x[2] + 2 * x[0] - x[1] - x[3] - 5);
+                search, "g2", x -> x[0] * x[0] + 2 * x[1] * x[1] + x[2] * x[2] + 2 * x[3] * x[3] - x[0] - x[3] - 10);
+        return atMostZero(search, "g3", x -> 2 * x[0] * x[0] + x[1] * x[1] + x[2] * x[2] + 2 * x[0] - x[1] - x[3] - 5);
     }
 
     /** Hock, Schittkowski 1981, problem 100; Runarsson, Yao 2000, g09: f = 680.6300573745. */
     static Search<double[]> seven() {
         double[] b = {-10, 10};
         Search<double[]> search = problem(
-                x -> sq(x[0] - 10) + 5 * sq(x[1] - 12) + sq(sq(x[2])) + 3 * sq(x[3] - 11)
-                        + 10 * sq(sq(x[4])) * sq(x[4]) + 7 * sq(x[5]) + sq(sq(x[6]))
-                        - 4 * x[5] * x[6] - 10 * x[5] - 8 * x[6],
-                b, b, b, b, b, b, b);
-        search = atMostZero(
-                search, "g1", x -> 2 * sq(x[0]) + 3 * sq(sq(x[1])) + x[2] + 4 * sq(x[3]) + 5 * x[4] - 127);
+                x -> sq(x[0] - 10)
+                        + 5 * sq(x[1] - 12)
+                        + sq(sq(x[2]))
+                        + 3 * sq(x[3] - 11)
+                        + 10 * sq(sq(x[4])) * sq(x[4])
+                        + 7 * sq(x[5])
+                        + sq(sq(x[6]))
+                        - 4 * x[5] * x[6]
+                        - 10 * x[5]
+                        - 8 * x[6],
+                b,
+                b,
+                b,
+                b,
+                b,
+                b,
+                b);
+        search = atMostZero(search, "g1", x -> 2 * sq(x[0]) + 3 * sq(sq(x[1])) + x[2] + 4 * sq(x[3]) + 5 * x[4] - 127);
         search = atMostZero(search, "g2", x -> 7 * x[0] + 3 * x[1] + 10 * sq(x[2]) + x[3] - x[4] - 282);
         search = atMostZero(search, "g3", x -> 23 * x[0] + sq(x[1]) + 6 * sq(x[5]) - 8 * x[6] - 196);
         return atMostZero(
-                search,
-                "g4",
-                x -> 4 * sq(x[0]) + sq(x[1]) - 3 * x[0] * x[1] + 2 * sq(x[2]) + 5 * x[5] - 11 * x[6]);
+                search, "g4", x -> 4 * sq(x[0]) + sq(x[1]) - 3 * x[0] * x[1] + 2 * sq(x[2]) + 5 * x[5] - 11 * x[6]);
     }
 
     /** Runarsson, Yao 2000, g06: f = -6961.81387558 in a sliver between two circles. */
@@ -99,7 +112,10 @@ final class KnownProblems {
         Search<double[]> search = problem(
                 x -> {
                     double sine = StrictMath.sin(2 * StrictMath.PI * x[0]);
-                    return -sine * sine * sine * StrictMath.sin(2 * StrictMath.PI * x[1])
+                    return -sine
+                            * sine
+                            * sine
+                            * StrictMath.sin(2 * StrictMath.PI * x[1])
                             / (x[0] * x[0] * x[0] * (x[0] + x[1]));
                 },
                 b,
@@ -122,31 +138,43 @@ final class KnownProblems {
                 .between("length", one(10), one(200), (x, v) -> with(x, 3, v.value()))
                 .least(
                         "cost",
-                        x -> one(0.6224 * x[0] * x[2] * x[3] + 1.7781 * x[1] * sq(x[2]) + 3.1661 * sq(x[0]) * x[3]
+                        x -> one(0.6224 * x[0] * x[2] * x[3]
+                                + 1.7781 * x[1] * sq(x[2])
+                                + 3.1661 * sq(x[0]) * x[3]
                                 + 19.84 * sq(x[0]) * x[2]));
         search = atMostZero(search, "shell thick enough", x -> 0.0193 * x[2] - x[0]);
         search = atMostZero(search, "head thick enough", x -> 0.00954 * x[2] - x[1]);
-        return atMostZero(
-                search,
-                "volume",
-                x -> 1_296_000 - pi * sq(x[2]) * x[3] - 4.0 / 3 * pi * sq(x[2]) * x[2]);
+        return atMostZero(search, "volume", x -> 1_296_000 - pi * sq(x[2]) * x[3] - 4.0 / 3 * pi * sq(x[2]) * x[2]);
     }
 
-    /** Invented: twelve kinds of things of weight and worth, none to three of each, of 100 in all. */
-    static final int[] WEIGHTS = {23, 31, 29, 44, 53, 38, 63, 85, 89, 82, 12, 7};
+    /** Invented: eight kinds of things, up to three of each: 65,536 loads. */
+    static final int[] WEIGHTS = {23, 31, 29, 44, 53, 38, 63, 85};
 
-    static final int[] WORTHS = {92, 57, 49, 68, 60, 43, 67, 84, 87, 72, 31, 13};
-    static final int LOAD = 265;
+    static final int[] WORTHS = {92, 57, 49, 68, 60, 43, 67, 84};
 
-    static Search<double[]> knapsack() {
+    static Search<double[]> knapsack(int load) {
         Search<double[]> search = Search.of(new double[WEIGHTS.length]);
         for (int k = 0; k < WEIGHTS.length; k++) {
             int place = k;
-            search = search.over(
-                    "x" + k, Axis.steps(one(0), one(3), one(1)), (x, v) -> with(x, place, v.value()));
+            search = search.over("x" + k, Axis.steps(one(0), one(3), one(1)), (x, v) -> with(x, place, v.value()));
         }
         return search.greatest("worth", x -> one(sum(x, WORTHS)))
-                .within("load", x -> one(sum(x, WEIGHTS)), Limits.atMost(one(LOAD)));
+                .within("load", x -> one(sum(x, WEIGHTS)), Limits.atMost(one(load)));
+    }
+
+    /** The same by every load there is. */
+    static int bestWorth(int load) {
+        int[] best = new int[load + 1];
+        for (int k = 0; k < WEIGHTS.length; k++) {
+            int[] more = best.clone();
+            for (int count = 1; count <= 3; count++) {
+                for (int w = count * WEIGHTS[k]; w <= load; w++) {
+                    more[w] = Math.max(more[w], best[w - count * WEIGHTS[k]] + count * WORTHS[k]);
+                }
+            }
+            best = more;
+        }
+        return best[load];
     }
 
     private static double sum(double[] x, int[] factors) {
@@ -173,8 +201,7 @@ final class KnownProblems {
 
     /** Binh, Korn 1997: both aims along a front between x1 = x2 up to 3 and x2 = 3 beyond. */
     static Search<double[]> binhKorn() {
-        Search<double[]> search = problem(
-                        x -> 4 * sq(x[0]) + 4 * sq(x[1]), new double[] {0, 5}, new double[] {0, 3})
+        Search<double[]> search = problem(x -> 4 * sq(x[0]) + 4 * sq(x[1]), new double[] {0, 5}, new double[] {0, 3})
                 .least("f2", x -> one(sq(x[0] - 5) + sq(x[1] - 5)));
         search = atMostZero(search, "g1", x -> sq(x[0] - 5) + sq(x[1]) - 25);
         return search.within("g2", x -> one(sq(x[0] - 8) + sq(x[1] + 3)), Limits.atLeast(one(7.7)));
