@@ -18,16 +18,16 @@ import org.neckgeom.units.Amount;
  */
 final class Asked<D> {
 
-    private final Search<D> search;
+    private final Task<D> task;
     private final SweepProgress progress;
     private final Map<Trial.Key, Trial> trials = new LinkedHashMap<>();
     private int most;
     private boolean stopped;
 
-    Asked(Search<D> search, SweepProgress progress) {
-        this.search = search;
+    Asked(Task<D> task, SweepProgress progress) {
+        this.task = task;
         this.progress = progress;
-        this.most = search.designs();
+        this.most = task.designs();
     }
 
     /** Sets how many designs may be asked in all. */
@@ -73,16 +73,16 @@ final class Asked<D> {
     private void ask(List<Trial.Key> keys) {
         int first = trials.size();
         IntStream places = IntStream.range(0, keys.size());
-        Stream<Trial> made = (search.isParallel() ? places.parallel() : places)
+        Stream<Trial> made = (task.isParallel() ? places.parallel() : places)
                 .mapToObj(i -> ask(first + i, keys.get(i).at()));
         made.toList().forEach(trial -> trials.put(new Trial.Key(trial.at()), trial));
-        stopped |= !progress.goesOn(trials.size(), search.designs());
+        stopped |= !progress.goesOn(trials.size(), task.designs());
     }
 
     private Trial.Key fitted(double[] at) {
         double[] fitted = new double[at.length];
         for (int k = 0; k < at.length; k++) {
-            fitted[k] = search.variables().get(k).fit(at[k]);
+            fitted[k] = task.variables().get(k).fit(at[k]);
         }
         return new Trial.Key(fitted);
     }
@@ -90,7 +90,7 @@ final class Asked<D> {
     private Trial ask(int order, double[] at) {
         try {
             D design = design(at);
-            double[] aims = search.aims().stream()
+            double[] aims = task.aims().stream()
                     .mapToDouble(aim -> aim.sign() * finite(aim.name(), aim.of().apply(design)))
                     .toArray();
             List<SearchMargin> margins = margins(design);
@@ -119,16 +119,16 @@ final class Asked<D> {
     }
 
     D design(double[] at) {
-        D design = search.design();
+        D design = task.design();
         for (int k = 0; k < at.length; k++) {
-            design = search.variables().get(k).change(design, at[k]);
+            design = task.variables().get(k).change(design, at[k]);
         }
         return design;
     }
 
     List<SearchMargin> margins(D design) {
         List<SearchMargin> all = new ArrayList<>();
-        search.rules().forEach(rules -> all.addAll(rules.margins().apply(design)));
+        task.rules().forEach(rules -> all.addAll(rules.margins().apply(design)));
         return all;
     }
 
@@ -136,12 +136,12 @@ final class Asked<D> {
     SearchPoint<D> point(Trial trial) {
         Map<String, Object> settings = new LinkedHashMap<>();
         for (int k = 0; k < trial.at().length; k++) {
-            Variable<D> variable = search.variables().get(k);
+            Variable<D> variable = task.variables().get(k);
             settings.put(variable.name(), variable.value(trial.at()[k]));
         }
         D design = design(trial.at());
         Map<String, Amount<?>> aims = new LinkedHashMap<>();
-        search.aims().forEach(aim -> aims.put(aim.name(), aim.of().apply(design)));
-        return new SearchPoint<>(settings, aims, margins(design), design, search.style());
+        task.aims().forEach(aim -> aims.put(aim.name(), aim.of().apply(design)));
+        return new SearchPoint<>(settings, aims, margins(design), design, task.style());
     }
 }

@@ -36,7 +36,7 @@ final class Course<D> {
 
     private static final int MOST_REPEATS = 3;
 
-    private final Search<D> search;
+    private final Task<D> task;
     private final Asked<D> asked;
     private final boolean whole;
 
@@ -45,16 +45,16 @@ final class Course<D> {
 
     private View view = View.of(new Scales(new double[0], new double[0]));
 
-    Course(Search<D> search, SweepProgress progress) {
-        this.search = search;
-        this.asked = new Asked<>(search, progress);
-        this.whole = grid() <= search.designs();
+    Course(Task<D> task, SweepProgress progress) {
+        this.task = task;
+        this.asked = new Asked<>(task, progress);
+        this.whole = grid() <= task.designs();
     }
 
     /** How many designs a search over steps alone has; infinite with a continuous variable. */
     private double grid() {
         double count = 1;
-        for (Variable<D> variable : search.variables()) {
+        for (Variable<D> variable : task.variables()) {
             count *= variable.isStepped() ? variable.steps() : Double.POSITIVE_INFINITY;
         }
         return count;
@@ -64,7 +64,7 @@ final class Course<D> {
         List<SearchPrice> prices = new ArrayList<>();
         try {
             find();
-            asked.upTo(search.designs());
+            asked.upTo(task.designs());
             price(prices);
         } catch (SearchOver over) {
             // What was asked by now is the result.
@@ -77,10 +77,10 @@ final class Course<D> {
             if (whole) {
                 askAll();
             } else {
-                asked.upTo((int) Math.ceil(OWN_PART * search.designs()));
-                Generations<D> generations = new Generations<>(search, asked);
+                asked.upTo((int) Math.ceil(OWN_PART * task.designs()));
+                Generations<D> generations = new Generations<>(task, asked);
                 scaled(generations.start());
-                if (search.aims().size() == 1) {
+                if (task.aims().size() == 1) {
                     least(generations);
                 } else {
                     front(generations);
@@ -99,12 +99,12 @@ final class Course<D> {
 
     private void scaled(List<Trial> first) {
         int rooms =
-                search.rules().stream().mapToInt(rules -> rules.names().size()).sum();
-        view = View.of(Scales.of(first, search.aims().size(), rooms));
+                task.rules().stream().mapToInt(rules -> rules.names().size()).sum();
+        view = View.of(Scales.of(first, task.aims().size(), rooms));
     }
 
     private void askAll() {
-        double[] place = new double[search.variables().size()];
+        double[] place = new double[task.variables().size()];
         List<double[]> batch = new ArrayList<>();
         for (double i = 0, count = grid(); i < count; i++) {
             batch.add(place.clone());
@@ -113,7 +113,7 @@ final class Course<D> {
                 batch.clear();
             }
             for (int k = place.length - 1;
-                    k >= 0 && place[k]++ == search.variables().get(k).end();
+                    k >= 0 && place[k]++ == task.variables().get(k).end();
                     k--) {
                 place[k] = 0;
             }
@@ -125,34 +125,26 @@ final class Course<D> {
     private void least(Generations<D> generations) {
         List<Trial> polished = new ArrayList<>();
         int calm = 0;
-        while (calm < (hasOnlySteps() ? CALM_KICKS : CALM_ROUNDS)) {
+        while (calm < (task.hasOnlySteps() ? CALM_KICKS : CALM_ROUNDS)) {
             Trial before = best();
             for (int i = 0; i < GENERATIONS; i++) {
                 generations.next(view);
             }
             Trial start = unpolished(generations.kept(), polished);
             Trial best = best();
-            if (start == null && best != null && view.isFeasible(best) && hasSteps()) {
+            if (start == null && best != null && view.isFeasible(best) && task.hasSteps()) {
                 start = asked.one(generations.kicked(best));
             }
             if (start == null) {
                 generations.start();
             } else {
-                Trial found = new Nearby<>(search, asked, view).from(start, polished);
+                Trial found = new Nearby<>(task, asked, view).from(start, polished);
                 polished.add(start);
                 polished.add(found);
                 generations.add(view, found);
             }
             calm = isGain(before, best()) ? 0 : calm + 1;
         }
-    }
-
-    private boolean hasSteps() {
-        return search.variables().stream().anyMatch(Variable::isStepped);
-    }
-
-    private boolean hasOnlySteps() {
-        return search.variables().stream().allMatch(Variable::isStepped);
     }
 
     private @Nullable Trial unpolished(List<Trial> kept, List<Trial> polished) {
@@ -164,7 +156,7 @@ final class Course<D> {
 
     private boolean isApart(Trial one, Trial other) {
         for (int k = 0; k < one.at().length; k++) {
-            Variable<D> variable = search.variables().get(k);
+            Variable<D> variable = task.variables().get(k);
             double apart = variable.isStepped() ? 0.5 : APART;
             if (Math.abs(one.at()[k] - other.at()[k]) > apart) {
                 return true;
@@ -189,14 +181,14 @@ final class Course<D> {
         while (asked.left() > (1 - FRONT_PART) * own) {
             generations.next(view);
         }
-        for (int k = 0; k < search.aims().size(); k++) {
+        for (int k = 0; k < task.aims().size(); k++) {
             end(k);
         }
-        if (hasOnlySteps()) {
+        if (task.hasOnlySteps()) {
             steps();
             rounds(generations);
-        } else if (search.aims().size() == 2) {
-            between(0, search.frontSize() - 1);
+        } else if (task.aims().size() == 2) {
+            between(0, task.options().frontSize() - 1);
         } else {
             thinned().forEach(this::polish);
         }
@@ -208,7 +200,7 @@ final class Course<D> {
         do {
             before = asked.count();
             for (Trial trial : Front.of(view, asked.all())) {
-                asked.batch(Nearby.wider(search, trial));
+                asked.batch(Nearby.wider(task, trial));
             }
         } while (asked.count() > before);
     }
@@ -229,18 +221,18 @@ final class Course<D> {
 
     private List<Trial> thinned() {
         List<Trial> from = finished.isEmpty() ? List.copyOf(asked.all()) : finished;
-        return Front.thinned(Front.of(view, from), search.frontSize());
+        return Front.thinned(Front.of(view, from), task.options().frontSize());
     }
 
     /** The same aims at least, and one better. */
     private void polish(Trial trial) {
         if (view.isFeasible(trial)) {
-            finish(new Nearby<>(search, asked, view.noWorseThan(trial)).from(trial));
+            finish(new Nearby<>(task, asked, view.noWorseThan(trial)).from(trial));
         }
     }
 
     private void finish(Trial trial) {
-        if (!hasOnlySteps() && view.isFeasible(trial)) {
+        if (!task.hasOnlySteps() && view.isFeasible(trial)) {
             finished.add(trial);
         }
     }
@@ -250,9 +242,9 @@ final class Course<D> {
         View alone = view.aim(aim);
         Trial start = alone.best(asked.all());
         if (start != null) {
-            Trial end = new Nearby<>(search, asked, alone).from(start);
+            Trial end = new Nearby<>(task, asked, alone).from(start);
             if (view.isFeasible(end)) {
-                finish(new Nearby<>(search, asked, view.atMost(aim, end.aims()[aim])).from(end));
+                finish(new Nearby<>(task, asked, view.atMost(aim, end.aims()[aim])).from(end));
             }
         }
     }
@@ -279,11 +271,11 @@ final class Course<D> {
         double high = front.get(0).aims()[1];
         double low = front.get(front.size() - 1).aims()[1];
         View bounded = view.aim(0).atMost(1, high + part * (low - high));
-        finish(new Nearby<>(search, asked, bounded).from(Objects.requireNonNull(bounded.best(asked.all()))));
+        finish(new Nearby<>(task, asked, bounded).from(Objects.requireNonNull(bounded.best(asked.all()))));
     }
 
     private @Nullable Trial best() {
-        return search.aims().size() == 1 ? view.best(asked.all()) : compromise();
+        return task.aims().size() == 1 ? view.best(asked.all()) : compromise();
     }
 
     /** Of a front the trial nearest to the least of every aim, each in its range along the front. */
@@ -292,7 +284,7 @@ final class Course<D> {
         if (front.isEmpty() || front.get(0).isRefused()) {
             return front.isEmpty() ? null : front.get(0);
         }
-        int aims = search.aims().size();
+        int aims = task.aims().size();
         double[] least = new double[aims];
         double[] range = new double[aims];
         for (int k = 0; k < aims; k++) {
@@ -338,23 +330,23 @@ final class Course<D> {
 
     private Optional<SearchPrice> price(Trial best, int rule, SearchMargin margin) {
         double by = margin.oneUnit();
-        View base = search.aims().size() == 1 ? view : view.noWorseThan(best);
+        View base = task.aims().size() == 1 ? view : view.noWorseThan(best);
         View eased = base.eased(rule, by);
         Trial start = Objects.requireNonNull(eased.best(asked.all()));
-        Trial near = whole ? best : new Nearby<>(search, asked, eased).from(best);
+        Trial near = whole ? best : new Nearby<>(task, asked, eased).from(best);
         Trial gained =
-                !eased.isBetter(start, near) ? near : whole ? start : new Nearby<>(search, asked, eased).from(start);
+                !eased.isBetter(start, near) ? near : whole ? start : new Nearby<>(task, asked, eased).from(start);
         double gain = eased.objective(best) - eased.objective(gained);
         if (view.isFeasible(gained) || !eased.isFeasible(gained) || !(gain > eased.fine(best, SMALL_GAIN))) {
             return Optional.empty();
         }
         Map<String, Amount<?>> gains = new LinkedHashMap<>();
-        for (int k = 0; k < search.aims().size(); k++) {
-            Aim<D> aim = search.aims().get(k);
+        for (int k = 0; k < task.aims().size(); k++) {
+            Aim<D> aim = task.aims().get(k);
             ShopUnit<?> unit = aim.of().apply(asked.design(best.at())).unit();
             gains.put(aim.name(), SearchMargin.difference(best.aims()[k] - gained.aims()[k], unit));
         }
-        return Optional.of(new SearchPrice(margin.limit(), margin.easedBy(), gains, search.style()));
+        return Optional.of(new SearchPrice(margin.limit(), margin.easedBy(), gains, task.style()));
     }
 
     private SearchResult<D> summary(List<SearchPrice> prices) {
@@ -362,9 +354,8 @@ final class Course<D> {
         Trial best = best();
         boolean feasible = best != null && view.isFeasible(best);
         List<Trial> front =
-                !feasible ? List.of() : search.aims().size() == 1 ? List.of(Objects.requireNonNull(best)) : thinned();
-        List<String> names =
-                search.rules().stream().flatMap(rules -> rules.names().stream()).toList();
+                !feasible ? List.of() : task.aims().size() == 1 ? List.of(Objects.requireNonNull(best)) : thinned();
+        List<String> names = task.limitNames();
         Map<String, Long> broken = new LinkedHashMap<>();
         for (int k = 0; k < names.size(); k++) {
             int rule = k;
@@ -387,6 +378,6 @@ final class Course<D> {
                 front.stream().map(asked::point).toList(),
                 prices,
                 broken,
-                search.style());
+                task.style());
     }
 }

@@ -15,26 +15,26 @@ final class Generations<D> {
     private static final double PART_OF_THE_BEST = 0.15;
     private static final int KICKS = 3;
 
-    private final Search<D> search;
+    private final Task<D> task;
     private final Asked<D> asked;
     private final SplittableRandom random;
     private final int size;
     private List<Trial> kept = List.of();
 
-    Generations(Search<D> search, Asked<D> asked) {
-        this.search = search;
+    Generations(Task<D> task, Asked<D> asked) {
+        this.task = task;
         this.asked = asked;
-        this.random = new SplittableRandom(search.seed());
-        int variables = search.variables().size();
-        this.size = search.aims().size() == 1
+        this.random = new SplittableRandom(task.options().seed());
+        int variables = task.variables().size();
+        this.size = task.aims().size() == 1
                 ? Math.max(12, Math.min(48, 6 * variables))
                 : Math.max(24, Math.min(60, 8 * variables));
     }
 
     /** Asks a first set: earlier points, then an even set; each time another one. */
     List<Trial> start() {
-        List<double[]> places = new ArrayList<>(search.earlier());
-        double[] shift = random.doubles(search.variables().size()).toArray();
+        List<double[]> places = new ArrayList<>(task.places());
+        double[] shift = random.doubles(task.variables().size()).toArray();
         double root = root(shift.length);
         for (int i = 0; i < 2 * size; i++) {
             double[] place = new double[shift.length];
@@ -52,7 +52,7 @@ final class Generations<D> {
 
     /** Each step of a stepped variable gets the same part of 0 to 1. */
     private double spread(int k, double u) {
-        Variable<D> variable = search.variables().get(k);
+        Variable<D> variable = task.variables().get(k);
         return variable.isStepped() ? Math.floor(u * variable.steps()) : u;
     }
 
@@ -105,12 +105,12 @@ final class Generations<D> {
     /** A place with a few stepped variables elsewhere (iterated local search: Lourenco, Martin, Stuetzle 2003). */
     double[] kicked(Trial trial) {
         int[] stepped = IntStream.range(0, trial.at().length)
-                .filter(k -> search.variables().get(k).isStepped())
+                .filter(k -> task.variables().get(k).isStepped())
                 .toArray();
         double[] place = trial.at().clone();
         for (int i = 0; i < Math.min(KICKS, stepped.length); i++) {
             int k = stepped[random.nextInt(stepped.length)];
-            place[k] = random.nextInt(search.variables().get(k).steps());
+            place[k] = random.nextInt(task.variables().get(k).steps());
         }
         return place;
     }
@@ -134,7 +134,7 @@ final class Generations<D> {
     }
 
     private double moved(int k, double from, double best, double one, double other, double factor) {
-        Variable<D> variable = search.variables().get(k);
+        Variable<D> variable = task.variables().get(k);
         if (variable.isChoice()) {
             double luck = random.nextDouble();
             return luck < 0.4 ? best : luck < 0.8 ? one : random.nextInt(variable.steps());

@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The search near one design as a whole: its continuous variables by {@link Polish}, its stepped ones by a step each way and
- * its choices by every other choice, alone and in pairs (neighbourhood search), until nothing near is better.
+ * its choices by every other choice, alone and in pairs (neighbourhood task), until nothing near is better.
  */
 final class Nearby<D> {
 
@@ -16,17 +16,16 @@ final class Nearby<D> {
     private static final int MOST_PAIRED = 24;
     private static final int SHORT = 8;
 
-    private final Search<D> search;
+    private final Task<D> task;
     private final Asked<D> asked;
     private final View view;
     private final boolean mixed;
 
-    Nearby(Search<D> search, Asked<D> asked, View view) {
-        this.search = search;
+    Nearby(Task<D> task, Asked<D> asked, View view) {
+        this.task = task;
         this.asked = asked;
         this.view = view;
-        this.mixed = search.variables().stream().anyMatch(Variable::isStepped)
-                && !search.variables().stream().allMatch(Variable::isStepped);
+        this.mixed = task.hasSteps() && !task.hasOnlySteps();
     }
 
     Trial from(Trial start) {
@@ -47,11 +46,11 @@ final class Nearby<D> {
     }
 
     private Polish<D> polish() {
-        return new Polish<>(search, asked, view);
+        return new Polish<>(task, asked, view);
     }
 
     private @Nullable Trial better(Trial here) {
-        List<double[]> near = neighbours(search, here);
+        List<double[]> near = neighbours(task, here);
         Trial best = betterOf(near, here);
         if (best != null) {
             return best;
@@ -73,10 +72,10 @@ final class Nearby<D> {
     }
 
     /** Places one step away in one stepped variable, or with another choice. */
-    static <D> List<double[]> neighbours(Search<D> search, Trial here) {
+    static <D> List<double[]> neighbours(Task<D> task, Trial here) {
         List<double[]> places = new ArrayList<>();
         for (int k = 0; k < here.at().length; k++) {
-            Variable<D> variable = search.variables().get(k);
+            Variable<D> variable = task.variables().get(k);
             if (variable.isChoice()) {
                 for (int choice = 0; choice < variable.steps(); choice++) {
                     add(places, here.at(), k, choice, variable);
@@ -98,8 +97,8 @@ final class Nearby<D> {
     }
 
     /** Neighbours, and where they are few two of their steps at once. */
-    static <D> List<double[]> wider(Search<D> search, Trial here) {
-        List<double[]> near = new ArrayList<>(neighbours(search, here));
+    static <D> List<double[]> wider(Task<D> task, Trial here) {
+        List<double[]> near = new ArrayList<>(neighbours(task, here));
         if (near.size() <= MOST_PAIRED) {
             near.addAll(pairs(here, List.copyOf(near)));
         }

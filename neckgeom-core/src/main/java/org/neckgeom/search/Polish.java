@@ -35,10 +35,10 @@ final class Polish<D> {
     private @Nullable Slopes before;
     private double[] multipliers = {};
 
-    Polish(Search<D> search, Asked<D> asked, View view) {
+    Polish(Task<D> task, Asked<D> asked, View view) {
         this.asked = asked;
         this.view = view;
-        this.variables = search.variables();
+        this.variables = task.variables();
         this.free = IntStream.range(0, variables.size())
                 .filter(k -> !variables.get(k).isStepped())
                 .toArray();

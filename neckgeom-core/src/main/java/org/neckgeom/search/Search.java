@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import javax.measure.Quantity;
@@ -49,42 +48,23 @@ public final class Search<D> extends ValueAnswer {
 
     private static final int MOST_DESIGNS = 1_000_000;
     private static final int DEFAULT_FRONT = 20;
+    private static final int MOST_OF_A_FRONT = 1_000;
 
     private static final Form<Search<?>> FORM = Form.<Search<?>>of("search")
-            .fact("variables", Kind.shortList(Kind.NAME), "by name", Search::variableNames)
-            .fact("aims", Kind.shortList(Kind.NAME), "by name", x -> x.aimNames())
-            .fact("limits", Kind.shortList(Kind.NAME), "by name", x -> x.limitNames())
-            .fact("designs", Kind.WHOLE, "that may be asked", x -> x.options.designs)
+            .fact("variables", Kind.shortList(Kind.NAME), "by name", x -> x.task.variableNames())
+            .fact("aims", Kind.shortList(Kind.NAME), "by name", x -> x.task.aimNames())
+            .fact("limits", Kind.shortList(Kind.NAME), "by name", x -> x.task.limitNames())
+            .fact("designs", Kind.WHOLE, "that may be asked", x -> x.task.designs())
             .finds("search", "Search over at most {designs:of design/designs}")
             .line("variables", "variables", "{variables}")
             .line("aims", "aims", "{aims}")
             .line("limits", "limits", "{limits}");
 
-    /** What is the same for every step of a search's making. */
-    private record Options(long seed, int designs, int frontSize, boolean parallel) {}
+    private final Task<D> task;
 
-    private final D design;
-    private final List<Variable<D>> variables;
-    private final List<Aim<D>> aims;
-    private final List<Rules<D>> rules;
-    private final List<double[]> earlier;
-    private final Options options;
-
-    private Search(
-            D design,
-            List<Variable<D>> variables,
-            List<Aim<D>> aims,
-            List<Rules<D>> rules,
-            List<double[]> earlier,
-            Options options,
-            LengthStyle style) {
-        super(FORM, style);
-        this.design = design;
-        this.variables = variables;
-        this.aims = aims;
-        this.rules = rules;
-        this.earlier = earlier;
-        this.options = options;
+    private Search(Task<D> task) {
+        super(FORM, task.style());
+        this.task = task;
     }
 
     /**
@@ -94,14 +74,14 @@ public final class Search<D> extends ValueAnswer {
      * @param design what the variables change
      */
     public static <D> Search<D> of(D design) {
-        return new Search<>(
+        return new Search<>(new Task<>(
                 Objects.requireNonNull(design, "design"),
                 List.of(),
                 List.of(),
                 List.of(),
                 List.of(),
-                new Options(1, DEFAULT_DESIGNS, DEFAULT_FRONT, false),
-                LengthStyle.MILLIMETRES);
+                new Task.Options(1, DEFAULT_DESIGNS, DEFAULT_FRONT, false),
+                LengthStyle.MILLIMETRES));
     }
 
     /**
@@ -122,7 +102,10 @@ public final class Search<D> extends ValueAnswer {
         }
         return with(
                 Variable.between(
-                        fresh(name, variableNames(), "variables"), low, high, Objects.requireNonNull(change, "change")),
+                        fresh(name, task.variableNames(), "variables"),
+                        low,
+                        high,
+                        Objects.requireNonNull(change, "change")),
                 low.unit());
     }
 
@@ -138,7 +121,7 @@ public final class Search<D> extends ValueAnswer {
         Objects.requireNonNull(axis, "axis");
         return with(
                 Variable.steps(
-                        fresh(name, variableNames(), "variables"), axis, Objects.requireNonNull(change, "change")),
+                        fresh(name, task.variableNames(), "variables"), axis, Objects.requireNonNull(change, "change")),
                 axis.value(0).unit());
     }
 
@@ -151,7 +134,7 @@ public final class Search<D> extends ValueAnswer {
      * @param change the design with a choice; a pure function that does not give null
      */
     public <T> Search<D> overEach(String name, List<? extends T> choices, BiFunction<D, T, D> change) {
-        String called = fresh(name, variableNames(), "variables");
+        String called = fresh(name, task.variableNames(), "variables");
         if (Objects.requireNonNull(choices, "choices").isEmpty()) {
             throw Refusal.of("choices of \"" + called + "\"", "at-least", "be 1 or more", "there were none", "");
         }
@@ -161,9 +144,9 @@ public final class Search<D> extends ValueAnswer {
     }
 
     private Search<D> with(Variable<D> variable, @Nullable ShopUnit<?> unit) {
-        boolean first = variables.isEmpty() && unit != null && unit.kind() == (Class<?>) Length.class;
+        boolean first = task.variables().isEmpty() && unit != null && unit.kind() == (Class<?>) Length.class;
         LengthStyle printed = first && unit != null ? LengthStyle.ofUnit(unit) : style();
-        return new Search<>(design, more(variables, variable), aims, rules, earlier, options, printed);
+        return new Search<>(task.with(more(task.variables(), variable), printed));
     }
 
     /**
@@ -191,9 +174,9 @@ public final class Search<D> extends ValueAnswer {
     private <Q extends Quantity<Q>> Search<D> aim(
             String name, int sign, Function<? super D, ? extends Quantity<Q>> aim) {
         Objects.requireNonNull(aim, "aim");
-        String called = fresh(name, aimNames(), "aims");
+        String called = fresh(name, task.aimNames(), "aims");
         Aim<D> one = new Aim<>(called, sign, made -> Amount.from(aim.apply(made), called));
-        return new Search<>(design, variables, more(aims, one), rules, earlier, options, style());
+        return new Search<>(task.aims(more(task.aims(), one)));
     }
 
     /**
@@ -208,12 +191,12 @@ public final class Search<D> extends ValueAnswer {
             String name, Function<? super D, ? extends Quantity<Q>> value, Limits<Q> limits) {
         Objects.requireNonNull(value, "value");
         Objects.requireNonNull(limits, "limits");
-        String called = fresh(name, limitNames(), "limits");
+        String called = fresh(name, task.limitNames(), "limits");
         Rules<D> one = new Rules<>(List.of(called), made -> {
             Amount<Q> found = Amount.from(value.apply(made), called);
             return List.of(SearchMargin.of(called, found, limits));
         });
-        return new Search<>(design, variables, aims, more(rules, one), earlier, options, style());
+        return new Search<>(task.rules(more(task.rules(), one)));
     }
 
     /**
@@ -227,12 +210,12 @@ public final class Search<D> extends ValueAnswer {
         if (Objects.requireNonNull(codes, "codes").length == 0) {
             throw Refusal.of("checks to keep", "at-least", "be 1 or more", "there were none", "");
         }
-        List<String> taken = new ArrayList<>(limitNames());
+        List<String> taken = new ArrayList<>(task.limitNames());
         for (CheckCode code : codes) {
             taken.add(fresh(Objects.requireNonNull(code, "code").code(), taken, "limits"));
         }
         Rules<D> checks = CheckMargin.rules(plan, List.copyOf(Arrays.asList(codes)));
-        return new Search<>(design, variables, aims, more(rules, checks), earlier, options, style());
+        return new Search<>(task.rules(more(task.rules(), checks)));
     }
 
     private static <T> List<T> more(List<T> list, T one) {
@@ -255,7 +238,8 @@ public final class Search<D> extends ValueAnswer {
      * @param seed any number; the same seed gives the same answer
      */
     public Search<D> seed(long seed) {
-        return options(new Options(seed, options.designs, options.frontSize, options.parallel));
+        Task.Options now = task.options();
+        return options(seed, now.designs(), now.frontSize(), now.isParallel());
     }
 
     /**
@@ -264,8 +248,8 @@ public final class Search<D> extends ValueAnswer {
      * @param most 1 to 1,000,000
      */
     public Search<D> designs(int most) {
-        return options(
-                new Options(options.seed, range("designs", most, MOST_DESIGNS), options.frontSize, options.parallel));
+        Task.Options now = task.options();
+        return options(now.seed(), range("designs", most, 1, MOST_DESIGNS), now.frontSize(), now.isParallel());
     }
 
     /**
@@ -274,59 +258,44 @@ public final class Search<D> extends ValueAnswer {
      * @param most 2 to 1,000
      */
     public Search<D> frontSize(int most) {
-        if (most < 2) {
-            throw Refusal.of("designs of a front", "range", "be a whole number from 2 to 1000", most);
-        }
+        Task.Options now = task.options();
         return options(
-                new Options(options.seed, options.designs, range("designs of a front", most, 1000), options.parallel));
+                now.seed(), now.designs(), range("designs of a front", most, 2, MOST_OF_A_FRONT), now.isParallel());
     }
 
-    private static int range(String name, int value, int most) {
-        if (value < 1 || value > most) {
-            throw Refusal.of(name, "range", "be a whole number from 1 to " + most, value);
+    private static int range(String name, int value, int least, int most) {
+        if (value < least || value > most) {
+            throw Refusal.of(name, "range", "be a whole number from " + least + " to " + most, value);
         }
         return value;
     }
 
     /** {@return this search with the designs of a batch asked by the threads of the common pool, or of the pool it runs in} */
     public Search<D> parallel() {
-        return options(new Options(options.seed, options.designs, options.frontSize, true));
+        Task.Options now = task.options();
+        return options(now.seed(), now.designs(), now.frontSize(), true);
     }
 
-    private Search<D> options(Options other) {
-        return new Search<>(design, variables, aims, rules, earlier, other, style());
+    private Search<D> options(long seed, int designs, int frontSize, boolean parallel) {
+        return new Search<>(task.options(new Task.Options(seed, designs, frontSize, parallel)));
     }
 
     /**
      * {@return this search started from the points of an earlier one too} They are asked first, so that the answer is no
-     * worse than the best of them. A value outside a variable's range is taken as the nearest inside it. Variables are read by
-     * name and must all be there; add them first.
+     * worse than the best of them. A value outside a variable's range is taken as the nearest inside it. Every variable has to
+     * be one of the earlier search.
      *
      * @param result of an earlier search
      */
     public Search<D> from(SearchResult<?> result) {
-        List<double[]> places = new ArrayList<>(earlier);
-        for (SearchPoint<?> point : Objects.requireNonNull(result, "result").found()) {
-            places.add(place(point.settings()));
-        }
-        return new Search<>(design, variables, aims, rules, List.copyOf(places), options, style());
+        List<Map<String, Object>> all = new ArrayList<>(task.earlier());
+        Objects.requireNonNull(result, "result").found().forEach(point -> all.add(point.settings()));
+        Task<D> warm = task.earlier(List.copyOf(all));
+        warm.places();
+        return new Search<>(warm);
     }
 
-    private double[] place(Map<String, Object> settings) {
-        return variables.stream()
-                .mapToDouble(variable -> variable.place(Optional.ofNullable(settings.get(variable.name()))
-                        .orElseThrow(() -> Refusal.of(
-                                "earlier search",
-                                "known",
-                                "have a variable \"" + variable.name() + "\"",
-                                "had",
-                                String.join(", ", settings.keySet())))))
-                .toArray();
-    }
-
-    /**
-     * {@return the result}
-     */
+    /** {@return the result} */
     public SearchResult<D> result() {
         return result((asked, most) -> true);
     }
@@ -339,67 +308,20 @@ public final class Search<D> extends ValueAnswer {
      */
     public SearchResult<D> result(SweepProgress progress) {
         Objects.requireNonNull(progress, "progress");
-        if (variables.isEmpty() || aims.isEmpty()) {
-            throw Refusal.of(
-                    variables.isEmpty() ? "variables of a search" : "aims of a search",
-                    "at-least",
-                    "be 1 or more",
-                    "there were none",
-                    "");
+        boolean fixed = task.variables().isEmpty();
+        if (fixed || task.aims().isEmpty()) {
+            String what = fixed ? "variables of a search" : "aims of a search";
+            throw Refusal.of(what, "at-least", "be 1 or more", "there were none", "");
         }
-        return new Course<>(this, progress).result();
+        return new Course<>(task, progress).result();
     }
 
-    D design() {
-        return design;
-    }
-
-    List<Variable<D>> variables() {
-        return variables;
-    }
-
-    List<Aim<D>> aims() {
-        return aims;
-    }
-
-    List<Rules<D>> rules() {
-        return rules;
-    }
-
-    List<double[]> earlier() {
-        return earlier;
-    }
-
-    long seed() {
-        return options.seed;
-    }
-
-    int designs() {
-        return options.designs;
-    }
-
-    int frontSize() {
-        return options.frontSize;
-    }
-
-    boolean isParallel() {
-        return options.parallel;
-    }
-
-    private List<String> variableNames() {
-        return variables.stream().map(Variable::name).toList();
-    }
-
-    private List<String> aimNames() {
-        return aims.stream().map(Aim::name).toList();
-    }
-
-    private List<String> limitNames() {
-        return rules.stream().flatMap(rule -> rule.names().stream()).toList();
+    Task<D> task() {
+        return task;
     }
 
     @Override
     protected Object[] parts() {
-        return new Object[] {design, variables, aims, rules, earlier.toArray(), options};
+        return new Object[] {task};
     }
 }

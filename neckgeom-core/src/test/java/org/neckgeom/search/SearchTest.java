@@ -222,7 +222,7 @@ class SearchTest {
     }
 
     private static int sign(Search<double[]> search) {
-        return search.aims().get(0).sign();
+        return search.task().aims().get(0).sign();
     }
 
     private static double value(SearchResult<double[]> result) {
@@ -239,7 +239,7 @@ class SearchTest {
                 .least("around", Board::around)
                 .within("side", Board::side, Limits.atLeast(mm(100)));
 
-        double[] place = other.from(earlier).earlier().get(0);
+        double[] place = other.from(earlier).task().places().get(0);
         assertThat(place).containsExactly(7, 1);
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> other.between("height", mm(1), mm(2), (board, h) -> board)
