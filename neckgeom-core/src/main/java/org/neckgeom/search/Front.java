@@ -12,18 +12,23 @@ final class Front {
 
     private Front() {}
 
-    /** Those of some trials that no other dominates, in the order of the first aim; of equal aims the one asked first. */
+    /** Those of some trials that no other dominates, in the order of the first aim; of equal aims the better one. */
     static List<Trial> of(View view, Collection<Trial> trials) {
         List<Trial> front = new ArrayList<>();
         for (Trial trial : trials) {
-            if (front.stream().noneMatch(other -> view.dominates(other, trial) || isEqual(other, trial))) {
-                front.removeIf(other -> view.dominates(trial, other));
+            if (front.stream().noneMatch(other -> isInstead(view, other, trial))) {
+                front.removeIf(other -> isInstead(view, trial, other));
                 front.add(trial);
             }
         }
         front.sort(Comparator.<Trial>comparingDouble(trial -> trial.isRefused() ? 0 : trial.aims()[0])
                 .thenComparing(View.byOrder()));
         return front;
+    }
+
+    private static boolean isInstead(View view, Trial one, Trial other) {
+        return view.dominates(one, other)
+                || isEqual(one, other) && !view.dominates(other, one) && !view.isBetter(other, one);
     }
 
     private static boolean isEqual(Trial one, Trial other) {
