@@ -1,5 +1,6 @@
 package org.neckgeom.search;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,7 +41,7 @@ public final class SearchPrice extends ValueAnswer {
         super(FORM, style);
         this.limit = limit;
         this.easedBy = easedBy;
-        this.gains = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(gains));
+        this.gains = Collections.unmodifiableMap(new LinkedHashMap<>(gains));
     }
 
     /** {@return the limit that binds; its name, the code of a check} */

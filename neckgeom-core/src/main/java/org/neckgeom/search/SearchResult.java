@@ -1,5 +1,6 @@
 package org.neckgeom.search;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -56,8 +57,9 @@ public final class SearchResult<D> extends ValueAnswer {
                     "front of {count:of design/designs} after {asked:of design/designs}")
             .finds("none", x -> x.nearest().isPresent(), "none of {asked:of design/designs} keeps every limit")
             .finds("refused", "none of {asked:of design/designs} could be made or asked")
+            .line("compromise", "compromise", x -> x.front.size() > 1, "{best:finding}")
             .each("settings", "{name}", "{value:cut 60}", 8, "")
-            .each("others", "", "{aims}", MOST_OF_THE_FRONT, "and {more} more in front()")
+            .each("others", "front", "{aims}", MOST_OF_THE_FRONT, "and {more} more in front()")
             .each("prices", "binds", "{limit} {how}: {gains}", MOST_SHOWN, "")
             .each("margins", "missed", "{limit}: {measured}", MOST_SHOWN, "")
             .line("broken", "broken", x -> x.nearest().isPresent(), "{broken}")
@@ -136,7 +138,7 @@ public final class SearchResult<D> extends ValueAnswer {
 
     /** The points a later search may start from. */
     List<SearchPoint<D>> found() {
-        List<SearchPoint<D>> all = new java.util.ArrayList<>(front);
+        List<SearchPoint<D>> all = new ArrayList<>(front);
         nearest.filter(point -> !all.contains(point)).ifPresent(all::add);
         return all;
     }

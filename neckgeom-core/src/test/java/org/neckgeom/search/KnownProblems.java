@@ -1,5 +1,6 @@
 package org.neckgeom.search;
 
+import java.util.Arrays;
 import java.util.List;
 import javax.measure.quantity.Dimensionless;
 import org.neckgeom.measure.Limits;
@@ -188,7 +189,7 @@ final class KnownProblems {
     /** Zitzler, Deb, Thiele 2000, ZDT1 in thirty variables: f2 = 1 - sqrt(f1) on the front. */
     static Search<double[]> zdt1() {
         double[][] bounds = new double[30][];
-        java.util.Arrays.setAll(bounds, k -> new double[] {0, 1});
+        Arrays.setAll(bounds, k -> new double[] {0, 1});
         return problem(x -> x[0], bounds).least("f2", x -> {
             double sum = 0;
             for (int k = 1; k < x.length; k++) {

@@ -123,6 +123,54 @@ class SearchTest {
                   limits     side""");
     }
 
+    /** By hand: of 16 boards those of 40,000 mm2 that are not longer and wider than another. */
+    @Test
+    void front_hasTheDesignsThatNoneBeats() {
+        Axis<Length> hundreds = Axis.steps(mm(100), mm(400), mm(100));
+        SearchResult<Board> result = Search.of(new Board(mm(1), mm(1), "maple"))
+                .over("length", hundreds, (board, l) -> new Board(l, board.width, board.wood))
+                .over("width", hundreds, (board, w) -> new Board(board.length, w, board.wood))
+                .least("length", Board::length)
+                .least("width", Board::width)
+                .within("side", Board::side, Limits.atLeast(mm(200)))
+                .result();
+
+        assertThat(result.asked()).isEqualTo(16);
+        assertThat(result.front())
+                .extracting(SearchPoint::design)
+                .containsExactly(
+                        new Board(mm(100), mm(400), "maple"),
+                        new Board(mm(200), mm(200), "maple"),
+                        new Board(mm(400), mm(100), "maple"));
+        assertThat(result.best().orElseThrow()).isEqualTo(result.front().get(1));
+        assertThat(result.brokenBy()).containsEntry("side", 5L);
+        assertThat(result).hasToString("""
+                front of 3 designs after 16 designs
+                  compromise  length 200 mm, width 200 mm
+                  length      200 mm
+                  width       200 mm
+                  front       length 100 mm, width 400 mm
+                  front       length 200 mm, width 200 mm
+                  front       length 400 mm, width 100 mm""");
+    }
+
+    /** Of two designs with the same aims the one that keeps the limits counts, whichever is asked first. */
+    @Test
+    void front_isNotBarredByADesignThatBreaksALimit() {
+        SearchResult<Board> result = Search.of(new Board(mm(1), mm(1), ""))
+                .over("length", Axis.steps(mm(1), mm(2), mm(1)), (board, l) -> new Board(l, board.width, board.wood))
+                .overEach("wood", List.of("bad", "good"), (board, w) -> new Board(board.length, board.width, w))
+                .least("length", Board::length)
+                .greatest("width", Board::width)
+                .within("wood", board -> mm(board.wood.length()), Limits.atLeast(mm(4)))
+                .result();
+
+        assertThat(result.front()).singleElement().satisfies(point -> {
+            assertThat(point.design()).isEqualTo(new Board(mm(1), mm(1), "good"));
+            assertThat(point.keepsAll()).isTrue();
+        });
+    }
+
     @Test
     void result_isDataByItsForm() {
         assertThat(Form.dataOf(square().result()))

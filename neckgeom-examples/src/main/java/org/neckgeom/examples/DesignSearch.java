@@ -49,11 +49,19 @@ public final class DesignSearch {
      */
     public static Search<Job> search(Job job, Wood wood) {
         return Search.of(neck(job, job.neck().wood(wood)))
-                .over("head angle", Axis.steps(deg(4), deg(16), deg(0.5)), (one, angle) -> neck(
-                        one, one.neck().head(head(one).angle(angle))))
+                .over(
+                        "head angle",
+                        Axis.steps(deg(4), deg(16), deg(0.5)),
+                        (one, angle) -> neck(one, one.neck().head(head(one).angle(angle))))
                 .over("blank thickness", Axis.steps(mm(15), mm(22), mm(0.5)), DesignSearch::thick)
-                .over("depth at fret 1", Axis.steps(mm(12), mm(16), mm(0.25)), (one, depth) -> neck(
-                        one, one.neck().back(BackProfile.between(depth, depth.plus(mm(2))).rounded())))
+                .over(
+                        "depth at fret 1",
+                        Axis.steps(mm(12), mm(16), mm(0.25)),
+                        (one, depth) -> neck(
+                                one,
+                                one.neck()
+                                        .back(BackProfile.between(depth, depth.plus(mm(2)))
+                                                .rounded())))
                 .least("head angle", one -> head(one).angle())
                 .least("blank thickness", one -> one.blank().thickness())
                 .keeping(

@@ -3,6 +3,7 @@ package org.neckgeom.bench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Function;
 import javax.measure.quantity.Dimensionless;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.search.Search;
@@ -39,7 +40,7 @@ public class SearchBenchmark {
     private final List<double[]> asked = new ArrayList<>();
     private final Search<double[]> search = search(SearchBenchmark::aim);
 
-    private static Search<double[]> search(java.util.function.Function<double[], Amount<Dimensionless>> aim) {
+    private static Search<double[]> search(Function<double[], Amount<Dimensionless>> aim) {
         Search<double[]> search = Search.of(new double[4]);
         for (int k = 0; k < 4; k++) {
             int place = k;
@@ -64,8 +65,8 @@ public class SearchBenchmark {
 
     /** Rosen and Suzuki's problem, as in the search's tests. */
     private static Amount<Dimensionless> aim(double[] x) {
-        return one(x[0] * x[0] + x[1] * x[1] + 2 * x[2] * x[2] + x[3] * x[3]
-                - 5 * x[0] - 5 * x[1] - 21 * x[2] + 7 * x[3]);
+        return one(
+                x[0] * x[0] + x[1] * x[1] + 2 * x[2] * x[2] + x[3] * x[3] - 5 * x[0] - 5 * x[1] - 21 * x[2] + 7 * x[3]);
     }
 
     private static Amount<Dimensionless> first(double[] x) {
