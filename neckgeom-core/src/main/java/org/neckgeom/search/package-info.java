@@ -1,5 +1,5 @@
 /**
- * Design search: which design is best, and what stands in the way of a better one? The least or greatest of an aim over
+ * Design search: which design is best, and which limit keeps it from being better? The least or greatest of an aim over
  * variables with units, while limits such as a plan's own checks are kept; of several aims the Pareto front.
  *
  * <p>Open first: {@link org.neckgeom.search.Search}. A small grid is asked as a whole; {@link org.neckgeom.sweep} streams
