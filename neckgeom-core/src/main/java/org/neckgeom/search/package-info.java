@@ -25,26 +25,25 @@
  *
  * <h2>For instance</h2>
  *
- * <p>How shallow may a channel be that has to hide a rod of 9 mm under a fillet of 2 mm to 4 mm, and stay 0.2 mm clear? By
- * hand 9 mm + 2 mm + 0.2 mm, and each millimetre less of clearance is a millimetre less of depth.
+ * <p>How shallow may a channel be for a rod of 9 mm under a fillet of 2 mm or more, 0.2 mm clear of it? By hand 9 mm + 2 mm +
+ * 0.2 mm. With a millimetre less of clearance there is none left, and the channel is 0.2 mm less deep.
  *
  * <pre>{@code
- * record Cut(Amount<Length> depth, Amount<Length> fillet) {}
- * var search = Search.of(new Cut(mm(10), mm(2)))
- *     .between("depth", mm(9), mm(15), (cut, depth) -> new Cut(depth, cut.fillet()))
- *     .over("fillet", Axis.steps(mm(2), mm(4), mm(0.5)), (cut, fillet) -> new Cut(cut.depth(), fillet))
- *     .least("depth", Cut::depth)
- *     .within("clearance", cut -> cut.depth().minus(mm(9)).minus(cut.fillet()), Limits.atLeast(mm(0.2)));
+ * var search = Search.of(Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9))))
+ *     .over("fillet", Axis.steps(mm(2), mm(4), mm(0.5)), (channel, fillet) -> channel.fillet(fillet))
+ *     .between("clearance", mm(0), mm(1), (channel, clear) -> channel.depthClearance(clear))
+ *     .least("depth", channel -> mm(channel.depthMm()))
+ *     .within("clearance", channel -> mm(channel.depthClearanceMm()), Limits.atLeast(mm(0.2)));
  * println(search.result());
  * }</pre>
  *
  * <p>prints
  *
  * <pre>{@code
- * depth 11.2 mm after 280 designs
- *   depth   11.2 mm
- *   fillet  2 mm
- *   binds   clearance eased by 1 mm: depth 1 mm better
+ * depth 11.2 mm after 247 designs
+ *   fillet     2 mm
+ *   clearance  0.2 mm
+ *   binds      clearance eased by 1 mm: depth 0.2 mm better
  * }</pre>
  *
  * @since 0.1.0
