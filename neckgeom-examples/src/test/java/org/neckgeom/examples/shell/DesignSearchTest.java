@@ -2,9 +2,11 @@ package org.neckgeom.examples.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.examples.DesignSearch;
 
+@Tag("long")
 class DesignSearchTest {
 
     /**
