@@ -71,6 +71,9 @@ import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.strength.BlankBent;
 import org.neckgeom.strength.BlankTapped;
+import org.neckgeom.solid.FloorThickness;
+import org.neckgeom.search.Search;
+import org.neckgeom.search.SearchResult;
 import org.neckgeom.sweep.Axis;
 import org.neckgeom.sweep.Sweep;
 import org.neckgeom.sweep.SweepProgress;
@@ -128,7 +131,19 @@ class BadInputTest {
                         "depth",
                         Axis.steps(mm(13), mm(16), mm(1)),
                         (design, depth) -> design.back(BackProfile.between(depth, depth)));
+        SearchResult<Neck> shallowest = Search.of(neck)
+                .over(
+                        "depth",
+                        Axis.steps(mm(12), mm(16), mm(1)),
+                        (design, depth) -> design.back(BackProfile.between(depth, mm(16))))
+                .least("depth", design -> mm(design.back().firstDepthMm()))
+                .within("wood left", design -> FloorThickness.under(design).least().wood(), Limits.atLeast(mm(3)))
+                .result();
         return List.of(
+                shallowest,
+                shallowest.best().orElseThrow(),
+                shallowest.prices().get(0),
+                shallowest.best().orElseThrow().margins().get(0),
                 neck,
                 Job.of(SampleNecks.octaveMandolin(), SampleBench.octaveBlank(), SampleBench.metricShop())
                         .measured(MeasuredNeck.none().read(NeckFeature.CHANNEL_DEPTH, Estimate.of(mm(10), mm(0.02))))

@@ -24,7 +24,7 @@ final class CheckMargin {
     /** Limits that are checks of a plan; the plan is asked once. */
     static <D> Rules<D> rules(Function<? super D, Plan> plan, List<CheckCode> codes) {
         return new Rules<>(codes.stream().map(CheckCode::code).toList(), design -> {
-            Plan made = plan.apply(design);
+            Plan made = Aim.figure("plan", "be a plan", () -> plan.apply(design));
             return codes.stream().map(code -> of(made, code)).toList();
         });
     }

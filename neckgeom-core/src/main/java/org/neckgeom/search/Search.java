@@ -175,7 +175,7 @@ public final class Search<D> extends ValueAnswer {
             String name, int sign, Function<? super D, ? extends Quantity<Q>> aim) {
         Objects.requireNonNull(aim, "aim");
         String called = fresh(name, task.aimNames(), "aims");
-        Aim<D> one = new Aim<>(called, sign, made -> Amount.from(aim.apply(made), called));
+        Aim<D> one = new Aim<>(called, sign, made -> Aim.figure(called, "be a quantity", () -> Amount.from(aim.apply(made), called)));
         return new Search<>(task.aims(more(task.aims(), one)));
     }
 
@@ -193,7 +193,7 @@ public final class Search<D> extends ValueAnswer {
         Objects.requireNonNull(limits, "limits");
         String called = fresh(name, task.limitNames(), "limits");
         Rules<D> one = new Rules<>(List.of(called), made -> {
-            Amount<Q> found = Amount.from(value.apply(made), called);
+            Amount<Q> found = Aim.figure(called, "be a quantity", () -> Amount.from(value.apply(made), called));
             return List.of(SearchMargin.of(called, found, limits));
         });
         return new Search<>(task.rules(more(task.rules(), one)));
