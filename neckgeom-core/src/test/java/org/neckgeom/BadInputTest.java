@@ -54,6 +54,8 @@ import org.neckgeom.plan.BenchSession;
 import org.neckgeom.plan.Job;
 import org.neckgeom.plan.MeasuredNeck;
 import org.neckgeom.plan.NeckFeature;
+import org.neckgeom.search.Search;
+import org.neckgeom.search.SearchResult;
 import org.neckgeom.shape.Frame;
 import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.Cutter;
@@ -62,6 +64,7 @@ import org.neckgeom.shop.Fence;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.shop.TestPiece;
 import org.neckgeom.shop.TrialCut;
+import org.neckgeom.solid.FloorThickness;
 import org.neckgeom.solid.NeckSolid;
 import org.neckgeom.state.DatumTree;
 import org.neckgeom.state.LogEntry;
@@ -71,9 +74,6 @@ import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.strength.BlankBent;
 import org.neckgeom.strength.BlankTapped;
-import org.neckgeom.solid.FloorThickness;
-import org.neckgeom.search.Search;
-import org.neckgeom.search.SearchResult;
 import org.neckgeom.sweep.Axis;
 import org.neckgeom.sweep.Sweep;
 import org.neckgeom.sweep.SweepProgress;
@@ -137,7 +137,10 @@ class BadInputTest {
                         Axis.steps(mm(12), mm(16), mm(1)),
                         (design, depth) -> design.back(BackProfile.between(depth, mm(16))))
                 .least("depth", design -> mm(design.back().firstDepthMm()))
-                .within("wood left", design -> FloorThickness.under(design).least().wood(), Limits.atLeast(mm(3)))
+                .within(
+                        "wood left",
+                        design -> FloorThickness.under(design).least().wood(),
+                        Limits.atLeast(mm(3)))
                 .result();
         return List.of(
                 shallowest,

@@ -175,7 +175,8 @@ public final class Search<D> extends ValueAnswer {
             String name, int sign, Function<? super D, ? extends Quantity<Q>> aim) {
         Objects.requireNonNull(aim, "aim");
         String called = fresh(name, task.aimNames(), "aims");
-        Aim<D> one = new Aim<>(called, sign, made -> Aim.figure(called, "be a quantity", () -> Amount.from(aim.apply(made), called)));
+        Aim<D> one = new Aim<>(
+                called, sign, made -> Aim.figure(called, "be a quantity", () -> Amount.from(aim.apply(made), called)));
         return new Search<>(task.aims(more(task.aims(), one)));
     }
 
