@@ -13,6 +13,7 @@ import org.neckgeom.examples.neck.NeckFile;
 import org.neckgeom.page.Document;
 import org.neckgeom.plan.Job;
 import org.neckgeom.search.Search;
+import org.neckgeom.stock.Wood;
 
 /** Hands the woods of the design search to Apache Flink in its local mode: a search each, with its own seed and threads. */
 public final class SearchOnFlink {
@@ -73,10 +74,9 @@ public final class SearchOnFlink {
             Job job = Document.PLAN.read(planAsJson);
             Found found = new Found();
             found.wood = wood;
-            found.text = DesignSearch.search(job, DesignSearch.WOODS.get(wood.intValue()))
-                    .designs(designs)
-                    .result()
-                    .toString();
+            Wood made = DesignSearch.WOODS.get(wood.intValue());
+            found.text = made.name() + ": "
+                    + DesignSearch.search(job, made).designs(designs).result();
             return found;
         }
     }

@@ -11,13 +11,14 @@ import org.neckgeom.plan.Job;
 
 class SearchOnFlinkTest {
 
-    private static final int DESIGNS = 60;
+    private static final int DESIGNS = 40;
 
     @Test
     void answers_areThoseOfTheSearchHere() throws Exception {
         Job job = NeckFile.read("octave-mandolin.yaml");
         List<String> wanted = DesignSearch.WOODS.stream()
-                .map(wood -> DesignSearch.search(job, wood).designs(DESIGNS).result().toString())
+                .map(wood -> wood.name() + ": "
+                        + DesignSearch.search(job, wood).designs(DESIGNS).result())
                 .toList();
 
         List<SearchOnFlink.Found> found = SearchOnFlink.answers(Document.PLAN.json(job), DESIGNS, 2);
