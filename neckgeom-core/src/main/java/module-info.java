@@ -14,6 +14,7 @@ module org.neckgeom.core {
     exports org.neckgeom.order;
     exports org.neckgeom.page;
     exports org.neckgeom.plan;
+    exports org.neckgeom.search;
     exports org.neckgeom.shape;
     exports org.neckgeom.solid;
     exports org.neckgeom.state;

@@ -13,6 +13,7 @@ import org.neckgeom.measure.*;
 import org.neckgeom.order.*;
 import org.neckgeom.page.*;
 import org.neckgeom.plan.*;
+import org.neckgeom.search.*;
 import org.neckgeom.shape.*;
 import org.neckgeom.shop.*;
 import org.neckgeom.solid.*;

@@ -73,7 +73,7 @@ class ArchitectureTest {
             Set.of("solid", "state"),
             Set.of("strength"),
             Set.of("plan"),
-            Set.of("drawing"),
+            Set.of("drawing", "search"),
             Set.of("page"),
             Set.of("template"), // on it the mark of the plan's data
             Set.of("fixture")); // for tests: nothing uses it

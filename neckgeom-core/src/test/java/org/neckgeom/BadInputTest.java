@@ -54,6 +54,8 @@ import org.neckgeom.plan.BenchSession;
 import org.neckgeom.plan.Job;
 import org.neckgeom.plan.MeasuredNeck;
 import org.neckgeom.plan.NeckFeature;
+import org.neckgeom.search.Search;
+import org.neckgeom.search.SearchResult;
 import org.neckgeom.shape.Frame;
 import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.Cutter;
@@ -62,6 +64,7 @@ import org.neckgeom.shop.Fence;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.shop.TestPiece;
 import org.neckgeom.shop.TrialCut;
+import org.neckgeom.solid.FloorThickness;
 import org.neckgeom.solid.NeckSolid;
 import org.neckgeom.state.DatumTree;
 import org.neckgeom.state.LogEntry;
@@ -128,7 +131,22 @@ class BadInputTest {
                         "depth",
                         Axis.steps(mm(13), mm(16), mm(1)),
                         (design, depth) -> design.back(BackProfile.between(depth, depth)));
+        SearchResult<Neck> shallowest = Search.of(neck)
+                .over(
+                        "depth",
+                        Axis.steps(mm(12), mm(16), mm(1)),
+                        (design, depth) -> design.back(BackProfile.between(depth, mm(16))))
+                .least("depth", design -> mm(design.back().firstDepthMm()))
+                .within(
+                        "wood left",
+                        design -> FloorThickness.under(design).least().wood(),
+                        Limits.atLeast(mm(3)))
+                .result();
         return List.of(
+                shallowest,
+                shallowest.best().orElseThrow(),
+                shallowest.prices().get(0),
+                shallowest.best().orElseThrow().margins().get(0),
                 neck,
                 Job.of(SampleNecks.octaveMandolin(), SampleBench.octaveBlank(), SampleBench.metricShop())
                         .measured(MeasuredNeck.none().read(NeckFeature.CHANNEL_DEPTH, Estimate.of(mm(10), mm(0.02))))

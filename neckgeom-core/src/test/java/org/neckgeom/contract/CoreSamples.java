@@ -96,6 +96,7 @@ import org.neckgeom.plan.Job;
 import org.neckgeom.plan.MeasuredNeck;
 import org.neckgeom.plan.NeckFeature;
 import org.neckgeom.plan.Outcome;
+import org.neckgeom.search.Search;
 import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.FeelerSet;
@@ -337,6 +338,10 @@ final class CoreSamples {
                 () -> sweep().result(3, neck -> FloorThickness.under(neck).least()),
                 () -> sweep().keeping(neck -> FloorThickness.under(neck).least().woodMm() > 3),
                 () -> Axis.steps(mm(32), mm(36), mm(0.5)),
+                this::search,
+                () -> search().result(),
+                () -> search().result().best().orElseThrow().margins().get(0),
+                () -> search().result().prices().get(0),
                 () -> Document.DESIGN,
                 this::readings,
                 () -> OrderChanges.to(OrderOfWork.forNeck().without("glue wings")),
@@ -457,6 +462,16 @@ final class CoreSamples {
 
     private TrussRod rod() {
         return TrussRod.twoWay(mm(300)).section(mm(6), mm(9));
+    }
+
+    private Search<Neck> search() {
+        return Search.of(neck())
+                .over(
+                        "depth",
+                        Axis.steps(mm(12), mm(16), mm(1)),
+                        (neck, depth) -> neck.back(BackProfile.between(depth, mm(16))))
+                .least("depth", neck -> mm(neck.back().firstDepthMm()))
+                .within("wood left", neck -> FloorThickness.under(neck).least().wood(), Limits.atLeast(mm(3)));
     }
 
     private Sweep<Neck> sweep() {

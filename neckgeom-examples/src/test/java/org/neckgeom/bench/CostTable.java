@@ -127,6 +127,10 @@ final class CostTable {
                 "SweepBenchmark.sweep",
                 "two loops over the same designs " + both("SweepBenchmark.loops") + ", the sweep in parallel "
                         + time("SweepBenchmark.sweepInParallel"));
+        row(
+                "a design of a search, a formula for its plan",
+                "SearchBenchmark.search",
+                "the same designs made and asked in a loop " + both("SearchBenchmark.loop"));
     }
 
     private void budget() {

@@ -53,6 +53,7 @@ final class Measure {
             run(scores, "GeometryBenchmark.woodLeft", SLICES, "power", "2.5");
             run(scores, "TrialsBenchmark", LONG_SLICES);
             run(scores, "SweepBenchmark", FEW_SLICES);
+            run(scores, "SearchBenchmark", FEW_SLICES);
             said("round " + (round + 1) + " of " + ROUNDS, start);
         }
         List<Double> chains = FreshJvm.lines(heap("256m"), RandomChains.class).stream()

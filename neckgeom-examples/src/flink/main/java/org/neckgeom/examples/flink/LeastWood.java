@@ -27,7 +27,7 @@ final class LeastWood {
 
     /** The same from the text a job carries. */
     static Sweep<Neck> sweep(String planAsJson) {
-        return sweep(Document.PLAN.read(planAsJson).designAsGiven());
+        return sweep(Document.PLAN.read(planAsJson).neckAsGiven());
     }
 
     /** A pure function of the design. */
