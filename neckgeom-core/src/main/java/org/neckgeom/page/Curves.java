@@ -58,14 +58,10 @@ final class Curves {
     }
 
     private CurvePlot along(String title) {
-        CurvePlot plot = new CurvePlot(title, 0, end).place(0, "nut");
-        double twelfth = shape.fret(12);
-        double joint = shape.bodyJoint();
-        if (joint - twelfth > end / 8) {
-            plot.place(twelfth, "fret 12");
-        }
-        return plot.place(shape.fret(5), "fret 5")
-                .place(joint, "body, fret " + job.neck().bodyAtFret());
+        return new CurvePlot(title, 0, end)
+                .place(0, "nut")
+                .place(shape.fret(5), "fret 5")
+                .place(shape.bodyJoint(), "body, fret " + job.neck().bodyAtFret());
     }
 
     private Figure lengths(String id, CurvePlot plot, String words, String caption) {

@@ -43,6 +43,18 @@ final class Figures {
                                 contents.settled().offHeel().map(corners -> asRead(heel, corners, contents.shown()))));
     }
 
+    /** The heel's mating face with what comes off it so far; nothing where it is not fitted by its face. */
+    static Optional<Figure> heelFace(Contents contents) {
+        return heelAsRead(contents)
+                .or(() -> contents.neckSet()
+                        .flatMap(set -> heel(contents)
+                                .map(heel -> HeelDrawing.of(
+                                        heel,
+                                        set.correction(heel, ShopUnits.mm(0), ShopUnits.mm(0)),
+                                        "Nothing comes off before height and centreline are read at the bridge.",
+                                        contents.shown()))));
+    }
+
     /** What would come off the heel for a round size, where nothing was read at the bridge. */
     static Optional<Figure> heelLever(Contents contents) {
         return contents.neckSet()

@@ -165,7 +165,9 @@ final class NeckDrawing {
 
     private void side(Drawing drawing) {
         drawing.shape("wood", turned(wood()));
-        shape.veneersSide().forEach(veneer -> drawing.shape("board", turned(veneer)));
+        if (shape.head().isPresent()) {
+            shape.veneersSide().forEach(veneer -> drawing.shape("board", turned(veneer)));
+        }
         List<Spot> board = new ArrayList<>(shape.boardTop());
         board.add(new Spot(shape.boardEnd(), 0));
         board.add(new Spot(0, 0));

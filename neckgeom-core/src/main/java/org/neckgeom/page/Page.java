@@ -197,6 +197,9 @@ final class Page {
             folded("In other air", Curves.inOtherAir(contents, job), others(SectionCode.WEATHER));
         });
         budgets();
+        contents.order()
+                .filter(order -> !order.steps().isEmpty())
+                .ifPresent(order -> folded("What comes before what", List.of(OrderDrawing.of(order)), List.of()));
         page.close();
     }
 

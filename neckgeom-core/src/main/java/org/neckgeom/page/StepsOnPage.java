@@ -45,7 +45,9 @@ final class StepsOnPage {
     void write() {
         page.open("section", "id", "steps");
         page.element("h2", SectionCode.ORDER_OF_WORK + ", step by step");
-        contents.order().ifPresent(this::order);
+        contents.order()
+                .filter(order -> order.steps().isEmpty() && !order.conflicts().isEmpty())
+                .ifPresent(order -> page.element("p", Wording.NO_ORDER, "class", "first"));
         List<StepPart> parts = StepPart.of(contents);
         if (!parts.isEmpty()) {
             page.open("ol", "class", "steps");
@@ -55,16 +57,6 @@ final class StepsOnPage {
         contents.order().ifPresent(this::conflicts);
         rest();
         page.close();
-    }
-
-    private void order(OrderPlan order) {
-        if (!order.steps().isEmpty()) {
-            page.open("div", "class", "graph");
-            OrderDrawing.of(order).writeOn(page);
-            page.close();
-        } else if (!order.conflicts().isEmpty()) {
-            page.element("p", Wording.NO_ORDER, "class", "first");
-        }
     }
 
     private void step(StepPart part) {

@@ -126,10 +126,6 @@ final class Style {
             .top #checks{grid-area:checks}
             .top .checks{display:block}
             .tables{display:grid;grid-template-columns:2fr 3fr;gap:0 2.2rem;align-items:start}
-            #steps{display:grid;grid-template-columns:1fr 2fr;gap:0 2.2rem;align-items:start}
-            #steps h2,.steps{grid-column:1/-1}
-            #steps .graph{grid-column:1}
-            #steps .graph+.steps{grid-column:2}
             .part dl div,#what-if dl div{display:grid;grid-template-columns:12rem 1fr;gap:.8rem}
             }
             """;
@@ -163,8 +159,6 @@ final class Style {
             .checks li{padding:.3rem 0}
             .checks p{margin:0}
             .cautions{columns:2;column-gap:8mm;margin:.2rem 0}
-            .graph{float:right;width:72mm;margin-left:6mm}
-            .steps details{clear:none}
             .budget dl{display:grid;grid-template-columns:repeat(4,1fr);gap:0 6mm}
             .budget svg{max-height:42mm}
             .figures{display:grid;grid-template-columns:1fr 1fr;gap:0 8mm;align-items:start}

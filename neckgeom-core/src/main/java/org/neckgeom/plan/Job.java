@@ -267,6 +267,11 @@ public final class Job {
         return with(ORDER, given.at(ORDER).done(names));
     }
 
+    /** This job with an operation not given as done. */
+    Job undone(String operation) {
+        return with(ORDER, given.at(ORDER).undone(operation));
+    }
+
     /** What has been read on the neck, as it was given. */
     MeasuredNeck measuredAsGiven() {
         return given.at(MEASURED);

@@ -86,7 +86,9 @@ class SheetInBrowserTest {
         "short-scale-bass.yaml, 360",
         "short-scale-bass.yaml, 1280",
         "fanned-baritone.yaml, 360",
-        "fanned-baritone.yaml, 1280"
+        "fanned-baritone.yaml, 1280",
+        "parlour-guitar.yaml, 360",
+        "parlour-guitar.yaml, 1280"
     })
     void page_hasNoLabelOnAnother_andNothingPastItsEdge(String neck, int width) throws Exception {
         Job plan = NeckFile.read(neck);
