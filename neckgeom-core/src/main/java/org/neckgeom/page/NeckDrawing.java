@@ -78,8 +78,11 @@ final class NeckDrawing {
     }
 
     private Figure figure() {
-        boolean hasChannel = shape.design().channel().isPresent();
-        String cut = !hasChannel ? "" : isCut ? " The channel is cut." : " Dashes: the channel, not cut yet.";
+        String cut = shape.design()
+                .channel()
+                .map(channel -> channel.isLocatingGroove() ? "locating groove" : "channel")
+                .map(name -> isCut ? " The " + name + " is cut." : " Dashes: the " + name + ", not cut yet.")
+                .orElse("");
         Drawing drawing = new Drawing(
                 "The neck",
                 "The neck from above and from the bass side, head to the left, both at one scale. "

@@ -31,7 +31,7 @@ final class BenchRecord {
      * An entry taken out of the record.
      *
      * @param before the job without it
-     * @param words what it was
+     * @param words that name it
      */
     record Undone(Job before, String words) {}
 
@@ -53,7 +53,7 @@ final class BenchRecord {
             }
             Optional<MeasuredNeck> fewer = job.measuredAsGiven().withoutLastAt(BenchStep.usualName(finished.get(i)));
             if (fewer.isPresent()) {
-                Job before = job.measured(fewer.get());
+                Job before = job.fewer(fewer.get());
                 return Optional.of(new Undone(before, gone(job, before) + ", read at " + name));
             }
         }

@@ -96,15 +96,16 @@ final class OutputSet {
         if (!Files.isRegularFile(list)) {
             return;
         }
+        Map<?, ?> files;
         try {
-            Map<?, ?> files = (Map<?, ?>) read(list).get("files");
-            if (!names.containsAll(files.keySet())) {
-                throw new Unwritable(
-                        folder
-                                + " holds a set of other files: write it anew with --all, which has the cards too, or name another folder");
-            }
+            files = (Map<?, ?>) read(list).get("files");
         } catch (IOException | IllegalArgumentException | YamlEngineException unreadable) {
             throw new Unwritable(list + " can't be read as the list of a set: name another folder");
+        }
+        if (!names.containsAll(files.keySet())) {
+            throw new Unwritable(
+                    folder
+                            + " holds a set of other files: write it anew with --all, which has the cards too, or name another folder");
         }
     }
 

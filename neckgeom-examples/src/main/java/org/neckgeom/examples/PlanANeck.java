@@ -61,8 +61,8 @@ public final class PlanANeck {
               plan-a-neck --help                 prints this
 
             From the project's folder plan-a-neck is: mvn -q compile exec:java -Dexec.args="..."
-            Necks that come with it, in neckgeom-examples/src/main/necks: octave-mandolin.yaml, metric; short-scale-bass.yaml,
-            in inches; fanned-baritone.yaml, fanned, bolted heel; parlour-guitar.yaml, in fractions, slotted head, no rod.
+            Necks that come with it, in neckgeom-examples/src/main/necks: octave-mandolin.yaml, metric;
+            short-scale-bass.yaml, inches; fanned-baritone.yaml; parlour-guitar.yaml, fractions, slotted head.
             Ends with 0 when done, 1 when the file can't be used, 2 when the command line can't be understood.
             """;
 
