@@ -28,20 +28,22 @@ public final class Licences {
 
     /** These besides may stand on the test path, which is not handed on. */
     private static final Set<String> TESTED_WITH =
-            Set.of("BSD-2-Clause", "EPL-2.0", "GPL-2.0-with-classpath-exception");
+            Set.of("BSD-2-Clause", "EPL-2.0", "GPL-2.0-with-classpath-exception", "MPL-2.0");
 
-    private static final Map<String, String> NAMES = Map.of(
-            "BSD", "BSD-3-Clause",
-            "BSD 3-Clause", "BSD-3-Clause",
-            "BSD 3-Clause license", "BSD-3-Clause",
-            "Bouncy Castle Licence", "MIT",
-            "Eclipse Distribution License - v 1.0", "BSD-3-Clause",
-            "Eclipse Public License v2.0", "EPL-2.0",
-            "Eclipse Public License, Version 2.0", "EPL-2.0",
-            "MIT License", "MIT",
-            "The MIT License", "MIT",
-            "GNU General Public License (GPL), version 2, with the Classpath exception",
-                    "GPL-2.0-with-classpath-exception");
+    private static final Map<String, String> NAMES = Map.ofEntries(
+            Map.entry("BSD", "BSD-3-Clause"),
+            Map.entry("BSD 3-Clause", "BSD-3-Clause"),
+            Map.entry("BSD 3-Clause license", "BSD-3-Clause"),
+            Map.entry("Bouncy Castle Licence", "MIT"),
+            Map.entry("Eclipse Distribution License - v 1.0", "BSD-3-Clause"),
+            Map.entry("Eclipse Public License v2.0", "EPL-2.0"),
+            Map.entry("Eclipse Public License, Version 2.0", "EPL-2.0"),
+            Map.entry("MIT License", "MIT"),
+            Map.entry("The MIT License", "MIT"),
+            Map.entry(
+                    "GNU General Public License (GPL), version 2, with the Classpath exception",
+                    "GPL-2.0-with-classpath-exception"),
+            Map.entry("Mozilla Public License, Version 2.0", "MPL-2.0"));
 
     private static final Pattern LICENCES = Pattern.compile("(?s)<licenses>(.*?)</licenses>");
     private static final Pattern NAME = Pattern.compile("(?s)<name>\\s*(.*?)\\s*</name>");

@@ -117,6 +117,20 @@ public final class OrderChanges extends Noun<OrderChanges> {
     }
 
     /**
+     * {@return these changes with an operation not done}
+     *
+     * @param name of the operation; one that is not given as done changes nothing
+     */
+    public OrderChanges undone(String name) {
+        List<String> left = new ArrayList<>(done());
+        boolean isGone = left.remove(Objects.requireNonNull(name, "name"));
+        if (!isGone) {
+            return this;
+        }
+        return new OrderChanges(left.isEmpty() ? values().without(DONE) : values().with(DONE, List.copyOf(left)));
+    }
+
+    /**
      * {@return an order of work with these changes}
      *
      * @param usual what holds without them

@@ -109,12 +109,14 @@ public final class OrderPlan extends ValueAnswer {
 
     private final WorkLeft work;
     private final List<Step> steps;
+    private final List<List<Integer>> before;
     private final Conflicts conflicts;
 
-    OrderPlan(WorkLeft work, List<Step> steps, Conflicts conflicts) {
+    OrderPlan(WorkLeft work, List<Step> steps, List<List<Integer>> before, Conflicts conflicts) {
         super(FORM, conflicts.style());
         this.work = work;
         this.steps = List.copyOf(steps);
+        this.before = List.copyOf(before);
         this.conflicts = conflicts;
     }
 
@@ -146,6 +148,20 @@ public final class OrderPlan extends ValueAnswer {
                         .equals(Objects.requireNonNull(operation, "operation").strip()))
                 .findFirst()
                 .orElseThrow(() -> Names.unknown(operation, "operation", names()));
+    }
+
+    /**
+     * {@return the steps that have to come before a step, by number, in order: those it builds on, those it would spoil, those
+     * kept before it; without the ones that have to come before one of these}
+     *
+     * @param step one of {@link #steps}
+     * @throws IllegalArgumentException if it is none of them
+     */
+    public List<Integer> before(Step step) {
+        if (!steps.contains(Objects.requireNonNull(step, "step"))) {
+            throw Names.unknown(step.operation().name(), "operation", names());
+        }
+        return before.get(step.number() - 1);
     }
 
     /** {@return what conflicts; empty if nothing does} */

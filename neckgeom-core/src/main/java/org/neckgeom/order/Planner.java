@@ -16,7 +16,7 @@ final class Planner {
         if (!cycles.isEmpty()) {
             List<Conflict> conflicts =
                     cycles.stream().map(cycle -> conflict(work, problem, cycle)).toList();
-            return new OrderPlan(work, List.of(), Conflicts.of(conflicts));
+            return new OrderPlan(work, List.of(), List.of(), Conflicts.of(conflicts));
         }
         OrderSearch search = new OrderSearch(problem);
         int trouble = search.leastTrouble();
@@ -33,7 +33,7 @@ final class Planner {
         StepReasons reasons = new StepReasons(work, problem, order);
         Conflicts all = Conflicts.of(reasons.conflicts(blamed));
         List<Step> steps = all.haveRemedies() ? reasons.steps() : List.of();
-        return new OrderPlan(work, steps, all);
+        return new OrderPlan(work, steps, reasons.before(), all);
     }
 
     private static Conflict conflict(WorkLeft work, OrderProblem problem, List<Edge> cycle) {

@@ -1,6 +1,7 @@
 package org.neckgeom.order;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -132,6 +133,43 @@ final class StepReasons {
             steps.add(new Step(k + 1, operation(k), why(k, remedies), List.copyOf(remedies)));
         }
         return steps;
+    }
+
+    /** For each step those directly before it: needed, spoilt by it or kept before it; not those that others imply. */
+    List<List<Integer>> before() {
+        List<BitSet> all = new ArrayList<>();
+        List<List<Integer>> direct = new ArrayList<>();
+        for (int k = 0; k < order.length; k++) {
+            BitSet asked = asked(k);
+            BitSet implied = new BitSet();
+            asked.stream().forEach(j -> implied.or(all.get(j)));
+            BitSet last = (BitSet) asked.clone();
+            last.andNot(implied);
+            asked.or(implied);
+            all.add(asked);
+            direct.add(last.stream().mapToObj(j -> j + 1).toList());
+        }
+        return direct;
+    }
+
+    private BitSet asked(int k) {
+        BitSet asked = new BitSet();
+        for (int c = 0; c < problem.conditions.size(); c++) {
+            boolean isMet = ((problem.needs[order[k]] & held[k]) >> c & 1) != 0;
+            int source = isMet ? lastBefore(k, problem.puts, c) : -1;
+            if (source >= 0) {
+                asked.set(source);
+            }
+        }
+        for (int j = 0; j < k; j++) {
+            long spoilt = problem.takes[order[k]] & problem.needs[order[j]]
+                    | problem.puts[order[k]] & problem.blocked[order[j]];
+            boolean isKept = (problem.keptBefore[order[k]] >> order[j] & 1) != 0;
+            if (spoilt != 0 || isKept) {
+                asked.set(j);
+            }
+        }
+        return asked;
     }
 
     private String why(int k, Set<Remedy> remedies) {

@@ -36,6 +36,7 @@ import org.neckgeom.units.LengthStyle;
  * @param order the order of work, if the plan has one
  * @param budgets errors that add up, each with its limits
  * @param mark by which its paper is known, made when it is asked for
+ * @param job whose plan it is, for the step at hand and for curves; nothing for a sheet of parts
  */
 record Contents(
         Neck design,
@@ -48,7 +49,8 @@ record Contents(
         List<PlanSection> sections,
         Optional<OrderPlan> order,
         List<BudgetPart> budgets,
-        Supplier<String> mark) {
+        Supplier<String> mark,
+        Optional<Job> job) {
 
     static final List<Outcome> WORST_FIRST = List.of(Outcome.STOP, Outcome.OPEN, Outcome.OK);
 
@@ -80,7 +82,8 @@ record Contents(
                         .toList(),
                 Optional.of(plan.order()),
                 BudgetPart.of(job),
-                () -> Document.mark(job));
+                () -> Document.mark(job),
+                Optional.of(job));
     }
 
     /** Checks to stop for first, then open ones, then good ones, each kind as the plan has them. */

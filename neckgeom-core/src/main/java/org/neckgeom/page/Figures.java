@@ -2,6 +2,7 @@ package org.neckgeom.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javax.measure.quantity.Length;
 import org.neckgeom.drawing.NeckShape;
 import org.neckgeom.drawing.Shown;
@@ -14,34 +15,66 @@ import org.neckgeom.neck.PlateScrews;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnits;
 
-/** The drawings of a sheet, in the order they are shown. */
+/** The drawings of a sheet, by the place where they are wanted. */
 final class Figures {
 
     private Figures() {}
 
-    static List<Figure> of(Contents contents) {
+    /** The whole neck from the front and from the side, with its measures. */
+    static List<Figure> measures(Contents contents) {
         NeckShape shape = contents.shape();
         Shown shown = contents.shown();
+        return List.of(
+                new Figure("plan", PlanDrawing.of(shape, shown), planWords(contents, shape)),
+                side(contents, shape, shown));
+    }
+
+    static Optional<Figure> scarf(Contents contents) {
+        NeckShape shape = contents.shape();
+        return contents.scarf()
+                .flatMap(joint -> shape.head().map(head -> ScarfDrawing.of(shape, joint, head, contents.shown())));
+    }
+
+    /** What comes off the heel by what was read at the bridge. */
+    static Optional<Figure> heelAsRead(Contents contents) {
+        return contents.neckSet()
+                .flatMap(set -> heel(contents)
+                        .flatMap(heel ->
+                                contents.settled().offHeel().map(corners -> asRead(heel, corners, contents.shown()))));
+    }
+
+    /** The heel's mating face with what comes off it so far; nothing where it is not fitted by its face. */
+    static Optional<Figure> heelFace(Contents contents) {
+        return heelAsRead(contents)
+                .or(() -> contents.neckSet()
+                        .flatMap(set -> heel(contents)
+                                .map(heel -> HeelDrawing.of(
+                                        heel,
+                                        set.correction(heel, ShopUnits.mm(0), ShopUnits.mm(0)),
+                                        "Nothing comes off before height and centreline are read at the bridge.",
+                                        contents.shown()))));
+    }
+
+    /** What would come off the heel for a round size, where nothing was read at the bridge. */
+    static Optional<Figure> heelLever(Contents contents) {
+        return contents.neckSet()
+                .filter(set -> contents.settled().offHeel().isEmpty())
+                .flatMap(set -> heel(contents).map(heel -> lever(set, heel, contents.shown())));
+    }
+
+    private static Optional<Heel> heel(Contents contents) {
+        return contents.design().heel().filter(Heel::isFittedByItsFace);
+    }
+
+    static List<Figure> sections(Contents contents) {
+        NeckShape shape = contents.shape();
         List<Figure> figures = new ArrayList<>();
-        figures.add(new Figure("plan", PlanDrawing.of(shape, shown), planWords(contents, shape)));
-        figures.add(side(contents, shape, shown));
-        contents.scarf()
-                .flatMap(joint -> shape.head().map(head -> ScarfDrawing.of(shape, joint, head, shown)))
-                .ifPresent(figures::add);
-        contents.neckSet()
-                .flatMap(set -> contents.design()
-                        .heel()
-                        .filter(Heel::isFittedByItsFace)
-                        .map(heel -> contents.settled()
-                                .offHeel()
-                                .map(corners -> asRead(heel, corners, shown))
-                                .orElseGet(() -> lever(set, heel, shown))))
-                .ifPresent(figures::add);
         int i = 0;
         Stations stations = contents.stations();
         for (Stations.Station cut : stations.cuts()) {
             i++;
-            figures.add(SectionDrawing.of(shape, shown, cut.x(), cut.name(), stations.woodAt(cut.x()), "section-" + i));
+            figures.add(SectionDrawing.of(
+                    shape, contents.shown(), cut.x(), cut.name(), stations.woodAt(cut.x()), "section-" + i));
         }
         return List.copyOf(figures);
     }

@@ -1,32 +1,37 @@
 package org.neckgeom.page;
 
-import java.util.HashSet;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Set;
 import org.neckgeom.drawing.Markup;
 import org.neckgeom.drawing.PaperSet;
-import org.neckgeom.form.RenderedAnswer;
-import org.neckgeom.order.Conflict;
-import org.neckgeom.order.OrderPlan;
-import org.neckgeom.order.Remedy;
+import org.neckgeom.order.Operation;
+import org.neckgeom.plan.BenchQuestion;
+import org.neckgeom.plan.BenchSession;
+import org.neckgeom.plan.Job;
 import org.neckgeom.plan.Outcome;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.PlanSection;
 import org.neckgeom.plan.SectionCode;
 import org.neckgeom.shop.Caution;
 
-/** The sheet as one page: checks first, then cautions, settings, drawings, tables. */
+/**
+ * The sheet as one page: verdict and neck, what to do now, what is open, a closer look, then step by step, and last what is not
+ * due and the tables. What is long is folded; on paper all of it is open.
+ */
 final class Page {
+
+    private static final int FIRST_CAUTIONS = 3;
+    private static final String MACHINE_FIRST = "MACHINE_FIRST";
 
     private final Contents contents;
     private final Markup page = new Markup();
-
-    /** Cautions that are written with reason and source already; after that their sentence is enough. */
-    private final Set<Caution> seen = new HashSet<>();
+    private final PageText text;
+    private final List<PlanSection> others;
 
     private Page(Contents contents) {
         this.contents = contents;
+        this.text = new PageText(page, contents.style());
+        this.others = StepPart.others(contents);
     }
 
     static String of(Contents contents) {
@@ -43,12 +48,15 @@ final class Page {
         page.close().open("body");
         header();
         page.open("main");
+        page.open("div", "class", "top");
+        neck();
+        contents.job().ifPresent(this::now);
         checks();
-        cautions();
-        settings();
-        contents.order().ifPresent(this::order);
-        budgets();
-        drawings();
+        page.close();
+        measured();
+        closer();
+        new StepsOnPage(contents, page, text).write();
+        whatIf();
         tables();
         page.close();
         footer();
@@ -63,177 +71,165 @@ final class Page {
         page.open("ul", "class", "tally");
         for (Outcome outcome : Contents.WORST_FIRST) {
             if (contents.count(outcome) > 0) {
-                page.element("li", contents.count(outcome) + " " + word(outcome), "class", outcome.toString());
+                page.element("li", contents.count(outcome) + " " + PageText.word(outcome), "class", outcome.toString());
             }
         }
         page.close();
         page.open("nav", "aria-label", "On this sheet");
-        page.element("a", "Checks", "href", "#checks");
-        page.element("a", "Cautions", "href", "#cautions");
-        page.element("a", "Settings", "href", "#settings");
-        if (contents.order().isPresent()) {
-            page.element("a", SectionCode.ORDER_OF_WORK.toString(), "href", "#order");
+        if (contents.job().isPresent()) {
+            page.element("a", "Now", "href", "#now");
         }
-        if (!contents.budgets().isEmpty()) {
-            page.element("a", "Budgets", "href", "#budgets");
+        page.element("a", "Open", "href", "#checks");
+        page.element("a", "Closer", "href", "#closer");
+        page.element("a", "Step by step", "href", "#steps");
+        if (hasWhatIf()) {
+            page.element("a", SectionCode.WHAT_IF.toString(), "href", "#what-if");
         }
-        page.element("a", "Drawings", "href", "#drawings");
         page.element("a", "Tables", "href", "#tables");
         page.close().close();
     }
 
-    private static String word(Outcome outcome) {
-        return outcome.toString().toUpperCase(Locale.ROOT);
+    private void neck() {
+        page.open("section", "id", "neck");
+        page.element("h2", "The neck");
+        boolean isCut = contents.job()
+                .filter(job -> job.plan().work().finished().stream().anyMatch(Operation::cutsTheChannel))
+                .isPresent();
+        NeckDrawing.of(contents.shape(), contents.shown(), isCut).writeOn(page);
+        contents.job()
+                .map(job -> job.plan().spare())
+                .ifPresent(spare -> text.rows(spare.rendered(contents.style()).rows()));
+        page.close();
+    }
+
+    /** The step at hand: what to set, what to read, what to mind. */
+    private void now(Job job) {
+        BenchSession session = BenchSession.of(job);
+        page.open("section", "id", "now");
+        page.element("h2", "Now: " + session.settings().title());
+        page.open("dl");
+        session.settings().rows().forEach(row -> row(row.label(), row.value()));
+        names("read", session.questions().stream().map(BenchQuestion::words).toList());
+        names("before it", session.before().stream().map(Operation::name).toList());
+        names("then", session.then().stream().map(Operation::name).toList());
+        page.close();
+        SetUpDrawing.of(job)
+                .ifPresent(svg -> page.open("figure").append("\n" + svg + "\n").close());
+        List<Caution> cautions = session.cautions().stream()
+                .filter(caution -> !caution.code().equals(MACHINE_FIRST))
+                .limit(FIRST_CAUTIONS)
+                .toList();
+        page.open("ul", "class", "cautions");
+        cautions.forEach(caution -> page.element("li", caution.text() + "."));
+        page.close();
+        page.element(
+                "p", Wording.MACHINE_FIRST + " Reasons and sources are with the operation below.", "class", "quiet");
+        page.close();
+    }
+
+    private void names(String label, List<String> names) {
+        if (!names.isEmpty()) {
+            row(label, String.join(", ", names));
+        }
+    }
+
+    private void row(String label, String value) {
+        page.open("div").element("dt", label).open("dd").element("span", value, "class", "first");
+        page.close().close();
     }
 
     private void checks() {
         page.open("section", "id", "checks");
-        page.element("h2", "Checks");
-        if (contents.checks().isEmpty()) {
+        List<PlanCheck> sorted = contents.worstFirst();
+        List<PlanCheck> open =
+                sorted.stream().filter(check -> check.outcome() != Outcome.OK).toList();
+        List<PlanCheck> good =
+                sorted.stream().filter(check -> check.outcome() == Outcome.OK).toList();
+        page.element("h2", open.isEmpty() ? "Nothing is open" : "Open");
+        if (sorted.isEmpty()) {
             page.element("p", "Nothing has been checked yet.");
-        } else {
+        }
+        list(open);
+        if (!good.isEmpty()) {
+            page.open("details").element("summary", good.size() == 1 ? "1 check OK" : good.size() + " checks OK");
+            list(good);
+            page.close();
+        }
+        page.close();
+    }
+
+    private void list(List<PlanCheck> checks) {
+        if (!checks.isEmpty()) {
             page.open("ol", "class", "checks");
-            contents.worstFirst().forEach(this::check);
+            checks.forEach(text::check);
             page.close();
         }
-        page.close();
     }
 
-    private void check(PlanCheck check) {
-        page.open("li", "class", check.outcome().toString());
-        page.element("span", word(check.outcome()), "class", "mark");
-        page.element("h3", check.name());
-        page.open("p");
-        page.element("span", check.found(), "class", "found");
-        page.element("span", " limit: " + check.allowed(), "class", "quiet");
-        page.close();
-        page.element("p", check.todo(), "class", "todo");
-        page.close();
-    }
-
-    private void cautions() {
-        page.open("section", "id", "cautions");
-        page.element("h2", "Before the machine runs");
-        page.element("p", Wording.MACHINE_FIRST);
-        if (!contents.cautions().isEmpty()) {
-            page.open("ul");
-            contents.cautions().forEach(this::caution);
+    /** What has been read, and the repairs of what is out of its limit. */
+    private void measured() {
+        List<PlanSection> read = others(SectionCode.READINGS, SectionCode.REPAIRS);
+        if (!read.isEmpty()) {
+            page.open("section", "id", "measured");
+            page.element("h2", "Measured so far");
+            read.forEach(section -> text.section(section, "h3"));
             page.close();
         }
+    }
+
+    private List<PlanSection> others(SectionCode... codes) {
+        List<String> wanted = new ArrayList<>();
+        for (SectionCode code : codes) {
+            wanted.add(code.code());
+        }
+        return others.stream()
+                .filter(section -> wanted.contains(section.code()))
+                .toList();
+    }
+
+    private void closer() {
+        page.open("section", "id", "closer");
+        page.element("h2", "A closer look");
+        page.element("p", Wording.NOT_TO_SCALE, "class", "quiet");
+        folded("Measures, from the front and from the side", Figures.measures(contents), List.of());
+        contents.job().ifPresent(job -> {
+            folded("Curves along the neck", Curves.along(contents, job), List.of());
+            folded("In other air", Curves.inOtherAir(contents, job), others(SectionCode.WEATHER));
+        });
+        budgets();
+        contents.order()
+                .filter(order -> !order.steps().isEmpty())
+                .ifPresent(order -> folded("What comes before what", List.of(OrderDrawing.of(order)), List.of()));
         page.close();
     }
 
-    private void caution(Caution caution) {
-        boolean isFirst = seen.add(caution);
-        page.open("li");
-        page.element(isFirst ? "strong" : "span", caution.text());
-        if (isFirst) {
-            page.element("span", " (" + caution.why() + ") [" + caution.source() + "]", "class", "quiet");
+    private void folded(String title, List<Figure> figures, List<PlanSection> sections) {
+        if (figures.isEmpty() && sections.isEmpty()) {
+            return;
         }
-        page.close();
-    }
-
-    private void settings() {
-        page.open("section", "id", "settings");
-        page.element("h2", "Settings, in order of work");
-        page.open("div", "class", "settings");
-        for (PlanSection section : contents.sections()) {
-            page.open("section");
-            RenderedAnswer rendered = section.rendered(contents.style());
-            page.element("h3", rendered.finding());
-            rows(rendered.rows());
-            rendered.notes().forEach(note -> page.element("p", note.text(), "class", "quiet"));
-            page.close();
-        }
+        page.open("details").open("summary").element("h3", title).close();
+        sections.forEach(section -> text.section(section, "h4"));
+        page.open("div", "class", "figures");
+        figures.forEach(figure -> figure.writeOn(page));
         page.close().close();
     }
 
-    private void rows(List<RenderedAnswer.Row> rows) {
-        if (rows.isEmpty()) {
-            return;
-        }
-        page.open("dl");
-        for (RenderedAnswer.Row row : rows) {
-            page.open("div").element("dt", row.label()).open("dd");
-            answer("first", "", row.answer());
-            page.close().close();
-        }
-        page.close();
-    }
-
-    /** The finding, and what belongs to it under it. */
-    private void answer(String look, String label, RenderedAnswer answer) {
-        lines(look, label, answer.finding());
-        answer.rows().forEach(row -> answer("more", row.label(), row.answer()));
-        answer.notes().forEach(note -> lines("more", "", note.text()));
-    }
-
-    private void lines(String look, String label, String text) {
-        boolean isFirst = true;
-        for (String line : text.lines().toList()) {
-            page.open("span", "class", isFirst ? look : "more");
-            if (isFirst && !label.isEmpty()) {
-                page.element("span", label + " ", "class", "quiet").element("b", line);
-            } else {
-                page.text(line);
-            }
-            page.close();
-            isFirst = false;
-        }
-    }
-
-    private void order(OrderPlan order) {
-        page.open("section", "id", "order");
-        page.element("h2", SectionCode.ORDER_OF_WORK.toString());
-        if (order.steps().isEmpty()) {
-            page.element("p", Wording.NO_ORDER, "class", "first");
-        }
-        if (!contents.settled().done().isEmpty()) {
-            page.element("p", "Done: " + String.join(", ", contents.settled().done()) + ".", "class", "quiet");
-        }
-        page.open("ol", "class", "steps");
-        for (OrderPlan.Step step : order.steps()) {
-            page.open("li");
-            page.element("b", step.operation().name());
-            if (!step.why().isEmpty()) {
-                page.element("span", " " + step.why(), "class", "quiet");
-            }
-            for (Remedy remedy : step.remedies()) {
-                page.element("p", remedy.name() + ": " + remedy.how());
-            }
-            if (!step.operation().cautions().isEmpty()) {
-                page.open("ul");
-                step.operation().cautions().forEach(this::caution);
-                page.close();
-            }
-            page.close();
-        }
-        page.close();
-        if (!order.conflicts().isEmpty()) {
-            page.element("h3", "Conflicts");
-            page.open("ul");
-            for (Conflict conflict : order.conflicts()) {
-                page.open("li");
-                answer("first", "", conflict.rendered(contents.style()));
-                page.close();
-            }
-            page.close();
-        }
-        page.close();
-    }
-
     private void budgets() {
-        if (contents.budgets().isEmpty()) {
+        List<PlanSection> sections = others(SectionCode.ERRORS);
+        if (contents.budgets().isEmpty() && sections.isEmpty()) {
             return;
         }
-        page.open("section", "id", "budgets", "class", "sheet");
-        page.element("h2", "Budgets: errors that add up");
+        page.open("details", "id", "budgets")
+                .open("summary")
+                .element("h3", "Budgets: errors that add up")
+                .close();
+        sections.forEach(section -> text.section(section, "h4"));
         int i = 0;
         for (BudgetPart part : contents.budgets()) {
             i++;
             page.open("section", "class", "budget");
-            page.element("h3", part.title());
-            rows(part.rendered(contents.style()).rows());
+            page.element("h4", part.title());
+            text.rows(part.rendered(contents.style()).rows());
             page.open("div", "class", "figures");
             BudgetDrawings.shares(part, "shares-" + i).writeOn(page);
             BudgetDrawings.curve(part, contents.shown(), "spread-" + i).writeOn(page);
@@ -242,17 +238,32 @@ final class Page {
         page.close();
     }
 
-    private void drawings() {
-        page.open("section", "id", "drawings", "class", "sheet");
-        page.element("h2", "Drawings");
-        page.element("p", Wording.NOT_TO_SCALE, "class", "quiet");
-        page.open("div", "class", "figures");
-        Figures.of(contents).forEach(figure -> figure.writeOn(page));
-        page.close().close();
+    private boolean hasWhatIf() {
+        return others.stream().anyMatch(StepPart::isWhatIf)
+                || Figures.heelLever(contents).isPresent();
+    }
+
+    /** Apart from the settings, so that none of it is set. */
+    private void whatIf() {
+        if (!hasWhatIf()) {
+            return;
+        }
+        page.open("section", "id", "what-if");
+        page.element("h2", SectionCode.WHAT_IF.toString());
+        page.element("p", "Not to be set: what a change or an error of a round size would ask for.", "class", "quiet");
+        others.stream().filter(StepPart::isWhatIf).forEach(section -> {
+            if (section.code().equals(SectionCode.WHAT_IF.code())) {
+                text.rows(section.rendered(contents.style()).rows());
+            } else {
+                text.section(section, "h3");
+            }
+        });
+        Figures.heelLever(contents).ifPresent(figure -> figure.writeOn(page));
+        page.close();
     }
 
     private void tables() {
-        page.open("section", "id", "tables", "class", "sheet");
+        page.open("section", "id", "tables");
         page.element("h2", "Tables");
         page.open("div", "class", "tables");
         for (Tables.Table table : Tables.of(contents)) {

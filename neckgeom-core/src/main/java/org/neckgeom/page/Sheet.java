@@ -2,6 +2,7 @@ package org.neckgeom.page;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.neckgeom.board.Fret;
@@ -10,7 +11,9 @@ import org.neckgeom.drawing.NeckShape;
 import org.neckgeom.drawing.Settled;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.kernel.Once;
+import org.neckgeom.order.Operation;
 import org.neckgeom.plan.BenchCard;
+import org.neckgeom.plan.BenchSession;
 import org.neckgeom.plan.Job;
 import org.neckgeom.plan.Plan;
 import org.neckgeom.shape.Spot;
@@ -80,11 +83,21 @@ public final class Sheet {
     }
 
     /**
-     * {@return a drawing of the machine as it is set for the step at hand, as one SVG element for a page that has {@link
-     * #style()}; empty where no cutter is set for it} Seen from above; not to be measured on.
+     * {@return a drawing for the step at hand, as one SVG element for a page that has {@link #style()}: the machine as it is set,
+     * seen from above, the lines of a scarf, or the face of a heel; empty for other steps} Not to be measured on.
      */
     public String toSetUp() {
-        return SetUpDrawing.of(job).orElse("");
+        return SetUpDrawing.of(job)
+                .or(() -> BenchSession.of(job).operation().flatMap(this::figure).map(Figure::svg))
+                .orElse("");
+    }
+
+    private Optional<Figure> figure(Operation operation) {
+        return switch (operation.name()) {
+            case Operation.CUT_SCARF -> Figures.scarf(contents.get());
+            case Operation.CUT_HEEL_JOINT, Operation.FIT_HEEL_TO_BODY -> Figures.heelFace(contents.get());
+            default -> Optional.empty();
+        };
     }
 
     /** {@return the style sheet (CSS) of pages and drawings: light and dark as the device asks} */

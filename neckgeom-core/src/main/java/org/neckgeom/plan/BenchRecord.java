@@ -15,6 +15,7 @@ import org.neckgeom.channel.SlotStep;
 import org.neckgeom.channel.SlotVerdict;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.measure.Estimate;
+import org.neckgeom.order.Operation;
 import org.neckgeom.plan.BenchAsk.Given;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.units.Amount;
@@ -25,6 +26,54 @@ import org.neckgeom.units.ShopUnit;
 final class BenchRecord {
 
     private BenchRecord() {}
+
+    /**
+     * An entry taken out of the record.
+     *
+     * @param before the job without it
+     * @param words that name it
+     */
+    record Undone(Job before, String words) {}
+
+    /**
+     * The record without its last entry by the order of work: a job out of a file does not state what was entered last. While the
+     * channel is being set it is the last trial cut or move; nothing where there is no entry.
+     */
+    static Optional<Undone> withoutLast(Job job) {
+        List<CentringStep> steps = job.steps();
+        if (!steps.isEmpty() && !job.stages().isDone(Operation.CUT_ROD_CHANNEL)) {
+            CentringStep last = steps.get(steps.size() - 1);
+            return Optional.of(new Undone(job.steps(steps.subList(0, steps.size() - 1)), last.text(job.style())));
+        }
+        List<Operation> finished = job.plan().work().finished();
+        for (int i = finished.size() - 1; i >= 0; i--) {
+            String name = finished.get(i).name();
+            if (job.done().contains(name)) {
+                return Optional.of(new Undone(job.undone(name), "done: " + name));
+            }
+            Optional<MeasuredNeck> fewer = job.measuredAsGiven().withoutLastAt(BenchStep.usualName(finished.get(i)));
+            if (fewer.isPresent()) {
+                Job before = job.fewer(fewer.get());
+                return Optional.of(new Undone(before, gone(job, before) + ", read at " + name));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The reading that one of two jobs has and the other has not. */
+    private static String gone(Job with, Job without) {
+        return Arrays.stream(NeckFeature.values())
+                .filter(feature ->
+                        with.measured().has(feature) && !without.measured().has(feature))
+                .map(feature -> feature + " "
+                        + with.measured().of(feature).orElseThrow().value().in(with.style()))
+                .findFirst()
+                .orElse(
+                        with.measured().scarfAngle().isPresent()
+                                        && without.measured().scarfAngle().isEmpty()
+                                ? "scarf angle"
+                                : "depth of the back");
+    }
 
     /**
      * {@return the job with the answers of a group}

@@ -13,7 +13,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
-import org.neckgeom.channel.CentringStep;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.order.Operation;
@@ -176,7 +175,9 @@ public final class BenchSession {
 
     /** {@return whether there is an entry to take back} */
     public boolean canUndo() {
-        return !pending.isEmpty() || previous != null || lastStep().isPresent();
+        return !pending.isEmpty()
+                || previous != null
+                || BenchRecord.withoutLast(job).isPresent();
     }
 
     private Optional<BenchStep> step() {
@@ -187,12 +188,6 @@ public final class BenchSession {
         return step().map(BenchStep::asks).orElse(List.of()).stream()
                 .filter(ask -> !pending.containsKey(ask.code()) && !leftOut.contains(ask.code()))
                 .toList();
-    }
-
-    private Optional<CentringStep> lastStep() {
-        List<CentringStep> steps = job.steps();
-        boolean isCut = job.stages().isDone(Operation.CUT_ROD_CHANNEL);
-        return isCut || steps.isEmpty() ? Optional.empty() : Optional.of(steps.get(steps.size() - 1));
     }
 
     /**
@@ -256,12 +251,11 @@ public final class BenchSession {
         if (previous != null) {
             return changed(previous, "taken back: " + entry);
         }
-        if (lastStep().isPresent()) {
-            List<CentringStep> steps = job.steps();
-            Job before = job.steps(steps.subList(0, steps.size() - 1));
+        Optional<BenchRecord.Undone> last = BenchRecord.withoutLast(job);
+        if (last.isPresent()) {
             return changed(
-                    new BenchSession(before, Map.of(), Set.of(), "", null, entry),
-                    "taken back: " + lastStep().get().text(job.style()));
+                    new BenchSession(last.get().before(), Map.of(), Set.of(), "", null, entry),
+                    "taken back: " + last.get().words());
         }
         return asking("There is no entry to take back");
     }

@@ -2,7 +2,6 @@ package org.neckgeom.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import javax.measure.quantity.Length;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
 import org.neckgeom.heel.BackSet;
@@ -134,14 +133,6 @@ final class HeelKindParts {
                 "{least:brief} to {most:brief}: enough thread, and some wood under the board",
                 "Drill the pilot holes through the body's.",
                 "Screws of another length.");
-        Amount<Length> low = plan.style().nearMillimetre();
-        plan.shape()
-                .neckSet()
-                .ifPresent(set -> draft.row(
-                        "tooLow",
-                        plan.words("too-low", "{low:brief} too low at the bridge")
-                                .with("low", Kind.MM, low.libraryValue()),
-                        set.shim(screws.pastShoulder().orElseThrow(), low)));
         double joint = plan.neck().bodyJointMm();
         if (plan.made().channel().endMm() > joint + screws.rowsMm().get(0) - d / 2) {
             double wall = screws.acrossMm() / 2 - d / 2 - plan.made().channel().widthMm() / 2;

@@ -267,6 +267,17 @@ public final class Job {
         return with(ORDER, given.at(ORDER).done(names));
     }
 
+    /** This job with an operation not given as done. */
+    Job undone(String operation) {
+        OrderChanges left = given.at(ORDER).undone(operation);
+        return left.equals(OrderChanges.none()) ? new Job(given.without(ORDER)) : with(ORDER, left);
+    }
+
+    /** This job with fewer readings on the neck. */
+    Job fewer(MeasuredNeck left) {
+        return left.equals(MeasuredNeck.none()) ? new Job(given.without(MEASURED)) : measured(left);
+    }
+
     /** What has been read on the neck, as it was given. */
     MeasuredNeck measuredAsGiven() {
         return given.at(MEASURED);

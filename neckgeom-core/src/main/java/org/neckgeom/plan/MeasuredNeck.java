@@ -3,6 +3,7 @@ package org.neckgeom.plan;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -302,6 +303,26 @@ public final class MeasuredNeck extends Noun<MeasuredNeck> {
         more.add(new BackDepth(
                 BackDepth.TABLE.values().amount(BackDepth.STATION, station).with(BackDepth.DEPTH, depth)));
         return new MeasuredNeck(values().with(BACK, List.copyOf(more)));
+    }
+
+    /** These readings without the last that a session asks for at an operation of the usual neck; nothing where there is none. */
+    Optional<MeasuredNeck> withoutLastAt(String operation) {
+        if (operation.equals(Operation.CARVE_THE_NECK) && values().has(BACK)) {
+            List<BackDepth> fewer = new ArrayList<>(values().at(BACK));
+            fewer.remove(fewer.size() - 1);
+            return Optional.of(new MeasuredNeck(
+                    fewer.isEmpty() ? values().without(BACK) : values().with(BACK, List.copyOf(fewer))));
+        }
+        boolean isOfTheAngle = operation.equals(Operation.CUT_SCARF) || operation.equals(Operation.SAW_OUT_THE_HEAD);
+        if (isOfTheAngle && values().has(SCARF_ANGLE)) {
+            return Optional.of(new MeasuredNeck(values().without(SCARF_ANGLE)));
+        }
+        return lengths().stream()
+                .filter(feature -> feature.operation().equals(operation))
+                // Of a channel the walls are read last.
+                .max(Comparator.comparing((NeckFeature feature) -> feature == NeckFeature.SLOT_OFFSET)
+                        .thenComparing(Comparator.naturalOrder()))
+                .map(last -> new MeasuredNeck(values().without(key(last))));
     }
 
     /** These readings without those of the back. */

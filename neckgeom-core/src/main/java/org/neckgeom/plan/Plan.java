@@ -345,6 +345,7 @@ public final class Plan {
         add(all, SectionCode.CHANNEL, CheckCode.CHANNEL_CENTRED, SetUpParts::of);
         add(all, SectionCode.HEAD, CheckCode.SHAPE, ShapeParts::of);
         add(all, SectionCode.STRINGS_AND_RELIEF, CheckCode.STRENGTH, StrengthParts::of);
+        Attempt.atAll(() -> Optional.of(WhatIfParts.of(stages))).answer().ifPresent(all::addAll);
         add(all, SectionCode.ERRORS, CheckCode.STRING_LINE, plan -> List.of(BudgetParts.of(plan)));
         all.add(OrderPart.of(stages));
         return List.copyOf(all);

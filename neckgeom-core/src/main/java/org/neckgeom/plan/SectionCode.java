@@ -50,6 +50,8 @@ public enum SectionCode {
     STRINGS_AND_RELIEF("String tension and relief (estimate)"),
     /** What drier or damper air changes. */
     WEATHER("Humidity and fret ends (estimate)"),
+    /** What a change or an error of a round size would ask for. */
+    WHAT_IF("What if"),
     /** The budgets, each in one row. */
     ERRORS("Tolerance stack-up"),
     /** The operations that are left, in their order. */

@@ -52,12 +52,7 @@ final class SetUpParts {
         }
         parts.add(channel(plan));
         cutterLoad(plan).ifPresent(parts::add);
-        // A head in one piece is sawn out of the square blank, which is what the fence meets.
-        plan.neck()
-                .head()
-                .filter(head -> !plan.shape().isHeadInOnePiece()
-                        || head.onBeforeChannel().isPresent())
-                .ifPresent(head -> parts.add(headAtFence(plan, head)));
+        headFirst(plan, true).ifPresent(parts::add);
         return parts;
     }
 
@@ -349,6 +344,22 @@ final class SetUpParts {
                 .mapToDouble(pass -> pass.step().libraryValue())
                 .max()
                 .orElseThrow();
+    }
+
+    /**
+     * The head at the fence: a setting where the head is on before the channel, else the one it would need.
+     *
+     * @param isFirst which of the two is asked for
+     */
+    static Optional<PlanPart> headFirst(Stages plan, boolean isFirst) {
+        // A head in one piece is sawn out of the square blank, which is what the fence meets.
+        return plan.neck()
+                .head()
+                .filter(head -> !plan.isDone(Operation.CUT_ROD_CHANNEL))
+                .filter(head -> plan.shape().headComesFirst() == isFirst)
+                .filter(head -> !plan.shape().isHeadInOnePiece()
+                        || head.onBeforeChannel().isPresent())
+                .map(head -> headAtFence(plan, head));
     }
 
     private static PlanPart headAtFence(Stages plan, Head head) {

@@ -3,7 +3,6 @@ package org.neckgeom.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.neckgeom.board.FannedFrets;
 import org.neckgeom.board.Fret;
@@ -26,7 +25,6 @@ import org.neckgeom.neck.Tenon;
 import org.neckgeom.order.Operation;
 import org.neckgeom.solid.ChannelEnd;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.ShopUnits;
 
 /** The parts of a plan that belong to the neck's shape: scarf, frets, neck angle, heel; and the order of all of them. */
 final class ShapeParts {
@@ -207,16 +205,10 @@ final class ShapeParts {
     }
 
     private static PlanPart neckSet(Stages plan, BackSet set) {
-        Amount<Angle> step = ShopUnits.deg(0.1);
         PlanSection.Draft draft = PlanSection.titled(SectionCode.NECK_ANGLE, plan.style())
                 .row("angle", "angle", set.angle())
                 .row("heelFace", "heel face", set.heelFace());
-        return PlanPart.of(
-                draft.row(
-                        "tenthOfADegree",
-                        draft.words("more", "{step} more").with("step", Kind.AMOUNT, step),
-                        set.actionPer(step)),
-                action(plan, plan.neck().neckSet().orElseThrow()));
+        return PlanPart.of(draft, action(plan, plan.neck().neckSet().orElseThrow()));
     }
 
     /** A string is straight: where it is lower at half the scale than at the nut, it comes nearer every fret up to the last. */
@@ -245,21 +237,6 @@ final class ShapeParts {
     private static PlanPart heel(Stages plan, Heel heel) {
         PlanSection.Draft draft = PlanSection.titled(SectionCode.HEEL, plan.style())
                 .row("stack", "stack", plan.shape().heelBlocks().orElseThrow());
-        Amount<Length> low = plan.style().nearMillimetre();
-        Amount<Length> off = low.times(0.5);
-        plan.shape()
-                .neckSet()
-                .filter(set -> heel.isFittedByItsFace())
-                .ifPresent(set -> draft.row(
-                                "tooLow",
-                                draft.words("too-low", "{low:brief} too low at the bridge")
-                                        .with("low", Kind.MM, low.libraryValue()),
-                                set.wedge(plan.style().amount(heel.heightMm()), low))
-                        .row(
-                                "offItsMiddle",
-                                draft.words("off-its-middle", "{off:brief} off its middle")
-                                        .with("off", Kind.MM, off.libraryValue()),
-                                set.cheek(plan.style().amount(heel.widthMm()), off)));
         List<PlanCheck> checks = new ArrayList<>();
         heel.dovetail().ifPresent(seat -> {
             draft.row("dovetail", "dovetail", seat);

@@ -37,8 +37,9 @@ final class TemplatePages {
         page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
         page.element("title", title);
         page.open("style").append(style(pages.get(0))).close().close().open("body");
+        page.open("main").element("h1", title);
         pages.forEach(sheet -> writeOn(page, sheet));
-        page.close().close();
+        page.close().close().close();
         return "<!DOCTYPE html>\n" + page + "\n";
     }
 
@@ -73,6 +74,8 @@ final class TemplatePages {
                 + "mm;height:" + n(page.downMm()) + "mm;padding:" + n(TemplatePage.MARGIN)
                 + "mm;break-inside:avoid}\n"
                 + "section+section{break-before:page}\n"
+                // For those who do not see the sheets; nothing of it is printed.
+                + "h1{position:absolute;width:1px;height:1px;margin:0;overflow:hidden;clip-path:inset(50%)}\n"
                 + "h2{position:absolute;left:" + n(TemplatePage.MARGIN) + "mm;top:3mm;margin:0;font-size:3.6mm}\n"
                 + "svg{display:block}\n"
                 + "text{font-family:\"Liberation Sans\",Arial,Helvetica,sans-serif}\n";

@@ -5,8 +5,11 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -326,5 +329,57 @@ class OrderPlanTest {
                 .isNotEqualTo(usual.plan().conflicts().hashCode());
         assertThat(usual.plan().conflicts().isEmpty()).isTrue();
         assertThat(kept.plan().conflicts().isEmpty()).isFalse();
+    }
+
+    /** By hand from needs and leavings: b needs a's, c takes away what b needs, d is kept after a, e needs b's and c's. */
+    @Test
+    void before_givesTheNearestStepsThatHaveToComeFirst() {
+        Condition flat = Condition.named("flat");
+        Condition glued = Condition.named("glued");
+        Condition round = Condition.named("round");
+        OrderPlan plan = OrderOfWork.of(
+                        Operation.named("a").puts(flat),
+                        Operation.named("b").needs(flat).puts(glued),
+                        Operation.named("c").takesAway(flat).puts(round),
+                        Operation.named("d"),
+                        Operation.named("e").needs(glued).needs(round))
+                .keep("a")
+                .before("d")
+                .plan();
+
+        Map<String, List<String>> before = new LinkedHashMap<>();
+        plan.steps()
+                .forEach(step -> before.put(
+                        step.operation().name(),
+                        plan.before(step).stream()
+                                .map(number -> plan.names().get(number - 1))
+                                .toList()));
+
+        assertThat(before)
+                .containsEntry("a", List.of())
+                .containsEntry("b", List.of("a"))
+                .containsEntry("c", List.of("b"))
+                .containsEntry("d", List.of("a"))
+                .containsEntry("e", List.of("c"));
+        OrderPlan other = OrderOfWork.of(Operation.named("z")).plan();
+        assertThatThrownBy(() -> plan.before(other.steps().get(0))).hasMessageContaining("\"z\"");
+    }
+
+    /** Whatever has to come first comes first, and a step never names what another of its own steps implies. */
+    @Test
+    void before_isAGraphWithoutDetours() {
+        OrderPlan plan = OrderOfWork.forNeck().plan();
+        Map<Integer, Set<Integer>> all = new LinkedHashMap<>();
+        for (OrderPlan.Step step : plan.steps()) {
+            Set<Integer> reached = new HashSet<>();
+            for (int first : plan.before(step)) {
+                assertThat(first).isLessThan(step.number());
+                reached.addAll(all.get(first));
+            }
+            assertThat(plan.before(step)).noneMatch(reached::contains);
+            reached.addAll(plan.before(step));
+            all.put(step.number(), reached);
+        }
+        assertThat(all.get(plan.step("set up").number())).hasSizeGreaterThan(20);
     }
 }

@@ -65,7 +65,7 @@ class InkTest {
         // Filled, dashed, plain: the three marks can be told apart in black and white.
         assertTrue(Style.sheet().contains(".stop .mark,.tally .stop{background:var(--stop);"));
         assertTrue(Style.sheet().contains(".open .mark,.tally .open{border:2px dashed"));
-        assertTrue(Style.sheet().contains(".good .mark,.tally .good{border:2px solid"));
+        assertTrue(Style.sheet().contains(".ok .mark,.tally .ok{border:2px solid"));
     }
 
     private static double contrast(String one, String other) {

@@ -130,7 +130,8 @@ public final class Necks {
                 sections(),
                 Optional.empty(),
                 List.of(),
-                () -> "0f1e2d3c");
+                () -> "0f1e2d3c",
+                Optional.empty());
     }
 
     /** The octave with an order of work that conflicts, and a budget. */
@@ -150,7 +151,8 @@ public final class Necks {
                         .before("cut rod channel")
                         .plan()),
                 List.of(new BudgetPart("String line at the bridge", invented(), Limits.within(mm(0.8)))),
-                () -> "0f1e2d3c");
+                () -> "0f1e2d3c",
+                Optional.empty());
     }
 
     private static Known invented() {
@@ -233,6 +235,7 @@ public final class Necks {
                 List.of(),
                 Optional.empty(),
                 List.of(),
-                () -> "0f1e2d3c");
+                () -> "0f1e2d3c",
+                Optional.empty());
     }
 }

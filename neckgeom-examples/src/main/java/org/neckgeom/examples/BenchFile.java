@@ -66,15 +66,17 @@ final class BenchFile {
             Fate fate, String words, String at, List<Change> changes, List<String> repairs, List<String> differences) {}
 
     private final Path file;
+    private final Staging.Step step;
     private final Map<String, String> doubted = new LinkedHashMap<>();
     private String text;
     private BenchSession session;
     private int kept;
     private int turn;
 
-    private BenchFile(Path file, String text) {
+    private BenchFile(Path file, String text, Staging.Step step) {
         this.file = file;
         this.text = text;
+        this.step = step;
         this.session = BenchSession.of(NeckFile.parse(file.toString(), text));
     }
 
@@ -85,7 +87,12 @@ final class BenchFile {
      * @throws FileRefused if the file can't be used
      */
     static BenchFile at(Path file) {
-        return new BenchFile(file, TextFile.read(file));
+        return at(file, Staging.Step.UNBROKEN);
+    }
+
+    /** The same, with what is done before each step of keeping an entry. */
+    static BenchFile at(Path file, Staging.Step step) {
+        return new BenchFile(file, TextFile.read(file), step);
     }
 
     Path path() {
@@ -299,6 +306,7 @@ final class BenchFile {
             OutputFiles.write(
                     Map.of(file, fresh.getBytes(StandardCharsets.UTF_8)),
                     what -> {
+                        step.before(what);
                         if (what.startsWith("move ")) {
                             same();
                         }

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import org.neckgeom.examples.file.Trouble;
@@ -82,6 +83,29 @@ final class OutputSet {
         } catch (IOException | IllegalArgumentException | YamlEngineException unreadable) {
             String why = unreadable instanceof IOException failed ? ": " + Trouble.inWords(failed) : "";
             return new Checked(false, list + " can't be read as the list of a set" + why + "\n");
+        }
+    }
+
+    /**
+     * Refuses to write a set into a folder whose list has other files: they would be in no list any more.
+     *
+     * @param names of the files to write
+     */
+    static void checkRoom(Path folder, Set<String> names) throws Unwritable {
+        Path list = folder.resolve(NAME);
+        if (!Files.isRegularFile(list)) {
+            return;
+        }
+        Map<?, ?> files;
+        try {
+            files = (Map<?, ?>) read(list).get("files");
+        } catch (IOException | IllegalArgumentException | YamlEngineException unreadable) {
+            throw new Unwritable(list + " can't be read as the list of a set: name another folder");
+        }
+        if (!names.containsAll(files.keySet())) {
+            throw new Unwritable(
+                    folder
+                            + " holds a set of other files: write it anew with --all, which has the cards too, or name another folder");
         }
     }
 

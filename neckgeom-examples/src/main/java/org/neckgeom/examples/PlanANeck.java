@@ -13,7 +13,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import org.neckgeom.examples.file.FileRefused;
 import org.neckgeom.examples.neck.NeckFile;
 import org.neckgeom.fault.Refusal;
@@ -59,8 +61,8 @@ public final class PlanANeck {
               plan-a-neck --help                 prints this
 
             From the project's folder plan-a-neck is: mvn -q compile exec:java -Dexec.args="..."
-            Three necks come with it, in neckgeom-examples/src/main/necks: octave-mandolin.yaml, metric;
-            short-scale-bass.yaml, in inches; fanned-baritone.yaml, with fanned frets and a bolted heel.
+            Necks that come with it, in neckgeom-examples/src/main/necks: octave-mandolin.yaml, metric;
+            short-scale-bass.yaml, inches; fanned-baritone.yaml; parlour-guitar.yaml, fractions, slotted head.
             Ends with 0 when done, 1 when the file can't be used, 2 when the command line can't be understood.
             """;
 
@@ -208,6 +210,12 @@ public final class PlanANeck {
     private static String planned(Orders orders, String text, Job plan, Progress progress) throws Unwritable, InWords {
         if (orders.outputs().isEmpty()) {
             return printed(orders, Sheet.of(plan));
+        }
+        if (orders.set().isPresent() && orders.outputs().keySet().stream().allMatch(Output::isCards)) {
+            Set<String> cards = orders.outputs().values().stream()
+                    .map(path -> String.valueOf(path.getFileName()))
+                    .collect(Collectors.toSet());
+            OutputSet.checkRoom(orders.set().get(), cards);
         }
         Output.Asked asked = new Output.Asked(plan, orders.paperFor(plan), orders.landscape(), progress);
         Map<Path, byte[]> files = new LinkedHashMap<>();

@@ -9,9 +9,12 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.io.Reader;
 import java.io.StringReader;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -181,6 +184,105 @@ class BenchTest {
                 .contains("ENDED  0 entries kept");
         assertThat(file).hasContent(shipped);
         assertThat(folder).isDirectoryContaining(path -> path.equals(file));
+    }
+
+    /** Readings, a step done and the trial cuts are taken back one by one by sessions that know of them from the file alone. */
+    @Test
+    void undo_goesOnAfterARestart_downToTheFileAsItWas() throws IOException {
+        bench(Stream.concat(CHANNEL.stream(), Stream.of("9.21", "6.02", "done", "end"))
+                .toArray(String[]::new));
+        assertThat(NeckFile.read(file).plan().work().finished())
+                .anyMatch(done -> done.name().equals("cut rod channel"));
+
+        assertThat(bench("undo", "end").out()).contains("OK taken back: done: cut rod channel", "ENDED  1 entry kept");
+        assertThat(bench("undo", "end").out())
+                .contains("OK taken back: channel width 6.02 mm, read at cut rod channel");
+        assertThat(bench("undo", "end").out())
+                .contains("OK taken back: channel depth 9.21 mm, read at cut rod channel");
+        assertThat(NeckFile.read(file).measured().isEmpty()).isTrue();
+        for (int left = 2; left >= 0; left--) {
+            assertThat(bench("undo", "end").out()).contains("OK taken back: ");
+            assertThat(NeckFile.read(file).steps()).hasSize(left);
+        }
+        while (!NeckFile.read(file).plan().work().finished().isEmpty()) {
+            assertThat(bench("undo", "end").out()).contains("OK taken back: done: ");
+        }
+        assertThat(bench("undo", "end").out()).contains("?? There is no entry to take back.");
+        assertThat(NeckFile.read(file)).isEqualTo(NeckFile.read("octave-mandolin.yaml"));
+    }
+
+    /** A full disk at each step of keeping an entry: the entry is lost, the record and the session are not. */
+    @Test
+    void bench_losesTheEntryAlone_whereTheDiskIsFull() throws Exception {
+        List<String> steps = new ArrayList<>();
+        BenchFile counting = BenchFile.at(file, steps::add);
+        cut(counting, "26.79", "28.21");
+        String kept = Files.readString(file);
+        assertThat(steps).hasSizeGreaterThan(1);
+        for (int at = 0; at < steps.size(); at++) {
+            String full = steps.get(at);
+            int step = at;
+            Files.writeString(file, shipped);
+            int[] passed = {0};
+            BenchFile bench = BenchFile.at(file, what -> {
+                if (passed[0]++ == step) {
+                    throw new IOException("No space left on device");
+                }
+            });
+
+            BenchFile.Answer answer = cut(bench, "26.79", "28.21");
+            // What is cleared away after the entry is in its place costs nothing.
+            boolean isIn = full.startsWith("clear ");
+            assertThat(answer.fate()).as(full).isEqualTo(isIn ? BenchFile.Fate.KEPT : BenchFile.Fate.NOT_KEPT);
+            assertThat(file).as(full).hasContent(isIn ? kept : shipped);
+            if (!isIn) {
+                assertThat(bench.session().job().steps()).as(full).isEmpty();
+                assertThat(cut(bench, "26.79", "28.21").fate()).as(full).isEqualTo(BenchFile.Fate.KEPT);
+                assertThat(file).as(full).hasContent(kept);
+            }
+        }
+    }
+
+    private static BenchFile.Answer cut(BenchFile bench, String near, String far) throws Exception {
+        Map<String, String> readings = new LinkedHashMap<>();
+        readings.put("near-wall", near);
+        readings.put("far-wall", far);
+        readings.put("slot", "6.02");
+        readings.put("piece", "61.02");
+        return bench.enter(readings);
+    }
+
+    /** A process that is killed while an entry is typed has kept what was entered before. */
+    @Test
+    void bench_killed_losesTheEntryBeingTyped() throws Exception {
+        Process process = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-XX:TieredStopAtLevel=1",
+                        "-cp",
+                        System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
+                        PlanANeck.class.getName(),
+                        "--bench",
+                        file.toString())
+                .redirectErrorStream(true)
+                .start();
+        try (Writer keys = process.outputWriter(StandardCharsets.UTF_8);
+                BufferedReader screen = process.inputReader(StandardCharsets.UTF_8)) {
+            keys.write("26.79\n28.21\n6.02\n61.02\n");
+            keys.flush();
+            String line = screen.readLine();
+            while (line != null && !line.contains("Move the fence")) {
+                line = screen.readLine();
+            }
+            assertThat(line).contains("Move the fence");
+            keys.write("0.71 aw");
+            keys.flush();
+            process.destroyForcibly();
+            assertThat(process.waitFor()).isNotZero();
+        }
+
+        assertThat(NeckFile.read(file).steps()).hasSize(1);
+        assertThat(bench("0.71 away", "end").out()).contains("OK fence moved by 0.71 mm away");
+        assertThat(NeckFile.read(file).steps()).hasSize(2);
     }
 
     /** Someone else writes the file while an entry is typed. */

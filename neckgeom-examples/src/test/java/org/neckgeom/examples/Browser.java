@@ -24,15 +24,23 @@ final class Browser {
     private Browser() {}
 
     private static Optional<Path> find() {
-        Optional<Path> browser = Stream.of(
-                        System.getenv().getOrDefault("PATH", "").split(":"))
-                .flatMap(folder -> NAMES.stream().map(name -> Path.of(folder, name)))
-                .filter(Files::isExecutable)
-                .findFirst();
+        Optional<Path> browser = found(NAMES);
         if (browser.isEmpty()) {
             System.err.println("SKIPPED: pages were not opened in a browser, none of " + NAMES + " is installed");
         }
         return browser;
+    }
+
+    /** The first program of some names on the path. */
+    static Optional<Path> found(List<String> names) {
+        return Stream.of(System.getenv().getOrDefault("PATH", "").split(":"))
+                .flatMap(folder -> names.stream().map(name -> Path.of(folder, name)))
+                .filter(Files::isExecutable)
+                .findFirst();
+    }
+
+    static Optional<Path> chromium() {
+        return FOUND;
     }
 
     /** Opens a page in a frame of a width, as headless windows can't be narrower than 500 pixels; returns its report. */

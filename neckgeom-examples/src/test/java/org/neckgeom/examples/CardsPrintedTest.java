@@ -50,6 +50,7 @@ class CardsPrintedTest {
         "octave-mandolin.yaml, LETTER, true",
         "short-scale-bass.yaml, LETTER, false",
         "fanned-baritone.yaml, A4, true",
+        "parlour-guitar.yaml, LETTER, false",
         "src/test/resources/kinds/bars-and-inserts.yaml, A4, false",
         "src/test/resources/kinds/slotted-steel-strings.yaml, LETTER, true"
     })

@@ -226,7 +226,9 @@ class KindsOfNeckTest {
         Job longer = changed("flat-heel-plate", "length: 45 mm", "length: 50 mm");
         assertThat(check(longer, CheckCode.SCREWS_REACH).outcome()).isEqualTo(Outcome.OPEN);
         assertThat(section("flat-heel-plate", SectionCode.HEEL))
-                .contains("4.5 mm in the body, 3.0 mm to 3.2 mm in the neck", "Pocket shim")
+                .contains("4.5 mm in the body, 3.0 mm to 3.2 mm in the neck");
+        assertThat(section("flat-heel-plate", SectionCode.WHAT_IF))
+                .contains("Pocket shim")
                 .doesNotContain("Heel wedge");
     }
 

@@ -117,7 +117,8 @@ class PlanANeckTest {
     @CsvSource({
         "octave-mandolin.yaml, mm", "octave-mandolin.yaml, inch", "octave-mandolin.yaml, fractions",
         "short-scale-bass.yaml, mm", "short-scale-bass.yaml, inch", "short-scale-bass.yaml, fractions",
-        "fanned-baritone.yaml, mm", "fanned-baritone.yaml, inch", "fanned-baritone.yaml, fractions"
+        "fanned-baritone.yaml, mm", "fanned-baritone.yaml, inch", "fanned-baritone.yaml, fractions",
+        "parlour-guitar.yaml, mm", "parlour-guitar.yaml, inch", "parlour-guitar.yaml, fractions"
     })
     void run_printsAFirstScreen_thatFits(String neck, String units) {
         Ended ended = run("--units", units, neck);
@@ -177,6 +178,26 @@ class PlanANeckTest {
         assertThat(run("--card", "bake").status()).isEqualTo(1);
         assertThat(run("--section").status()).isEqualTo(2);
         assertThat(run("--next", "--full").status()).isEqualTo(2);
+    }
+
+    /** Cards alone may be written anew, but not into a set that has more: its list would lose the rest. */
+    @Test
+    void run_writesCardsIntoNoSetOfOtherFiles() throws IOException {
+        Path sheets = folder.resolve("sheets");
+        assertThat(run("--cards", sheets.toString()).status()).isZero();
+        assertThat(run("--cards", sheets.toString()).status()).isZero();
+        assertThat(run("--all", sheets.toString()).status()).isZero();
+        String list = Files.readString(sheets.resolve("neckgeom-set.json"));
+
+        Ended ended = run("--cards", sheets.toString());
+
+        assertThat(ended.status()).isEqualTo(1);
+        assertThat(ended.out()).isEmpty();
+        assertThat(ended.err())
+                .isEqualTo(sheets + " holds a set of other files: write it anew with --all, which has the cards too, or"
+                        + " name another folder\n");
+        assertThat(sheets.resolve("neckgeom-set.json")).hasContent(list);
+        assertThat(run("--check-set", sheets.toString()).status()).isZero();
     }
 
     @Test

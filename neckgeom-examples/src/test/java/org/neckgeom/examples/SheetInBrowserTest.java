@@ -4,15 +4,22 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.neckgeom.examples.neck.NeckFile;
 import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.Job;
+import org.neckgeom.plan.PlanSection;
+import org.neckgeom.plan.SectionCode;
 import org.neckgeom.template.Paper;
 import org.neckgeom.template.Template;
 
@@ -86,7 +93,9 @@ class SheetInBrowserTest {
         "short-scale-bass.yaml, 360",
         "short-scale-bass.yaml, 1280",
         "fanned-baritone.yaml, 360",
-        "fanned-baritone.yaml, 1280"
+        "fanned-baritone.yaml, 1280",
+        "parlour-guitar.yaml, 360",
+        "parlour-guitar.yaml, 1280"
     })
     void page_hasNoLabelOnAnother_andNothingPastItsEdge(String neck, int width) throws Exception {
         Job plan = NeckFile.read(neck);
@@ -97,6 +106,43 @@ class SheetInBrowserTest {
         assertEquals(width + " wide", lines.get(0));
         assertTrue(Integer.parseInt(lines.get(1).split(" ")[0]) > 60, lines.get(1));
         assertEquals(2, lines.size(), report);
+    }
+
+    /** What is set for the channel is not parted over two sheets, and what is folded on a screen is open on paper. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"octave-mandolin.yaml", "short-scale-bass.yaml", "fanned-baritone.yaml", "parlour-guitar.yaml"})
+    void print_hasTheChannelOnOneSheet_andAllThatIsFolded(String neck) throws Exception {
+        Job job = NeckFile.read(neck);
+        PlanSection channel = job.plan().section(SectionCode.CHANNEL).orElseThrow();
+        List<String> sheets = new ArrayList<>();
+        try (PDDocument document =
+                Loader.loadPDF(Browser.printed(folder, Sheet.of(job).toHtml()))) {
+            PDFTextStripper stripper = new PDFTextStripper();
+            for (int page = 1; page <= document.getNumberOfPages(); page++) {
+                stripper.setStartPage(page);
+                stripper.setEndPage(page);
+                sheets.add(squeezed(stripper.getText(document)));
+            }
+        }
+
+        List<String> with = sheets.stream()
+                .filter(sheet -> channel.rows().stream()
+                        .map(row -> squeezed(row.value().lines().findFirst().orElseThrow()))
+                        .allMatch(sheet::contains))
+                .filter(sheet -> sheet.contains(squeezed(channel.title())))
+                .toList();
+        assertEquals(1, with.size(), channel.toString());
+        String all = String.join("", sheets);
+        job.plan()
+                .order()
+                .steps()
+                .forEach(step -> assertTrue(
+                        all.contains(squeezed(step.why())), step.operation().name()));
+    }
+
+    private static String squeezed(String text) {
+        return text.replaceAll("\\s+", "");
     }
 
     @Test

@@ -12,7 +12,8 @@ public final class ShippedNecks {
     /** The neck that is planned when none is named. */
     public static final String DEFAULT = "octave-mandolin.yaml";
 
-    private static final List<String> NAMES = List.of(DEFAULT, "short-scale-bass.yaml", "fanned-baritone.yaml");
+    private static final List<String> NAMES =
+            List.of(DEFAULT, "short-scale-bass.yaml", "fanned-baritone.yaml", "parlour-guitar.yaml");
 
     private ShippedNecks() {}
 

@@ -36,8 +36,9 @@ class OldNecksTest {
 
     private static final List<List<Integer>> WOODS = List.of(List.of(0, 1, 2, 3, 4, 5), List.of(0, 5, 6));
 
+    /** The necks that were shipped then. */
     static Stream<String> names() {
-        return ShippedNecks.names().stream();
+        return Stream.of("octave-mandolin.yaml", "short-scale-bass.yaml", "fanned-baritone.yaml");
     }
 
     @ParameterizedTest
