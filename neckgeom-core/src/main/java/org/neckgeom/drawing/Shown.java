@@ -12,9 +12,11 @@ public record Shown(LengthStyle style) {
 
     /** A length without useless zeros: {@code 46.5 mm}. */
     public String length(double mm) {
-        if (style == LengthStyle.INCH_FRACTIONS) {
-            return style.brief(mm);
-        }
+        return style == LengthStyle.INCH_FRACTIONS ? style.brief(mm) : label(mm);
+    }
+
+    /** The same beside a drawing, where a fraction with its thou has no room: decimals of the unit. */
+    public String label(double mm) {
         return Numbers.trimmed(style.unit().fromLibrary(mm), decimals()) + " "
                 + style.unit().symbol();
     }

@@ -45,7 +45,7 @@ final class OrderDrawing {
         }
         for (OrderPlan.Step step : order.steps()) {
             Spot at = at(step.number());
-            drawing.ring(at);
+            drawing.dot(at);
             drawing.label("words", "end", NODES + 24, at.vMm() + 4, String.valueOf(step.number()));
             drawing.label(
                     "name",

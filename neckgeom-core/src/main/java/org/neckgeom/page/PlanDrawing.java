@@ -77,7 +77,7 @@ final class PlanDrawing {
         shape.anchorPlan().ifPresent(anchor -> {
             drawing.shape("wood", page.all(anchor));
             widths.add(
-                    page.at(shape.anchorEnd(), shape.halfWidth(0)), shown.length(-shape.anchorEnd()), "for the anchor");
+                    page.at(shape.anchorEnd(), shape.halfWidth(0)), shown.label(-shape.anchorEnd()), "for the anchor");
         });
         board(drawing);
         design.channel().ifPresent(channel -> channel(drawing, channel));
@@ -109,11 +109,11 @@ final class PlanDrawing {
         Spot side = new Spot((tip.uMm() + nut.uMm()) / 2, (tip.vMm() + nut.vMm()) / 2);
         widths.add(
                 tip,
-                shown.length(there.head().widthAtTipMm()),
+                shown.label(there.head().widthAtTipMm()),
                 there.hasOutline() ? "head wide at tip" : "head room wide");
-        widths.add(side, shown.length(there.head().lengthMm()), "long, on its face");
+        widths.add(side, shown.label(there.head().lengthMm()), "long, on its face");
         if (there.hasOutline()) {
-            widths.add(nut, shown.length(there.head().widthAtBreakLineMm()), "at break line");
+            widths.add(nut, shown.label(there.head().widthAtBreakLineMm()), "at break line");
         }
     }
 
@@ -133,7 +133,7 @@ final class PlanDrawing {
     /** Across the neck, square to it, where the fret crosses its middle. */
     private void width(int fret, String words) {
         double x = shape.fret(fret);
-        widths.add(page.at(x, shape.halfWidth(x)), shown.length(2 * shape.halfWidth(x)), words);
+        widths.add(page.at(x, shape.halfWidth(x)), shown.label(2 * shape.halfWidth(x)), words);
     }
 
     private void frets(Drawing drawing) {
@@ -165,13 +165,13 @@ final class PlanDrawing {
         double at = channel.startMm() + channel.lengthMm() * 0.62;
         widths.add(
                 page.at(at, channel.widthMm() / 2),
-                shown.length(channel.widthMm()),
+                shown.label(channel.widthMm()),
                 channel.isLocatingGroove() ? "groove wide" : "channel wide");
         if (channel.hasAdjusterPocket()) {
             double pocket = channel.adjusterPocketStartMm() + channel.adjusterPocketLengthMm() / 2;
             widths.add(
                     page.at(pocket, channel.adjusterPocketWidthMm() / 2),
-                    shown.length(channel.adjusterPocketWidthMm()),
+                    shown.label(channel.adjusterPocketWidthMm()),
                     "pocket wide");
         }
     }

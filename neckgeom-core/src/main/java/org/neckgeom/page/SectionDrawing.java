@@ -61,9 +61,9 @@ final class SectionDrawing {
         LabelColumn west = LabelColumn.leftOf(LEFT_EDGE - 8);
         LabelColumn east = LabelColumn.rightOf(RIGHT_EDGE + 8);
         double a = shape.halfWidth(x);
-        west.add(at(new Spot(-a * 0.8, board / 2)), shown.length(board), "board thick");
-        east.add(at(new Spot(a, 0)), shown.length(2 * a), "wide");
-        east.add(at(new Spot(0, -depth)), shown.length(depth), "wood deep");
+        west.add(at(new Spot(-a * 0.8, board / 2)), shown.label(board), "board thick");
+        east.add(at(new Spot(a, 0)), shown.label(2 * a), "wide");
+        east.add(at(new Spot(0, -depth)), shown.label(depth), "wood deep");
         shape.stripsAcross(x).forEach(joint -> drawing.through("seam", page(joint)));
         channel.ifPresent(cut -> channel(drawing, west, east, cut));
         shape.barsAcross(x).forEach(bar -> drawing.shape("rod", page(bar)));
@@ -89,11 +89,11 @@ final class SectionDrawing {
         }
         west.add(
                 at(new Spot(-half, -floor / 2)),
-                shown.length(2 * half),
+                shown.label(2 * half),
                 cut.isLocatingGroove() ? "groove wide" : "channel wide");
         east.add(
                 at(new Spot(half / 2, -floor)),
-                shown.length(floor),
+                shown.label(floor),
                 cut.isLocatingGroove() ? "groove deep" : "channel deep");
     }
 
@@ -111,7 +111,7 @@ final class SectionDrawing {
             corner = bassCorner;
         }
         drawing.line("least", at(corner).uMm(), at(corner).vMm(), at(near).uMm(), at(near).vMm());
-        west.add(at(near), shown.length(wood.woodMm()), "wood left");
+        west.add(at(near), shown.label(wood.woodMm()), "wood left");
     }
 
     private static Spot nearest(List<Spot> curve, Spot from) {

@@ -104,9 +104,9 @@ final class SideDrawing {
         shape.veneersSide().forEach(veneer -> drawing.shape("board", page.turned(veneer)));
         depths.add(
                 on(shape.headSide(head.lengthMm() * 0.7, head.thicknessMm())),
-                shown.length(head.thicknessMm()),
+                shown.label(head.thicknessMm()),
                 "head thick");
-        stations.add(on(shape.headSide(head.lengthMm(), 0)), shown.length(head.lengthMm()), "head along face");
+        stations.add(on(shape.headSide(head.lengthMm(), 0)), shown.label(head.lengthMm()), "head along face");
         stations.add(on(shape.headSide(head.lengthMm() * 0.45, 0)), Shown.degrees(head.angleRad()), "head angle");
     }
 
@@ -118,7 +118,7 @@ final class SideDrawing {
         design.heel().ifPresent(heel -> {
             List<Spot> face = shape.heelFace();
             drawing.through("face", page.turned(face));
-            depths.add(on(face.get(1)), shown.length(heel.heightMm()), "heel high");
+            depths.add(on(face.get(1)), shown.label(heel.heightMm()), "heel high");
         });
     }
 
@@ -140,23 +140,23 @@ final class SideDrawing {
         }
         stations.add(
                 on(new Spot(channel.startMm(), 0)),
-                shown.length(channel.startMm()),
+                shown.label(channel.startMm()),
                 channel.isLocatingGroove() ? "groove from" : "channel from");
         stations.add(
                 on(new Spot(channel.endMm(), 0)),
-                shown.length(channel.endMm()),
+                shown.label(channel.endMm()),
                 channel.isLocatingGroove() ? "groove to" : "channel to");
         double middle = channel.startMm() + channel.lengthMm() / 2;
         double deepest = channel.floorDepthAtMm(middle);
         depths.add(
                 on(new Spot(middle, -deepest)),
-                shown.length(deepest),
+                shown.label(deepest),
                 channel.isLocatingGroove() ? "groove deep" : channel.archMm() == 0 ? "channel deep" : "deep in middle");
         if (channel.hasAdjusterPocket()) {
             double at = channel.adjusterPocketStartMm() + channel.adjusterPocketLengthMm() / 2;
             depths.add(
                     on(new Spot(at, -channel.adjusterPocketDepthMm())),
-                    shown.length(channel.adjusterPocketDepthMm()),
+                    shown.label(channel.adjusterPocketDepthMm()),
                     "pocket deep");
         }
     }
@@ -169,27 +169,27 @@ final class SideDrawing {
         List<Spot> line = shape.glueLine(glued);
         drawing.through("glue", page.turned(line));
         if (glued.place() == JointPlace.IN_THE_SHAFT) {
-            stations.add(on(line.get(0)), shown.length(glued.frontLineMm()), "scarf on front");
+            stations.add(on(line.get(0)), shown.label(glued.frontLineMm()), "scarf on front");
         }
-        depths.add(on(line.get(1)), shown.length(glued.backLineMm()), "scarf on back");
+        depths.add(on(line.get(1)), shown.label(glued.backLineMm()), "scarf on back");
     }
 
     private void label() {
         stations.add(on(new Spot(0, 0)), "nut", "all from here");
         stations.add(
                 on(new Spot(shape.bodyJoint(), 0)),
-                shown.length(shape.bodyJoint()),
+                shown.label(shape.bodyJoint()),
                 "body, fret " + design.bodyAtFret());
         double first = shape.fret(1);
-        depths.add(on(new Spot(first, -shape.drawnDepth(first))), shown.length(shape.drawnDepth(first)), "fret 1");
+        depths.add(on(new Spot(first, -shape.drawnDepth(first))), shown.label(shape.drawnDepth(first)), "fret 1");
         double twelfth = shape.fret(12);
         if (twelfth < shape.bodyJoint()) {
             double depth = shape.drawnDepth(twelfth);
-            depths.add(on(new Spot(twelfth, -depth)), shown.length(depth), "fret 12");
+            depths.add(on(new Spot(twelfth, -depth)), shown.label(depth), "fret 12");
         }
         double at = shape.bodyJoint() / 2;
         double board = design.boardThicknessAtMm(at);
-        stations.add(on(new Spot(at, board)), shown.length(board), "board thick");
+        stations.add(on(new Spot(at, board)), shown.label(board), "board thick");
     }
 
     private Spot on(Spot inFrame) {

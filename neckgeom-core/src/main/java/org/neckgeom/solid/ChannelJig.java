@@ -58,7 +58,7 @@ public final class ChannelJig extends ValueAnswer {
                     "places",
                     "{name}",
                     "along {along:text}, across {across:text}, height {height:text}{play}",
-                    10,
+                    8,
                     "and {more} more")
             .line("inside", "edges", j -> j.inside > 0, "{inside:brief} inside the wanted line")
             .note(

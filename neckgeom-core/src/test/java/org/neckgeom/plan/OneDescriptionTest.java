@@ -13,7 +13,6 @@ import org.junit.jupiter.api.Test;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.head.BreakAngle;
-import org.neckgeom.head.HeadSide;
 import org.neckgeom.head.Scarf;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.BackSet;
@@ -65,17 +64,15 @@ class OneDescriptionTest {
     void scarf_hasTheHeadsOwnVeneers() {
         Blank blank = SampleBench.octaveBlank();
         Head veneered = HEAD.veneer(mm(2), mm(0)).backVeneer(mm(0.8)).scarfed(ScarfCut.inTheHead());
-        ScarfJoint byHand = ScarfJoint.inTheHead(Scarf.of(deg(13), blank.thickness(), mm(15)))
-                .veneered(HeadSide.FACE, mm(2))
-                .veneered(HeadSide.BACK, mm(0.8));
+        for (double shortOfNut : new double[] {0, 8.8, 9}) {
+            ScarfJoint joint = ScarfJoint.of(veneered.veneer(mm(2), mm(shortOfNut)), blank, deg(0));
 
-        assertThat(ScarfJoint.of(veneered, blank, deg(0))).isEqualTo(byHand);
-        // 2 / sin 13 deg = 8.89 mm before the nut line the veneer's face would meet the glue face: shorter it moves
-        // nothing.
-        assertThat(ScarfJoint.of(veneered.veneer(mm(2), mm(8.8)), blank, deg(0)).veneerMm())
-                .isEqualTo(2);
-        assertThat(ScarfJoint.of(veneered.veneer(mm(2), mm(9)), blank, deg(0)).veneerMm())
-                .isZero();
+            // 15 of wood, 2 and 0.8 of veneer; the wood's face holds the nut line, so the line on it is 20 / sin 13 deg
+            // away.
+            assertThat(joint.headThickness().libraryValue()).isCloseTo(17.8, within(1e-12));
+            assertThat(joint.breakLineShiftMm()).isZero();
+            assertThat(joint.frontLineMm()).isCloseTo(20 / Math.sin(Math.toRadians(13)), within(1e-9));
+        }
     }
 
     @Test

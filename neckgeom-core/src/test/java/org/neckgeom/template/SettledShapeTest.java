@@ -216,8 +216,8 @@ class SettledShapeTest {
         Document plain = Xml.parsed(Sheet.of(Necks.octavePlan()).toHtml());
 
         assertEquals(8, Xml.all(page, "polyline", "string").size(), "four over the board, four over the head");
-        assertEquals(4, Xml.all(page, "circle", "post").size());
-        assertEquals(0, Xml.all(plain, "polyline", "string").size(), "none where none are told");
+        assertEquals(8, Xml.all(page, "circle", "post").size(), "four in the neck, four in the plan");
+        assertEquals(0, Xml.all(plain, "polyline", "string").size(), "none where none are given");
     }
 
     @Test

@@ -61,12 +61,12 @@ class NumbersOnDrawingsTest {
                     .get(0);
             Map<String, String> labels = labels(figure);
 
-            assertThat(labels.keySet()).contains("wide", "wood deep", "channel deep", "wood left", "board thick");
+            assertThat(labels.keySet()).contains("wide", "wood deep", cut(job) + " deep", "wood left", "board thick");
             holds(job, labels.get("wide"), row.width().libraryValue());
             holds(job, labels.get("wood deep"), row.depth().libraryValue());
             holds(
                     job,
-                    labels.get("channel deep"),
+                    labels.get(cut(job) + " deep"),
                     row.channelDepth().orElseThrow().libraryValue());
             holds(job, labels.get("wood left"), row.wood().orElseThrow().woodMm());
             holds(job, labels.get("board thick"), job.neck().boardThicknessAtMm(x));
@@ -113,8 +113,8 @@ class NumbersOnDrawingsTest {
                 labels.get("body, fret " + job.neck().bodyAtFret()),
                 job.neck().bodyJointMm());
         List<NeckStation> rows = job.plan().solid().stations().rows();
-        holds(job, labels.get("channel from"), named(rows, "channel from").fromNutMm());
-        holds(job, labels.get("channel to"), named(rows, "channel to").fromNutMm());
+        holds(job, labels.get(cut(job) + " from"), named(rows, "channel from").fromNutMm());
+        holds(job, labels.get(cut(job) + " to"), named(rows, "channel to").fromNutMm());
         job.plan().scarf().ifPresent(joint -> {
             if (labels.containsKey("scarf on front")) {
                 holds(job, labels.get("scarf on front"), joint.frontLineMm());
@@ -154,11 +154,15 @@ class NumbersOnDrawingsTest {
                 .ifPresent(heel -> holds(job, after(side, "heel face "), heel.heightMm()));
     }
 
+    /** What drawings call the channel of a neck. */
+    private static String cut(Job job) {
+        return job.neck().channel().orElseThrow().isLocatingGroove() ? "groove" : "channel";
+    }
+
     private static void holds(Job job, String printed, double tableMm) {
         LengthStyle style = job.style();
         // The last digit printed: a hundredth of a mm, a thou, a tenth of a thou beside a fraction.
-        double half =
-                style == LengthStyle.MILLIMETRES ? 0.005 : 25.4 * (style == LengthStyle.INCH_FRACTIONS ? 5e-5 : 5e-4);
+        double half = style == LengthStyle.MILLIMETRES ? 0.005 : 25.4 * (printed.endsWith(" thou") ? 5e-5 : 5e-4);
         Amount<?> read = ShopUnits.length(printed);
         assertThat(read.libraryValue())
                 .as("%s in %s: %s", job.neck().name(), style, printed)

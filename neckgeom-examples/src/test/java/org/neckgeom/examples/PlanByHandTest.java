@@ -59,15 +59,14 @@ class PlanByHandTest {
     void scarf_bass_countsItsVeneers() {
         String scarf = section(bass, SectionCode.SCARF);
 
-        // sin 10 deg = 0.173648, cos 0.984808, tan 0.176327, veneer v = 1/16: break line moves v/sin = 0.3599;
-        // front (7/8 - v cos)/sin = 4.6845; back (9/16 + v)/sin - 7/8/tan = 3.5992 - 4.9624 = -1.3631; glue face
-        // 9/16/sin
-        assertThat(scarf).contains("0.3599 in toward the tip").contains("4.6845 in along");
-        assertThat(scarf).contains("1.3631 in in front").contains("3.2393 in");
+        // sin 10 deg = 0.173648, tan 0.176327; the veneer lies on the wood's face, which holds the nut line:
+        // front 7/8/sin = 5.0389; back 9/16/sin - 7/8/tan = 3.23931 - 4.96237 = -1.72306; glue face 9/16/sin
+        assertThat(scarf).contains("5.0389 in along").doesNotContain("toward the tip");
+        assertThat(scarf).contains("1.7231 in in front").contains("3.2393 in");
         // 9/16 + 1/16 + 1/32 = 0.65625
         assertThat(scarf).contains("0.6563 in");
-        // Without veneer 18.0945 + 8.5 - 5.0389 + 4.9623 + 3/32/sin = 27.0578; with it v (1 - cos)/sin = 0.0055 less
-        assertThat(scarf).contains("27.0524 in");
+        // 18.0945 + 8.5 - 5.0389 + 4.9623 + 3/32/sin = 27.0578
+        assertThat(scarf).contains("27.0578 in");
     }
 
     @Test
@@ -166,7 +165,9 @@ class PlanByHandTest {
         // 78 cos 1.0219 deg = 77.988; (77.988 - 20)/20 = 2.9: 3 blocks, 80 - 77.988 off the last
         assertThat(heel).contains("3 blocks of 20 mm").contains("77.988 mm").contains("2.012 mm");
         // Lever of 251.652 to the saddle: 78 x 1/251.652 at the cap, 54 x 0.5/251.652 at the cheek
-        assertThat(heel).contains("0.310 mm at the cap").contains("0.107 mm off the treble cheek");
+        assertThat(section(mandolin, SectionCode.WHAT_IF))
+                .contains("0.310 mm at the cap")
+                .contains("0.107 mm off the treble cheek");
     }
 
     @Test
