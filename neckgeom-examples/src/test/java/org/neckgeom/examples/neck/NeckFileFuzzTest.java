@@ -23,7 +23,7 @@ import org.neckgeom.form.Json;
  */
 class NeckFileFuzzTest {
 
-    private static final int MUTANTS = Integer.getInteger("neckgeom.mutants", 5_000);
+    private static final int MUTANTS = Integer.getInteger("neckgeom.mutants", 2_000);
     private static final int FILES = Integer.getInteger("neckgeom.files", 2_000);
     private static final int FROM = Integer.getInteger("neckgeom.from", 0);
     private static final int EVERY_FORM = 8;
