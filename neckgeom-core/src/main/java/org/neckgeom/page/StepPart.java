@@ -56,7 +56,9 @@ record StepPart(Operation operation, Optional<OrderPlan.Step> step, List<PlanSec
         Map<Operation, List<PlanSection>> sections = new LinkedHashMap<>();
         operations(contents).forEach(operation -> sections.put(operation, new ArrayList<>()));
         for (PlanSection section : contents.sections()) {
-            place(contents, section).ifPresent(at -> sections.get(at).add(section));
+            place(contents, section)
+                    .ifPresent(at -> sections.computeIfAbsent(at, operation -> new ArrayList<>())
+                            .add(section));
         }
         List<StepPart> parts = new ArrayList<>();
         sections.forEach((operation, its) -> parts.add(new StepPart(operation, step(contents, operation), its)));

@@ -26,9 +26,9 @@ final class Front {
         return front;
     }
 
-    private static boolean isInstead(View view, Trial one, Trial other) {
-        return view.dominates(one, other)
-                || isEqual(one, other) && !view.dominates(other, one) && !view.isBetter(other, one);
+    private static boolean isInstead(View view, Trial trial, Trial standing) {
+        return view.dominates(trial, standing)
+                || isEqual(trial, standing) && !view.dominates(standing, trial) && !view.isBetter(standing, trial);
     }
 
     private static boolean isEqual(Trial one, Trial other) {

@@ -45,6 +45,7 @@ final class Polish<D> {
     }
 
     /** First derivatives at a trial: of the objective, and of each row that has a figure. */
+    @SuppressWarnings("ArrayRecordComponent") // stays in this package and is never compared
     private record Slopes(Trial at, double[] objective, double[][] rows, double[] rooms) {}
 
     /** The best design that is found from a start. */

@@ -6,6 +6,7 @@ import java.util.function.ToDoubleFunction;
 
 /** What counts as much in each aim and limit: of an aim the median's distance from the least, of a
  * limit the median distance, among first trials. */
+@SuppressWarnings("ArrayRecordComponent") // stays in this package and is never compared
 record Scales(double[] aims, double[] rooms) {
 
     static Scales of(List<Trial> first, int aims, int rooms) {

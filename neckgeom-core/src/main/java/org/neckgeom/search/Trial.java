@@ -9,6 +9,7 @@ import java.util.Arrays;
  * @param order its place in the order of asking
  * @param refusal why it has no figures, or empty
  */
+@SuppressWarnings("ArrayRecordComponent") // stays in this package; a trial equals itself alone
 record Trial(int order, double[] at, double[] aims, double[] rooms, boolean[] kept, String refusal) {
 
     static Trial refused(int order, double[] at, String refusal) {
