@@ -136,17 +136,18 @@ final class BenchServer implements AutoCloseable {
                         : "       In a browser on this machine.");
         out.println("END    Ctrl-C");
         out.flush();
-        Thread end = new Thread(() -> {
+        Runnable ending = () -> {
             close();
             out.println(Bench.ended(file));
             out.flush();
-        });
+        };
+        Thread end = new Thread(ending);
         Runtime.getRuntime().addShutdownHook(end);
         try {
             new CountDownLatch(1).await();
         } catch (InterruptedException ended) {
             Runtime.getRuntime().removeShutdownHook(end);
-            end.run();
+            ending.run();
             Thread.currentThread().interrupt();
         }
     }
@@ -361,7 +362,7 @@ final class BenchServer implements AutoCloseable {
 
     private static Map<String, String> form(HttpExchange exchange) throws Refused, IOException {
         String type = first(exchange, "Content-Type").orElse("");
-        if (!type.split(";")[0].strip().equalsIgnoreCase("application/x-www-form-urlencoded")) {
+        if (!type.split(";", 2)[0].strip().equalsIgnoreCase("application/x-www-form-urlencoded")) {
             throw new Refused(415, "Only the page's own form is read.");
         }
         byte[] bytes;
@@ -372,7 +373,7 @@ final class BenchServer implements AutoCloseable {
             throw new Refused(413, "The form has more than " + MOST_BYTES + " bytes. Nothing was saved.");
         }
         Map<String, String> form = new LinkedHashMap<>();
-        for (String field : new String(bytes, StandardCharsets.US_ASCII).split("&")) {
+        for (String field : new String(bytes, StandardCharsets.US_ASCII).split("&", -1)) {
             String[] parts = field.split("=", 2);
             if (parts.length == 2
                     && (form.put(decoded(parts[0]), decoded(parts[1])) != null || form.size() > MOST_FIELDS)) {

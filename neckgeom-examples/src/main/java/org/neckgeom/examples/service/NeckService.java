@@ -80,7 +80,7 @@ public final class NeckService implements AutoCloseable {
 
     private NeckService(NeckStore store, int port) throws IOException {
         this.store = store;
-        this.server = HttpServer.create(new InetSocketAddress(InetAddress.getByName("127.0.0.1"), port), WAITING);
+        this.server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), port), WAITING);
         server.createContext("/", this::handle);
         server.setExecutor(threads);
         server.start();
@@ -329,7 +329,7 @@ public final class NeckService implements AutoCloseable {
         // A form of another site can't have this type.
         String type = Optional.ofNullable(exchange.getRequestHeaders().getFirst("Content-Type"))
                 .orElse("");
-        if (!type.split(";")[0].strip().equalsIgnoreCase(JSON)) {
+        if (!type.split(";", 2)[0].strip().equalsIgnoreCase(JSON)) {
             throw Refused.because(415, "What is sent must be " + JSON + ".");
         }
         byte[] bytes;
