@@ -80,7 +80,8 @@ public final class NeckService implements AutoCloseable {
 
     private NeckService(NeckStore store, int port) throws IOException {
         this.store = store;
-        this.server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), port), WAITING);
+        this.server = HttpServer.create(
+                new InetSocketAddress(InetAddress.getByAddress(new byte[] {127, 0, 0, 1}), port), WAITING);
         server.createContext("/", this::handle);
         server.setExecutor(threads);
         server.start();
