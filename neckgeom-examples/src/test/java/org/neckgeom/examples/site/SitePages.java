@@ -3,9 +3,11 @@ package org.neckgeom.examples.site;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -44,6 +46,7 @@ final class SitePages {
 
     private static final String INDEX = "tag-search-index.js";
     private static final String START = "tagSearchIndex = [";
+    private static final Pattern PICTURE = Pattern.compile("src=\"([^\":]+)\"");
     private static final List<Extension> EXTENSIONS =
             List.of(TablesExtension.create(), HeadingAnchorExtension.create());
     private static final Parser PARSER = Parser.builder().extensions(EXTENSIONS).build();
@@ -64,7 +67,7 @@ final class SitePages {
         for (Guide guide : GUIDES) {
             Node document = PARSER.parse(Files.readString(project.resolve(guide.file())));
             List<String> headings = headings(document);
-            String body = linked(HTML.render(document));
+            String body = withPictures(linked(HTML.render(document)), project, site.resolve(FOLDER));
             Files.writeString(site.resolve(FOLDER).resolve(guide.page()), page(guide, headings.get(0), body));
             List<String> places = places(body);
             IntStream.range(0, headings.size()).forEach(i -> tags.add(tag(headings.get(i), guide, places.get(i))));
@@ -76,6 +79,18 @@ final class SitePages {
         }
         String rest = before.substring(START.length());
         Files.writeString(index, START + String.join(",", tags) + (rest.startsWith("]") ? "" : ",") + rest);
+    }
+
+    /** The pictures of a text beside its page, under their own names. */
+    private static String withPictures(String body, Path project, Path folder) throws IOException {
+        String shown = body;
+        for (MatchResult picture : PICTURE.matcher(body).results().toList()) {
+            Path file = project.resolve(picture.group(1));
+            String name = file.getFileName().toString();
+            Files.copy(file, folder.resolve(name), StandardCopyOption.REPLACE_EXISTING);
+            shown = shown.replace(picture.group(), "src=\"" + name + "\"");
+        }
+        return shown;
     }
 
     private static List<String> headings(Node document) {

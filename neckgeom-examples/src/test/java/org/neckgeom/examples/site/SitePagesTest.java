@@ -87,6 +87,13 @@ class SitePagesTest {
     }
 
     @Test
+    void pictures_lieBesideTheirPage() throws IOException {
+        assertThat(Files.readString(site.resolve("guides/maker.html"))).contains("src=\"channel-card.svg\"");
+        assertThat(site.resolve("guides/channel-card.svg"))
+                .hasSameBinaryContentAs(Path.of("src/main/resources/pictures/channel-card.svg"));
+    }
+
+    @Test
     void overview_leadsToEveryGuide() throws IOException {
         String overview = Files.readString(Path.of("src/main/javadoc/overview.html"));
 
