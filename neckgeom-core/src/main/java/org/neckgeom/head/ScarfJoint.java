@@ -277,7 +277,13 @@ public final class ScarfJoint extends LeanAnswer {
             return (shaftWoodMm() - acrossHead() * flush * StrictMath.cos(scarf.pitchRad()))
                     / StrictMath.sin(scarf.pitchRad());
         }
-        return ScarfKernel.slope(acrossHead() * (scarf.headMm() - offHeadFace + flush), scarf.pitchRad());
+        return slopeFromMm(0);
+    }
+
+    /** Where the shaft's slope meets the glue face, with so much wood still on it. */
+    private double slopeFromMm(double stillOn) {
+        double above = (isInTheHead() ? 0 : scarf.headMm()) - offHeadFace + flush;
+        return ScarfKernel.slope(acrossHead() * (above - stillOn), scarf.pitchRad());
     }
 
     /**
@@ -290,8 +296,7 @@ public final class ScarfJoint extends LeanAnswer {
 
     /** {@return the same as {@link #sawnFrom} in mm} */
     public double sawnFromMm() {
-        double above = flush - offHeadFace + (isInTheHead() ? 0 : scarf.headMm());
-        return ScarfKernel.slope(acrossHead() * (above - scarf.cleaningMm()), scarf.pitchRad());
+        return slopeFromMm(scarf.cleaningMm());
     }
 
     /**

@@ -365,7 +365,7 @@ class OrderPlanTest {
         assertThatThrownBy(() -> plan.before(other.steps().get(0))).hasMessageContaining("\"z\"");
     }
 
-    /** Whatever has to come first comes first, and a step never names what another of its own steps implies. */
+    /** All that has to come first comes first, and a step never names what another of its own steps implies. */
     @Test
     void before_isAGraphWithoutDetours() {
         OrderPlan plan = OrderOfWork.forNeck().plan();

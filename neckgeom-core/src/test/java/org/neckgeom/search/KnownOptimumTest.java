@@ -81,31 +81,7 @@ class KnownOptimumTest {
     /** By the conditions of Karush, Kuhn and Tucker at (0, 1, 2, -1): multipliers 1 of g1 and 2 of g3, worked out by hand. */
     @Test
     void prices_areTheMultipliersForASmallUnit() {
-        Search<double[]> search = KnownProblems.problem(
-                x -> x[0] * x[0]
-                        + x[1] * x[1]
-                        + 2 * x[2] * x[2]
-                        + x[3] * x[3]
-                        - 5 * x[0]
-                        - 5 * x[1]
-                        - 21 * x[2]
-                        + 7 * x[3],
-                new double[] {-3, 3},
-                new double[] {-3, 3},
-                new double[] {-3, 3},
-                new double[] {-3, 3});
-        search = search.within(
-                "g1",
-                x -> one(x[0] * x[0] + x[1] * x[1] + x[2] * x[2] + x[3] * x[3] + x[0] - x[1] + x[2] - x[3] - 8),
-                Limits.atMost(ShopUnits.percent(0)));
-        search = search.within(
-                "g2",
-                x -> one(x[0] * x[0] + 2 * x[1] * x[1] + x[2] * x[2] + 2 * x[3] * x[3] - x[0] - x[3] - 10),
-                Limits.atMost(ShopUnits.percent(0)));
-        search = search.within(
-                "g3",
-                x -> one(2 * x[0] * x[0] + x[1] * x[1] + x[2] * x[2] + 2 * x[0] - x[1] - x[3] - 5),
-                Limits.atMost(ShopUnits.percent(0)));
+        Search<double[]> search = KnownProblems.rosenSuzuki(3, Limits.atMost(ShopUnits.percent(0)));
 
         List<SearchPrice> prices = search.result().prices();
 

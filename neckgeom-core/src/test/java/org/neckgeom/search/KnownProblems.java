@@ -41,12 +41,22 @@ final class KnownProblems {
 
     /** g is 0 or less. */
     static Search<double[]> atMostZero(Search<double[]> search, String name, Formula g) {
-        return search.within(name, x -> one(g.of(x)), Limits.atMost(one(0)));
+        return keeping(search, name, g, Limits.atMost(one(0)));
+    }
+
+    private static Search<double[]> keeping(
+            Search<double[]> search, String name, Formula g, Limits<Dimensionless> limits) {
+        return search.within(name, x -> one(g.of(x)), limits);
     }
 
     /** Hock, Schittkowski 1981, problem 43 (Rosen, Suzuki): f = -44 at (0, 1, 2, -1). */
     static Search<double[]> rosenSuzuki() {
-        double[] bounds = {-10, 10};
+        return rosenSuzuki(10, Limits.atMost(one(0)));
+    }
+
+    /** The same from -bound to bound, its three limits in another unit. */
+    static Search<double[]> rosenSuzuki(double bound, Limits<Dimensionless> zero) {
+        double[] bounds = {-bound, bound};
         Search<double[]> search = problem(
                 x -> x[0] * x[0]
                         + x[1] * x[1]
@@ -60,13 +70,18 @@ final class KnownProblems {
                 bounds,
                 bounds,
                 bounds);
-        search = atMostZero(
+        search = keeping(
                 search,
                 "g1",
-                x -> x[0] * x[0] + x[1] * x[1] + x[2] * x[2] + x[3] * x[3] + x[0] - x[1] + x[2] - x[3] - 8);
-        search = atMostZero(
-                search, "g2", x -> x[0] * x[0] + 2 * x[1] * x[1] + x[2] * x[2] + 2 * x[3] * x[3] - x[0] - x[3] - 10);
-        return atMostZero(search, "g3", x -> 2 * x[0] * x[0] + x[1] * x[1] + x[2] * x[2] + 2 * x[0] - x[1] - x[3] - 5);
+                x -> x[0] * x[0] + x[1] * x[1] + x[2] * x[2] + x[3] * x[3] + x[0] - x[1] + x[2] - x[3] - 8,
+                zero);
+        search = keeping(
+                search,
+                "g2",
+                x -> x[0] * x[0] + 2 * x[1] * x[1] + x[2] * x[2] + 2 * x[3] * x[3] - x[0] - x[3] - 10,
+                zero);
+        return keeping(
+                search, "g3", x -> 2 * x[0] * x[0] + x[1] * x[1] + x[2] * x[2] + 2 * x[0] - x[1] - x[3] - 5, zero);
     }
 
     /** Hock, Schittkowski 1981, problem 100; Runarsson, Yao 2000, g09: f = 680.6300573745. */

@@ -27,6 +27,7 @@ import org.neckgeom.examples.BenchFile.Answer;
 import org.neckgeom.examples.BenchFile.Fate;
 import org.neckgeom.examples.file.FileRefused;
 import org.neckgeom.examples.file.Trouble;
+import org.neckgeom.examples.service.ServerOptions;
 import org.neckgeom.plan.BenchSession;
 import org.neckgeom.text.Words;
 
@@ -46,12 +47,6 @@ final class BenchServer implements AutoCloseable {
     private static final int THREADS = 4;
     private static final int WAITING = 16;
     private static final int GRACE_SECONDS = 1;
-
-    /** Of the JDK's server: a connection that sends nothing holds no thread for long, and a page is sent without a delay of 40 ms. */
-    private static final Map<String, String> OPTIONS = Map.of(
-            "sun.net.httpserver.maxReqTime", "15",
-            "sun.net.httpserver.maxRspTime", "15",
-            "sun.net.httpserver.nodelay", "true");
 
     private static final String COOKIE = "bench";
     private static final String WORD = "word";
@@ -94,7 +89,7 @@ final class BenchServer implements AutoCloseable {
      * @throws Unwritable if it can't be served there
      */
     static BenchServer start(BenchFile file, Optional<String> address) throws Unwritable {
-        OPTIONS.forEach((name, value) -> System.setProperty(name, System.getProperty(name, value)));
+        ServerOptions.set();
         String named = address.orElse("127.0.0.1");
         InetSocketAddress at = address(named);
         try {

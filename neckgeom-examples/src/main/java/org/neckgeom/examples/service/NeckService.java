@@ -61,12 +61,6 @@ public final class NeckService implements AutoCloseable {
     private static final int LOWEST_PORT = 0;
     private static final int HIGHEST_PORT = 65_535;
 
-    /** Of the JDK's server: a connection that sends nothing holds no thread for long, and an answer is sent without a delay. */
-    private static final Map<String, String> OPTIONS = Map.of(
-            "sun.net.httpserver.maxReqTime", "15",
-            "sun.net.httpserver.maxRspTime", "15",
-            "sun.net.httpserver.nodelay", "true");
-
     private static final String NECKS = "necks";
     private static final String CUTS = "cuts";
     private static final String PAGE = "page";
@@ -131,7 +125,7 @@ public final class NeckService implements AutoCloseable {
      * @throws Refused if the file or the port can't be used
      */
     static NeckService start(Path file, int port) throws Refused {
-        OPTIONS.forEach((name, value) -> System.setProperty(name, System.getProperty(name, value)));
+        ServerOptions.set();
         try {
             NeckStore store = NeckStore.open(file);
             try {

@@ -52,7 +52,7 @@ class KillTest {
                 assertThat(store.cuts(name).keySet())
                         .as("seed %d, kill %d", SEED, kill)
                         .containsAll(now)
-                        // The one that was being written may be there too, though nobody heard of it.
+                        // The one that was being written may be there too, without an answer.
                         .hasSizeBetween(now.size(), now.size() + 1);
                 assertThat(store.job(name).steps())
                         .hasSameSizeAs(store.cuts(name).keySet());

@@ -26,7 +26,7 @@ public final class SearchOnFlink {
         answers(job, Search.DEFAULT_DESIGNS, 2).forEach(answer -> System.out.println(answer.text));
     }
 
-    /** The answers in the order of the woods; an engine gives them in whatever order they are ready. */
+    /** The answers in the order of the woods; an engine gives them as they are ready. */
     @SuppressWarnings("try") // the iterator's close may be interrupted, and then so are we
     static List<Found> answers(String planAsJson, int designs, int parallelism) throws Exception {
         StreamExecutionEnvironment engine = StreamExecutionEnvironment.createLocalEnvironment(parallelism);

@@ -33,7 +33,7 @@ public final class SweepOnFlink {
                 .forEach(answer -> System.out.println(sweep.result(answer.index, LeastWood::leastMm)));
     }
 
-    /** The answers in the order of the sweep; an engine gives them in whatever order they are ready. */
+    /** The answers in the order of the sweep; an engine gives them as they are ready. */
     @SuppressWarnings("try") // the iterator's close may be interrupted, and then so are we
     static List<Answer> answers(String planAsJson, int parallelism) throws Exception {
         StreamExecutionEnvironment engine = StreamExecutionEnvironment.createLocalEnvironment(parallelism);
