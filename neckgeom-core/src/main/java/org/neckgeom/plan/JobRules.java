@@ -61,6 +61,7 @@ final class JobRules {
         rules.cutter(shop.cutter().diameterMm(), shop);
         rules.channelStart();
         rules.channelEnd();
+        rules.channelWithinTheEdges();
         rules.pocketWidth();
         rules.channelWidth();
         rules.blankWidth(stages.shape());
@@ -145,6 +146,25 @@ final class JobRules {
                     "at-least",
                     "be " + brief(begins) + " or more, where the blank begins",
                     brief(channel.startMm()));
+        }
+    }
+
+    /** Before the nut and past the board the neck's edges are carried on: where they meet there is no neck. */
+    private void channelWithinTheEdges() {
+        double atNut = design.halfWidthAtMm(0);
+        double meet = -atNut / (design.halfWidthAtMm(1) - atNut);
+        if (!(design.halfWidthAtMm(channel.startMm()) > 0)) {
+            fault(
+                    "channel.starts at",
+                    "more-than",
+                    "be more than " + brief(meet) + ", where the neck's edges meet",
+                    brief(channel.startMm()));
+        } else if (!(design.halfWidthAtMm(channel.endMm()) > 0)) {
+            fault(
+                    reinforcement() + ".length",
+                    "less-than",
+                    "make a channel that ends before " + brief(meet) + ", where the neck's edges meet",
+                    brief(channel.reinforcement().lengthMm()));
         }
     }
 

@@ -44,9 +44,12 @@ final class StrengthStage {
     }
 
     private Optional<Relief> underTheStrings() {
-        return isKnown() && thinnest().woodMm() > 0
-                ? Optional.of(Relief.of(made.design()).knowing(job.measured().stiffness()))
-                : Optional.empty();
+        if (!isKnown() || !(thinnest().woodMm() > 0)) {
+            return Optional.empty();
+        }
+        Relief relief = Relief.of(made.design()).knowing(job.measured().stiffness());
+        relief.underStrings(); // has no answer where a bar is through the back
+        return Optional.of(relief);
     }
 
     StringLoad load() {

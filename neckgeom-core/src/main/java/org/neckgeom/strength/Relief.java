@@ -3,6 +3,7 @@ package org.neckgeom.strength;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
@@ -10,6 +11,7 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.kernel.Once;
 import org.neckgeom.neck.Bar;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.StringHeights;
@@ -61,10 +63,12 @@ public final class Relief extends ValueAnswer {
             .note("estimate", "Estimate; ask .underStrings(), .rodForceFor(...), .rodTravel(), .stress().");
 
     private final StrungNeck strung;
+    private final Supplier<Bow> slack;
 
     private Relief(StrungNeck strung) {
         super(FORM, strung.style());
         this.strung = strung;
+        this.slack = new Once<>(() -> new Bow(strung, 0));
     }
 
     /**
@@ -195,7 +199,7 @@ public final class Relief extends ValueAnswer {
 
     /** {@return the bow under the strings, the rod slack} */
     public Bow underStrings() {
-        return new Bow(strung, 0);
+        return slack.get();
     }
 
     /**

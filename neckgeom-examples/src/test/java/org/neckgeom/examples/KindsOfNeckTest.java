@@ -122,6 +122,15 @@ class KindsOfNeckTest {
                 .isEqualTo("Move the bars in or fan them with the taper, or take lower bars.");
     }
 
+    /** At the nut the back is 14.8 deep on the middle: a bar of 14 and 0.2 under it, 12 from the middle, is outside. */
+    @Test
+    void barsThroughTheBack_leaveAPageWithoutTheirRelief() {
+        Job through = changed("bars-and-inserts", "height: 9.5 mm", "height: 14 mm");
+
+        assertThat(check(through, CheckCode.STRENGTH).outcome()).isEqualTo(Outcome.STOP);
+        assertThat(EveryForm.fault(through, false)).isEmpty();
+    }
+
     private static double woodOutsideBars(Job job) {
         return check(job, CheckCode.BARS_INSIDE_THE_BACK)
                 .finding()
@@ -431,6 +440,13 @@ class KindsOfNeckTest {
                         "nothing lies in a locating groove, so it has no fillet"),
                 Arguments.of(
                         "bars-and-inserts", "aside: 12 mm", "aside: 4 mm", "bars.far aside must be from 4.6 mm to"),
+                // By hand: half a width of 0.5 at the nut grows by 26.5 in 630 (1 - 2^(-16/12)) = 379.98; 7.169 before
+                // it none is left.
+                Arguments.of(
+                        "arched-rod-set-neck",
+                        "nut width: 43 mm",
+                        "nut width: 1 mm",
+                        "channel.starts at must be more than -7.17 mm, where the neck's edges meet"),
                 Arguments.of(
                         "parlour-no-rod",
                         "    aside: [-19 mm, -17 mm, -14 mm, 14 mm, 17 mm, 19 mm]",
