@@ -30,7 +30,6 @@ class TextReadBackTest {
             Map.entry("table/Faults", 1), // puts what a user wrote on one line
             Map.entry("table/Branch", 2), // parts the path of a key that has moved
             Map.entry("table/QuantityType", 1), // finds the unit of its own lossless text
-            Map.entry("text/Names", 3), // makes a code of a name that a user gave
             Map.entry("text/Report", 1), // indents further lines
             Map.entry("units/AmountText", 4), // counts the digits of a number
             Map.entry("units/ShopUnits", 7), // reads a quantity that a user wrote

@@ -60,13 +60,11 @@ final class Facts<T> {
         if (ref.name().equals(Form.MORE)) {
             return Kind.WHOLE.write((Integer) more, ref.way(), style, 0);
         }
-        int index = form.indexOf(ref.name());
-        if (index < 0) {
+        if (ref.index() < 0) {
             return form.phrase(ref.name(), this);
         }
-        String text = text(index, ref);
-        String key = ref.way().after();
-        String before = text == null || key == null ? null : text(form.indexOf(key), ref);
+        String text = text(ref.index(), ref);
+        String before = text == null || ref.after() < 0 ? null : text(ref.after(), ref);
         if (text == null || before == null) {
             return text;
         }
@@ -77,9 +75,8 @@ final class Facts<T> {
     /** The answer in place of a brace, or null where the fact is none or is not there. */
     @Nullable
     RenderedAnswer rendered(Template.Ref ref) {
-        int index = form.indexOf(ref.name());
-        Object value = index < 0 ? null : value(index);
-        return value == null ? null : form.facts().get(index).kind().render(value, ref.way(), style);
+        Object value = ref.index() < 0 ? null : value(ref.index());
+        return value == null ? null : form.facts().get(ref.index()).kind().render(value, ref.way(), style);
     }
 
     private @Nullable String text(int index, Template.Ref ref) {
@@ -89,16 +86,11 @@ final class Facts<T> {
 
     /** The uncertainty that rounds a fact, in the library unit; 0 where there is none. */
     private double beside(Template.Ref ref) {
-        String key = ref.way().beside();
-        if (key == null) {
-            return 0;
-        }
-        int index = form.indexOf(key);
-        Object value = value(index);
+        Object value = ref.beside() < 0 ? null : value(ref.beside());
         return value == null
                 ? 0
                 : form.facts()
-                        .get(index)
+                        .get(ref.beside())
                         .kind()
                         .amountOf(value)
                         .map(Amount::libraryValue)

@@ -522,10 +522,12 @@ public final class Form<T> {
     }
 
     private Template template(String words) {
-        return Template.of(name, words, this::kindOf);
+        return Template.of(this, words);
     }
 
-    private @Nullable Kind<?> kindOf(String key) {
+    /** The kind of a fact or phrase; null where there is none of that name. */
+    @Nullable
+    Kind<?> kindOf(String key) {
         int index = indexOf(key);
         if (index >= 0) {
             return facts.get(index).kind();
@@ -620,12 +622,25 @@ public final class Form<T> {
     }
 
     private RenderedAnswer render(T answer, LengthStyle style, boolean whole) {
-        return render(
-                new Facts<>(this, Objects.requireNonNull(answer, "answer"), Objects.requireNonNull(style, "style")),
-                whole);
+        Facts<T> known =
+                new Facts<>(this, Objects.requireNonNull(answer, "answer"), Objects.requireNonNull(style, "style"));
+        return whole ? written(known, true) : render(known);
     }
 
-    private RenderedAnswer render(Facts<T> known, boolean whole) {
+    /** The words of an answer that keeps those in its own style. */
+    private RenderedAnswer render(Facts<T> known) {
+        if (!(known.answer() instanceof KeptAnswer answer && answer.isOwn(this) && answer.style() == known.style())) {
+            return written(known, false);
+        }
+        RenderedAnswer kept = answer.kept();
+        if (kept == null) {
+            kept = written(known, false);
+            answer.keep(kept);
+        }
+        return kept;
+    }
+
+    private RenderedAnswer written(Facts<T> known, boolean whole) {
         List<RenderedAnswer.Row> rows = new ArrayList<>();
         List<RenderedAnswer.Note> notes = new ArrayList<>();
         for (Sentence<T> finding : findings) {
@@ -732,7 +747,7 @@ public final class Form<T> {
             }
         }
         if (!findings.isEmpty()) {
-            RenderedAnswer rendered = render(known, false);
+            RenderedAnswer rendered = render(known);
             if (findsMore()) {
                 data.put("finding", rendered.code());
             }

@@ -53,7 +53,7 @@ public final class Json {
          * @param text its digits
          */
         public Figure {
-            if (!JsonReader.NUMBER.matcher(Objects.requireNonNull(text, "text")).matches()) {
+            if (JsonReader.numberEnd(Objects.requireNonNull(text, "text"), 0) != text.length() || text.isEmpty()) {
                 throw Refusal.of("figure", "number", "be a number as JSON writes it", Words.quoted(text));
             }
         }
@@ -138,23 +138,33 @@ public final class Json {
 
         private void quote(String text) {
             out.append('"');
-            text.codePoints().forEach(c -> {
-                switch (c) {
-                    case '"' -> out.append("\\\"");
-                    case '\\' -> out.append("\\\\");
-                    case '\n' -> out.append("\\n");
-                    case '\r' -> out.append("\\r");
-                    case '\t' -> out.append("\\t");
-                    default -> {
-                        if (c < 0x20 || c >= 0xD800 && c <= 0xDFFF) {
-                            out.append(String.format(Locale.ROOT, "\\u%04x", c));
-                        } else {
-                            out.appendCodePoint(c);
-                        }
-                    }
+            int from = 0;
+            for (int i = 0; i < text.length(); i++) {
+                char c = text.charAt(i);
+                if (c >= ' ' && c != '"' && c != '\\' && !Character.isSurrogate(c)) {
+                    continue;
                 }
-            });
-            out.append('"');
+                if (Character.isHighSurrogate(c)
+                        && i + 1 < text.length()
+                        && Character.isLowSurrogate(text.charAt(i + 1))) {
+                    i++;
+                    continue;
+                }
+                out.append(text, from, i).append(escaped(c));
+                from = i + 1;
+            }
+            out.append(text, from, text.length()).append('"');
+        }
+
+        private static String escaped(char c) {
+            return switch (c) {
+                case '"' -> "\\\"";
+                case '\\' -> "\\\\";
+                case '\n' -> "\\n";
+                case '\r' -> "\\r";
+                case '\t' -> "\\t";
+                default -> String.format(Locale.ROOT, "\\u%04x", (int) c);
+            };
         }
     }
 }

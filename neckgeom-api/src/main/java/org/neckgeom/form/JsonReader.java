@@ -5,8 +5,6 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Words;
@@ -20,7 +18,6 @@ final class JsonReader {
 
     private static final int LONGEST_NUMBER = 1000;
     private static final int LONGEST = 10_000_000;
-    static final Pattern NUMBER = Pattern.compile("-?(0|[1-9][0-9]*)(\\.[0-9]+)?([eE][+-]?[0-9]+)?");
 
     private final String text;
     private int at;
@@ -158,22 +155,52 @@ final class JsonReader {
     }
 
     private Double number() {
-        Matcher number = NUMBER.matcher(text).region(at, text.length());
-        if (!number.lookingAt()) {
+        int end = numberEnd(text, at);
+        if (end < 0) {
             throw wrong("a value");
         }
-        if (number.end() - at > LONGEST_NUMBER) {
+        if (end - at > LONGEST_NUMBER) {
             throw wrong("no number of more than " + LONGEST_NUMBER + " characters");
         }
-        Double value = Double.valueOf(number.group());
+        String number = text.substring(at, end);
+        Double value = Double.valueOf(number);
         if (value.isInfinite()) {
             throw wrong("no number beyond " + Double.MAX_VALUE);
         }
-        if (value == 0 && number.group().matches("-?[0.]*[1-9].*")) {
+        if (value == 0 && number.matches("-?[0.]*[1-9].*")) {
             throw wrong("no number but 0 that is less than " + Double.MIN_VALUE + " in size");
         }
-        at = number.end();
+        at = end;
         return value + 0.0;
+    }
+
+    /** Where a number that begins at a place ends; -1 where none begins there. */
+    static int numberEnd(String text, int from) {
+        int whole = from + (is(text, from, "-") ? 1 : 0);
+        int point = is(text, whole, "0") ? whole + 1 : digitsEnd(text, whole);
+        if (point == whole) {
+            return -1;
+        }
+        int decimals = is(text, point, ".") ? digitsEnd(text, point + 1) : point + 1;
+        int power = decimals > point + 1 ? decimals : point;
+        if (!is(text, power, "eE")) {
+            return power;
+        }
+        int digits = is(text, power + 1, "+-") ? power + 2 : power + 1;
+        int end = digitsEnd(text, digits);
+        return end > digits ? end : power;
+    }
+
+    private static boolean is(String text, int at, String oneOf) {
+        return at < text.length() && oneOf.indexOf(text.charAt(at)) >= 0;
+    }
+
+    private static int digitsEnd(String text, int from) {
+        int end = from;
+        while (end < text.length() && text.charAt(end) >= '0' && text.charAt(end) <= '9') {
+            end++;
+        }
+        return end;
     }
 
     private void deeper() {

@@ -11,7 +11,7 @@ import org.neckgeom.units.LengthStyle;
  * A sentence with the facts it names, such as <code>{past} past the body joint</code> with {@code past} of 12 mm: what an
  * answer puts together as it goes, where a form of its own would be used once. Immutable.
  */
-public final class Statement extends LeanAnswer {
+public final class Statement extends KeptAnswer {
 
     private record Given<V>(String key, Kind<V> kind, V value) {
 
@@ -101,6 +101,12 @@ public final class Statement extends LeanAnswer {
         String rest = words.substring(words.startsWith(", ", after) ? after + 2 : after)
                 .strip();
         return rest.isEmpty() ? Optional.empty() : Optional.of(new Statement(code, rest, facts, style()));
+    }
+
+    /** Its form is made of itself each time. */
+    @Override
+    boolean isOwn(Form<?> other) {
+        return true;
     }
 
     @Override

@@ -2,15 +2,20 @@ package org.neckgeom.form;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
 
 /** A sentence with facts in braces, read once while its class loads. */
 final class Template {
 
-    /** The part in braces. */
-    record Ref(String name, Way way) {}
+    /**
+     * The part in braces.
+     *
+     * @param index of the fact; less than 0 of a phrase, and of {@link Form#MORE}
+     * @param beside index of the fact that rounds it; less than 0 where there is none
+     * @param after index of the fact that it is written after; less than 0 where there is none
+     */
+    record Ref(String name, Way way, int index, int beside, int after) {}
 
     private final List<Object> parts;
 
@@ -23,7 +28,7 @@ final class Template {
      *
      * @throws IllegalArgumentException if a brace is open, names nothing known, or asks for a way there is not
      */
-    static Template of(String form, String words, Function<String, @Nullable Kind<?>> kinds) {
+    static Template of(Form<?> form, String words) {
         List<Object> parts = new ArrayList<>();
         int at = 0;
         while (at < words.length()) {
@@ -39,32 +44,30 @@ final class Template {
             if (close < 0) {
                 throw wrong(form, words, "close each brace");
             }
-            parts.add(ref(form, words.substring(open + 1, close), kinds));
+            parts.add(ref(form, words.substring(open + 1, close)));
             at = close + 1;
         }
         return new Template(List.copyOf(parts));
     }
 
-    private static Ref ref(String form, String inside, Function<String, @Nullable Kind<?>> kinds) {
+    private static Ref ref(Form<?> form, String inside) {
         int colon = inside.indexOf(':');
         String name = colon < 0 ? inside : inside.substring(0, colon);
         Way way = colon < 0 ? Way.PLAIN : Way.parsed(inside.substring(colon + 1));
-        Kind<?> kind = kinds.apply(name);
+        Kind<?> kind = form.kindOf(name);
         if (kind == null) {
             throw wrong(form, "{" + inside + "}", "name only its own facts in braces");
         }
-        if (way == null || !kind.takes(way) || isUnknown(way.beside(), kinds) || isUnknown(way.after(), kinds)) {
+        int beside = way == null || way.beside() == null ? -1 : form.indexOf(way.beside());
+        int after = way == null || way.after() == null ? -1 : form.indexOf(way.after());
+        if (way == null || !kind.takes(way) || way.beside() != null && beside < 0 || way.after() != null && after < 0) {
             throw wrong(form, "{" + inside + "}", "print a fact in a way of its kind");
         }
-        return new Ref(name, way);
+        return new Ref(name, way, form.indexOf(name), beside, after);
     }
 
-    private static boolean isUnknown(@Nullable String key, Function<String, @Nullable Kind<?>> kinds) {
-        return key != null && kinds.apply(key) == null;
-    }
-
-    private static IllegalArgumentException wrong(String form, String words, String rule) {
-        return Refusal.of("form of \"" + form + "\"", "brace", rule, words);
+    private static IllegalArgumentException wrong(Form<?> form, String words, String rule) {
+        return Refusal.of("form of \"" + form.name() + "\"", "brace", rule, words);
     }
 
     /** Returns the answer that the sentence is, or null where it is not just one brace of an answer. */

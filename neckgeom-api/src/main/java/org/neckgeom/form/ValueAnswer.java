@@ -4,7 +4,7 @@ import java.util.Objects;
 import org.neckgeom.units.LengthStyle;
 
 /** An answer that is what its parts are, with the form of its type. Immutable. */
-public abstract class ValueAnswer extends LeanAnswer {
+public abstract class ValueAnswer extends KeptAnswer {
 
     private final Form<?> form;
 
@@ -17,6 +17,11 @@ public abstract class ValueAnswer extends LeanAnswer {
     protected ValueAnswer(Form<?> form, LengthStyle style) {
         super(style);
         this.form = Objects.requireNonNull(form, "form");
+    }
+
+    @Override
+    final boolean isOwn(Form<?> other) {
+        return form == other;
     }
 
     @Override

@@ -130,10 +130,25 @@ public final class Names {
      * @param name in words
      */
     public static String code(String name) {
-        String words =
-                Objects.requireNonNull(name, "name").toLowerCase(Locale.ROOT).replace("'", "");
-        String code = words.replaceAll("[^\\p{L}\\p{M}\\p{N}]+", "-").replaceAll("^-|-$", "");
-        return code.isEmpty() ? name : code;
+        String words = Objects.requireNonNull(name, "name").toLowerCase(Locale.ROOT);
+        StringBuilder code = new StringBuilder(words.length());
+        boolean parted = false;
+        for (int i = 0; i < words.length(); i += Character.charCount(words.codePointAt(i))) {
+            int c = words.codePointAt(i);
+            if (isOfAWord(c)) {
+                code.append(parted && code.length() > 0 ? "-" : "").appendCodePoint(c);
+                parted = false;
+            } else if (c != '\'') {
+                parted = true;
+            }
+        }
+        return code.isEmpty() ? name : code.toString();
+    }
+
+    /** Letters, marks on them, numbers: the first categories of Unicode, in the order that Java counts them in. */
+    private static boolean isOfAWord(int c) {
+        int category = Character.getType(c);
+        return category >= Character.UPPERCASE_LETTER && category <= Character.OTHER_NUMBER;
     }
 
     private static String brief(String name) {

@@ -74,6 +74,9 @@ public final class Markup {
 
     /** Returns the text as it may stand between tags and inside quotes; what XML 1.0 forbids, or does not show as it reads, becomes U+FFFD. */
     public static String escaped(String text) {
+        if (isSafe(text)) {
+            return text;
+        }
         StringBuilder safe = new StringBuilder(text.length() + 16);
         text.codePoints().forEach(c -> {
             switch (c) {
@@ -86,6 +89,17 @@ public final class Markup {
             }
         });
         return safe.toString();
+    }
+
+    /** Whether each letter is written as it is: most texts are, and need no copy. */
+    private static boolean isSafe(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c < ' ' || c > '~' || c == '<' || c == '>' || c == '&' || c == '"' || c == '\'') {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static boolean isAllowed(int c) {

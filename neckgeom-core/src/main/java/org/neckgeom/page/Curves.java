@@ -167,12 +167,13 @@ final class Curves {
         if (!(Math.abs(to - from) > LEAST_AIRS) || !job.neck().isReadyForLoad()) {
             return List.of();
         }
+        NeckWeather neck = worst.on(plan.made()).knowing(job.measured().stiffness());
         List<Spot> relief = new ArrayList<>();
         List<Spot> clearance = new ArrayList<>();
         for (int i = 0; i <= AIRS; i++) {
             Weather air = air(worst, i / (double) AIRS);
             double humidity = air.after().humidity().libraryValue();
-            NeckWeather then = air.on(plan.made()).knowing(job.measured().stiffness());
+            NeckWeather then = neck.in(air);
             then.relief().ifPresent(added -> relief.add(new Spot(humidity, added.libraryValue())));
             then.slotFit()
                     .ifPresent(fit -> clearance.add(

@@ -41,21 +41,25 @@ final class TextLines {
     /** Writes a sentence after a lead, further lines indented under its first word, or less where that leaves no room. */
     TextLines wrapped(String lead, String sentence) {
         String indent = " ".repeat(Math.min(MOST_INDENT, lead.length()));
-        StringBuilder line = new StringBuilder(lead);
+        int start = out.length();
+        out.append(lead);
         boolean empty = true;
         StringTokenizer words = new StringTokenizer(sentence.strip());
         while (words.hasMoreTokens()) {
             String word = words.nextToken();
-            if (!empty && line.length() + 1 + word.length() > WIDTH) {
-                out.append(line).append('\n');
-                line.setLength(0);
-                line.append(indent);
+            if (!empty && out.length() - start + 1 + word.length() > WIDTH) {
+                out.append('\n');
+                start = out.length();
+                out.append(indent);
                 empty = true;
             }
-            line.append(empty ? "" : " ").append(word);
+            out.append(empty ? "" : " ").append(word);
             empty = false;
         }
-        out.append(line.toString().stripTrailing()).append('\n');
+        while (out.length() > start && Character.isWhitespace(out.charAt(out.length() - 1))) {
+            out.setLength(out.length() - 1);
+        }
+        out.append('\n');
         return this;
     }
 

@@ -1,5 +1,7 @@
 package org.neckgeom.plan;
 
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Objects;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
@@ -63,23 +65,39 @@ public record PlanCheck(CheckCode code, Finding finding, Answer result, Answer l
 
     @Override
     public Form<PlanCheck> form() {
-        return Form.<PlanCheck>of(code.code())
-                .fact("outcome", Kind.code(Outcome.class), "ok, open or stop", PlanCheck::outcome)
-                .fact("name", Kind.NAME, "what is checked", PlanCheck::name)
-                .factIfAny("value", Kind.AMOUNT, "what was found", check -> check.finding.value())
-                .factIfAny("limits", Kind.LIMITS, "what is allowed", check -> check.finding.limits())
-                .factIfAny("verdict", Kind.VERDICT, "measured value against limits", check -> check.finding.verdict())
-                .fact(
-                        "conformanceProbability",
-                        Kind.PROBABILITY,
-                        "that the limits are kept; nothing where not known",
-                        check -> check.finding.conformanceProbability().orElse(Double.NaN))
-                .fact("result", Kind.ANSWER, "what was found, with its facts", PlanCheck::result)
-                .fact("limit", Kind.ANSWER, "what is allowed, with its facts", PlanCheck::limit)
-                .fact("action", Kind.ANSWER, "what to do next", PlanCheck::action)
-                .phrase("mark", check -> check.outcome() == Outcome.OK, "OK")
-                .phrase("mark", "{outcome}")
-                .finds(code.code(), "{mark}  {name}: {result}, limit: {limit}. {action}");
+        return Forms.OF_CODE.get(code);
+    }
+
+    /** A form for each code, once one is printed. */
+    private static final class Forms {
+        static final Map<CheckCode, Form<PlanCheck>> OF_CODE = new EnumMap<>(CheckCode.class);
+
+        static {
+            for (CheckCode code : CheckCode.values()) {
+                OF_CODE.put(code, of(code));
+            }
+        }
+
+        private static Form<PlanCheck> of(CheckCode code) {
+            return Form.<PlanCheck>of(code.code())
+                    .fact("outcome", Kind.code(Outcome.class), "ok, open or stop", PlanCheck::outcome)
+                    .fact("name", Kind.NAME, "what is checked", PlanCheck::name)
+                    .factIfAny("value", Kind.AMOUNT, "what was found", check -> check.finding.value())
+                    .factIfAny("limits", Kind.LIMITS, "what is allowed", check -> check.finding.limits())
+                    .factIfAny(
+                            "verdict", Kind.VERDICT, "measured value against limits", check -> check.finding.verdict())
+                    .fact(
+                            "conformanceProbability",
+                            Kind.PROBABILITY,
+                            "that the limits are kept; nothing where not known",
+                            check -> check.finding.conformanceProbability().orElse(Double.NaN))
+                    .fact("result", Kind.ANSWER, "what was found, with its facts", PlanCheck::result)
+                    .fact("limit", Kind.ANSWER, "what is allowed, with its facts", PlanCheck::limit)
+                    .fact("action", Kind.ANSWER, "what to do next", PlanCheck::action)
+                    .phrase("mark", check -> check.outcome() == Outcome.OK, "OK")
+                    .phrase("mark", "{outcome}")
+                    .finds(code.code(), "{mark}  {name}: {result}, limit: {limit}. {action}");
+        }
     }
 
     @Override

@@ -34,8 +34,7 @@ public final class Polyline {
         this.spots = List.copyOf(spots);
         this.bulges = bulges;
         this.closed = closed;
-        boolean curved = Arrays.stream(bulges).anyMatch(bulge -> bulge != 0);
-        if (this.spots.size() < (closed && !curved ? 3 : 2)) {
+        if (this.spots.size() < (closed && isStraight(bulges) ? 3 : 2)) {
             throw Refusal.of(
                     "spots of a polyline",
                     "at-least",
@@ -43,6 +42,15 @@ public final class Polyline {
                     "were",
                     this.spots.size());
         }
+    }
+
+    private static boolean isStraight(double[] bulges) {
+        for (double bulge : bulges) {
+            if (bulge != 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /**
@@ -296,7 +304,7 @@ public final class Polyline {
      */
     public List<Polyline> parts(ToDoubleFunction<Spot> figure) {
         Objects.requireNonNull(figure, "figure");
-        if (!closed || Arrays.stream(bulges).anyMatch(bulge -> bulge != 0)) {
+        if (!closed || !isStraight(bulges)) {
             throw Refusal.of(
                     "polyline", "closed-straight", "be closed, of straight lines, to be cut", "was", this.toString());
         }

@@ -53,6 +53,10 @@ public final class Known extends ValueAnswer {
     private static final double NOTHING = 1e-9;
     private static final double LEAST_COVERAGE = 0.01;
     private static final double MOST_COVERAGE = 0.9999;
+
+    /** The usual coverage, which checks, text, data and page of a plan ask for. */
+    private static final double USUAL = 0.95;
+
     private static final int MOST_STEPS = 40;
     private static final double SETTLED = 1e-5;
     private static final double MANY_DEGREES = 30.0;
@@ -63,6 +67,7 @@ public final class Known extends ValueAnswer {
     private final Deviation of;
     private final Supplier<Estimate<Length>> estimate = new Once<>(this::estimated);
     private final Supplier<List<Weighted>> sums = new Once<>(this::summed);
+    private final Supplier<Interval<Length>> usual = new Once<>(() -> about(USUAL));
 
     Known(Knowledge state, String title, Deviation of) {
         super(FORM, state.style());
@@ -177,6 +182,10 @@ public final class Known extends ValueAnswer {
         if (!(coverage >= LEAST_COVERAGE && coverage <= MOST_COVERAGE)) {
             throw Refusal.of("coverage", "range", "be from 0.01 to 0.9999", Numbers.plain(coverage));
         }
+        return coverage == USUAL ? usual.get() : about(coverage);
+    }
+
+    private Interval<Length> about(double coverage) {
         double mean = estimate().libraryValue();
         double half = half(mean, 1.0 - coverage, estimate().libraryUncertainty());
         return Interval.ofLibrary(mean - half, mean + half, state.style().fineUnit());

@@ -1,9 +1,9 @@
 package org.neckgeom.strength;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
 import javax.measure.quantity.Length;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.units.ShopUnit;
@@ -30,23 +30,13 @@ final class MoistureBow {
     private static final int DAYS_TRIED = 80;
     private static final double LONGEST_LAG_DAYS = 400;
 
-    private final NeckBeam beam;
-    private final StringPull pull;
-    private final double from;
-    private final double to;
-    private final BowKnowledge woods;
+    private final Bends bends;
     private final AirInWood board;
     private final AirInWood neck;
     private final boolean isInBalance;
-    private final Map<List<Double>, Bend[]> known = new HashMap<>();
 
-    MoistureBow(StrungNeck strung, StringPull pull, AirInWood board, AirInWood neck, boolean isInBalance) {
-        Neck design = strung.neck();
-        this.beam = strung.beam();
-        this.pull = pull;
-        this.from = design.scale().fretMm(strung.fromFret());
-        this.to = design.scale().fretMm(strung.toFret());
-        this.woods = new BowKnowledge(strung.state(), new double[Cause.COUNT], NeckModel.spread(design));
+    MoistureBow(Bends bends, AirInWood board, AirInWood neck, boolean isInBalance) {
+        this.bends = bends;
         this.board = board;
         this.neck = neck;
         this.isInBalance = isInBalance;
@@ -55,12 +45,12 @@ final class MoistureBow {
     /** Relief added by a change of moisture in percent, with its 95 % interval. */
     Likely<Length> after(double change, ShopUnit<Length> unit) {
         return Likely.of(
-                woods.interval(
+                bends.woods.interval(
                         given -> {
                             double[] own = given.own();
                             double boardDone = isInBalance ? 1 : board.doneIn(own[2]);
                             double neckDone = isInBalance ? 1 : neck.doneIn(own[3]);
-                            return bow(
+                            return bends.bow(
                                     given,
                                     (ALONG + ALONG_U * own[0]) * boardDone * change,
                                     (ALONG + ALONG_U * own[1]) * neckDone * change);
@@ -86,24 +76,44 @@ final class MoistureBow {
         }
         double strain = ALONG * apart * change;
         double[] found = new double[1];
-        woods.atMeans(
+        bends.woods.atMeans(
                 given -> {
-                    found[0] = bow(given, strain, 0);
+                    found[0] = bends.bow(given, strain, 0);
                     return 0;
                 },
                 0);
         return new Lag(days, found[0]);
     }
 
-    private double bow(BowKnowledge.Given given, double boardStrain, double neckStrain) {
-        Bend[] each = known.computeIfAbsent(
-                List.of(given.neck(), given.board()), moduli -> bends(given.neck(), given.board()));
-        return new Straightedge(each[0].times(boardStrain).plus(each[1], neckStrain), null, from, to).bow(0);
-    }
+    /** How a neck bends for a free strain of its board, and of the rest, at each pair of moduli: the same in every air. */
+    static final class Bends {
 
-    private Bend[] bends(double neckFactor, double boardFactor) {
-        NeckBeam made = beam.stiffer(neckFactor, boardFactor);
-        return new Bend[] {bend(made, pull, 1, 0), bend(made, pull, 0, 1)};
+        private final NeckBeam beam;
+        private final StringPull pull;
+        private final double from;
+        private final double to;
+        private final BowKnowledge woods;
+        private final Map<List<Double>, Bend[]> known = new ConcurrentHashMap<>();
+
+        Bends(StrungNeck strung, StringPull pull) {
+            Neck design = strung.neck();
+            this.beam = strung.beam();
+            this.pull = pull;
+            this.from = design.scale().fretMm(strung.fromFret());
+            this.to = design.scale().fretMm(strung.toFret());
+            this.woods = new BowKnowledge(strung.state(), new double[Cause.COUNT], NeckModel.spread(design));
+        }
+
+        private double bow(BowKnowledge.Given given, double boardStrain, double neckStrain) {
+            Bend[] each = known.computeIfAbsent(
+                    List.of(given.neck(), given.board()), moduli -> bends(given.neck(), given.board()));
+            return new Straightedge(each[0].times(boardStrain).plus(each[1], neckStrain), null, from, to).bow(0);
+        }
+
+        private Bend[] bends(double neckFactor, double boardFactor) {
+            NeckBeam made = beam.stiffer(neckFactor, boardFactor);
+            return new Bend[] {bend(made, pull, 1, 0), bend(made, pull, 0, 1)};
+        }
     }
 
     /** The bend of a beam for free strains of its board and of its neck's wood. */

@@ -93,10 +93,21 @@ public final class NeckWeather extends ValueAnswer {
     private final StiffnessReadings readings;
     private final Supplier<Optional<Likely<Length>>> relief = new Once<>(this::reliefAdded);
     private final Supplier<Optional<Lag>> lag = new Once<>(this::lagOnTheWay);
+    private final Supplier<MoistureBow.Bends> bends;
 
     NeckWeather(Moistures moistures, OptionalDouble days, Neck neck, StiffnessReadings readings) {
+        this(moistures, days, neck, readings, new Once<>(() -> bends(neck, readings)));
+    }
+
+    private NeckWeather(
+            Moistures moistures,
+            OptionalDouble days,
+            Neck neck,
+            StiffnessReadings readings,
+            Supplier<MoistureBow.Bends> bends) {
         super(FORM, neck.style());
         NeckModel.boardWood(neck);
+        this.bends = bends;
         this.moistures = moistures;
         this.days = days.orElse(Double.NaN);
         this.neck = neck;
@@ -110,6 +121,21 @@ public final class NeckWeather extends ValueAnswer {
      */
     public NeckWeather knowing(StiffnessReadings others) {
         return new NeckWeather(moistures, given(), neck, Objects.requireNonNull(others, "readings"));
+    }
+
+    /**
+     * {@return the same neck in another air, its bends worked out once for both}
+     *
+     * @param air before and after
+     */
+    public NeckWeather in(Weather air) {
+        Objects.requireNonNull(air, "air");
+        return new NeckWeather(air.moistures(), air.days(), neck, readings, bends);
+    }
+
+    private static MoistureBow.Bends bends(Neck neck, StiffnessReadings readings) {
+        StrungNeck strung = StrungNeck.usual(neck).knowing(readings);
+        return new MoistureBow.Bends(strung, neck.strings().isPresent() ? strung.pull() : StringPull.NONE);
     }
 
     private AirInWood inBoard(double after) {
@@ -199,11 +225,9 @@ public final class NeckWeather extends ValueAnswer {
     /** Nothing where the channel is through the back, or the strings' tension is not known. */
     private <A> Optional<A> bend(Function<MoistureBow, A> answer) {
         try {
-            StrungNeck strung = StrungNeck.usual(neck).knowing(readings);
-            StringPull pull = neck.strings().isPresent() ? strung.pull() : StringPull.NONE;
             double after = given().orElse(0);
             return Optional.of(
-                    answer.apply(new MoistureBow(strung, pull, inBoard(after), inNeck(after), given().isEmpty())));
+                    answer.apply(new MoistureBow(bends.get(), inBoard(after), inNeck(after), given().isEmpty())));
         } catch (IllegalArgumentException | ArithmeticException none) {
             return Optional.empty();
         }

@@ -115,7 +115,7 @@ public final class Weather extends Noun<Weather> {
         return Amount.of(moistures().change(), ShopUnit.PERCENT);
     }
 
-    private Moistures moistures() {
+    Moistures moistures() {
         return new Moistures(before().moisturePercent(), after().moisturePercent());
     }
 
