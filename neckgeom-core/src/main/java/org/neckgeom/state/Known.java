@@ -59,6 +59,10 @@ public final class Known extends ValueAnswer {
 
     private static final int MOST_STEPS = 40;
     private static final double SETTLED = 1e-5;
+
+    /** About so many times longer is an interval whose spreads are guesses, uncertain by a quarter: where the search begins. */
+    private static final double LONGER = 1.07;
+
     private static final double MANY_DEGREES = 30.0;
     private static final double MOST_OF_IT = 0.9;
 
@@ -192,8 +196,8 @@ public final class Known extends ValueAnswer {
     }
 
     /**
-     * Half the length of the interval about the mean that is left with a probability: chords of the normal deviate that has
-     * the same tail, which is nearly straight, and halves of what is left where a chord does not help.
+     * Half the length of the interval about the mean that is left with a probability: secants of the normal deviate that has
+     * the same tail, which is nearly straight; halves of what is left, or a longer step, where a secant leads out of it.
      */
     private double half(double mean, double left, double u) {
         if (u == 0.0) {
@@ -201,10 +205,10 @@ public final class Known extends ValueAnswer {
         }
         double wanted = NormalLaw.coverageFactor(1.0 - left);
         double low = 0.0;
-        double lowDeviate = 0.0;
         double high = Double.POSITIVE_INFINITY;
-        double highDeviate = Double.POSITIVE_INFINITY;
-        double half = u * wanted;
+        double before = 0.0;
+        double deviateBefore = 0.0;
+        double half = u * wanted * (hasGuesses() ? LONGER : 1.0);
         for (int i = 0; i < MOST_STEPS; i++) {
             double outside = outside(mean - half, mean + half, Scales.COMMON_BROADLY);
             double deviate = NormalLaw.coverageFactor(Math.max(1e-12, 1.0 - outside));
@@ -213,16 +217,16 @@ public final class Known extends ValueAnswer {
             }
             if (deviate < wanted) {
                 low = half;
-                lowDeviate = deviate;
             } else {
                 high = half;
-                highDeviate = deviate;
             }
-            double chord = low + (wanted - lowDeviate) * (high - low) / (highDeviate - lowDeviate);
-            boolean open = high == Double.POSITIVE_INFINITY;
-            half = open
-                    ? Math.min(10.0, wanted / Math.max(0.1 * wanted, deviate)) * half
-                    : i % 4 == 3 ? (low + high) / 2.0 : chord;
+            double secant = half + (wanted - deviate) * (half - before) / (deviate - deviateBefore);
+            before = half;
+            deviateBefore = deviate;
+            double most = Math.min(high, 10.0 * half);
+            half = secant > low && secant < most && i % 4 != 3
+                    ? secant
+                    : high == Double.POSITIVE_INFINITY ? most : (low + high) / 2.0;
         }
         return half;
     }
