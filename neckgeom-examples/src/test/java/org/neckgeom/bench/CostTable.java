@@ -107,7 +107,8 @@ final class CostTable {
         row(
                 "chance that 8 limits hold together, to 1e-4",
                 "StateBenchmark.eightLimits",
-                "after two readings " + time("StateBenchmark.eightLimitsAfterReadings"));
+                "after two readings " + time("StateBenchmark.eightLimitsAfterReadings")
+                        + (run.hasScipy() ? ", SciPy's, normal laws alone " + Scores.time(run.scipy("joint")) : ""));
         row(
                 "chance that a plan's 5 limits hold together, every spread a guess",
                 "StateBenchmark.fiveLimitsOfGuesses",
@@ -193,8 +194,16 @@ final class CostTable {
         row(
                 "whole plan of a neck, warm: every check and section",
                 "PlanBenchmark.plan",
-                "its text " + time("PlanBenchmark.text") + ", its file read, checked and planned "
+                "plan and text together " + time("PlanBenchmark.planAndText") + ", its file read, checked and planned "
                         + time("PlanBenchmark.file"));
+        line(
+                "its text, its data, its page, each first",
+                String.join(", ", time("PlanBenchmark.text"), time("PlanBenchmark.json"), time("PlanBenchmark.page")),
+                "a check, a section and an estimate more " + time("PlanBenchmark.question"));
+        line(
+                "a plan kept: its file, its neck, every answer",
+                String.format(Locale.ROOT, "%.0f kB", run.kept().get(0)),
+                String.format(Locale.ROOT, "with its text %.0f kB", run.kept().get(1)));
         FreshJvm.Times fresh = run.fresh();
         out.append(String.format(
                 Locale.ROOT,

@@ -3,6 +3,7 @@ package org.neckgeom.bench;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -30,6 +31,10 @@ final class Measure {
     private static final int SLICES = 60;
     private static final int LONG_SLICES = 25;
     private static final int FEW_SLICES = 6;
+    private static final int WARMUPS = 6;
+
+    /** A whole plan runs through so much code that a second does not compile it. */
+    private static final int LONG_WARMUPS = 40;
 
     private Measure() {}
 
@@ -46,8 +51,9 @@ final class Measure {
         for (int round = 0; round < ROUNDS; round++) {
             run(
                     scores,
-                    "CentringBenchmark|UnitsBenchmark|StrengthBenchmark|BudgetBenchmark|PlanBenchmark|SolidBenchmark|StateBenchmark",
+                    "CentringBenchmark|UnitsBenchmark|StrengthBenchmark|BudgetBenchmark|SolidBenchmark|StateBenchmark",
                     SLICES);
+            run(scores, LONG_WARMUPS, "PlanBenchmark", SLICES);
             run(scores, "LeavesBenchmark", SLICES, "leaves", "40", "most", "4");
             run(scores, "GeometryBenchmark", SLICES, "power", "2");
             run(scores, "GeometryBenchmark.woodLeft", SLICES, "power", "2.5");
@@ -59,7 +65,10 @@ final class Measure {
         List<Double> chains = FreshJvm.lines(heap("256m"), RandomChains.class).stream()
                 .map(Double::valueOf)
                 .toList();
-        said("random chains", start);
+        List<Double> kept = FreshJvm.lines(heap("1500m"), PlansKept.class).stream()
+                .map(Double::valueOf)
+                .toList();
+        said("random chains and plans kept", start);
         GrowthTable growth = new GrowthTable(FreshJvm.lines(heap("1500m"), Growth.class));
         said("growth", start);
         Measured run = new Measured(
@@ -68,9 +77,11 @@ final class Measure {
                 FreshJvm.indriyaClasses("own"),
                 FreshJvm.indriyaClasses("foreign"),
                 chains,
+                kept,
                 growth,
                 python("numpy_trials.py"),
                 python("openturns_chain.py"),
+                python("scipy_joint.py", StateBenchmark.eightLimitsAsWords()),
                 where());
         agreed(run);
         said("fresh JVMs and Python", start);
@@ -79,9 +90,14 @@ final class Measure {
     }
 
     private static void run(Scores scores, String which, int slices, String... parameters) throws RunnerException {
+        run(scores, WARMUPS, which, slices, parameters);
+    }
+
+    private static void run(Scores scores, int warmups, String which, int slices, String... parameters)
+            throws RunnerException {
         ChainedOptionsBuilder options = new OptionsBuilder()
                 .include("org\\.neckgeom\\.bench\\.(" + which + ")")
-                .warmupIterations(6)
+                .warmupIterations(warmups)
                 .warmupTime(TimeValue.milliseconds(200))
                 .measurementIterations(slices)
                 .measurementTime(TimeValue.milliseconds(10))
@@ -100,7 +116,7 @@ final class Measure {
     }
 
     /** What a script finds, or nothing where no python3 has what it imports. */
-    private static Map<String, String> python(String name) throws IOException, InterruptedException {
+    private static Map<String, String> python(String name, String... given) throws IOException, InterruptedException {
         Path script = Files.createTempFile("bench", ".py");
         try (var text = Measure.class.getResourceAsStream("/bench/" + name)) {
             Files.write(script, text.readAllBytes());
@@ -108,7 +124,9 @@ final class Measure {
             for (String python : List.of("python3", "/usr/bin/python3")) {
                 try {
                     Map<String, String> found = new HashMap<>();
-                    for (String line : FreshJvm.lines(List.of(python, script.toString()))) {
+                    List<String> command = new ArrayList<>(List.of(python, script.toString()));
+                    command.addAll(List.of(given));
+                    for (String line : FreshJvm.lines(command)) {
                         String[] words = line.split(" ");
                         found.put(words[0], words[1]);
                     }
@@ -129,6 +147,13 @@ final class Measure {
             double ours = new BudgetKernels().quantile(0.975);
             if (!(Math.abs(run.openTurns("high") - ours) <= 1e-8)) {
                 throw new IllegalStateException("OpenTURNS' quantile is " + run.openTurns("high") + ", ours " + ours);
+            }
+        }
+        if (run.hasScipy()) {
+            double ours = new StateBenchmark().eightLimits().chance().probability();
+            // SciPy takes every law as normal; half of ours are rectangles.
+            if (!(Math.abs(run.scipy("probability") - ours) <= 0.02)) {
+                throw new IllegalStateException("SciPy's chance is " + run.scipy("probability") + ", ours " + ours);
             }
         }
     }
@@ -157,7 +182,8 @@ final class Measure {
         Files.writeString(folder.resolve("scores.json"), "{\n" + run.scores().toJson() + "\n}\n");
         TargetTable targets = new TargetTable(run);
         String numpy = (run.hasNumpy() ? "; numpy " + run.numpy().get("version") : "")
-                + (run.hasOpenTurns() ? "; OpenTURNS " + run.openTurns().get("openturns") : "");
+                + (run.hasOpenTurns() ? "; OpenTURNS " + run.openTurns().get("openturns") : "")
+                + (run.hasScipy() ? "; SciPy " + run.scipy().get("version") : "");
         Files.writeString(
                 folder.resolve("table.md"),
                 "Measured on " + run.where() + numpy + ".\n\n## Costs\n\n" + new CostTable(run).toMarkdown()

@@ -10,9 +10,11 @@ record Measured(
         long indriyaClassesOwn,
         long indriyaClassesForeign,
         List<Double> chains,
+        List<Double> kept,
         GrowthTable growth,
         Map<String, String> numpy,
         Map<String, String> openTurns,
+        Map<String, String> scipy,
         String where) {
 
     boolean hasNumpy() {
@@ -31,5 +33,14 @@ record Measured(
     /** What its script found: nanoseconds of the exact chain, or its upper quantile. */
     double openTurns(String what) {
         return Double.parseDouble(openTurns.get(what));
+    }
+
+    boolean hasScipy() {
+        return scipy.containsKey("joint");
+    }
+
+    /** What its script found: nanoseconds of the joint chance of eight limits, the chance itself, or its version. */
+    double scipy(String what) {
+        return Double.parseDouble(scipy.get(what));
     }
 }

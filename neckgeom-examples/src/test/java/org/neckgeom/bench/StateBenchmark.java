@@ -208,4 +208,24 @@ public class StateBenchmark {
     public JointChance fiveLimitsOfGuessesAfterReadings() {
         return readGuesses.chanceOfAll(fiveOfGuesses);
     }
+
+    /** The eight limits for another program: how many, their covariances row by row, their half-widths. */
+    static String[] eightLimitsAsWords() {
+        StateBenchmark from = new StateBenchmark();
+        List<String> words = new ArrayList<>(List.of(String.valueOf(from.eight.size())));
+        for (Requirement one : from.eight) {
+            for (Requirement other : from.eight) {
+                double both = from.variance(one.of().plus(other.of()));
+                double apart = from.variance(one.of().minus(other.of()));
+                words.add(String.valueOf((both - apart) / 4));
+            }
+        }
+        from.eight.forEach(one -> words.add(String.valueOf(one.limits().libraryUpper())));
+        return words.toArray(String[]::new);
+    }
+
+    private double variance(Deviation of) {
+        double sd = unread.known("it", of).estimate().libraryUncertainty();
+        return sd * sd;
+    }
 }
