@@ -173,7 +173,7 @@ final class Curves {
         for (int i = 0; i <= AIRS; i++) {
             Weather air = air(worst, i / (double) AIRS);
             double humidity = air.after().humidity().libraryValue();
-            NeckWeather then = neck.in(air);
+            NeckWeather then = air.on(neck);
             then.relief().ifPresent(added -> relief.add(new Spot(humidity, added.libraryValue())));
             then.slotFit()
                     .ifPresent(fit -> clearance.add(

@@ -83,6 +83,7 @@ final class JobRules {
         }
         rules.readings(stages.measured());
         rules.fence(stages);
+        rules.path(stages);
         if (!rules.faults.isEmpty()) {
             throw Refusal.of(rules.faults);
         }
@@ -407,6 +408,13 @@ final class JobRules {
             StringSpacing.atSaddle(design);
         });
         return faults.size() == before;
+    }
+
+    /** A cutter far too thin for the channel would take more strokes than a list holds. */
+    private void path(Stages stages) {
+        if (faults.isEmpty()) {
+            refused("shop.cutter.diameter", stages.slot()::path);
+        }
     }
 
     /** Halves of a fence so far out of line turn the piece, and the slot with it. */

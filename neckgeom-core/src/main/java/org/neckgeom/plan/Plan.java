@@ -33,6 +33,7 @@ import org.neckgeom.solid.ChannelJig;
 import org.neckgeom.solid.FloorThickness;
 import org.neckgeom.solid.JigCut;
 import org.neckgeom.solid.NeckSolid;
+import org.neckgeom.solid.ToolPath;
 import org.neckgeom.state.JointChance;
 import org.neckgeom.state.Known;
 import org.neckgeom.state.NeckState;
@@ -109,6 +110,11 @@ public final class Plan {
     /** {@return the passes in which the channel is cut; by the shop's rule} */
     public PassPlan passes() {
         return stages.slot().passes();
+    }
+
+    /** {@return the way of the cutter's tip through those passes, points from the nut and the middle} */
+    public ToolPath channelPath() {
+        return stages.slot().path();
     }
 
     /** {@return where the stops are clamped for the channel, at the ends that are there when it is cut} */

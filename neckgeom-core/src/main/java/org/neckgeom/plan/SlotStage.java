@@ -24,6 +24,7 @@ import org.neckgeom.neck.JointPlace;
 import org.neckgeom.order.Operation;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.shop.Shop;
+import org.neckgeom.solid.ToolPath;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 
@@ -103,6 +104,11 @@ final class SlotStage {
     /** The passes of the channel. */
     PassPlan passes() {
         return slot().passes(rule()).settingUncertainty(job.shop().repeatability());
+    }
+
+    /** The way of the cutter's tip through those passes. */
+    ToolPath path() {
+        return ToolPath.of(job.channel(), job.shop().cutter().diameter(), passes());
     }
 
     /** Where the stops are clamped. */

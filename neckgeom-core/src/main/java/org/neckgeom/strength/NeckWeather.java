@@ -123,14 +123,9 @@ public final class NeckWeather extends ValueAnswer {
         return new NeckWeather(moistures, given(), neck, Objects.requireNonNull(others, "readings"));
     }
 
-    /**
-     * {@return the same neck in another air, its bends worked out once for both}
-     *
-     * @param air before and after
-     */
-    public NeckWeather in(Weather air) {
-        Objects.requireNonNull(air, "air");
-        return new NeckWeather(air.moistures(), air.days(), neck, readings, bends);
+    /** The same neck in another air, its bends worked out once for both. */
+    NeckWeather in(Moistures other, OptionalDouble otherDays) {
+        return new NeckWeather(other, otherDays, neck, readings, bends);
     }
 
     private static MoistureBow.Bends bends(Neck neck, StiffnessReadings readings) {

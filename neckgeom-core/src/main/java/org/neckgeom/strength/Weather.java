@@ -115,7 +115,7 @@ public final class Weather extends Noun<Weather> {
         return Amount.of(moistures().change(), ShopUnit.PERCENT);
     }
 
-    Moistures moistures() {
+    private Moistures moistures() {
         return new Moistures(before().moisturePercent(), after().moisturePercent());
     }
 
@@ -173,6 +173,16 @@ public final class Weather extends Noun<Weather> {
      */
     public NeckWeather on(Neck neck) {
         return new NeckWeather(moistures(), days(), Objects.requireNonNull(neck, "neck"), StiffnessReadings.none());
+    }
+
+    /**
+     * {@return its effect on a neck whose effect of another air is known, with the same readings; its bends are worked out once
+     * for both}
+     *
+     * @param other the effect of the other air
+     */
+    public NeckWeather on(NeckWeather other) {
+        return Objects.requireNonNull(other, "other").in(moistures(), days());
     }
 
     private static Form<Weather> sentences() {

@@ -7,12 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import javax.measure.quantity.Length;
-import org.neckgeom.neck.Channel;
 import org.neckgeom.page.Document;
 import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.Job;
 import org.neckgeom.shape.Mesh;
-import org.neckgeom.solid.ToolPath;
 import org.neckgeom.template.Cards;
 import org.neckgeom.template.Paper;
 import org.neckgeom.template.Template;
@@ -111,7 +109,7 @@ enum Output {
             "--channel-path",
             "channel-path.csv",
             "tool path of the channel, as points",
-            asked -> path(asked.plan()).csv(asked.plan().style()));
+            asked -> asked.plan().plan().channelPath().csv(asked.plan().style()));
 
     private final String option;
     private final String usualName;
@@ -148,11 +146,6 @@ enum Output {
 
     private static List<Mesh> meshes(Asked asked) {
         return asked.plan().plan().solid().meshes(Fine.MESH);
-    }
-
-    private static ToolPath path(Job job) {
-        Channel channel = job.neck().channel().orElseThrow();
-        return ToolPath.of(channel, job.shop().cutter().diameter(), job.plan().passes());
     }
 
     /** Such as {@code neck-head.stl} for the head beside {@code neck.stl}: without blanks. */

@@ -440,6 +440,13 @@ class KindsOfNeckTest {
                         "nothing lies in a locating groove, so it has no fillet"),
                 Arguments.of(
                         "bars-and-inserts", "aside: 12 mm", "aside: 4 mm", "bars.far aside must be from 4.6 mm to"),
+                // By hand: 7 wide, 0.001 a stroke at half its width, and stations of the arched floor, in each of the
+                // passes.
+                Arguments.of(
+                        "arched-rod-set-neck",
+                        "cutter: {diameter: 6 mm",
+                        "cutter: {diameter: 0.001 mm",
+                        "shop.cutter.diameter: tool path must have no more than 100000 points: take a wider cutter"),
                 // By hand: half a width of 0.5 at the nut grows by 26.5 in 630 (1 - 2^(-16/12)) = 379.98; 7.169 before
                 // it none is left.
                 Arguments.of(
