@@ -1,6 +1,7 @@
 package org.neckgeom.channel;
 
 import java.util.Arrays;
+import org.neckgeom.kernel.Powers;
 import org.neckgeom.numeric.NormalLaw;
 import org.neckgeom.numeric.StudentLaw;
 
