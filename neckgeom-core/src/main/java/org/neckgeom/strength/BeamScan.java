@@ -42,7 +42,11 @@ record BeamScan(Bend strings, @Nullable Bend rod) {
      * @throws ArithmeticException if the tension of the strings would buckle the neck
      */
     static BeamScan of(NeckBeam beam, StringPull pull, @Nullable RodPull rodPull, int panels) {
-        double[] x = nodes(beam.breaks(jumps(pull, rodPull)), panels);
+        return over(nodes(beam.breaks(jumps(pull, rodPull)), panels), beam, pull, rodPull);
+    }
+
+    /** Over given nodes: a method of its own, as the streams that find the nodes would keep the compiler from inlining its loop. */
+    private static BeamScan over(double[] x, NeckBeam beam, StringPull pull, @Nullable RodPull rodPull) {
         Track byStrings = new Track(x);
         Track byRamp = new Track(x);
         Track byRod = new Track(x);

@@ -66,6 +66,10 @@ record NeckBeam(
     record Back(
             Taper halfWidth, Taper depth, Superellipse bass, Superellipse treble, double modulus, List<Layer> layers) {
 
+        Back {
+            layers = List.copyOf(layers);
+        }
+
         Back(Taper halfWidth, Taper depth, Superellipse bass, Superellipse treble, double modulus) {
             this(halfWidth, depth, bass, treble, modulus, List.of());
         }
