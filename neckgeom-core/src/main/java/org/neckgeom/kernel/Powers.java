@@ -67,6 +67,11 @@ public final class Powers {
         return exponent + (LOGS[part] + log * PER_LN_2);
     }
 
+    /** Returns the natural logarithm of a normal number above 0, as good as {@link #log2}. */
+    public static double ln(double x) {
+        return log2(x) * LN_2;
+    }
+
     /**
      * Returns {@code x^y}, of a normal x to {@code 4e-16 (1 + |y| + |y log2 x|)} of itself where that is from 1e-307 to under
      * {@code 2^1023}, 0 below; of another x as the JDK has it.
