@@ -14,9 +14,6 @@ import org.neckgeom.kernel.Bessel;
  * the rest of {@code G} is a Bernoulli polynomial averaged over R, again by exact moments (Poisson's summation formula;
  * J. Gil-Pelaez, Biometrika 38, 1951; R. B. Davies, Biometrika 60, 1973). With everything taken out the sum is the
  * piecewise polynomial of a sum of rectangles.
- *
- * <p>Sines and cosines are those of {@code Math}, for speed: the last bits may differ from machine to machine, far inside
- * the stated accuracy.
  */
 final class ChainLaw extends ExactLaw {
 
@@ -343,8 +340,15 @@ final class ChainLaw extends ExactLaw {
             }
             re[k - 1] = value;
         }
+        double[] factors = new double[n];
         for (int r = p; r < parts.rectangles.length; r++) {
-            timesRectangle(re, parts.rectangles[r] * inverseUnit * Math.PI);
+            // A triangle is two equal rectangles.
+            if (r == p || parts.rectangles[r] != parts.rectangles[r - 1]) {
+                rectangle(factors, parts.rectangles[r] * inverseUnit * Math.PI);
+            }
+            for (int k = 0; k < n; k++) {
+                re[k] *= factors[k];
+            }
         }
         for (double width : parts.arcsines) {
             for (int k = 1; k <= n; k++) {
@@ -385,15 +389,15 @@ final class ChainLaw extends ExactLaw {
         }
     }
 
-    /** Multiplies node k by {@code sin(k w) / (k w)}, the sines by rotation, taken afresh now and then. */
-    private static void timesRectangle(double[] re, double w) {
+    /** Puts {@code sin(k w) / (k w)} at node k, the sines by rotation, taken afresh now and then. */
+    private static void rectangle(double[] factors, double w) {
         double cos1 = StrictMath.cos(w);
         double sin1 = StrictMath.sin(w);
         double over = 1.0 / w;
         double cos = 1.0;
         double sin = 0.0;
         double node = 0.0;
-        for (int k = 1; k <= re.length; k++) {
+        for (int k = 1; k <= factors.length; k++) {
             node++;
             if (k % REANCHOR == 0) {
                 cos = StrictMath.cos(node * w);
@@ -403,7 +407,7 @@ final class ChainLaw extends ExactLaw {
                 sin = sin * cos1 + cos * sin1;
                 cos = turned;
             }
-            re[k - 1] *= sin * over / node;
+            factors[k - 1] = sin * over / node;
         }
     }
 

@@ -3,6 +3,7 @@ package org.neckgeom.budget;
 import java.util.Arrays;
 import java.util.Objects;
 import org.neckgeom.fault.NoAnswer;
+import org.neckgeom.kernel.Powers;
 
 /**
  * How the exact distribution of a sum is best computed: which of the large rectangles are taken out in closed form, how
@@ -137,7 +138,7 @@ record ChainPlan(int out, boolean samplesOut, double reach, int nodes, double ac
             }
             double inside = taken > 0.0 ? Math.min(1.0, reach / taken) : 1.0;
             double cost = nodes * (3.0 * (a.length - p) + 5.0) + 10.0 * knots * (nodes * inside * 2.0 + p + 2.0);
-            double amplification = StrictMath.pow(taken + reach, p) / weight;
+            double amplification = raised(taken + reach, p) / weight;
             if (amplification <= SMALL_AMPLIFICATION && cost < bestCost) {
                 bestCost = cost;
                 best = new ChainPlan(p, samplesOut, reach, nodes);
@@ -154,6 +155,14 @@ record ChainPlan(int out, boolean samplesOut, double reach, int nodes, double ac
                     "the errors differ too much in size to be added up exactly; simulate the budget");
         }
         return best == null || !best.isCheap() ? Objects.requireNonNull(rough) : best;
+    }
+
+    private static double raised(double base, int exponent) {
+        double power = 1.0;
+        for (int i = 0; i < exponent; i++) {
+            power *= base;
+        }
+        return power;
     }
 
     /**
@@ -190,7 +199,7 @@ record ChainPlan(int out, boolean samplesOut, double reach, int nodes, double ac
     private static double[] logs(Parts parts) {
         double[] logs = new double[parts.rectangles.length + 1];
         for (int i = 0; i < parts.rectangles.length; i++) {
-            logs[i + 1] = logs[i] + StrictMath.log(parts.rectangles[i]);
+            logs[i + 1] = logs[i] + Powers.ln(parts.rectangles[i]);
         }
         return logs;
     }
@@ -219,11 +228,11 @@ record ChainPlan(int out, boolean samplesOut, double reach, int nodes, double ac
         }
         double sum = -0.5 * t * t * (parts.normalVariance + squares[low]) - logs[low];
         if (low > 0) {
-            sum -= low * StrictMath.log(t);
+            sum -= low * Powers.ln(t);
         }
         for (double x : parts.arcsines) {
             double y = x * t;
-            sum -= y <= 1.0 ? 0.25 * y * y : 0.5 * StrictMath.log(0.5 * Math.PI * y);
+            sum -= y <= 1.0 ? 0.25 * y * y : 0.5 * Powers.ln(0.5 * Math.PI * y);
         }
         return sum;
     }

@@ -19,11 +19,17 @@ abstract class ExactLaw {
     /** Of a search for a quantile, in standard deviations. */
     private static final double LAST_STEP = 1e-14;
 
+    /** Of the bend that two densities foretell for Newton's step: so little that what they do not foretell is nothing. */
+    private static final double LAST_BEND = 1e-13;
+
+    private static final double WITHIN_BEND = 1e-15;
+
     /** Of a tail to a standard deviation; where a law is flat, rounding leaves far less. */
     private static final double LEAST_RISE = 0.01;
 
     private final double sd;
     private final double excess;
+    private final boolean symmetric;
     private final double lowest;
     private final double highest;
     private final double searchLow;
@@ -33,12 +39,12 @@ abstract class ExactLaw {
         double variance = parts.variance();
         this.sd = Math.sqrt(variance);
         this.excess = variance > 0.0 ? parts.fourthCumulant() / (variance * variance) : 0.0;
+        this.symmetric = parts.isSymmetric();
         this.highest = parts.highest();
-        this.lowest = parts.isSymmetric() ? highest : parts.mirrored().highest();
+        this.lowest = symmetric ? highest : parts.mirrored().highest();
         double normalReach = 10.0 * Math.sqrt(parts.normalVariance);
         this.searchHigh = parts.bounded() + normalReach;
-        this.searchLow =
-                (parts.isSymmetric() ? parts.bounded() : parts.mirrored().bounded()) + normalReach;
+        this.searchLow = (symmetric ? parts.bounded() : parts.mirrored().bounded()) + normalReach;
     }
 
     /** Largest error of a probability. */
@@ -83,6 +89,9 @@ abstract class ExactLaw {
 
     final double outside(double low, double high) {
         double below = low == Double.NEGATIVE_INFINITY ? 0.0 : strictlyLower(low);
+        if (symmetric && low == -high && low < 0.0) {
+            return Math.min(1.0, 2.0 * below);
+        }
         double above = high == Double.POSITIVE_INFINITY ? 0.0 : upper(high);
         return Math.min(1.0, below + above);
     }
@@ -107,6 +116,8 @@ abstract class ExactLaw {
         double z = NormalLaw.quantile(p);
         double y = sd * (z + excess * (z * z * z - 3.0 * z) / 24.0);
         double[] here = new double[2];
+        double last = Double.NaN;
+        double lastDensity = Double.NaN;
         for (int i = 0; i < MOST_STEPS; i++) {
             if (!(y > low && y < high)) {
                 y = 0.5 * (low + high);
@@ -123,6 +134,15 @@ abstract class ExactLaw {
             if (Math.abs(next - y) <= LAST_STEP * sd && here[1] * sd > LEAST_RISE * tail) {
                 return Math.max(low, Math.min(high, next));
             }
+            // How the density has changed since the last step shows how Newton's line bends: it saves the step that only
+            // confirms.
+            double bend = 0.5 * (here[1] - lastDensity) / (y - last) / here[1] * (next - y) * (next - y);
+            boolean foretold = Math.abs(bend) <= LAST_BEND * sd && Math.abs(bend * (y - last)) <= WITHIN_BEND * sd * sd;
+            if (foretold && here[1] * sd > LEAST_RISE * tail) {
+                return Math.max(low, Math.min(high, next - bend));
+            }
+            last = y;
+            lastDensity = here[1];
             // Close by, or in a corner of the law: Newton's step first, halving where it leads out.
             if (!(next > low && next < high) || i % 16 == 15) {
                 next = 0.5 * (low + high);

@@ -1,5 +1,7 @@
 package org.neckgeom.channel;
 
+import org.neckgeom.kernel.Powers;
+
 /**
  * How far out a pair of values lies, in scales: of the normal law, {@code exp(-r^2/2)}, or of Student's of nu degrees of freedom,
  * {@code (1 + r^2/nu)^(-nu/2)}.

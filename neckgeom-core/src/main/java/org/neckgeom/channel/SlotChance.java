@@ -1,6 +1,7 @@
 package org.neckgeom.channel;
 
 import java.util.Arrays;
+import org.neckgeom.kernel.Powers;
 import org.neckgeom.numeric.NormalLaw;
 import org.neckgeom.numeric.StudentLaw;
 
@@ -229,7 +230,7 @@ final class SlotChance {
 
     private static double asinh(double x) {
         double size = Math.abs(x);
-        return Math.copySign(Powers.log2(size + Math.sqrt(1 + size * size)) * LN_2, x);
+        return Math.copySign(Powers.ln(size + Math.sqrt(1 + size * size)), x);
     }
 
     /** Both ends move as one: all knots keep the limit for a stretch of the setting. */

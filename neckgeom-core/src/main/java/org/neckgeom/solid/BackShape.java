@@ -216,12 +216,12 @@ public final class BackShape extends LeanAnswer {
      * @param offset of the station from the point whose distance is sought
      */
     AlongNeck alongAt(double x, double offset) {
-        double slope = depth.slopeAt(x);
-        return new AlongNeck(offset, halfWidth.slopeAt(x), bend(halfWidth, x), slope, bend(depth, x));
+        double wide = halfWidth.slopeAt(x);
+        double deep = depth.slopeAt(x);
+        return new AlongNeck(offset, wide, bend(halfWidth, x, wide), deep, bend(depth, x, deep));
     }
 
-    private static double bend(Curve curve, double x) {
-        double slope = curve.slopeAt(x);
+    private static double bend(Curve curve, double x, double slope) {
         double one = Math.sqrt(1 + slope * slope);
         return curve.curvatureAt(x) * one * one * one;
     }

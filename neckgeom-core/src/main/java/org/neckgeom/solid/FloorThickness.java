@@ -64,6 +64,9 @@ public final class FloorThickness extends ValueAnswer {
     private final BackShape back;
     private final double offset;
     private final double skew;
+    /** Tangent of the skew. */
+    private final double slant;
+
     private final double rounding;
     /** Where the slope of the back jumps, or its section changes its kind. */
     private final double[] breaks;
@@ -76,6 +79,7 @@ public final class FloorThickness extends ValueAnswer {
         this.back = back;
         this.offset = offset;
         this.skew = skew;
+        this.slant = StrictMath.tan(skew);
         this.rounding = rounding;
         this.breaks = DoubleStream.concat(
                         DoubleStream.concat(
@@ -449,7 +453,7 @@ public final class FloorThickness extends ValueAnswer {
         // No more wood is left than the neck is deep, so no point of the back farther along counts.
         double reach = Math.max(back.depth().valueAt(from), back.depth().valueAt(to));
         double[] bounds = back.boundsIn(from - reach, to + reach);
-        return new double[] {bounds[0] + floorSlope() + Math.abs(StrictMath.tan(skew)), bounds[1] + floorBend()};
+        return new double[] {bounds[0] + floorSlope() + Math.abs(slant), bounds[1] + floorBend()};
     }
 
     /** Steepest the floor's arch gets, at its ends. */
@@ -490,7 +494,7 @@ public final class FloorThickness extends ValueAnswer {
 
     /** The channel's middle line at a station, positive toward the treble side. */
     double middle(double x) {
-        return offset + (x - channel.startMm()) * StrictMath.tan(skew);
+        return offset + (x - channel.startMm()) * slant;
     }
 
     /** The pocket is cut with another tool: where it is the wider one, its corners are square. */

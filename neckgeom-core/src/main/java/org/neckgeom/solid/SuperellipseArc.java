@@ -1,6 +1,7 @@
 package org.neckgeom.solid;
 
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.kernel.Powers;
 import org.neckgeom.kernel.TenPoints;
 
 /**
@@ -8,7 +9,8 @@ import org.neckgeom.kernel.TenPoints;
  *
  * <p>The exponent is fixed for an instance, the half axes come with each question. Points of the unit curve are laid
  * out once, so a question starts from the nearest of them without any power and ends with a few guarded Newton steps.
- * The transcendental functions are those of StrictMath: the same bits on every machine.
+ * The transcendental functions are those of StrictMath, or of {@link Powers} where they are asked often: the same bits on
+ * every machine.
  */
 final class SuperellipseArc {
 
@@ -39,8 +41,11 @@ final class SuperellipseArc {
     private final double p;
     private final double[] unitY = new double[POINTS];
     private final double[] unitZ = new double[POINTS];
-    /** The powers {@code y^p} of the grid's points; those of z are 1 less them. */
-    private final double[] powerY = new double[POINTS];
+    /** The first three derivatives of the other coordinate there, by the one that a foot near it is sought along; 0 at the ends. */
+    private final double[] slopes = new double[POINTS];
+
+    private final double[] bends = new double[POINTS];
+    private final double[] thirds = new double[POINTS];
     /** The unit quarter's area, worked out at the first question: a whole volume asks a thousand times. */
     private final @Nullable Double[] area = new Double[1];
 
@@ -50,8 +55,22 @@ final class SuperellipseArc {
             double t = StrictMath.PI / 2 * i / (POINTS - 1);
             unitY[i] = i == POINTS - 1 ? 0.0 : StrictMath.pow(StrictMath.cos(t), 2 / p);
             unitZ[i] = StrictMath.pow(StrictMath.sin(t), 2 / p);
-            powerY[i] = i == POINTS - 1 ? 0.0 : StrictMath.cos(t) * StrictMath.cos(t);
+            double power = i == POINTS - 1 ? 0.0 : StrictMath.cos(t) * StrictMath.cos(t);
+            if (i > 0 && i < POINTS - 1) {
+                derive(i, i >= MIDDLE ? power : 1 - power);
+            }
         }
+    }
+
+    /** Derives the curve at a point of the grid whose coordinate has the power s. */
+    private void derive(int i, double s) {
+        double t = i >= MIDDLE ? unitY[i] : unitZ[i];
+        double w = i >= MIDDLE ? unitZ[i] : unitY[i];
+        double rest = 1 - s;
+        double k = (p - 1) / (t * rest);
+        slopes[i] = -w * s / (t * rest);
+        bends[i] = slopes[i] * k;
+        thirds[i] = bends[i] * k - slopes[i] * k * (1 - (p + 1) * s) / (t * rest);
     }
 
     double exponent() {
@@ -106,26 +125,39 @@ final class SuperellipseArc {
      */
     double distance(double u, double v, double a, double b, @Nullable AlongNeck along) {
         double best = Double.POSITIVE_INFINITY;
-        double before = Double.POSITIVE_INFINITY;
-        double here = sample(0, u, v, a, b);
-        for (int i = 0; i < POINTS; i++) {
-            double after = i + 1 < POINTS ? sample(i + 1, u, v, a, b) : Double.POSITIVE_INFINITY;
-            if (here <= before && here <= after) {
-                AlongNeck its = along == null ? null : along.again();
-                double found = i >= MIDDLE
-                        ? signed(unitY, i, -1, vertex(before, here, after), u, v, a, b, its)
-                        : signed(unitZ, i, 1, vertex(before, here, after), v, u, b, a, its);
-                if (Math.abs(found) < Math.abs(best)) {
-                    best = found;
-                    if (along != null && its != null) {
-                        along.take(its);
-                    }
+        for (int i = valley(0, u, v, a, b); i < POINTS; i = valley(i + 1, u, v, a, b)) {
+            AlongNeck its = along == null ? null : along.again();
+            double share = vertex(sample(i - 1, u, v, a, b), sample(i, u, v, a, b), sample(i + 1, u, v, a, b));
+            double found = i >= MIDDLE
+                    ? signed(unitY, i, -1, share, u, v, a, b, its)
+                    : signed(unitZ, i, 1, share, v, u, b, a, its);
+            if (Math.abs(found) < Math.abs(best)) {
+                best = found;
+                if (along != null && its != null) {
+                    along.take(its);
                 }
+            }
+        }
+        return best;
+    }
+
+    /** The first point of the grid, from one on, that neither neighbour is nearer than; a loop of its own, as it is short and hot. */
+    private int valley(int from, double u, double v, double a, double b) {
+        double[] y = unitY;
+        double[] z = unitZ;
+        double before = sample(from - 1, u, v, a, b);
+        double here = sample(from, u, v, a, b);
+        for (int i = from + 1; i < POINTS; i++) {
+            double dy = a * y[i] - u;
+            double dz = b * z[i] - v;
+            double after = dy * dy + dz * dz;
+            if (here <= before && here <= after) {
+                return i - 1;
             }
             before = here;
             here = after;
         }
-        return best;
+        return here <= before ? POINTS - 1 : POINTS;
     }
 
     /**
@@ -281,16 +313,13 @@ final class SuperellipseArc {
     private double fromTaylor(
             int i, boolean byWidth, double lo, double hi, double guess, double u, double v, double a, double b) {
         double t = byWidth ? unitY[i] : unitZ[i];
-        double w = byWidth ? unitZ[i] : unitY[i];
-        double s = byWidth ? powerY[i] : 1 - powerY[i];
-        double rest = 1 - s;
-        if (!(t > 0 && rest > 0)) {
+        if (i == 0 || i == POINTS - 1) {
             return t + guess;
         }
-        double k = (p - 1) / (t * rest);
-        double w1 = -w * s / (t * rest);
-        double w2 = w1 * k;
-        double w3 = w2 * k - w1 * k * (1 - (p + 1) * s) / (t * rest);
+        double w = byWidth ? unitZ[i] : unitY[i];
+        double w1 = slopes[i];
+        double w2 = bends[i];
+        double w3 = thirds[i];
         double step = guess;
         for (int round = 0; round < TAYLOR_ROUNDS; round++) {
             double z1 = b * (w1 + step * (w2 + step * w3 / 2));
@@ -322,18 +351,22 @@ final class SuperellipseArc {
         return larger * StrictMath.pow(StrictMath.pow(side / larger, q) + StrictMath.pow(down / larger, q), 1 / q);
     }
 
+    /** Squared distance to a point of the grid, infinite past its ends. */
     private double sample(int i, double u, double v, double a, double b) {
+        if (i < 0 || i >= POINTS) {
+            return Double.POSITIVE_INFINITY;
+        }
         double dy = a * unitY[i] - u;
         double dz = b * unitZ[i] - v;
         return dy * dy + dz * dz;
     }
 
     private double power(double x) {
-        return p == 2 ? x * x : p == 1 ? x : StrictMath.pow(x, p);
+        return p == 2 ? x * x : p == 1 ? x : Powers.power(x, p);
     }
 
     private double root(double x) {
-        return p == 2 ? StrictMath.sqrt(x) : p == 1 ? x : StrictMath.pow(x, 1 / p);
+        return p == 2 ? StrictMath.sqrt(x) : p == 1 ? x : Powers.power(x, 1 / p);
     }
 
     @Override

@@ -1,6 +1,7 @@
 package org.neckgeom.state;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -48,10 +49,6 @@ final class Knowledge {
         return new Knowledge(sorted, places, readings, style);
     }
 
-    private Knowledge reading(List<NeckReading> some) {
-        return new Knowledge(causes, places, sorted(some, Comparator.comparing(NeckReading::name)), style);
-    }
-
     private static <T> List<T> sorted(List<T> some, Comparator<T> order) {
         return some.stream().sorted(order).toList();
     }
@@ -66,7 +63,8 @@ final class Knowledge {
 
     Knowledge read(NeckReading reading) {
         requireKnown(reading.of());
-        if (readings.stream().anyMatch(other -> other.name().equals(reading.name()))) {
+        int at = Collections.binarySearch(readings, reading, Comparator.comparing(NeckReading::name));
+        if (at >= 0) {
             throw Refusal.of(
                     "readings",
                     "once",
@@ -75,7 +73,9 @@ final class Knowledge {
                     Words.quoted(reading.name())
                             + " was given twice; withdraw the first, or name the second otherwise");
         }
-        return reading(more(readings, reading));
+        List<NeckReading> more = new ArrayList<>(readings);
+        more.add(-at - 1, reading);
+        return new Knowledge(causes, places, List.copyOf(more), style);
     }
 
     private static <T> List<T> more(List<T> some, T one) {
@@ -91,12 +91,12 @@ final class Knowledge {
             throw Refusal.because(
                     "reading", "unknown", "there is no reading " + Words.quoted(reading) + " to withdraw");
         }
-        return reading(rest);
+        return new Knowledge(causes, places, rest, style);
     }
 
     /** Before anything was read. */
     Knowledge unread() {
-        return reading(List.of());
+        return new Knowledge(causes, places, List.of(), style);
     }
 
     /** The same with the spread of every cause of a step times a factor. */

@@ -113,22 +113,48 @@ final class Solved {
         if (!(all > KNOWN * before) || all == 0.0) {
             return 0.0; // known already; the agreement compares
         }
-        for (int j = 0; j < m; j++) {
-            double sum = 0.0;
-            for (int k = 0; k < m; k++) {
-                sum += f[j * n + k] * fh[k];
-            }
-            ffh[j] = sum / all;
-        }
+        times(fh, m, ffh);
         double less = 1.0 / (1.0 + u / Math.sqrt(all));
         for (int j = 0; j < m; j++) {
-            z[j] += ffh[j] * miss;
-            double by = ffh[j] * less;
+            double gain = ffh[j] / all;
+            z[j] += gain * miss;
+            double by = gain * less;
             for (int k = 0; k < m; k++) {
                 f[j * n + k] -= by * fh[k];
             }
         }
         return -0.5 * (miss * miss / all + StrictMath.log(all));
+    }
+
+    /** F times a vector, four rows at once: a row's sum waits for each of its additions, and four share the wait. */
+    private void times(double[] vector, int m, double[] product) {
+        int n = size;
+        int j = 0;
+        for (; j + 3 < m; j += 4) {
+            int row = j * n;
+            double sum0 = 0.0;
+            double sum1 = 0.0;
+            double sum2 = 0.0;
+            double sum3 = 0.0;
+            for (int k = 0; k < m; k++) {
+                double x = vector[k];
+                sum0 += f[row + k] * x;
+                sum1 += f[row + n + k] * x;
+                sum2 += f[row + 2 * n + k] * x;
+                sum3 += f[row + 3 * n + k] * x;
+            }
+            product[j] = sum0;
+            product[j + 1] = sum1;
+            product[j + 2] = sum2;
+            product[j + 3] = sum3;
+        }
+        for (; j < m; j++) {
+            double sum = 0.0;
+            for (int k = 0; k < m; k++) {
+                sum += f[j * n + k] * vector[k];
+            }
+            product[j] = sum;
+        }
     }
 
     double logLikelihood() {
@@ -173,7 +199,7 @@ final class Solved {
     /** F'g of the causes touched, in standard deviations; its squares add up to their part of the variance. */
     double[] root(Deviation of) {
         double[] root = new double[size];
-        for (int i = 0; i < of.size(); i++) {
+        for (int i = 0; size > 0 && i < of.size(); i++) {
             int place = place(of, i);
             int at = touched[place];
             if (at >= 0) {
@@ -188,14 +214,29 @@ final class Solved {
 
     /** Part of the covariance of two deviations that causes not touched make. */
     double untouchedCovariance(Deviation one, Deviation other) {
+        int[] ones = places(one);
+        int[] others = one == other ? ones : places(other);
         double sum = 0.0;
-        for (int i = 0; i < one.size(); i++) {
-            int place = place(one, i);
-            if (touched[place] < 0) {
-                sum += one.coefficient(i) * other.coefficient(one.name(i)) * sds[place] * sds[place];
+        int j = 0;
+        for (int i = 0; i < ones.length; i++) {
+            int place = ones[i];
+            while (j < others.length && others[j] < place) {
+                j++;
+            }
+            if (j < others.length && others[j] == place && touched[place] < 0) {
+                sum += one.coefficient(i) * other.coefficient(j) * sds[place] * sds[place];
             }
         }
         return sum;
+    }
+
+    /** Places of a deviation's causes: ascending, as both are sorted by name. */
+    private int[] places(Deviation of) {
+        int[] all = new int[of.size()];
+        for (int i = 0; i < all.length; i++) {
+            all[i] = place(of, i);
+        }
+        return all;
     }
 
     double covariance(Deviation one, Deviation other) {

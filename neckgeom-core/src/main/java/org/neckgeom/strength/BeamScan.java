@@ -42,22 +42,24 @@ record BeamScan(Bend strings, @Nullable Bend rod) {
      * @throws ArithmeticException if the tension of the strings would buckle the neck
      */
     static BeamScan of(NeckBeam beam, StringPull pull, @Nullable RodPull rodPull, int panels) {
-        double[] x = nodes(beam.breaks(jumps(pull, rodPull)), panels);
+        return over(nodes(beam.breaks(jumps(pull, rodPull)), panels), beam, pull, rodPull);
+    }
+
+    /** Over given nodes: a method of its own, as the streams that find the nodes would keep the compiler from inlining its loop. */
+    private static BeamScan over(double[] x, NeckBeam beam, StringPull pull, @Nullable RodPull rodPull) {
+        Stations stations = new Stations(x, beam);
         Track byStrings = new Track(x);
         Track byRamp = new Track(x);
         Track byRod = new Track(x);
-        SectionMoments section = new SectionMoments();
         Panel panel = new Panel();
         for (int i = 0; i + 1 < x.length; i++) {
             double h = x[i + 1] - x[i];
             double x1 = x[i] + FIRST * h;
             double x2 = x[i] + SECOND * h;
-            beam.section(x1, section);
-            double axis1 = section.neutralAxis();
-            double flexible1 = beam.flexibility(x1, section);
-            beam.section(x2, section);
-            double axis2 = section.neutralAxis();
-            double flexible2 = beam.flexibility(x2, section);
+            double axis1 = stations.axis[2 * i];
+            double axis2 = stations.axis[2 * i + 1];
+            double flexible1 = stations.flexible[2 * i];
+            double flexible2 = stations.flexible[2 * i + 1];
             panel.set(h, pull.pull() * flexible1, pull.pull() * flexible2);
             byStrings.step(i, panel, pull.moment(x1, axis1) * flexible1, pull.moment(x2, axis2) * flexible2);
             byRamp.step(i, panel, x1 * flexible1, x2 * flexible2);
@@ -70,15 +72,38 @@ record BeamScan(Bend strings, @Nullable Bend rod) {
             throw NoAnswer.because(
                     "bow", "buckles", "the neck would buckle under the tension of the strings: it is too slender");
         }
-        Bend ramp = byRamp.bend();
-        Bend strings = byStrings.bend().plus(ramp, byStrings.turn(pull) / left);
-        Bend rod = rodPull == null ? null : byRod.bend().plus(ramp, byRod.turn(pull) / left);
-        return new BeamScan(strings, rod);
+        byStrings.add(byRamp, byStrings.turn(pull) / left);
+        byRod.add(byRamp, byRod.turn(pull) / left);
+        return new BeamScan(byStrings.bend(), rodPull == null ? null : byRod.bend());
     }
 
     private static double[] jumps(StringPull pull, @Nullable RodPull rodPull) {
         DoubleStream ofRod = rodPull == null ? DoubleStream.empty() : DoubleStream.of(rodPull.start(), rodPull.end());
         return DoubleStream.concat(ofRod, Arrays.stream(pull.starts())).toArray();
+    }
+
+    /** Neutral axis and flexibility at each panel's two stations, in a pass of their own: no station waits for another here. */
+    private static final class Stations {
+
+        private final double[] axis;
+        private final double[] flexible;
+
+        Stations(double[] x, NeckBeam beam) {
+            axis = new double[2 * x.length - 2];
+            flexible = new double[axis.length];
+            SectionMoments section = new SectionMoments();
+            for (int i = 0; i + 1 < x.length; i++) {
+                double h = x[i + 1] - x[i];
+                put(2 * i, x[i] + FIRST * h, beam, section);
+                put(2 * i + 1, x[i] + SECOND * h, beam, section);
+            }
+        }
+
+        private void put(int i, double at, NeckBeam beam, SectionMoments section) {
+            beam.section(at, section);
+            axis[i] = section.neutralAxis();
+            flexible[i] = beam.flexibility(at, section);
+        }
     }
 
     /** The two linear equations of a panel: {@code k = q - p (u + c h v + h^2 A k)}, solved once for all loads. */
@@ -138,6 +163,14 @@ record BeamScan(Bend strings, @Nullable Bend rod) {
         double turn(StringPull pull) {
             int last = x.length - 1;
             return pull.pull() * slope[last] - pull.overSaddle() * (x[last] * slope[last] - rise[last]);
+        }
+
+        /** Adds a multiple of another line over the same nodes. */
+        void add(Track other, double factor) {
+            for (int i = 0; i < x.length; i++) {
+                slope[i] += factor * other.slope[i];
+                rise[i] += factor * other.rise[i];
+            }
         }
 
         Bend bend() {

@@ -66,6 +66,10 @@ record NeckBeam(
     record Back(
             Taper halfWidth, Taper depth, Superellipse bass, Superellipse treble, double modulus, List<Layer> layers) {
 
+        Back {
+            layers = List.copyOf(layers);
+        }
+
         Back(Taper halfWidth, Taper depth, Superellipse bass, Superellipse treble, double modulus) {
             this(halfWidth, depth, bass, treble, modulus, List.of());
         }
@@ -184,8 +188,8 @@ record NeckBeam(
     /** Without its board, or with nothing but it: the parts that a glue line joins. */
     void board(double x, SectionMoments into) {
         into.clear();
-        double curvature = board.radius == null ? 0 : 1 / board.radius.at(x);
-        into.board(board.modulus, board.width.at(x), board.thickness.at(x), curvature);
+        double radius = board.radius == null ? Double.POSITIVE_INFINITY : board.radius.at(x);
+        into.board(board.modulus, board.width.at(x), board.thickness.at(x), radius);
     }
 
     /** Curvature for one N mm of moment, where the section has been summed. */

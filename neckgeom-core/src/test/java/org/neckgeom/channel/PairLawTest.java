@@ -2,37 +2,12 @@ package org.neckgeom.channel;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.assertj.core.api.Assertions.withinPercentage;
 
-import java.util.SplittableRandom;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Powers and logarithms against the JDK's; the law of pairs against its formula. */
+/** The law of pairs against its formula. */
 class PairLawTest {
-
-    private static final double PER_MILLIARD = 1e-7;
-
-    @Test
-    void powers_areThoseOfTheJdk() {
-        SplittableRandom random = new SplittableRandom(3);
-        for (int i = 0; i < 20_000; i++) {
-            double y = random.nextDouble(-1022, 1020);
-            double x = StrictMath.pow(2, y);
-
-            assertThat(Powers.exp2(y)).as("2^" + y).isCloseTo(x, withinPercentage(PER_MILLIARD));
-            assertThat(Powers.log2(x)).as("log2 " + x).isCloseTo(y, within(3e-13));
-            double near = 1 + y * 1e-6;
-            assertThat(Powers.log2(near))
-                    .as("log2 " + near)
-                    .isCloseTo(StrictMath.log(near) / StrictMath.log(2), within(2e-14));
-        }
-        assertThat(Powers.exp2(0)).isEqualTo(1);
-        assertThat(Powers.exp2(-1022)).isPositive();
-        assertThat(Powers.exp2(-1100)).isZero();
-        assertThat(Powers.exp2(Double.NEGATIVE_INFINITY)).isZero();
-    }
 
     @ParameterizedTest
     @ValueSource(doubles = {0.7, 1, 2, 4.7, 30, 5000, 9e6, 2e7, Double.POSITIVE_INFINITY})

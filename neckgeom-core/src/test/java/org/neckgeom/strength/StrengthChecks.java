@@ -176,10 +176,9 @@ public final class StrengthChecks {
         SectionMoments ours = new SectionMoments();
         ours.superellipse(back, half, depth, Superellipse.of(2));
         ours.rectangle(-back, wide, -deep, 0);
-        ours.board(board, 2 * half, thick, 1 / radius);
+        ours.board(board, 2 * half, thick, radius);
         Dfp c = Numerics.of(half);
-        // The curvature our board was given is a double: its radius is that one's reciprocal.
-        Dfp r = Numerics.ONE.divide(Numerics.of(1 / radius));
+        Dfp r = Numerics.of(radius);
         Dfp t = Numerics.of(thick);
         Dfp k = t.subtract(r);
         // With y = r sin(w) the top is k + r cos(w): integrals of its powers from -c to c.

@@ -31,7 +31,7 @@ class StressTest {
         // Summed over thin layers of the half ellipse and the flat board the stress gives the push and the moment back.
         SectionMoments section = new SectionMoments();
         section.superellipse(11_600, 20, 15, Superellipse.of(2));
-        section.board(12_300, 40, 6, 0);
+        section.board(12_300, 40, 6, Double.POSITIVE_INFINITY);
         double push = 0;
         double moment = 0;
         int n = 20_000;
