@@ -134,7 +134,8 @@ abstract class ExactLaw {
             if (Math.abs(next - y) <= LAST_STEP * sd && here[1] * sd > LEAST_RISE * tail) {
                 return Math.max(low, Math.min(high, next));
             }
-            // How the density has changed since the last step shows how Newton's line bends: it saves the step that only
+            // How the density has changed since the last step shows how Newton's line bends: it saves the step that
+            // only
             // confirms.
             double bend = 0.5 * (here[1] - lastDensity) / (y - last) / here[1] * (next - y) * (next - y);
             boolean foretold = Math.abs(bend) <= LAST_BEND * sd && Math.abs(bend * (y - last)) <= WITHIN_BEND * sd * sd;

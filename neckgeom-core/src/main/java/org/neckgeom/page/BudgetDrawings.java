@@ -38,7 +38,7 @@ final class BudgetDrawings {
         for (Share share : largest) {
             drawing.label("words", "start", EDGE, v + 16, shortened(share.name()));
             drawing.label("number", "end", Drawing.WIDTH - EDGE, v + 16, BudgetPart.text(share));
-            drawing.shape("bar", box(EDGE, v + 21, Math.max(1, room * share.fraction()), BAR));
+            drawing.shape("bar", box(EDGE, v + 21, Math.max(1, room * Math.min(1, share.fraction())), BAR));
             v += ROW;
         }
         int rest = (int) part.known().shares().stream()

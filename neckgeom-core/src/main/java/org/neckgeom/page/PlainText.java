@@ -20,6 +20,10 @@ import org.neckgeom.text.Names;
 final class PlainText {
 
     private static final int MOST_LABEL = 28;
+
+    /** Letters of a bar for all of the variance; a share can be more where others offset it. */
+    private static final int BAR = 30;
+
     private static final String CHECKS = "checks";
     private static final String CAUTIONS = "cautions";
 
@@ -151,7 +155,7 @@ final class PlainText {
     private void budget(BudgetPart part) {
         section(part.rendered(contents.style()));
         for (Share share : part.largest()) {
-            String bar = "#".repeat((int) Math.round(30 * share.fraction()));
+            String bar = "#".repeat((int) Math.round(BAR * Math.min(1, share.fraction())));
             out.wrapped("  " + String.format(Locale.ROOT, "%7s  ", BudgetPart.text(share)), share.name());
             if (!bar.isEmpty()) {
                 out.line(" ".repeat(11) + bar);

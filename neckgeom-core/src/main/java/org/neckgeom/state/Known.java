@@ -197,7 +197,7 @@ public final class Known extends ValueAnswer {
 
     /**
      * Half the length of the interval about the mean that is left with a probability: secants of the normal deviate that has
-     * the same tail, which is nearly straight; halves of what is left, or a longer step, where a secant leads out of it.
+     * the same tail, which is nearly straight; halves of what is left, or a longer step, where a secant leads past it.
      */
     private double half(double mean, double left, double u) {
         if (u == 0.0) {

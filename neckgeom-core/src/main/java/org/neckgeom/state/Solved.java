@@ -16,6 +16,9 @@ final class Solved {
     /** A reading without uncertainty is taken where less of the variance than this is known already. */
     private static final double KNOWN = 1e-12;
 
+    /** Of the variance before any reading: standard deviations carry 12 digits. */
+    private static final double ROUNDING = KNOWN * KNOWN;
+
     private final Map<String, Integer> places;
     private final double[] means;
     private final double[] sds;
@@ -243,8 +246,15 @@ final class Solved {
         return dot(root(one), root(other)) + untouchedCovariance(one, other);
     }
 
+    /** None where what is left is what rounding leaves of a deviation that was read without uncertainty. */
     double variance(Deviation of) {
-        return covariance(of, of);
+        double left = covariance(of, of);
+        double unread = 0.0;
+        for (int i = 0; i < of.size(); i++) {
+            double c = of.coefficient(i) * sds[place(of, i)];
+            unread += c * c;
+        }
+        return left > ROUNDING * unread ? left : 0.0;
     }
 
     /** Covariance of a deviation with each of its causes' part in it: these add up to its variance. */

@@ -238,4 +238,25 @@ class NeckStateTest {
                 .hasMessage("\"two\" is 0.1 mm off what the other readings make it, and no uncertainty is given:"
                         + " give each reading its uncertainty, or take one back");
     }
+
+    /** A sum that was read without uncertainty has none left: by what rounding leaves of it no step has a share. */
+    @Test
+    void read_withoutUncertaintyLeavesNoVarianceToShare() {
+        List<Cause> causes = new ArrayList<>();
+        Deviation sum = Deviation.none();
+        for (int i = 0; i < 7; i++) {
+            causes.add(Cause.of("cause " + i, ErrorDistribution.normal(mm(0.1 + i / 30.0))));
+            sum = sum.plus(Deviation.of("cause " + i).times(1 + i / 7.0));
+        }
+
+        Known known = NeckState.of(causes)
+                .read(new NeckReading("sum", sum, Estimate.of(mm(-0.3), mm(0))))
+                .known("sum", sum);
+
+        assertThat(known.estimate().libraryValue()).isCloseTo(-0.3, within(1e-14));
+        assertThat(known.estimate().libraryUncertainty()).isZero();
+        assertThat(known.shares()).extracting(Share::fraction).containsOnly(0.0);
+        assertThat(known.interval(0.95).libraryHigh())
+                .isEqualTo(known.interval(0.95).libraryLow());
+    }
 }
