@@ -453,12 +453,30 @@ final class JobRules {
         return readings.of(feature).map(Estimate::libraryValue).orElse(otherwise);
     }
 
+    /** A channel as read ends where there is wood to cut. */
+    private void endAsRead(MeasuredNeck readings, NeckFeature feature) {
+        double x = read(readings, feature, 0);
+        double begins = -blank.nutFromHeadEndMm();
+        double ends = blank.lengthMm() + begins;
+        if (!(x >= begins && x <= ends)) {
+            fault(
+                    "measured." + feature,
+                    "range",
+                    "lie on the blank, from " + brief(begins) + " to " + brief(ends) + " from the nut",
+                    brief(x));
+        } else if (!(design.halfWidthAtMm(x) > 0 && design.backDepthAtMm(x) > 0)) {
+            fault("measured." + feature, UNANSWERABLE, "lie where the neck, carried on, has width and depth", brief(x));
+        }
+    }
+
     private void readings(MeasuredNeck readings) {
         if (design.head().isEmpty()
                 && (readings.scarfAngle().isPresent() || OF_THE_HEAD.stream().anyMatch(readings::has))) {
             fault("measured", "missing", "have a head to be read on", "of a neck without: add .head(...)");
         }
         slotAskew(readings);
+        endAsRead(readings, NeckFeature.CHANNEL_START);
+        endAsRead(readings, NeckFeature.CHANNEL_END);
         double end = design.scale().fretMm(Math.max(design.frets(), design.bodyAtFret()));
         readings.backDepths().keySet().forEach(x -> {
             if (!(x >= 0 && x <= end)) {

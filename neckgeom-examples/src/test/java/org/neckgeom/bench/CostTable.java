@@ -108,7 +108,9 @@ final class CostTable {
                 "chance that 8 limits hold together, to 1e-4",
                 "StateBenchmark.eightLimits",
                 "after two readings " + time("StateBenchmark.eightLimitsAfterReadings")
-                        + (run.hasScipy() ? ", SciPy's, normal laws alone " + Scores.time(run.scipy("joint")) : ""));
+                        + (run.hasScipy()
+                                ? ", SciPy's, of normal laws alone and to our error, " + Scores.time(run.scipy("joint"))
+                                : ""));
         row(
                 "chance that a plan's 5 limits hold together, every spread a guess",
                 "StateBenchmark.fiveLimitsOfGuesses",
@@ -194,7 +196,7 @@ final class CostTable {
         row(
                 "whole plan of a neck, warm: every check and section",
                 "PlanBenchmark.plan",
-                "plan and text together " + time("PlanBenchmark.planAndText") + ", its file read, checked and planned "
+                "plan and text together " + time("PlanBenchmark.planAndText") + ", its file read and checked "
                         + time("PlanBenchmark.file"));
         line(
                 "its text, its data, its page, each first",

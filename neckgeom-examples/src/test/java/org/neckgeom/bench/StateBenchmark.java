@@ -209,7 +209,7 @@ public class StateBenchmark {
         return readGuesses.chanceOfAll(fiveOfGuesses);
     }
 
-    /** The eight limits for another program: how many, their covariances row by row, their half-widths. */
+    /** The eight limits for another program: how many, their covariances row by row, their half-widths, the error of our chance. */
     static String[] eightLimitsAsWords() {
         StateBenchmark from = new StateBenchmark();
         List<String> words = new ArrayList<>(List.of(String.valueOf(from.eight.size())));
@@ -221,6 +221,7 @@ public class StateBenchmark {
             }
         }
         from.eight.forEach(one -> words.add(String.valueOf(one.limits().libraryUpper())));
+        words.add(String.valueOf(from.eightLimits().error()));
         return words.toArray(String[]::new);
     }
 

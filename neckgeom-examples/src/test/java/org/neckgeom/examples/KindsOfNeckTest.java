@@ -440,6 +440,23 @@ class KindsOfNeckTest {
                         "nothing lies in a locating groove, so it has no fillet"),
                 Arguments.of(
                         "bars-and-inserts", "aside: 12 mm", "aside: 4 mm", "bars.far aside must be from 4.6 mm to"),
+                // By hand: a blank of 660 with the nut at 175 ends 485 from it.
+                Arguments.of(
+                        "arched-rod-set-neck",
+                        "scale: 630 mm",
+                        "scale: 630 mm\nmeasured: {channel start: -3000 mm}",
+                        "measured.channel start must lie on the blank, from -175 mm to 485 mm from the nut"),
+                Arguments.of(
+                        "arched-rod-set-neck",
+                        "scale: 630 mm",
+                        "scale: 630 mm\nmeasured: {channel end: 485.1 mm}",
+                        "measured.channel end must lie on the blank, from -175 mm to 485 mm from the nut"),
+                // By hand: half a width of 2 at the nut grows by 25 in 379.98; 30.4 before it none is left.
+                Arguments.of(
+                        "arched-rod-set-neck",
+                        "fingerboard:\n  nut width: 43 mm",
+                        "measured: {channel start: -31 mm}\nfingerboard:\n  nut width: 4 mm",
+                        "measured.channel start must lie where the neck, carried on, has width and depth"),
                 // By hand: 7 wide, 0.001 a stroke at half its width, and stations of the arched floor, in each of the
                 // passes.
                 Arguments.of(
