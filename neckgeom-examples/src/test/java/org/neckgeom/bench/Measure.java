@@ -18,7 +18,7 @@ import org.openjdk.jmh.runner.options.TimeValue;
 import org.openjdk.jmh.runner.options.VerboseMode;
 
 /**
- * Measures all there is to measure in one go, some ten minutes, and writes it into a folder: {@code table.md} with the
+ * Measures all there is to measure in one go, some thirteen minutes, and writes it into a folder: {@code table.md} with the
  * costs, the targets and the growth, {@code results.json}, {@code growth.svg}.
  *
  * <p>Every benchmark runs twice, with all the others in between, in many slices of 10 ms; the best slice counts, so that
