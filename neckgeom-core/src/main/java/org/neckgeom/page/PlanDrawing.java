@@ -14,10 +14,10 @@ import org.neckgeom.shape.Spot;
 /** The neck from the strings' side, head up, bass to the left: taper, frets, strings, channel under the board. */
 final class PlanDrawing {
 
-    /** Frets whose place is printed: those with a marker, and the first. Common practice. */
     /** How far the chords of an arc may leave it. */
     private static final double ARC_MM = 0.02;
 
+    /** Frets whose place is printed: those with a marker, and the first. Common practice. */
     private static final List<Integer> MARKED = List.of(1, 3, 5, 7, 9, 12, 15, 17, 19, 21, 24);
 
     private final NeckShape shape;

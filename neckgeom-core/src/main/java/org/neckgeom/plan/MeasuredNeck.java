@@ -157,12 +157,12 @@ public final class MeasuredNeck extends Noun<MeasuredNeck> {
             this.operation = operation;
         }
 
-        /** Returns it in words, such as {@code side taper}. */
         /** An offset of it, such as {@code side taper at 280 mm}. */
         String at(Amount<Length> station, LengthStyle style) {
             return this + " at " + style.brief(station.libraryValue());
         }
 
+        /** Returns it in words, such as {@code side taper}. */
         @Override
         public String toString() {
             return words;
