@@ -298,7 +298,6 @@ class ArchitectureTest {
                 .check(neckgeom);
     }
 
-    /** Every refusal has a path and a rule, and so has every question without an answer. */
     /**
      * What an ahead-of-time compiler must be helped with, and what a phone has not: no reflection, no search for services, no
      * desktop, no native code. Stands in for a run on either, which no build has here.
@@ -365,6 +364,7 @@ class ArchitectureTest {
         }
     }
 
+    /** Every refusal has a path and a rule, and so has every question without an answer. */
     @Test
     void code_refusesByRefusalAndNoAnswerAlone() {
         assertThat(neckgeom.stream()

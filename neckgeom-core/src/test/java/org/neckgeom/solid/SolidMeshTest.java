@@ -157,15 +157,15 @@ class SolidMeshTest {
         }
     }
 
-    /**
-     * Slots with round ends: {@code (length - width) width} and a polygon in a circle, all through the head and its veneers; posts: a
-     * polygon in a circle of the post.
-     */
     /** Its channel as a groove: the web of a slotted head covers an adjuster behind the nut. */
     private static Neck withoutRod(Neck neck) {
         return neck.channel(Channel.locatingGroove(mm(100), mm(4)).startingAt(mm(5)));
     }
 
+    /**
+     * Slots with round ends: {@code (length - width) width} and a polygon in a circle, all through the head and its veneers; posts: a
+     * polygon in a circle of the post.
+     */
     @Test
     void slotsAndPosts_areCutsThroughTheHeadAndItsVeneers() {
         SplittableRandom random = new SplittableRandom(65);
