@@ -51,9 +51,10 @@ archive=
 share() {
   [ -f "$packed/classpath.txt" ] && [ "$packed/classpath.txt" -nt "$list" ] || pack || return 0
   classpath=$(cat "$packed/classpath.txt")
-  # Another JDK needs another archive.
-  wanted=$packed/$1-$(readlink -f "$(command -v "${bin}java")" | cksum | cut -d ' ' -f 1).jsa
+  name=$1
   shift
+  # Another JDK or another command needs another archive.
+  wanted=$packed/$name-$(printf '%s ' "$(readlink -f "$(command -v "${bin}java")")" "$@" | cksum | cut -d ' ' -f 1).jsa
   if [ ! -f "$wanted" ]; then
     part=$wanted.$$
     "${bin}java" -XX:ArchiveClassesAtExit="$part" -Xlog:disable -cp "$classpath" "$@" > /dev/null 2>&1 < /dev/null || :
