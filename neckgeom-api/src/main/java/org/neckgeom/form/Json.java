@@ -53,7 +53,7 @@ public final class Json {
          * @param text its digits
          */
         public Figure {
-            if (JsonReader.numberEnd(Objects.requireNonNull(text, "text"), 0) != text.length() || text.isEmpty()) {
+            if (JsonReader.numberEnd(Objects.requireNonNull(text, "text"), 0) != text.length()) {
                 throw Refusal.of("figure", "number", "be a number as JSON writes it", Words.quoted(text));
             }
         }
