@@ -47,6 +47,11 @@ if ! is_current; then
 fi
 classpath=$here/target/classes:$(cat "$list")
 
+# Of the JDK that is used, from the file that every JDK has.
+java_version() {
+  sed -n 's/^JAVA_VERSION="\([^"]*\)".*/\1/p' "$(dirname "$(dirname "$(readlink -f "$(command -v "${bin}java")")")")/release"
+}
+
 archive=
 share() {
   [ -f "$packed/classpath.txt" ] && [ "$packed/classpath.txt" -nt "$list" ] || pack || return 0
