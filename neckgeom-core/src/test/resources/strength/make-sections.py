@@ -1,4 +1,4 @@
-"""Makes superellipse.csv and sections.csv: section properties by direct quadrature, no closed forms.
+"""Makes superellipse.csv, strips.csv and sections.csv: section properties by direct quadrature, no closed forms.
 
 Needs mpmath 1.3.0. Run: python3 make-sections.py
 """
@@ -30,6 +30,17 @@ with open("superellipse.csv", "w") as f:
          "tanh-sinh quadrature of 2 u^k (1 - u^p)^(1/p)", "p,area,centroid,second_about_flat_side,second_about_centroid")
     for p in ["1", "1.25", "1.5", "1.8", "2", "2.2", "2.5", "3", "4", "6", "10", "25"]:
         f.write(",".join([p] + [out(v) for v in superellipse_row(mpf(p))]) + "\n")
+
+with open("strips.csv", "w") as f:
+    head(f, "Integral of (1 - t^p)^(k/p) from 0 to r, k = 1 to 3: strips of a half superellipse beside its middle",
+         "tanh-sinh quadrature", "p,r,one,two,three")
+    for p in ["1", "1.3", "2", "2.6", "5", "50"]:
+        for r in ["1e-9", "0.2", "0.5", "0.7", "0.8", "0.93", "0.985", "0.9999", "1"]:
+            n, end = mpf(p), mpf(r)
+            # the steep end is spread out by t = 1 - s^4
+            sums = [quad(lambda s: 4 * s**3 * (1 - (1 - s**4) ** n) ** (k / n),
+                         linspace((1 - end) ** mpf("0.25"), 1, 9)) for k in (1, 2, 3)]
+            f.write(",".join([p, r] + [out(v) for v in sums]) + "\n")
 
 with open("gamma.csv", "w") as f:
     head(f, "Gamma function", "mpmath.gamma", "z,gamma")

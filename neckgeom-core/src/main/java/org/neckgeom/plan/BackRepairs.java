@@ -100,13 +100,16 @@ final class BackRepairs {
             return carved.stiffnessAt(x, -thin);
         }
 
-        /** How much more relief the strings pull than of the neck as drawn. */
+        /** How much more relief the strings pull than of the neck as drawn, of the same woods: what was weighed down is this neck. */
         Optional<Double> moreRelief() {
-            return relief(plan).flatMap(now -> relief(carved.after()).map(then -> now - then));
+            Optional<Double> now = plan.strength().relief().map(Bare::mm);
+            Optional<Double> asItIs = plan.strength().byTheTables().map(Bare::mm);
+            Optional<Double> asDrawn = carved.after().strength().byTheTables().map(Bare::mm);
+            return now.flatMap(mm -> asItIs.flatMap(is -> asDrawn.map(drawn -> mm * (1 - drawn / is))));
         }
 
-        private static Optional<Double> relief(Stages of) {
-            return of.strength().relief().map(one -> one.underStrings().relief().libraryValue());
+        private static double mm(Relief of) {
+            return of.underStrings().relief().libraryValue();
         }
     }
 

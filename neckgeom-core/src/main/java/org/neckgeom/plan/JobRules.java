@@ -16,8 +16,6 @@ import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;
-import org.neckgeom.strength.Relief;
-import org.neckgeom.strength.StiffnessReadings;
 import org.neckgeom.strength.StringLoad;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
@@ -79,21 +77,20 @@ final class JobRules {
         }
         if (design.isReadyForLoad()) {
             rules.refused("strings", () -> StringLoad.of(design).total());
-            rules.stiffness(stages);
         }
         rules.readings(stages.measured());
         rules.fence(stages);
         rules.path(stages);
+        rules.stiffness(stages);
         if (!rules.faults.isEmpty()) {
             throw Refusal.of(rules.faults);
         }
     }
 
-    /** Readings of stiffness that no wood gives are asked about, once there is a neck to compare them with. */
+    /** Readings of stiffness that no wood gives are asked about, once there is a neck to compare them with: the one that was made. */
     private void stiffness(Stages stages) {
-        StiffnessReadings readings = stages.job().measured().stiffness();
-        if (faults.isEmpty() && !readings.isEmpty()) {
-            refused("measured.stiffness", () -> Relief.of(design).knowing(readings));
+        if (faults.isEmpty() && !stages.measured().stiffness().isEmpty()) {
+            refused("measured.stiffness", stages.strength()::relief);
         }
     }
 

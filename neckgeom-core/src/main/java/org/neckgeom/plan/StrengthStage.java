@@ -43,13 +43,20 @@ final class StrengthStage {
         return relief.get().answer();
     }
 
+    /** The same by the woods' tables alone: of two necks, of which one was read, these can be compared. */
+    Optional<Relief> byTheTables() {
+        return Attempt.at(this::strung).answer();
+    }
+
+    private Optional<Relief> strung() {
+        return isKnown() && thinnest().woodMm() > 0 ? Optional.of(Relief.of(made.design())) : Optional.empty();
+    }
+
     private Optional<Relief> underTheStrings() {
-        if (!isKnown() || !(thinnest().woodMm() > 0)) {
-            return Optional.empty();
-        }
-        Relief relief = Relief.of(made.design()).knowing(job.measured().stiffness());
-        relief.underStrings(); // has no answer where a bar is through the back
-        return Optional.of(relief);
+        Optional<Relief> relief =
+                strung().map(neck -> neck.knowing(job.measured().stiffness()));
+        relief.ifPresent(Relief::underStrings); // has no answer where a bar is through the back
+        return relief;
     }
 
     StringLoad load() {

@@ -40,8 +40,6 @@ final class SectionMoments {
     /** Divisions are what costs most here. */
     private static final double THIRD = 1.0 / 3;
 
-    private static final int STRIP_STEPS = 64;
-
     private double ea;
     private double eq;
     private double ej;
@@ -68,30 +66,14 @@ final class SectionMoments {
         ej += k * depth * depth * shape.second();
     }
 
-    /**
-     * Adds what lies under z = 0 between two distances from the middle, both on one side of it, in a half superellipse. Simpson's rule
-     * over the angle whose sine is y / a: there the curve has no steep end.
-     */
+    /** Adds what lies under z = 0 between two distances from the middle in a half superellipse. */
     void strip(double modulus, double from, double to, double halfWidth, double depth, Superellipse shape) {
-        double first = StrictMath.asin(Math.max(-1, Math.min(1, from / halfWidth)));
-        double step = (StrictMath.asin(Math.max(-1, Math.min(1, to / halfWidth))) - first) / STRIP_STEPS;
-        double area = 0;
-        double moment = 0;
-        double second = 0;
-        for (int i = 0; i <= STRIP_STEPS; i++) {
-            double angle = first + i * step;
-            double across = Math.abs(StrictMath.sin(angle));
-            double deep = depth
-                    * StrictMath.pow(Math.max(0, 1 - StrictMath.pow(across, shape.exponent())), 1 / shape.exponent());
-            double weight = (i == 0 || i == STRIP_STEPS ? 1 : i % 2 == 1 ? 4 : 2) * StrictMath.cos(angle);
-            area += weight * deep;
-            moment += weight * deep * deep / 2;
-            second += weight * deep * deep * deep / 3;
-        }
-        double k = modulus * halfWidth * step / 3;
-        ea += k * area;
-        eq -= k * moment;
-        ej += k * second;
+        double[] near = shape.strips().outTo(from / halfWidth);
+        double[] far = shape.strips().outTo(to / halfWidth);
+        double k = modulus * halfWidth * depth;
+        ea += k * (far[0] - near[0]);
+        eq -= k * depth * (far[1] - near[1]) / 2;
+        ej += k * depth * depth * (far[2] - near[2]) * THIRD;
     }
 
     /**

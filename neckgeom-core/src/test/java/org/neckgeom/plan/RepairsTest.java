@@ -1,6 +1,7 @@
 package org.neckgeom.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.mm;
@@ -12,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.neck.BackProfile;
@@ -29,8 +31,10 @@ import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
+import org.neckgeom.strength.NeckBent;
 import org.neckgeom.strength.Relief;
 import org.neckgeom.strength.Sections;
+import org.neckgeom.strength.StiffnessReadings;
 
 /**
  * Invented necks that went wrong. The sizes expected of their repairs are sums by hand, written beside each, or figures of
@@ -358,6 +362,68 @@ class RepairsTest {
     }
 
     /**
+     * A neck that was weighed down was weighed as carved: it says as much of the same woods in the neck as drawn, whose relief stays in
+     * the same proportion.
+     */
+    @Test
+    void reliefOfAThinBack_isInProportion_whateverWasWeighed() {
+        MeasuredNeck thin = depth(9.2).backDepth(mm(150), read(15));
+        MeasuredNeck weighed = thin.stiffness(weighed(0.15));
+
+        assertThat(ofItsRelief(weighed)).isCloseTo(ofItsRelief(thin), within(1e-9));
+        assertThat(relief(weighed)).isNotCloseTo(relief(thin), within(0.01 * relief(thin)));
+    }
+
+    private static double ofItsRelief(MeasuredNeck read) {
+        return size(repair(read, RepairCode.KEEP), "relief") / relief(read);
+    }
+
+    private static double relief(MeasuredNeck read) {
+        return JOB.measured(read)
+                .plan()
+                .relief()
+                .orElseThrow()
+                .underStrings()
+                .relief()
+                .libraryValue();
+    }
+
+    private static StiffnessReadings weighed(double fall) {
+        return StiffnessReadings.none().neck(NeckBent.supported(newton(78.5), mm(fall)));
+    }
+
+    /** The least fall that the drawn neck's woods can have is below a third of what this one, thinner, would have. */
+    @Test
+    void weighedNeck_isComparedWithTheNeckAsMade() {
+        double few = 0.001;
+        double enough = 0.15;
+        while (enough - few > 1e-6) {
+            double middle = (few + enough) / 2;
+            if (isAccepted(MeasuredNeck.none().stiffness(weighed(middle)))) {
+                enough = middle;
+            } else {
+                few = middle;
+            }
+        }
+        MeasuredNeck weighed = MeasuredNeck.none().stiffness(weighed(enough));
+
+        assertThat(relief(weighed)).isPositive();
+        assertThatThrownBy(() -> JOB.measured(weighed.backDepth(mm(150), read(14))))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("measured.stiffness")
+                .hasMessageContaining("a third");
+    }
+
+    private static boolean isAccepted(MeasuredNeck read) {
+        try {
+            JOB.measured(read);
+            return true;
+        } catch (Refusal far) {
+            return false;
+        }
+    }
+
+    /**
      * A thin place is a thin place. By hand: fret 1 at 33.676 has 16, fret 12 at 300 has 18, so 16.8736 at 150 and 1.8736 thin. The
      * depth of a half ellipse counts by its cube, so ((15 - c)/(16.8736 - c))^3 is about what is left of the shaft alone: 0.70; the
      * board on it brings that up.
@@ -373,13 +439,7 @@ class RepairsTest {
         // eighths of what it is in the middle, and less as the axis rises toward the strings. Thin by as much all along
         // it would
         // be more.
-        double sound = JOB.measured(depth(9.2))
-                .plan()
-                .relief()
-                .orElseThrow()
-                .underStrings()
-                .relief()
-                .libraryValue();
+        double sound = relief(depth(9.2));
         double most = 5.0 / 8 * (1 / keep.stiffness().orElseThrow() - 1);
         assertThat(size(keep, "relief") / sound).isBetween(0.5 * most, most);
         assertThat(wood(keep)).isGreaterThan(5);

@@ -2,6 +2,7 @@ package org.neckgeom.strength;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 import static org.neckgeom.strength.ReferenceRows.number;
 
@@ -13,7 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Against quadrature (superellipse.csv, gamma.csv: mpmath) and the textbook half ellipse. */
+/** Against quadrature (superellipse.csv, strips.csv, gamma.csv: mpmath) and the textbook half ellipse. */
 class SuperellipseTest {
 
     private static final double EXACT = 1e-11; // percent: 1e-13 relative
@@ -46,6 +47,24 @@ class SuperellipseTest {
         assertThat(shape.area()).isCloseTo(number(row, "area"), withinPercentage(EXACT));
         assertThat(shape.first() / shape.area()).isCloseTo(number(row, "centroid"), withinPercentage(EXACT));
         assertThat(shape.second()).isCloseTo(number(row, "second_about_flat_side"), withinPercentage(EXACT));
+    }
+
+    static Stream<Map<String, String>> strips() {
+        return ReferenceRows.of("strips.csv");
+    }
+
+    @ParameterizedTest
+    @MethodSource("strips")
+    void strips_areThoseOfQuadrature(Map<String, String> row) {
+        SuperellipseStrips strips = Superellipse.of(number(row, "p")).strips();
+        double[] expected = {number(row, "one"), number(row, "two"), number(row, "three")};
+
+        double[] sums = strips.outTo(number(row, "r"));
+
+        for (int k = 0; k < expected.length; k++) {
+            assertThat(sums[k]).as("%s %s", k + 1, row).isCloseTo(expected[k], within(2e-14 * expected[k]));
+        }
+        assertThat(strips.outTo(-number(row, "r"))).containsExactly(-sums[0], -sums[1], -sums[2]);
     }
 
     @Test
