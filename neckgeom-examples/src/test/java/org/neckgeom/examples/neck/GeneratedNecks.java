@@ -200,13 +200,13 @@ public final class GeneratedNecks {
     }
 
     private Object changed(Object value, Map<String, Object> key) {
-        if (value instanceof Map<?, ?> map) {
+        if (value instanceof Map<?, ?> map && !map.isEmpty()) {
             Map<Object, Object> copy = new LinkedHashMap<>(map);
             Object name = pick(List.copyOf(map.keySet().stream().sorted().toList()));
             copy.put(name, changed(map.get(name), key));
             return copy;
         }
-        if (value instanceof List<?> list) {
+        if (value instanceof List<?> list && !list.isEmpty()) {
             return changed(list, key);
         }
         List<?> words = (List<?>) key.getOrDefault("enum", List.of());
