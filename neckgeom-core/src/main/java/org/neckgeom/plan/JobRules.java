@@ -1,8 +1,10 @@
 package org.neckgeom.plan;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.neckgeom.board.BoardShape;
 import org.neckgeom.board.FallAway;
 import org.neckgeom.board.StringPlaces;
@@ -37,6 +39,7 @@ final class JobRules {
     private final Blank blank;
     private final LengthStyle style;
     private final List<Fault> faults = new ArrayList<>();
+    private final Set<String> refused = new HashSet<>();
 
     private static final double MOST_SKEW_DEG = 10;
 
@@ -56,6 +59,7 @@ final class JobRules {
             return; // a job's keys ask for it
         }
         JobRules rules = new JobRules(design, stages.job().channel(), blank);
+        boolean hasPlaces = rules.across();
         rules.cutter(shop.cutter().diameterMm(), shop);
         rules.channelStart();
         rules.channelEnd();
@@ -72,7 +76,8 @@ final class JobRules {
         rules.scarf(stages.shape());
         rules.neckSet(stages.shape());
         rules.tuners();
-        if (rules.strings()) {
+        rules.board();
+        if (hasPlaces) {
             rules.posts();
         }
         if (design.isReadyForLoad()) {
@@ -273,7 +278,10 @@ final class JobRules {
         try {
             shape.solid();
         } catch (Refusal refusal) {
-            faults.addAll(refusal.faults());
+            refusal.faults().stream()
+                    .filter(fault -> refused.add(fault.toString()))
+                    .forEach(faults::add);
+            return false;
         }
         return faults.size() == before;
     }
@@ -338,6 +346,7 @@ final class JobRules {
     }
 
     /** What is refused where it follows from the design is a fault of the key it follows from. */
+    /** What refuses one question may refuse others that rest on it: it is a fault at the first. */
     private void refused(String path, Runnable question) {
         try {
             question.run();
@@ -346,6 +355,9 @@ final class JobRules {
         } catch (Refusal refusal) {
             Fault fault = refusal.faults().get(0);
             String own = String.valueOf(refusal.getMessage());
+            if (!refused.add(own)) {
+                return;
+            }
             boolean isOfKey = path.equals(HEAD_LENGTH) && !fault.given().isEmpty();
             faults.add(
                     isOfKey
@@ -382,7 +394,16 @@ final class JobRules {
     }
 
     /** Whether the strings have their places. */
-    private boolean strings() {
+    private boolean across() {
+        int before = faults.size();
+        refused("strings.across", () -> {
+            StringSpacing.atNut(design);
+            StringSpacing.atSaddle(design);
+        });
+        return faults.size() == before;
+    }
+
+    private void board() {
         refused("fingerboard", () -> {
             FallAway.of(design);
             BoardShape shape = BoardShape.of(design);
@@ -399,12 +420,6 @@ final class JobRules {
                 }
             }
         });
-        int before = faults.size();
-        refused("strings.across", () -> {
-            StringSpacing.atNut(design);
-            StringSpacing.atSaddle(design);
-        });
-        return faults.size() == before;
     }
 
     /** A cutter far too thin for the channel would take more strokes than a list holds. */

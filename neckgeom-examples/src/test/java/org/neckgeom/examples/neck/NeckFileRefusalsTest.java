@@ -300,6 +300,15 @@ class NeckFileRefusalsTest {
                 .anySatisfy(problem -> assertThat(problem.sentence()).startsWith(sentence));
     }
 
+    /** No string has a place on this board, so that head, shape and load have no answer either. */
+    @Test
+    void parse_saysOnceWhatRefusesSeveralQuestions() {
+        assertThat(problems(GOOD.replace("edge margin: 3 mm", "edge margin: 40 mm")))
+                .extracting(Problem::sentence)
+                .containsExactly(
+                        "strings.across: edge margin must be less than half the width of 34 mm, but was 40 mm");
+    }
+
     @Test
     void parse_namesTheLineOfTheMistake() {
         int line = GOOD.substring(0, GOOD.indexOf("kerf:")).split("\n", -1).length;
