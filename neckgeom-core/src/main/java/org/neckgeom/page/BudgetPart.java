@@ -53,8 +53,6 @@ record BudgetPart(String title, Known known, Limits<Length> limits) implements A
             .line("worstCase", "worst case", "{worstCase}");
 
     private static final int MOST_SHARES = 10;
-    private static final double COVERAGE = 0.95;
-
     /** The deviations of a plan. */
     static List<BudgetPart> of(Job job) {
         return Arrays.stream(BudgetCode.values()).map(code -> of(job, code)).toList();
@@ -74,7 +72,7 @@ record BudgetPart(String title, Known known, Limits<Length> limits) implements A
 
     /** The 95 % coverage interval about the estimate. */
     Interval<Length> usual() {
-        return known.interval(COVERAGE);
+        return known.interval(Known.USUAL);
     }
 
     @Override

@@ -25,7 +25,6 @@ final class BudgetParts {
 
     private static final Set<String> AT_THE_BRIDGE =
             Set.of(NeckFeature.OFFSET_AT_BRIDGE.toString(), NeckFeature.HEIGHT_AT_BRIDGE.toString());
-    private static final double COVERAGE = 0.95;
     private static final String WITHIN = "{coverage:percent 0} interval {interval:own}";
 
     private static final double WANTED_YIELD = 0.95;
@@ -44,7 +43,7 @@ final class BudgetParts {
                                     "budget",
                                     WITHIN + "\n{limit}: {yield}\nlargest share: {largest}, {share:percent 0} of the"
                                             + " variance")
-                            .with("coverage", Kind.RATIO, COVERAGE)
+                            .with("coverage", Kind.RATIO, Known.USUAL)
                             .with("interval", Kind.INTERVAL, usual(known))
                             .with("limit", Kind.LIMITS, plan.job().limits(code))
                             .with("yield", Kind.CHANCE, known.chance(plan.job().limits(code)))
@@ -68,7 +67,7 @@ final class BudgetParts {
                                     BudgetCode.STRING_LINE + " " + WITHIN
                                             + " from the edge that the channel was cut along, {opposite:own} from the"
                                             + " opposite one")
-                            .with("coverage", Kind.RATIO, COVERAGE)
+                            .with("coverage", Kind.RATIO, Known.USUAL)
                             .with("interval", Kind.INTERVAL, usual(plan.state().stringLine(Located.SAME_EDGE)))
                             .with("opposite", Kind.INTERVAL, usual(plan.state().stringLine(Located.OPPOSITE_EDGE))));
         }
@@ -113,7 +112,7 @@ final class BudgetParts {
     }
 
     private static Interval<Length> usual(Known known) {
-        return known.interval(COVERAGE);
+        return known.interval(Known.USUAL);
     }
 
     private static PlanCheck bridge(Stages plan) {

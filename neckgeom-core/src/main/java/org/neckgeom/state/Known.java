@@ -54,8 +54,8 @@ public final class Known extends ValueAnswer {
     private static final double LEAST_COVERAGE = 0.01;
     private static final double MOST_COVERAGE = 0.9999;
 
-    /** The usual coverage, which checks, text, data and page of a plan ask for. */
-    private static final double USUAL = 0.95;
+    /** The usual coverage, 95 %: checks, text, data and page of a plan ask for it. */
+    public static final double USUAL = 0.95;
 
     private static final int MOST_STEPS = 40;
     private static final double SETTLED = 1e-5;
