@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javax.measure.quantity.Length;
@@ -132,14 +133,22 @@ final class StateStage {
     /** What was read on the neck of what adds up; the slot's own readings are in its place already. */
     private List<NeckReading> readings() {
         MeasuredNeck read = job.measured();
+        List<NeckReading> all = offsets(one -> true);
+        read.of(OFFSET_AT_BRIDGE).ifPresent(value -> all.add(reading(OFFSET_AT_BRIDGE, stringLine(), value)));
+        read.of(HEIGHT_AT_BRIDGE).ifPresent(value -> all.add(reading(HEIGHT_AT_BRIDGE, projection(), value)));
+        return all;
+    }
+
+    /** What was read across of some features, and of the board at the body joint. */
+    private List<NeckReading> offsets(Predicate<MeasuredNeck.Located> of) {
+        MeasuredNeck read = job.measured();
         List<NeckReading> all = new ArrayList<>(read.offsets().stream()
+                .filter(one -> of.test(one.feature()))
                 .map(one -> new NeckReading(one.name(job.style()), offset(one.feature(), one.station()), one.offset()))
                 .toList());
         read.of(FINGERBOARD_OFFSET)
                 .ifPresent(value -> all.add(
                         reading(FINGERBOARD_OFFSET, offset(MeasuredNeck.Located.FINGERBOARD, bodyJoint()), value)));
-        read.of(OFFSET_AT_BRIDGE).ifPresent(value -> all.add(reading(OFFSET_AT_BRIDGE, stringLine(), value)));
-        read.of(HEIGHT_AT_BRIDGE).ifPresent(value -> all.add(reading(HEIGHT_AT_BRIDGE, projection(), value)));
         return all;
     }
 
@@ -186,10 +195,14 @@ final class StateStage {
         return Objects.requireNonNull(known.get(which)).get();
     }
 
-    /** The same string line, heel and taper located otherwise, before anything is read on them. */
+    /** The same string line, heel and taper located otherwise, before anything is read on them; the board lies where it was read. */
     Known stringLine(NeckErrors.Located on) {
         NeckErrors other = errors().locatedOn(on);
-        return other.state().known(BudgetCode.STRING_LINE.toString(), other.stringLine());
+        NeckState known = other.state();
+        for (NeckReading reading : offsets(MeasuredNeck.Located.FINGERBOARD::equals)) {
+            known = known.read(reading);
+        }
+        return known.known(BudgetCode.STRING_LINE.toString(), other.stringLine());
     }
 
     Requirement requirement(BudgetCode which) {

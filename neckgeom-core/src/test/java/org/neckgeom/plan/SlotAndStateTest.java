@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.neckgeom.channel.FenceMove;
 import org.neckgeom.channel.SlotPlace;
@@ -196,6 +197,27 @@ class SlotAndStateTest {
                 .flatMap(section -> section.rows().stream())
                 .map(PlanSection.Row::key)
                 .anyMatch((BudgetCode.BOARD_AT_BODY_JOINT.key() + "ByTrials")::equals);
+    }
+
+    /** The board lies where it was read, whatever heel and taper are located on: both lines are so much farther off. */
+    @ParameterizedTest
+    @EnumSource(names = {"SAME_EDGE", "OPPOSITE_EDGE"})
+    void boardAsRead_isInTheStringLine_whateverTheHeelIsLocatedOn(Located edge) {
+        Stages drawn = SET.stages();
+        Stages read = SET.measured(
+                        MeasuredNeck.none().read(NeckFeature.FINGERBOARD_OFFSET, Estimate.of(mm(0.5), mm(0.02))))
+                .stages();
+        double onTheChannel = estimate(read.state().known(BudgetCode.STRING_LINE))
+                - estimate(drawn.state().known(BudgetCode.STRING_LINE));
+
+        assertThat(onTheChannel).isGreaterThan(0.5);
+        assertThat(estimate(read.state().stringLine(edge))
+                        - estimate(drawn.state().stringLine(edge)))
+                .isCloseTo(onTheChannel, within(1e-6));
+    }
+
+    private static double estimate(Known of) {
+        return of.estimate().libraryValue();
     }
 
     /** A board glued at the very end of what gluing allows: a normal law would have it farther out. */
