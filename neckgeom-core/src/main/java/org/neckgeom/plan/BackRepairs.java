@@ -152,7 +152,8 @@ final class BackRepairs {
                 .before(GLUE_FINGERBOARD)
                 .undoes(LAY_IN_THE_ROD)
                 .leaves(RepairedNeck.asItIs(plan).reading(NeckFeature.CHANNEL_DEPTH, deep))
-                .stiffness(bare.stiffness());
+                .stiffness(
+                        bare.carved().reading(NeckFeature.CHANNEL_DEPTH, deep).stiffnessAt(bare.x(), -bare.thin()));
     }
 
     private static void lamination(ReadingRepairs ways, Bare bare) {

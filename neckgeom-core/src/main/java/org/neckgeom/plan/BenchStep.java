@@ -215,8 +215,9 @@ record BenchStep(Operation operation, List<Operation> before, Optional<Operation
     private static void head(Stages plan, List<BenchAsk> asks) {
         plan.neck().head().ifPresent(head -> {
             add(plan, asks, NeckFeature.HEAD_THICKNESS, " without veneers", head.thicknessMm(), 2 * SIZES_MM);
-            add(plan, asks, NeckFeature.HEAD_WIDTH_BASS, " from the channel's middle", head.widthMm() / 2, ENDS_MM);
-            add(plan, asks, NeckFeature.HEAD_WIDTH_TREBLE, " from the channel's middle", head.widthMm() / 2, ENDS_MM);
+            for (NeckFeature side : List.of(NeckFeature.HEAD_WIDTH_BASS, NeckFeature.HEAD_WIDTH_TREBLE)) {
+                add(plan, asks, side, " from the channel's middle", HeadRepairs.widestMm(head, side), ENDS_MM);
+            }
         });
     }
 

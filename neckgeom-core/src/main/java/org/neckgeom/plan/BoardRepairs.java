@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.ObjDoubleConsumer;
 import javax.measure.quantity.Length;
 import org.neckgeom.form.Kind;
 import org.neckgeom.heel.BackSet;
@@ -43,22 +44,32 @@ final class BoardRepairs {
                 .ifPresent(set -> plan.neck().heel().ifPresent(heel -> {
                     plan.measured()
                             .of(NeckFeature.HEIGHT_AT_BRIDGE)
-                            .ifPresent(read -> all.addAll(ReadingRepairs.of(
+                            .ifPresent(read -> all.addAll(atTheBridge(
                                     plan,
-                                    NeckFeature.HEIGHT_AT_BRIDGE.toString(),
-                                    Verdict.of(read, plan.job().limits(BudgetCode.PROJECTION_HEIGHT)),
-                                    REST_THE_STOCK,
-                                    ways -> height(plan, ways, set, heel, -read.libraryValue()))));
+                                    NeckFeature.HEIGHT_AT_BRIDGE,
+                                    BudgetCode.PROJECTION_HEIGHT,
+                                    (ways, high) -> height(plan, ways, set, heel, -high))));
                     plan.measured()
                             .of(NeckFeature.OFFSET_AT_BRIDGE)
-                            .ifPresent(read -> all.addAll(ReadingRepairs.of(
+                            .ifPresent(read -> all.addAll(atTheBridge(
                                     plan,
-                                    NeckFeature.OFFSET_AT_BRIDGE.toString(),
-                                    Verdict.of(read, plan.job().limits(BudgetCode.STRING_LINE)),
-                                    REST_THE_STOCK,
-                                    ways -> aside(plan, ways, set, heel, read.libraryValue()))));
+                                    NeckFeature.OFFSET_AT_BRIDGE,
+                                    BudgetCode.STRING_LINE,
+                                    (ways, offset) -> aside(plan, ways, set, heel, offset))));
                 }));
         return all;
+    }
+
+    /** By all that is known of it, of which the reading is the most: as its check and the heel's corners have it. */
+    private static List<Repair> atTheBridge(
+            Stages plan, NeckFeature read, BudgetCode of, ObjDoubleConsumer<ReadingRepairs> fill) {
+        Estimate<Length> known = plan.state().known(of).estimate();
+        return ReadingRepairs.of(
+                plan,
+                read.toString(),
+                Verdict.of(known, plan.job().limits(of)),
+                REST_THE_STOCK,
+                ways -> fill.accept(ways, known.libraryValue()));
     }
 
     private static List<Repair> board(Stages plan) {
@@ -86,9 +97,7 @@ final class BoardRepairs {
                 .mapToDouble(one -> Math.abs(one.libraryValue()))
                 .max()
                 .orElseThrow();
-        double spare = Math.min(
-                CutParts.spareMm(plan, 0, most),
-                CutParts.spareMm(plan, plan.neck().bodyJointMm(), most));
+        double spare = CutParts.spareMm(plan, most);
         ways.way(
                         RepairCode.TRIM_THE_NECK,
                         plan.words("trim-to-the-board", "{spare:brief} to spare on the tight side.")

@@ -114,7 +114,7 @@ final class ChannelRepairs {
                 .with("thick", Kind.MM, (opened - drawn.widthMm()) / 2 + off)
                 .with("thin", Kind.MM, (opened - drawn.widthMm()) / 2 - off);
         RepairedNeck after = RepairedNeck.asItIs(plan).centred();
-        for (NeckFeature size : List.of(NeckFeature.CHANNEL_WIDTH, NeckFeature.CHANNEL_DEPTH)) {
+        for (NeckFeature size : CutParts.SIZES) {
             if (plan.measured().has(size)) {
                 after = after.reading(size, CutParts.drawnMm(plan, size));
             }

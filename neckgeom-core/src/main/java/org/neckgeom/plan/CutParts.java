@@ -23,7 +23,8 @@ import org.neckgeom.units.LengthStyle;
 /** The parts of a plan that belong to a channel that is cut: where it came to lie, and whether its rod goes in. */
 final class CutParts {
 
-    private static final List<NeckFeature> SIZES = List.of(
+    /** The sizes of a channel that can be read. */
+    static final List<NeckFeature> SIZES = List.of(
             NeckFeature.CHANNEL_DEPTH, NeckFeature.CHANNEL_WIDTH, NeckFeature.CHANNEL_START, NeckFeature.CHANNEL_END);
 
     private CutParts() {}
@@ -101,19 +102,24 @@ final class CutParts {
 
     /** What the blank has outside the neck on the side to which the slot lies, at the wider of nut and body joint. */
     static double spareMm(Stages plan) {
+        return spareMm(plan, 0);
+    }
+
+    /** The same of a neck that lies off the slot, to the worse side: which edge ran along the fence is not known. */
+    static double spareMm(Stages plan, double aside) {
         SlotPlace place = plan.slot().place();
         return Stream.of(0.0, plan.neck().bodyJointMm())
-                .mapToDouble(x -> spareMm(plan, x, place.offsetMmAt(x)))
+                .mapToDouble(x -> spareMm(plan, x, Math.abs(place.offsetMmAt(x)) + aside))
                 .min()
                 .orElseThrow();
     }
 
     /** The same at a station, of a neck so far off the blank's middle; at the joint the heel counts too. */
-    static double spareMm(Stages plan, double x, double off) {
+    private static double spareMm(Stages plan, double x, double off) {
         Neck design = plan.neck();
         double heel =
                 x < design.bodyJointMm() ? 0 : design.heel().map(Heel::widthMm).orElse(0.0) / 2;
-        return plan.blank().widthAtMm(x) / 2 - Math.max(heel, design.halfWidthAtMm(x)) - Math.abs(off);
+        return plan.blank().widthAtMm(x) / 2 - Math.max(heel, design.halfWidthAtMm(x)) - off;
     }
 
     /** The section on the channel, cut or not. */

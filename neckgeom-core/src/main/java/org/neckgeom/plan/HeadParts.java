@@ -53,7 +53,7 @@ final class HeadParts {
         if (StringSpacing.atNut(plan.neck()).isPresent() && layout.hasPosts()) {
             checks.add(breaks(plan, draft));
         }
-        plan.shape().solid().clearances().ifPresent(free -> checks.addAll(clearances(plan, draft, free)));
+        plan.made().solid().clearances().ifPresent(free -> checks.addAll(clearances(plan, draft, free)));
         return new PlanPart(draft.done(), checks);
     }
 
@@ -84,7 +84,7 @@ final class HeadParts {
 
     /** Common practice: under 5 deg a string may buzz in its slot or jump from it. */
     private static PlanCheck breaks(Stages plan, PlanSection.Draft draft) {
-        NeckSolid solid = plan.shape().solid();
+        NeckSolid solid = plan.made().solid();
         double least = Double.POSITIVE_INFINITY;
         for (StringLine string : solid.strings()) {
             double down = string.breakAngle().map(Amount::libraryValue).orElse(0.0);

@@ -21,7 +21,7 @@ import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Verdict;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.JointPlace;
-import org.neckgeom.solid.NeckSolid;
+import org.neckgeom.neck.OutlinePoint;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnits;
 
@@ -54,7 +54,7 @@ final class HeadRepairs {
                     .scarf()
                     .ifPresent(joint -> plan.measured()
                             .of(NeckFeature.SCARF_STEP)
-                            .ifPresent(step -> all.addAll(slid(plan, head, joint, step))));
+                            .ifPresent(step -> all.addAll(slid(plan, joint, step))));
             for (NeckFeature side : List.of(NeckFeature.HEAD_WIDTH_BASS, NeckFeature.HEAD_WIDTH_TREBLE)) {
                 plan.measured().of(side).ifPresent(width -> all.addAll(narrow(plan, head, side, width)));
             }
@@ -71,9 +71,14 @@ final class HeadRepairs {
             keep(plan, ways, angle.libraryValue());
             face(plan, ways, head, off);
             if (head.scarf().isPresent()) {
-                sawApart(plan, ways, head);
+                sawApart(plan, ways);
             }
         });
+    }
+
+    /** Of the head as it was sawn. */
+    private static double angleRad(Stages plan) {
+        return plan.made().solid().head().orElseThrow().head().angleRad();
     }
 
     private static void keep(Stages plan, ReadingRepairs ways, double angle) {
@@ -96,7 +101,7 @@ final class HeadRepairs {
     }
 
     private static Optional<Double> leastBreak(Stages plan) {
-        return Attempt.atAll(() -> NeckSolid.of(plan.made().design()).strings().stream()
+        return Attempt.atAll(() -> plan.made().solid().strings().stream()
                         .flatMap(string -> string.breakAngle().stream())
                         .map(Amount::libraryValue)
                         .min(Double::compare))
@@ -137,8 +142,8 @@ final class HeadRepairs {
                 .undoes(TRUE_THE_HEAD);
     }
 
-    private static void sawApart(Stages plan, ReadingRepairs ways, Head head) {
-        double lost = SAWN_MM / StrictMath.sin(head.angleRad());
+    private static void sawApart(Stages plan, ReadingRepairs ways) {
+        double lost = SAWN_MM / StrictMath.sin(angleRad(plan));
         double spare = plan.blank().lengthMm()
                 - plan.shape().scarfBoard().orElseThrow().length().libraryValue();
         ways.way(
@@ -159,11 +164,11 @@ final class HeadRepairs {
     }
 
     /** The glue let the joint slide: a step of s sin(angle) for a slip of s along the slope. */
-    private static List<Repair> slid(Stages plan, Head head, ScarfJoint joint, Estimate<Length> read) {
+    private static List<Repair> slid(Stages plan, ScarfJoint joint, Estimate<Length> read) {
         Limits<Length> limits = Limits.within(plan.style().amount(STEP_MM));
         return ReadingRepairs.of(plan, NeckFeature.SCARF_STEP.toString(), Verdict.of(read, limits), CUT_SCARF, ways -> {
             level(plan, ways, joint, read.libraryValue());
-            sawApart(plan, ways, head);
+            sawApart(plan, ways);
         });
     }
 
@@ -209,8 +214,9 @@ final class HeadRepairs {
     }
 
     private static List<Repair> narrow(Stages plan, Head head, NeckFeature side, Estimate<Length> read) {
-        double missing = head.widthMm() / 2 - read.libraryValue();
-        Limits<Length> limits = Limits.atLeast(plan.style().amount(head.widthMm() / 2 - NARROWER_MM));
+        double drawn = widestMm(head, side);
+        double missing = drawn - read.libraryValue();
+        Limits<Length> limits = Limits.atLeast(plan.style().amount(drawn - NARROWER_MM));
         return ReadingRepairs.of(plan, side.toString(), Verdict.of(read, limits), CUT_SCARF, ways -> {
             Optional<Double> hole = holeToEdgeMm(plan, head).map(free -> free - missing);
             ways.way(
@@ -235,6 +241,14 @@ final class HeadRepairs {
                     .before(GLUE_HEAD_VENEER)
                     .looks("wing-shows", "a glue line beside the edge");
         });
+    }
+
+    /** From the head's axis to the edge of its outline on a side, at its widest. */
+    static double widestMm(Head head, NeckFeature side) {
+        return head.outline().stream()
+                .mapToDouble(side == NeckFeature.HEAD_WIDTH_BASS ? OutlinePoint::bassMm : OutlinePoint::trebleMm)
+                .max()
+                .orElseThrow();
     }
 
     /** From a post's hole to the head's edge, where posts are known. */
@@ -279,7 +293,7 @@ final class HeadRepairs {
                                                         "{thin:text} thicker on the face; the break line moves {line:text}"
                                                                 + " toward the tip.")
                                                 .with("thin", Kind.MM, thin)
-                                                .with("line", Kind.MM, thin / StrictMath.sin(head.angleRad())))
+                                                .with("line", Kind.MM, thin / StrictMath.sin(angleRad(plan))))
                                 .before(GLUE_HEAD_VENEER)
                                 .budget("break-line-moves", "the break line moves; mark the nut line again from it");
                     }

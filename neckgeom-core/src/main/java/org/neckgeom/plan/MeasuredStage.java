@@ -19,6 +19,7 @@ import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.solid.BackShape;
+import org.neckgeom.solid.NeckSolid;
 import org.neckgeom.units.Amount;
 
 /** The neck with what has been read on it in the place of what was drawn: channel, head and back. */
@@ -32,6 +33,7 @@ final class MeasuredStage {
     private final MeasuredNeck read;
     private final Supplier<Channel> channel = new Once<>(this::asCut);
     private final Supplier<Neck> withHead = new Once<>(this::headAndChannel);
+    private final Supplier<NeckSolid> solid = new Once<>(this::solidWithHead);
     private final Supplier<Neck> design = new Once<>(this::carved);
     private final Supplier<BackShape> back = new Once<>(() -> carved(BackShape.of(withHead())));
 
@@ -58,6 +60,15 @@ final class MeasuredStage {
     private Neck headAndChannel() {
         Neck design = job.neck().channel(channel());
         return design.head().map(head -> design.head(head(head))).orElse(design);
+    }
+
+    /** The shape of the neck with its head as it has become. */
+    NeckSolid solid() {
+        return solid.get();
+    }
+
+    private NeckSolid solidWithHead() {
+        return read.scarfAngle().isPresent() || read.has(HEAD_THICKNESS) ? NeckSolid.of(withHead()) : shape.solid();
     }
 
     Channel channel() {

@@ -9,7 +9,6 @@ import org.neckgeom.form.Statement;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.neck.Head;
 import org.neckgeom.order.Operation;
-import org.neckgeom.solid.NeckSolid;
 import org.neckgeom.solid.OnePieceHead;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
@@ -27,7 +26,7 @@ final class OnePieceParts {
         if (!plan.shape().isHeadInOnePiece()) {
             return Optional.empty();
         }
-        return NeckSolid.of(plan.made().design()).head().map(head -> part(plan, OnePieceHead.of(head)));
+        return plan.made().solid().head().map(head -> part(plan, OnePieceHead.of(head)));
     }
 
     private static PlanPart part(Stages plan, OnePieceHead head) {

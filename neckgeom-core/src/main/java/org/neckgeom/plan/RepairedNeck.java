@@ -1,5 +1,6 @@
 package org.neckgeom.plan;
 
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import javax.measure.quantity.Length;
@@ -27,14 +28,17 @@ record RepairedNeck(Stages before, Stages after) {
                 .of(feature)
                 .orElseGet(() -> Estimate.ofLibrary(
                         0, 0, Double.POSITIVE_INFINITY, before.style().unit()));
-        Estimate<Length> now = Estimate.ofLibrary(
+        return new RepairedNeck(
+                before,
+                Stages.of(after.job().with(after.neck(), after.measured().read(feature, asWellKnown(was, mm)))));
+    }
+
+    private Estimate<Length> asWellKnown(Estimate<Length> was, double mm) {
+        return Estimate.ofLibrary(
                 mm,
                 was.libraryUncertainty(),
                 was.degreesOfFreedom(),
                 before.style().unit());
-        return new RepairedNeck(
-                before,
-                Stages.of(after.job().with(after.neck(), after.measured().read(feature, now))));
     }
 
     /** With the slot in the middle. */
@@ -49,8 +53,15 @@ record RepairedNeck(Stages before, Stages after) {
         return new RepairedNeck(before, Stages.of(after.job().with(change.apply(after.neck()), after.measured())));
     }
 
+    /** With another glue face, or another back: what was read of the back is so much deeper too. */
     RepairedNeck deeper(double mm) {
-        return neck(neck -> deeper(neck, mm));
+        MeasuredNeck read = after.measured();
+        for (Map.Entry<Double, Estimate<Length>> depth : read.backDepths().entrySet()) {
+            read = read.backDepth(
+                    before.style().amount(depth.getKey()),
+                    asWellKnown(depth.getValue(), depth.getValue().libraryValue() + mm));
+        }
+        return new RepairedNeck(before, Stages.of(after.job().with(deeper(after.neck(), mm), read)));
     }
 
     private Neck deeper(Neck neck, double mm) {
