@@ -75,6 +75,11 @@ public final class NeckShape {
         return stations().backDepth(x);
     }
 
+    /** The channel that a section shows, as its back: cut as far as the plan has it. */
+    public Optional<Channel> sectionChannel() {
+        return settled.woodLeft().map(FloorThickness::channel).or(design::channel);
+    }
+
     /** Depth of the wood on the centreline at a station as drawn, with volute and turn into the heel. */
     public double drawnDepth(double x) {
         return solid.depth().valueAt(x);

@@ -101,7 +101,7 @@ final class Curves {
         List<Spot> back = new ArrayList<>();
         for (int i = 0; i <= STATIONS; i++) {
             double x = shape.bodyJoint() * i / STATIONS;
-            back.add(new Spot(x, shape.drawnDepth(x)));
+            back.add(new Spot(x, shape.backDepth(x)));
         }
         CurvePlot plot = along("Depth of back and channel").curve("back", 0.35, back);
         plan.made().channel().ifPresent(channel -> plot.curve("channel", 0.35, floor(channel)));

@@ -4,13 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Length;
+import org.neckgeom.board.FannedFrets;
 import org.neckgeom.drawing.NeckShape;
 import org.neckgeom.drawing.Shown;
 import org.neckgeom.drawing.Stations;
+import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.BackSet;
 import org.neckgeom.heel.HeelCorners;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Heel;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.PlateScrews;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnits;
@@ -29,10 +32,23 @@ final class Figures {
                 side(contents, shape, shown));
     }
 
+    /** The joint beside its section, and so at the angle that was read. */
     static Optional<Figure> scarf(Contents contents) {
-        NeckShape shape = contents.shape();
-        return contents.scarf()
-                .flatMap(joint -> shape.head().map(head -> ScarfDrawing.of(shape, joint, head, contents.shown())));
+        NeckShape shape = new NeckShape(asSawn(contents), contents.settled());
+        Optional<ScarfJoint> joint = contents.scarf()
+                .map(drawn -> contents.job()
+                        .map(job -> ScarfJoint.of(
+                                shape.head().orElseThrow(), job.blank(), FannedFrets.nutSlant(shape.design())))
+                        .orElse(drawn));
+        return joint.flatMap(sawn -> shape.head().map(head -> ScarfDrawing.of(shape, sawn, head, contents.shown())));
+    }
+
+    private static Neck asSawn(Contents contents) {
+        Neck design = contents.design();
+        return contents.job()
+                .flatMap(job -> job.measured().scarfAngle())
+                .flatMap(angle -> design.head().map(head -> design.head(head.angle(angle.value()))))
+                .orElse(design);
     }
 
     /** What comes off the heel by what was read at the bridge. */

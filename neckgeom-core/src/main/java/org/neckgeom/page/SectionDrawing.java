@@ -46,7 +46,7 @@ final class SectionDrawing {
         double board = shape.design().boardThicknessAtMm(x);
         double depth = shape.backDepth(x);
         double height = Math.max(LEAST_HEIGHT, (board + depth) * scale + 2 * TOP);
-        Optional<Channel> channel = shape.design().channel().filter(c -> c.depthAtMm(x) > 0);
+        Optional<Channel> channel = shape.sectionChannel().filter(c -> c.depthAtMm(x) > 0);
         String words = "Cut across at " + where + ", seen from the body, bass side to the left: "
                 + shown.length(2 * shape.halfWidth(x)) + " wide, wood " + shown.length(depth) + " deep, board "
                 + shown.length(board) + " thick"
@@ -98,7 +98,7 @@ final class SectionDrawing {
     }
 
     private void woodLeft(Drawing drawing, LabelColumn west, WoodAt wood) {
-        Channel cut = shape.design().channel().orElseThrow();
+        Channel cut = shape.sectionChannel().orElseThrow();
         double half = cut.widthAtMm(x) / 2;
         Spot corner = new Spot(wood.isTowardTreble() ? half : -half, -cut.depthAtMm(x));
         List<Spot> back = shape.section(x);

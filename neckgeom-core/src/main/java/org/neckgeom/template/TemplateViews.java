@@ -173,7 +173,7 @@ final class TemplateViews {
         here.add(Stroke.through(Layer.CENTRE, 0, -shape.backDepth(x) - 3, 0, top + 3));
         here.add(new Words(new Spot(-a, top + 1.5), SMALL, false, "BASS"));
         here.add(new Words(new Spot(a - 2 * SMALL, top + 1.5), SMALL, true, "TREBLE"));
-        design.channel().filter(channel -> channel.depthAtMm(x) > 0).ifPresent(channel -> {
+        shape.sectionChannel().filter(channel -> channel.depthAtMm(x) > 0).ifPresent(channel -> {
             double half = channel.widthAtMm(x) / 2;
             double depth = channel.depthAtMm(x);
             here.add(Stroke.round(Layer.CHANNEL, -half, 0, -half, -depth, half, -depth, half, 0));

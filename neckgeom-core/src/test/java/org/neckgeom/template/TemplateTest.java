@@ -22,12 +22,15 @@ import org.neckgeom.drawing.Shown;
 import org.neckgeom.drawing.Xml;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.head.ScarfBoard;
+import org.neckgeom.measure.Estimate;
 import org.neckgeom.neck.Dovetail;
 import org.neckgeom.neck.HeelJoint;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.Tenon;
 import org.neckgeom.page.Necks;
 import org.neckgeom.plan.Job;
+import org.neckgeom.plan.MeasuredNeck;
+import org.neckgeom.plan.NeckFeature;
 import org.neckgeom.shape.Polyline;
 import org.neckgeom.shape.Spot;
 import org.neckgeom.solid.ChannelJig;
@@ -102,6 +105,22 @@ class TemplateTest {
             assertEquals(
                     1, upright.stream().filter(l -> Math.abs(l - 100) < 1e-4).count());
         }
+    }
+
+    /** Sections are of the neck as it is: under its back as carved the channel as cut, 11.5 deep at every one of them. */
+    @Test
+    void toDxf_sectionsHaveTheChannelThatWasCut() {
+        Job read = Necks.octavePlan()
+                .measured(MeasuredNeck.none().read(NeckFeature.CHANNEL_DEPTH, Estimate.of(mm(11.5), mm(0.02))));
+        List<Double> walls = new DxfFile(
+                        Template.of(read).only(TemplatePart.SECTIONS).toDxf())
+                .lines(Layer.CHANNEL).stream()
+                        .filter(line -> !line.isHorizontal())
+                        .map(DxfFile.Edge::length)
+                        .toList();
+
+        assertFalse(walls.isEmpty());
+        walls.forEach(wall -> assertEquals(11.5, wall, 1e-6));
     }
 
     @Test

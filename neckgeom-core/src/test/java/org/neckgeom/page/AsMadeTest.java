@@ -1,0 +1,106 @@
+package org.neckgeom.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.neckgeom.units.ShopUnits.deg;
+import static org.neckgeom.units.ShopUnits.mm;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.neckgeom.fixture.SampleBench;
+import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.measure.Estimate;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.ScarfCut;
+import org.neckgeom.plan.Job;
+import org.neckgeom.plan.MeasuredNeck;
+import org.neckgeom.plan.NeckFeature;
+
+/** Drawings beside figures of the neck as it was read: both are of that neck. */
+class AsMadeTest {
+
+    private static final double CUT = 11.5;
+
+    private static final Job READ = Job.of(
+                    SampleNecks.octaveMandolin(), SampleBench.octaveBlank(), SampleBench.metricShop())
+            .measured(MeasuredNeck.none()
+                    .read(NeckFeature.CHANNEL_DEPTH, Estimate.of(mm(CUT), mm(0.02)))
+                    .backDepth(mm(150), Estimate.of(mm(14.2), mm(0.02))));
+
+    private static List<String> words(List<Figure> figures) {
+        return figures.stream().map(Figure::svg).toList();
+    }
+
+    private static double number(String pattern, String text) {
+        Matcher found = Pattern.compile(pattern).matcher(text);
+        assertThat(found.find()).as(pattern + " in " + text).isTrue();
+        return Double.parseDouble(found.group(1));
+    }
+
+    /** Straight down in the middle the wood is as deep as channel and wood left; to a rounded back it is a little less. */
+    @Test
+    void sections_haveTheChannelThatWasCut() {
+        for (String svg : words(Figures.sections(Contents.of(READ)))) {
+            if (svg.contains("channel ")) {
+                double deep = number("wood ([0-9.]+) mm deep", svg);
+                double channel = number("channel [0-9.]+ x ([0-9.]+) mm", svg);
+                double left = number("([0-9.]+) mm of wood left", svg);
+                assertThat(channel).isEqualTo(CUT);
+                assertThat(left).isCloseTo(deep - channel, within(0.7)).isLessThanOrEqualTo(deep - channel + 0.01);
+            }
+        }
+    }
+
+    /** The curve that the wood under the channel is taken from: at 150 the back as read, 14.2. */
+    @Test
+    void depthsAlong_haveTheBackThatWasCarved() {
+        String svg = words(Curves.along(Contents.of(READ), READ)).stream()
+                .filter(one -> one.contains("Depth of back and channel"))
+                .findFirst()
+                .orElseThrow();
+        double[] nut = ends("class=\"axis\" x1=\"([0-9.]+)\" y1=\"([0-9.]+)\"", svg);
+        double[] twenty = ends("x=\"([0-9.]+)\" y=\"([0-9.]+)\">20 mm", svg);
+        double joint = number("class=\"leader\" x1=\"([0-9.]+)\"[^<]*/>\n<text[^>]*>body", svg);
+        String[] back = text("points=\"([^\"]+)\"", svg).split(" ");
+        double at = nut[0] + (joint - nut[0]) * 150 / READ.neck().bodyJointMm();
+        String there = Stream.of(back)
+                .min(Comparator.comparing(point -> Math.abs(Double.parseDouble(point.split(",")[0]) - at)))
+                .orElseThrow();
+        double deep = 20 * (nut[1] - Double.parseDouble(there.split(",")[1])) / (nut[1] - (twenty[1] - 4));
+
+        assertThat(deep).isCloseTo(14.2, within(0.02));
+    }
+
+    private static String text(String pattern, String svg) {
+        Matcher found = Pattern.compile(pattern).matcher(svg);
+        assertThat(found.find()).as(pattern).isTrue();
+        return found.group(1);
+    }
+
+    private static double[] ends(String pattern, String svg) {
+        Matcher found = Pattern.compile(pattern).matcher(svg);
+        assertThat(found.find()).as(pattern).isTrue();
+        return new double[] {Double.parseDouble(found.group(1)), Double.parseDouble(found.group(2))};
+    }
+
+    /** 9 deg sawn and 9 deg drawn are one joint. */
+    @Test
+    void scarf_isDrawnAsItWasSawn() {
+        Neck plain = SampleNecks.octaveMandolin();
+        Neck neck = plain.head(plain.head().orElseThrow().scarfed(ScarfCut.inTheHead()));
+        Job job = Job.of(neck, SampleBench.octaveBlank(), SampleBench.metricShop());
+        Job drawn = Job.of(neck.head(neck.head().orElseThrow().angle(deg(9))), job.blank(), job.shop());
+        Job sawn = job.measured(MeasuredNeck.none().scarfAngle(Estimate.of(deg(9), deg(0.1))));
+
+        assertThat(scarf(sawn)).isEqualTo(scarf(drawn));
+        assertThat(scarf(job)).isNotEqualTo(scarf(drawn));
+    }
+
+    private static String scarf(Job job) {
+        return Figures.scarf(Contents.of(job)).map(Figure::svg).orElseThrow();
+    }
+}
