@@ -114,6 +114,12 @@ final class CutParts {
                 .orElseThrow();
     }
 
+    /** The same at the body joint. */
+    static double spareAtTheJointMm(Stages plan) {
+        double joint = plan.neck().bodyJointMm();
+        return spareMm(plan, joint, Math.abs(plan.slot().place().offsetMmAt(joint)));
+    }
+
     /** The same at a station, of a neck so far off the blank's middle; at the joint the heel counts too. */
     private static double spareMm(Stages plan, double x, double off) {
         Neck design = plan.neck();

@@ -29,14 +29,16 @@ final class SpareParts {
                                 .with("limit", Kind.MM, plan.job().floorLimit().libraryValue())));
         double joint = plan.neck().halfWidthAtMm(plan.neck().bodyJointMm());
         double heel = plan.neck().heel().map(Heel::widthMm).orElse(0.0) / 2;
-        double spare = plan.blank().widthMm() / 2 - Math.max(joint, heel);
+        boolean isRead = plan.measured().has(NeckFeature.SLOT_OFFSET);
+        double spare = isRead ? CutParts.spareAtTheJointMm(plan) : plan.blank().widthMm() / 2 - Math.max(joint, heel);
         LengthStyle style = plan.style();
         return draft.row(
                         "width",
                         "width",
                         draft.words(
-                                        "width",
-                                        "{width:W} a side at the ".replace(":W", ":" + wood)
+                                        isRead ? "width-on-the-thin-side" : "width",
+                                        (isRead ? "{width:W} on the thin side at the " : "{width:W} a side at the ")
+                                                        .replace(":W", ":" + wood)
                                                 + (heel > joint ? "heel" : "body joint"))
                                 .with("width", Kind.MM, ShopDigits.roundedDown(style, spare)))
                 .done();

@@ -157,6 +157,20 @@ class SlotAndStateTest {
                 .isEqualTo(0.18);
     }
 
+    /** The spare of the first screen beside that of the check. By hand, of 61 wide at the joint: 30.5 - 54/2 - 0.8 = 2.7. */
+    @Test
+    void spareWidth_isThatBesideTheSlotAsRead() {
+        Job off = Job.of(
+                        SampleNecks.octaveMandolin(),
+                        Blank.ofLength(mm(640)).section(mm(61), mm(20)),
+                        SampleBench.metricShop())
+                .measured(MeasuredNeck.none().read(NeckFeature.SLOT_OFFSET, Estimate.of(mm(0.8), mm(0.02))));
+
+        assertThat(SpareParts.of(off.stages()).text(off.style())).contains("2.7 mm on the thin side at the heel");
+        assertThat(off.plan().check(CheckCode.CHANNEL_CENTRED).orElseThrow().todo())
+                .contains("2.7 mm to spare on its thin side");
+    }
+
     @Test
     void readAtStart_isLessSureOfTheHeelEnd() {
         SlotPlace place = HEAD_READ.plan().slotPlace();
