@@ -32,23 +32,20 @@ final class Figures {
                 side(contents, shape, shown));
     }
 
-    /** The joint beside its section, and so at the angle that was read. */
+    /** The joint beside its section, and so of the head as it was read. */
     static Optional<Figure> scarf(Contents contents) {
-        NeckShape shape = new NeckShape(asSawn(contents), contents.settled());
+        Neck design = contents.design();
+        Neck made = contents.job()
+                .flatMap(job -> job.plan().made().head())
+                .map(design::head)
+                .orElse(design);
+        NeckShape shape = new NeckShape(made, contents.settled());
         Optional<ScarfJoint> joint = contents.scarf()
                 .map(drawn -> contents.job()
                         .map(job -> ScarfJoint.of(
                                 shape.head().orElseThrow(), job.blank(), FannedFrets.nutSlant(shape.design())))
                         .orElse(drawn));
         return joint.flatMap(sawn -> shape.head().map(head -> ScarfDrawing.of(shape, sawn, head, contents.shown())));
-    }
-
-    private static Neck asSawn(Contents contents) {
-        Neck design = contents.design();
-        return contents.job()
-                .flatMap(job -> job.measured().scarfAngle())
-                .flatMap(angle -> design.head().map(head -> design.head(head.angle(angle.value()))))
-                .orElse(design);
     }
 
     /** What comes off the heel by what was read at the bridge. */

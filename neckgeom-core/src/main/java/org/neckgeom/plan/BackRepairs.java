@@ -59,7 +59,7 @@ final class BackRepairs {
                     ? plan.words("back-all-along", "back, thin all along")
                     : plan.words("back-at", "back at {station:brief}").with("station", Kind.MM, x);
             all.addAll(ReadingRepairs.of(plan, reading, verdict(plan, x, depth), REST_THE_STOCK, ways -> {
-                Bare bare = Bare.of(plan, x, thinMm(plan, x, depth));
+                Bare bare = Bare.of(plan, x, depth, allAlong);
                 keep(ways, bare);
                 floor(ways, bare);
                 lamination(ways, bare);
@@ -81,18 +81,21 @@ final class BackRepairs {
     }
 
     /**
-     * A thin place, and the neck as if nothing of its back had been read.
+     * A thin place, and the neck without it.
      *
      * @param plan as it is
-     * @param carved as if it had been carved to the drawing
+     * @param carved as if all of it had been carved to the drawing, so that its section is thin by nothing else
+     * @param mended as if this place had been, or all of it where it is thin all along
      * @param x the station
      * @param thin how much it is too thin there
      */
-    private record Bare(Stages plan, RepairedNeck carved, double x, double thin) {
+    private record Bare(Stages plan, RepairedNeck carved, RepairedNeck mended, double x, double thin) {
 
-        static Bare of(Stages plan, double x, double thin) {
-            Stages bare = Stages.of(plan.job().with(plan.neck(), plan.measured().withoutBack()));
-            return new Bare(plan, new RepairedNeck(plan, bare), x, thin);
+        static Bare of(Stages plan, double x, Estimate<Length> read, boolean allAlong) {
+            double thin = thinMm(plan, x, read);
+            RepairedNeck asItIs = RepairedNeck.asItIs(plan);
+            RepairedNeck carved = asItIs.reading(plan.measured().withoutBack());
+            return new Bare(plan, carved, allAlong ? carved : asItIs.deeperAt(x, thin), x, thin);
         }
 
         /** The stiffness left of the drawn neck's at the section. */
@@ -104,7 +107,7 @@ final class BackRepairs {
         Optional<Double> moreRelief() {
             Optional<Double> now = plan.strength().relief().map(Bare::mm);
             Optional<Double> asItIs = plan.strength().byTheTables().map(Bare::mm);
-            Optional<Double> asDrawn = carved.after().strength().byTheTables().map(Bare::mm);
+            Optional<Double> asDrawn = mended.after().strength().byTheTables().map(Bare::mm);
             return now.flatMap(mm -> asItIs.flatMap(is -> asDrawn.map(drawn -> mm * (1 - drawn / is))));
         }
 
@@ -166,7 +169,7 @@ final class BackRepairs {
                                 .with("thick", Kind.MM, bare.thin() + LEAST_LAMINATION_MM))
                 .before(FIT_HEEL_TO_BODY)
                 .undoes(CARVE_THE_NECK)
-                .leaves(bare.carved())
+                .leaves(bare.mended())
                 .stiffness(bare.carved().stiffnessAt(bare.x(), 0))
                 .looks("joint-line", "a joint line along both sides");
     }

@@ -175,13 +175,9 @@ final class MeasuredStage {
         return carved;
     }
 
-    /** The joint at the angle that was read. */
+    /** The joint of the head as it has become. */
     Optional<ScarfJoint> scarf() {
-        return shape.scarf()
-                .map(joint -> read.scarfAngle()
-                        .map(angle ->
-                                shape.joint(job.neck().head().orElseThrow().angle(angle.value())))
-                        .orElse(joint));
+        return shape.scarf().map(drawn -> shape.joint(withHead().head().orElseThrow()));
     }
 
     private Amount<Length> value(NeckFeature feature) {

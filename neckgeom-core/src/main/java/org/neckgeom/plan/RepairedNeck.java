@@ -1,6 +1,6 @@
 package org.neckgeom.plan;
 
-import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import javax.measure.quantity.Length;
@@ -28,9 +28,12 @@ record RepairedNeck(Stages before, Stages after) {
                 .of(feature)
                 .orElseGet(() -> Estimate.ofLibrary(
                         0, 0, Double.POSITIVE_INFINITY, before.style().unit()));
-        return new RepairedNeck(
-                before,
-                Stages.of(after.job().with(after.neck(), after.measured().read(feature, asWellKnown(was, mm)))));
+        return reading(after.measured().read(feature, asWellKnown(was, mm)));
+    }
+
+    /** With other readings in the place of all. */
+    RepairedNeck reading(MeasuredNeck other) {
+        return new RepairedNeck(before, Stages.of(after.job().with(after.neck(), other)));
     }
 
     private Estimate<Length> asWellKnown(Estimate<Length> was, double mm) {
@@ -55,13 +58,19 @@ record RepairedNeck(Stages before, Stages after) {
 
     /** With another glue face, or another back: what was read of the back is so much deeper too. */
     RepairedNeck deeper(double mm) {
-        MeasuredNeck read = after.measured();
-        for (Map.Entry<Double, Estimate<Length>> depth : read.backDepths().entrySet()) {
-            read = read.backDepth(
-                    before.style().amount(depth.getKey()),
-                    asWellKnown(depth.getValue(), depth.getValue().libraryValue() + mm));
+        RepairedNeck drawn = neck(neck -> deeper(neck, mm));
+        for (double station : before.measured().backDepths().keySet()) {
+            drawn = drawn.deeperAt(station, mm);
         }
-        return new RepairedNeck(before, Stages.of(after.job().with(deeper(after.neck(), mm), read)));
+        return drawn;
+    }
+
+    /** With a back that is so much deeper where it was read. */
+    RepairedNeck deeperAt(double station, double mm) {
+        Estimate<Length> was =
+                Objects.requireNonNull(after.measured().backDepths().get(station));
+        return reading(
+                after.measured().backDepth(before.style().amount(station), asWellKnown(was, was.libraryValue() + mm)));
     }
 
     private Neck deeper(Neck neck, double mm) {

@@ -13,12 +13,14 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.form.Answer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.ScarfCut;
 import org.neckgeom.plan.Job;
 import org.neckgeom.plan.MeasuredNeck;
 import org.neckgeom.plan.NeckFeature;
+import org.neckgeom.plan.SectionCode;
 
 /** Drawings beside figures of the neck as it was read: both are of that neck. */
 class AsMadeTest {
@@ -87,17 +89,25 @@ class AsMadeTest {
         return new double[] {Double.parseDouble(found.group(1)), Double.parseDouble(found.group(2))};
     }
 
-    /** 9 deg sawn and 9 deg drawn are one joint. */
+    /** 9 deg sawn and 9 deg drawn are one joint, and 14 trued or drawn one head. */
     @Test
     void scarf_isDrawnAsItWasSawn() {
         Neck plain = SampleNecks.octaveMandolin();
         Neck neck = plain.head(plain.head().orElseThrow().scarfed(ScarfCut.inTheHead()));
         Job job = Job.of(neck, SampleBench.octaveBlank(), SampleBench.metricShop());
-        Job drawn = Job.of(neck.head(neck.head().orElseThrow().angle(deg(9))), job.blank(), job.shop());
-        Job sawn = job.measured(MeasuredNeck.none().scarfAngle(Estimate.of(deg(9), deg(0.1))));
+        Job drawn =
+                Job.of(neck.head(neck.head().orElseThrow().angle(deg(9)).thickness(mm(14))), job.blank(), job.shop());
+        Job sawn = job.measured(MeasuredNeck.none()
+                .scarfAngle(Estimate.of(deg(9), deg(0.1)))
+                .read(NeckFeature.HEAD_THICKNESS, Estimate.of(mm(14), mm(0.02))));
 
         assertThat(scarf(sawn)).isEqualTo(scarf(drawn));
         assertThat(scarf(job)).isNotEqualTo(scarf(drawn));
+        assertThat(joint(sawn)).isEqualTo(joint(drawn));
+    }
+
+    private static Answer joint(Job job) {
+        return job.plan().section(SectionCode.SCARF).orElseThrow().rows().get(0).answer();
     }
 
     private static String scarf(Job job) {

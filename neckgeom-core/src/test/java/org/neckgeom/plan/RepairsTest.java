@@ -404,6 +404,31 @@ class RepairsTest {
         return StiffnessReadings.none().neck(NeckBent.supported(newton(78.5), mm(fall)));
     }
 
+    /** Of two thin places each is mended alone: planned with that one as drawn the neck has so much less relief, and the other is thin. */
+    @Test
+    void thinPlaces_areEachTheirOwn() {
+        MeasuredNeck two = depth(9.2)
+                .backDepth(mm(12), read(14))
+                .backDepth(mm(100), read(16.4))
+                .backDepth(mm(250), read(15.5));
+        // By hand: 16 at fret 1 at 33.676 and 18 at fret 12 at 300, so 17.6245 at 250.
+        MeasuredNeck mended = two.backDepth(mm(250), read(17.6245));
+        Repair keep = at250(two, RepairCode.KEEP);
+        Repair lamination = at250(two, RepairCode.BACK_LAMINATION);
+
+        assertThat(size(keep, "relief")).isCloseTo(relief(two) - relief(mended), within(1e-5));
+        assertThat(wood(lamination))
+                .isCloseTo(JOB.measured(mended).plan().floorThickness().least().woodMm(), within(1e-3))
+                .isLessThan(JOB.plan().floorThickness().least().woodMm() - 1);
+    }
+
+    private static Repair at250(MeasuredNeck read, RepairCode code) {
+        return repairs(read).stream()
+                .filter(one -> one.code() == code && one.reading().equals("back at 250 mm"))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(repairs(read).toString()));
+    }
+
     /** The least fall that the drawn neck's woods can have is below a third of what this one, thinner, would have. */
     @Test
     void weighedNeck_isComparedWithTheNeckAsMade() {
