@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import javax.measure.quantity.Length;
+import org.neckgeom.channel.SlotPlace;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
 import org.neckgeom.measure.Limits;
@@ -187,9 +188,12 @@ final class ShaftParts {
                                 : plan.words("wider-strip", "A wider middle strip, or a joint in the middle.")));
     }
 
-    /** From the channel's wall to the next joint; a joint in the middle of the channel is no wall. */
+    /** From the channel's wall to the next joint, the channel as far off as it was read; a joint in its middle is no wall. */
     private static double wallInTheStrip(Stages plan, List<Double> edges) {
-        double half = plan.made().channel().widthMm() / 2;
+        SlotPlace place = plan.slot().place();
+        double off =
+                plan.measured().has(NeckFeature.SLOT_OFFSET) ? Math.abs(place.offsetMmAt(place.worstStationMm())) : 0;
+        double half = plan.made().channel().widthMm() / 2 + off;
         return edges.stream()
                 .mapToDouble(Math::abs)
                 .filter(edge -> edge > ON_A_JOINT_MM)

@@ -18,6 +18,8 @@ import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.Strip;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.state.Basis;
 import org.neckgeom.state.Cause;
@@ -28,6 +30,7 @@ import org.neckgeom.state.NeckErrors.Located;
 import org.neckgeom.state.NeckReading;
 import org.neckgeom.state.NeckState;
 import org.neckgeom.stock.Blank;
+import org.neckgeom.stock.Wood;
 import org.neckgeom.units.Amount;
 
 /** Two answers about one thing: where the slot's decision has the slot, and where the state of the neck has it. */
@@ -169,6 +172,38 @@ class SlotAndStateTest {
         assertThat(SpareParts.of(off.stages()).text(off.style())).contains("2.7 mm on the thin side at the heel");
         assertThat(off.plan().check(CheckCode.CHANNEL_CENTRED).orElseThrow().todo())
                 .contains("2.7 mm to spare on its thin side");
+    }
+
+    /** The joints lie in the blank, and the channel off its middle. By hand: (13 - 6)/2 = 3.5 of the middle strip, 0.8 less on one side. */
+    @Test
+    void channelInAStrip_isAsFarOffAsItWasRead() {
+        Neck plain = SampleNecks.octaveMandolin();
+        Neck laminated = Neck.named("Strips")
+                .scale(plain.scale())
+                .fingerboard(plain.fingerboard())
+                .back(plain.back())
+                .frets(plain.frets())
+                .bodyAtFret(plain.bodyAtFret())
+                .channel(plain.channel().orElseThrow())
+                .laminated(
+                        Strip.of(Wood.SUGAR_MAPLE, mm(24)),
+                        Strip.of(Wood.BLACK_WALNUT, mm(13)),
+                        Strip.of(Wood.SUGAR_MAPLE, mm(24)));
+        Job drawn = Job.of(laminated, Blank.ofLength(mm(640)).section(mm(61), mm(20)), SampleBench.metricShop());
+        MeasuredNeck off = MeasuredNeck.none().read(NeckFeature.SLOT_OFFSET, Estimate.of(mm(0.8), mm(0.02)));
+
+        assertThat(wall(drawn)).isCloseTo(3.5, within(1e-9));
+        assertThat(wall(drawn.measured(off))).isCloseTo(2.7, within(1e-9));
+    }
+
+    private static double wall(Job job) {
+        return job.plan()
+                .check(CheckCode.CHANNEL_INSIDE_A_STRIP)
+                .orElseThrow()
+                .finding()
+                .value()
+                .orElseThrow()
+                .libraryValue();
     }
 
     @Test
