@@ -28,6 +28,9 @@ final class MeasuredStage {
     /** Places along the neck at which the carved back is compared with the drawn one. */
     private static final int STATIONS = 400;
 
+    /** A thinnest place is sought, and so comes this near to a reading that it is at. */
+    private static final double SAME_PLACE_MM = 1e-3;
+
     private final Inputs job;
     private final ShapeStage shape;
     private final MeasuredNeck read;
@@ -143,8 +146,12 @@ final class MeasuredStage {
     }
 
     /** How well the depths that were carved are known at a station: nothing where none was read near enough. */
-    Optional<Estimate<Length>> carvedAt(double x) {
+    Optional<Estimate<Length>> carvedAt(double station) {
         SortedMap<Double, Estimate<Length>> depths = read.backDepths();
+        double x = depths.keySet().stream()
+                .filter(one -> Math.abs(one - station) <= SAME_PLACE_MM)
+                .findFirst()
+                .orElse(station);
         if (depths.isEmpty() || x < depths.firstKey() || x > depths.lastKey()) {
             return Optional.empty();
         }

@@ -490,6 +490,21 @@ class RepairsTest {
         assertThat(thin).isCloseTo(drawn, within(0.35));
     }
 
+    /** Thinnest where it was read, at the first place or the last of all: what is asked there is known. */
+    @Test
+    void thinnestPlace_whereItWasRead_isNotToBeReadAgain() {
+        for (double station : new double[] {8, 270}) {
+            PlanCheck wood = JOB.measured(
+                            depth(9.2).backDepth(mm(station), read(11.5)).backDepth(mm(150), read(16.9)))
+                    .plan()
+                    .check(CheckCode.WOOD_LEFT)
+                    .orElseThrow();
+
+            assertThat(wood.found()).contains(JOB.style().brief(station) + " from the nut");
+            assertThat(wood.todo()).isEqualTo("Take no more off there. Give the rod less tension.");
+        }
+    }
+
     /** Thin at every place read it is one reading, with what stiffens a whole neck; carved, its board is on. */
     @Test
     void backThinAllAlong_isOneReading() {
