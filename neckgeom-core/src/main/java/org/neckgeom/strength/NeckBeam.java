@@ -185,7 +185,7 @@ record NeckBeam(
                 + board.modulus * board.thickness.at(x) * wide * wide * wide / 12;
     }
 
-    /** Without its board, or with nothing but it: the parts that a glue line joins. */
+    /** Its board alone: one of the two parts that a glue line joins. */
     void board(double x, SectionMoments into) {
         into.clear();
         double radius = board.radius == null ? Double.POSITIVE_INFINITY : board.radius.at(x);
