@@ -78,14 +78,22 @@ record NeckBeam(
             return new Back(halfWidth, depth, bass, treble, factor * modulus, layers);
         }
 
-        /** Modulus of the wood so far from the middle: that of its strip. */
-        double modulusAt(double y) {
+        /** Modulus of the wood between two distances from the middle: the mean of its strips. */
+        double modulusOver(double from, double to) {
+            double more = 0;
             for (Layer layer : layers) {
-                if (y >= layer.from() && y < layer.to()) {
-                    return modulus * layer.ratio();
-                }
+                double shared = Math.min(to, layer.to()) - Math.max(from, layer.from());
+                more += Math.max(0, shared) * (layer.ratio() - 1);
             }
-            return modulus;
+            return modulus * (1 + more / (to - from));
+        }
+
+        /** Modulus of a blank of this back's wood that is so wide: no wider than its strips. */
+        double modulusOfBlank(double width) {
+            double half = layers.isEmpty()
+                    ? width / 2
+                    : Math.min(width / 2, layers.get(layers.size() - 1).to());
+            return modulusOver(-half, half);
         }
 
         /** What the strips of a laminated shaft are stiffer, or less stiff, than the wood all is summed with. */
@@ -223,7 +231,9 @@ record NeckBeam(
                 if (!back.holds(edge, bar.bottom(), x)) {
                     throw brokenThrough("a bar", x);
                 }
-                into.rectangle(bar.modulus() - back.modulusAt(y), bar.width(), -bar.bottom(), -bar.top());
+                double half = bar.width() / 2;
+                double wood = back.modulusOver(y - half, y + half);
+                into.rectangle(bar.modulus() - wood, bar.width(), -bar.bottom(), -bar.top());
             }
         }
     }
@@ -234,7 +244,7 @@ record NeckBeam(
         if (!back.holds(width / 2, depth, x) || (!back.isEven() && !back.holds(-width / 2, depth, x))) {
             throw brokenThrough("the rod channel", x);
         }
-        double wood = back.modulusAt(0);
+        double wood = back.modulusOver(-width / 2, width / 2);
         into.rectangle(-wood, width, -depth, 0);
         if (cut.filletMm() > 0 && width == cut.widthMm()) {
             double top = -cut.depthClearanceMm();

@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import org.jspecify.annotations.Nullable;
@@ -13,6 +14,7 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.neck.Bar;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.Strip;
 import org.neckgeom.neck.TrussRod;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.units.LengthStyle;
@@ -135,8 +137,12 @@ record StrungNeck(
         return neck.style();
     }
 
+    /** Of the neck, each of its strips' once, and of the fingerboard last. */
     List<Wood> woods() {
-        return List.of(NeckModel.wood(neck), NeckModel.boardWood(neck));
+        Stream<Wood> shaft = neck.strips().isEmpty()
+                ? Stream.of(NeckModel.wood(neck))
+                : neck.strips().stream().map(Strip::wood).distinct();
+        return Stream.concat(shaft, Stream.of(NeckModel.boardWood(neck))).toList();
     }
 
     boolean hasRod() {
