@@ -33,6 +33,7 @@ import org.neckgeom.units.ShopUnit;
  * @param bar of the bonded pair, or null
  * @param barOffCentre from the centreline to the middle of each, mm
  * @param readings of its stiffness
+ * @param readOn the neck that they were taken on, of the same woods; null: this one
  * @param worked what has been worked out already
  */
 record StrungNeck(
@@ -45,6 +46,7 @@ record StrungNeck(
         @Nullable Bar bar,
         double barOffCentre,
         StiffnessReadings readings,
+        @Nullable StrungNeck readOn,
         Worked worked) {
 
     StrungNeck(
@@ -67,6 +69,7 @@ record StrungNeck(
                 bar,
                 barOffCentre,
                 readings,
+                null,
                 new Worked(() -> new MadeNeck(neck, beam(neck, bar, barOffCentre), strings.pull())));
     }
 
@@ -205,7 +208,15 @@ record StrungNeck(
     }
 
     StrungNeck knowing(StiffnessReadings other) {
-        return new StrungNeck(neck, strings, fromFret, toFret, arm, limit, bar, barOffCentre, other, worked);
+        return new StrungNeck(neck, strings, fromFret, toFret, arm, limit, bar, barOffCentre, other, null, worked);
+    }
+
+    /** This neck, its readings taken on another: of the same woods, before it was changed. */
+    StrungNeck readOn(StrungNeck other) {
+        return readings.isEmpty()
+                ? this
+                : new StrungNeck(
+                        neck, strings, fromFret, toFret, arm, limit, bar, barOffCentre, readings, other, worked);
     }
 
     /** What each cause changes of the logarithm of relief. */
@@ -218,7 +229,7 @@ record StrungNeck(
 
     /** The readings as rows. */
     List<BenchRows.Named> rows() {
-        return BenchRows.of(made(), readings, worked);
+        return readOn == null ? BenchRows.of(made(), readings, worked) : readOn.rows();
     }
 
     /** The rod's intervals for a wanted relief, worked out once for its force and its turns. */
