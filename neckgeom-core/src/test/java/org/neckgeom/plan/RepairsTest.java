@@ -34,6 +34,7 @@ import org.neckgeom.stock.Wood;
 import org.neckgeom.strength.NeckBent;
 import org.neckgeom.strength.Relief;
 import org.neckgeom.strength.Sections;
+import org.neckgeom.strength.StringLoad;
 import org.neckgeom.strength.StiffnessReadings;
 
 /**
@@ -451,6 +452,31 @@ class RepairsTest {
                 .woodMm();
         // Nearly as drawn at 10, where 4 thin at 150 leaves 4 x 10/150 thin.
         assertThat(thin).isCloseTo(drawn, within(0.35));
+    }
+
+    /** The strings' moment is about the axis of the neck that was carved: as of one drawn 2 mm thinner. */
+    @Test
+    void load_isThatOfTheNeckAsCarved() {
+        MeasuredNeck thin = MeasuredNeck.none();
+        for (int fret : new int[] {1, 4, 8, 12}) {
+            double x = NECK.scale().fretMm(fret);
+            thin = thin.backDepth(mm(x), read(NECK.backDepthAtMm(x) - 2));
+        }
+        Job drawnThin = Job.of(
+                NECK.back(BackProfile.between(mm(14), mm(16)).rounded()), JOB.blank(), JOB.shop());
+
+        double expected = momentAtFret6(drawnThin);
+        assertThat(expected).isLessThan(0.98 * momentAtFret6(JOB));
+        assertThat(momentAtFret6(JOB.measured(thin))).isCloseTo(expected, within(0.001 * expected));
+    }
+
+    private static double momentAtFret6(Job job) {
+        return job.plan().section(SectionCode.STRINGS_AND_RELIEF).orElseThrow().rows().stream()
+                .map(PlanSection.Row::answer)
+                .filter(StringLoad.class::isInstance)
+                .map(load -> ((StringLoad) load).momentAtFret(6).libraryValue())
+                .findFirst()
+                .orElseThrow();
     }
 
     /** Thin at every place read it is one reading, with what stiffens a whole neck; carved, its board is on. */
