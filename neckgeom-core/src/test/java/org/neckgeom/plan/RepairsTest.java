@@ -34,8 +34,8 @@ import org.neckgeom.stock.Wood;
 import org.neckgeom.strength.NeckBent;
 import org.neckgeom.strength.Relief;
 import org.neckgeom.strength.Sections;
-import org.neckgeom.strength.StringLoad;
 import org.neckgeom.strength.StiffnessReadings;
+import org.neckgeom.strength.StringLoad;
 
 /**
  * Invented necks that went wrong. The sizes expected of their repairs are sums by hand, written beside each, or figures of
@@ -462,8 +462,7 @@ class RepairsTest {
             double x = NECK.scale().fretMm(fret);
             thin = thin.backDepth(mm(x), read(NECK.backDepthAtMm(x) - 2));
         }
-        Job drawnThin = Job.of(
-                NECK.back(BackProfile.between(mm(14), mm(16)).rounded()), JOB.blank(), JOB.shop());
+        Job drawnThin = Job.of(NECK.back(BackProfile.between(mm(14), mm(16)).rounded()), JOB.blank(), JOB.shop());
 
         double expected = momentAtFret6(drawnThin);
         assertThat(expected).isLessThan(0.98 * momentAtFret6(JOB));

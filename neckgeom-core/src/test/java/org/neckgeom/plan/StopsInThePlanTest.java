@@ -13,6 +13,7 @@ import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.ScarfCut;
 import org.neckgeom.order.OrderOfWork;
+import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.shop.Shop;
 
@@ -136,5 +137,37 @@ class StopsInThePlanTest {
     private static double rise(Job plan) {
         SlotPlace place = plan.plan().rounds().place();
         return place.start().amountMm() - place.end().amountMm();
+    }
+
+    /**
+     * A channel of 6 mm is to be 0.05 mm wider. A cutter of 6 then runs twice, 0.05 apart; one of 5 and 0.02 of runout runs twice,
+     * 6 - 5.02 = 0.98 apart, for the 6 already: 1.03 apart then, the first 0.515 nearer than centred.
+     */
+    @Test
+    void widerChannel_isCutByRunsAsFarApartAsItsCutterAsksFor() {
+        assertThat(wider(SampleBench.metricShop()))
+                .contains("0.050 mm wider, 6.050 mm")
+                .contains("0.025 mm nearer the cutter than centred, a second with it 0.050 mm farther");
+        assertThat(wider(Shop.with(thin()).repeatability(mm(0.02))))
+                .contains(
+                        "0.050 mm wider, 6.050 mm",
+                        "0.515 mm nearer the cutter than centred, a second with it 1.030 mm farther");
+    }
+
+    private static Cutter thin() {
+        return Cutter.straight(mm(5))
+                .flutes(2, mm(20))
+                .shank(mm(12.7))
+                .stickOut(mm(25))
+                .carbide()
+                .runout(mm(0.02));
+    }
+
+    private static String wider(Shop shop) {
+        return plan(shop, IN_THE_HEAD).plan().checks().stream()
+                .filter(check -> check.code() == CheckCode.ROD_PLAY)
+                .map(check -> check.toString())
+                .findFirst()
+                .orElseThrow();
     }
 }
