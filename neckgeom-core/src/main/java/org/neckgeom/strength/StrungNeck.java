@@ -252,11 +252,23 @@ record StrungNeck(
         return new BowKnowledge(state(), effects(), NeckModel.spread(neck));
     }
 
+    /** Relief that was read with slack strings and rod; 0 where it was not. */
+    double reliefBeforeMm() {
+        return readings.reliefSlackMm();
+    }
+
+    /** The neck's own curvature then, even from fret 1 to the body joint, 1/mm. */
+    private double curvatureBefore() {
+        double span = neck.bodyJointMm() - neck.scale().fretMm(neck.bodyAtFret() > 1 ? 1 : 0);
+        return 8 * reliefBeforeMm() / (span * span);
+    }
+
     Bench bench() {
         return new Bench(
                 made().beam(),
                 pull(),
                 rodPull(),
+                curvatureBefore(),
                 neck.scale().fretMm(fromFret),
                 neck.scale().fretMm(toFret),
                 knowledge(),
@@ -268,6 +280,7 @@ record StrungNeck(
             NeckBeam beam,
             StringPull pull,
             @Nullable RodPull rod,
+            double before,
             double from,
             double to,
             BowKnowledge knowledge,
@@ -293,7 +306,8 @@ record StrungNeck(
         private Straightedge with(BowKnowledge.Given given, double softer) {
             int panels = given.isMiddle() ? BeamScan.USUAL_PANELS : BeamScan.FEW_PANELS;
             return with(given.neck(), given.board(), panels)
-                    .softer(given.softness() + softer, given.load(), given.arm());
+                    .softer(given.softness() + softer, given.load(), given.arm())
+                    .bowed(before);
         }
 
         private Straightedge with(double backFactor, double boardFactor, int panels) {

@@ -552,6 +552,19 @@ class RepairsTest {
                         Sections.of(NECK).at(mm(150)).forwardInTheCaul(mm(0.9)).libraryValue(), within(1e-3));
     }
 
+    /** The back-bow read counts once, also where the relief with slack strings was read: the rod brings as much. */
+    @Test
+    void backBow_countsOnceBesideTheReliefWithSlackStrings() {
+        StiffnessReadings none = StiffnessReadings.none();
+        double straight = most(bow(0.3).stiffness(none.relief(mm(0), mm(0.03))));
+
+        assertThat(most(bow(0.3).stiffness(none.relief(mm(-0.3), mm(-0.27))))).isCloseTo(straight, within(0.005));
+    }
+
+    private static double most(MeasuredNeck read) {
+        return size(repair(read, RepairCode.SET_THE_ROD), "most");
+    }
+
     /** Twist 0.5: 0.25 off two corners while the board is off (practice-2.md, 1.3); 0.6 is too much for the frets. */
     @Test
     void twist_isPlanedOutBeforeTheBoardAndLevelledAfter() {
