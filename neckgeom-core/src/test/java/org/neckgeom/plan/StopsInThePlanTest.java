@@ -9,6 +9,8 @@ import org.neckgeom.channel.SlotPlace;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.measure.Estimate;
+import org.neckgeom.neck.Bar;
+import org.neckgeom.neck.Bars;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.ScarfCut;
@@ -169,5 +171,24 @@ class StopsInThePlanTest {
                 .map(check -> check.toString())
                 .findFirst()
                 .orElseThrow();
+    }
+
+    /**
+     * By hand: bars 9 from the middle at the nut and 12 at the body joint, in a blank 61 wide, are 30.5 - 9 = 21.5 and 30.5 - 12 =
+     * 18.5 from the edge at the fence. Both 21.5 from the fence, the edge is on it at the head and 3 off it at the body.
+     */
+    @Test
+    void barsThatFan_haveTheWedgesThinEndTowardTheHead() {
+        Bars bars = Bars.of(Bar.carbon(mm(280)).section(mm(3), mm(8)), mm(9));
+
+        assertThat(atTheFence(bars)).contains("middle 21.5", "each bar from its own edge");
+        assertThat(atTheFence(bars.fanned(mm(12))))
+                .contains("middle 21.5", "at its head end", "thin end toward the head");
+        assertThat(atTheFence(bars.fanned(mm(8)))).contains("thick end toward the head");
+    }
+
+    private static String atTheFence(Bars bars) {
+        Job plan = Job.of(OCTAVE.bars(bars), SampleBench.octaveBlank().nutAt(mm(200)), SampleBench.metricShop());
+        return plan.plan().section(SectionCode.BARS).orElseThrow().rows().toString();
     }
 }
