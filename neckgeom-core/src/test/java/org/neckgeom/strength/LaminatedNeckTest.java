@@ -12,6 +12,8 @@ import static org.neckgeom.units.ShopUnits.percent;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.neck.BackProfile;
+import org.neckgeom.neck.Bar;
+import org.neckgeom.neck.Bars;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Fingerboard;
 import org.neckgeom.neck.Neck;
@@ -91,5 +93,40 @@ class LaminatedNeckTest {
             assertThat(Sections.of(of(soft, stiff)).at(mm(x)).stiffnessNm2())
                     .isCloseTo(Sections.of(of(stiff, soft)).at(mm(x)).stiffnessNm2(), withinPercentage(1e-9));
         }
+    }
+
+    /**
+     * By hand: half an ellipse 50 x 21 is pi 25^3 21/8 = 128,855 mm4 about its middle, of it within 4 of the middle 2 25^3 21 (asin
+     * 0.16 - 0.16 sqrt(1 - 0.16^2) (1 - 2 0.16^2))/8 = 889. Of 10,000 MPa, those 889 of 14,000, with a board 50 x 6 of 15,000: 1.28855e9
+     * + 0.00356e9 + 0.9375e9 = 2.22961e9 N mm2. Two carbon bars 3 x 10, 12 aside, add 2 30 (130,000 - 10,000) (12^2 + 3^2/12) = 1.0422e9.
+     */
+    @Test
+    void sidewaysStiffness_isThatOfStripsAndBars() {
+        Strip outer = Strip.of(Wood.SUGAR_MAPLE.withName("outer").modulus(gigapascal(10)), mm(26));
+        Strip middle = Strip.of(Wood.SUGAR_MAPLE.withName("middle").modulus(gigapascal(14)), mm(8));
+        Neck neck = of(outer, middle, outer)
+                .fingerboard(Fingerboard.tapered(mm(50), mm(50))
+                        .thickness(mm(6))
+                        .wood(Wood.SUGAR_MAPLE.withName("board").modulus(gigapascal(15))))
+                .back(BackProfile.between(mm(21), mm(21)).rounded());
+        Bars bars = Bars.of(Bar.carbon(mm(280)).section(mm(3), mm(10)), mm(12));
+
+        assertThat(NeckModel.beam(neck).sidewaysStiffness(150)).isCloseTo(2.22961e9, withinPercentage(0.01));
+        assertThat(NeckModel.beam(neck.bars(bars)).sidewaysStiffness(150))
+                .isCloseTo(2.22961e9 + 1.0422e9, withinPercentage(0.01));
+    }
+
+    /** A soft strip in the middle, no thicker than a hair, leaves the stress to the wood beside it: that of one piece of it. */
+    @Test
+    void stress_isThatOfTheStripStressedMost() {
+        Strip outer = Strip.of(Wood.SUGAR_MAPLE, mm(30));
+        Stress onePiece = Relief.of(of(outer, outer)).stress();
+        Stress strips = Relief.of(of(outer, Strip.of(Wood.SPANISH_CEDAR, mm(0.001)), outer))
+                .stress();
+
+        assertThat(strips.inNeck().libraryValue()).isCloseTo(onePiece.inNeck().libraryValue(), withinPercentage(0.1));
+        assertThat(strips.shareOfStrength().orElseThrow())
+                .isCloseTo(onePiece.shareOfStrength().orElseThrow(), withinPercentage(0.1));
+        assertThat(strips.toString()).contains("sugar maple").doesNotContain("Spanish cedar");
     }
 }
