@@ -112,7 +112,7 @@ final class BackRepairs {
         }
 
         private static double mm(Relief of) {
-            return of.underStrings().relief().libraryValue();
+            return of.underStrings().added().libraryValue();
         }
     }
 

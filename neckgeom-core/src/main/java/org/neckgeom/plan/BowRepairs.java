@@ -16,6 +16,7 @@ import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Verdict;
 import org.neckgeom.neck.TrussRod;
+import org.neckgeom.strength.Bow;
 import org.neckgeom.strength.Relief;
 import org.neckgeom.strength.Sections;
 import org.neckgeom.strength.TangBow;
@@ -50,7 +51,7 @@ final class BowRepairs {
      */
     private static List<Repair> backBow(Stages plan, Relief relief, Estimate<Length> read) {
         double wanted = plan.job().relief().libraryValue();
-        double pulled = relief.underStrings().relief().libraryValue();
+        double pulled = relief.underStrings().added().libraryValue();
         double most = Math.max(STRAIGHT_MM, pulled - wanted);
         double bow = read.libraryValue();
         return ReadingRepairs.of(
@@ -91,7 +92,9 @@ final class BowRepairs {
         if (!twoWay) {
             return;
         }
-        double most = relief.rodTravel().most().libraryValue() - bow;
+        Bow strung = relief.underStrings();
+        double before = strung.relief().libraryValue() - strung.added().libraryValue();
+        double most = relief.rodTravel().most().libraryValue() - before - bow;
         double wanted = plan.job().relief().libraryValue();
         ways.way(
                         RepairCode.SET_THE_ROD,

@@ -90,7 +90,10 @@ final class ShaftParts {
                                         "Move the bars in or fan them with the taper, or take lower bars.")));
     }
 
-    /** One fence setting cuts both, each from its own edge; bars that fan need the blank on a taper. */
+    /**
+     * One fence setting cuts both, each from its own edge. Bars that fan come nearer to it toward the body: there a wedge fills what
+     * the edge is to keep off the fence.
+     */
     private static Statement atTheFence(Stages plan, Bars bars, Channel cut) {
         double joint = plan.neck().bodyJointMm();
         double rise = bars.asideMm(cut.endMm(), joint) - bars.asideMm(cut.startMm(), joint);
@@ -101,7 +104,7 @@ final class ShaftParts {
                                 + (rise == 0
                                         ? ", each bar from its own edge"
                                         : " at its head end; the blank on a wedge of {rise:size text} over {length:brief}, "
-                                                + (rise > 0 ? "thick" : "thin")
+                                                + (rise > 0 ? "thin" : "thick")
                                                 + " end toward the head, turned over for the other"))
                 .with("edge", Kind.MM, edge)
                 .with("rise", Kind.MM, rise)

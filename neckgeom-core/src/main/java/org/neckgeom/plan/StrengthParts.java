@@ -11,13 +11,13 @@ import org.neckgeom.measure.Limits;
 import org.neckgeom.neck.TrussRod;
 import org.neckgeom.order.Operation;
 import org.neckgeom.shop.Caution;
+import org.neckgeom.shop.Cutter;
 import org.neckgeom.strength.Bow;
 import org.neckgeom.strength.NeckWeather;
 import org.neckgeom.strength.Relief;
 import org.neckgeom.strength.RodForce;
 import org.neckgeom.strength.RodTurns;
 import org.neckgeom.strength.SlotFit;
-import org.neckgeom.units.LengthStyle;
 
 /** The parts of a plan that belong to load and weather: what bends, and what swells. */
 final class StrengthParts {
@@ -147,28 +147,32 @@ final class StrengthParts {
                         draft.words("too-tight", "{play:size small} too tight")
                                 .with("play", Kind.MM, fit.clearanceAfter().libraryValue()),
                         plan.limit(Limits.atLeast(plan.style().amount(0))),
-                        wider(fit, plan.isDone(Operation.CUT_ROD_CHANNEL), plan.style())));
+                        wider(plan, fit)));
         return new PlanPart(draft.done(), binds.map(List::of).orElse(List.of()));
     }
 
     /**
      * What to cut so that the rod has play then too: the channel shrinks in proportion to its width. A second pass farther from the
-     * cutter takes the far wall, against the turn; half of the widening is set before the first, or the slot's middle would move.
-     * A channel that is cut is widened by hand.
+     * cutter takes the far wall, against the turn; half of what the two are apart is set before the first, or the slot's middle
+     * would move; a channel wider than its cutter needs them apart already. A channel that is cut is widened by hand.
      */
-    private static Statement wider(SlotFit fit, boolean isCut, LengthStyle style) {
+    private static Statement wider(Stages plan, SlotFit fit) {
         double now = fit.slot().before().libraryValue();
         double rod = now - fit.clearanceBefore().libraryValue();
         double wanted = now * rod / fit.slot().after().libraryValue();
         double more = Math.ceil((wanted - now) / WIDENED_BY_MM) * WIDENED_BY_MM;
+        boolean isCut = plan.isDone(Operation.CUT_ROD_CHANNEL);
+        Cutter cutter = plan.shop().cutter();
+        double apart = isCut ? more : Math.max(0, now - cutter.diameterMm() - cutter.runoutMm()) + more;
         String words = isCut
                 ? "Take {half:table small} off each wall of the channel: it is then {width:table text} wide."
                 : "Cut the channel {wider:table small} wider, {width:table text}: a first pass with the fence"
-                        + " {half:table small} nearer the cutter than centred, a second with it {wider:table small} farther"
+                        + " {half:table text} nearer the cutter than centred, a second with it {apart:table text} farther"
                         + " away.";
-        return Statement.of(isCut ? "widen-by-hand" : "cut-wider", words, style)
+        return plan.words(isCut ? "widen-by-hand" : "cut-wider", words)
                 .with("wider", Kind.MM, more)
-                .with("half", Kind.MM, more / 2)
+                .with("apart", Kind.MM, apart)
+                .with("half", Kind.MM, apart / 2)
                 .with("width", Kind.MM, now + more);
     }
 

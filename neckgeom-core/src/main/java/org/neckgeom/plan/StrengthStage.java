@@ -60,7 +60,7 @@ final class StrengthStage {
     }
 
     StringLoad load() {
-        return StringLoad.of(job.neck());
+        return StringLoad.of(made.design());
     }
 
     /** What the worst air changes; nothing where wood or strings are not known. */

@@ -49,16 +49,16 @@ final class BenchRows {
     static List<Named> of(MadeNeck made, StiffnessReadings readings, Worked worked) {
         BenchRows bench = new BenchRows(made, worked);
         for (BlankBent blank : readings.neckBlanksBent()) {
-            bench.blank("neck blank bent", true, blank.modulusMPa(), blank.uncertainty(), false);
+            bench.neckBlank("neck blank bent", blank.widthMm(), blank.modulusMPa(), blank.uncertainty(), false);
         }
         for (BlankBent blank : readings.boardBlanksBent()) {
-            bench.blank("board blank bent", false, blank.modulusMPa(), blank.uncertainty(), false);
+            bench.boardBlank("board blank bent", blank.modulusMPa(), blank.uncertainty(), false);
         }
         for (BlankTapped blank : readings.neckBlanksTapped()) {
-            bench.blank("neck blank tapped", true, blank.modulusMPa(), blank.uncertainty(), true);
+            bench.neckBlank("neck blank tapped", blank.widthMm(), blank.modulusMPa(), blank.uncertainty(), true);
         }
         for (BlankTapped blank : readings.boardBlanksTapped()) {
-            bench.blank("board blank tapped", false, blank.modulusMPa(), blank.uncertainty(), true);
+            bench.boardBlank("board blank tapped", blank.modulusMPa(), blank.uncertainty(), true);
         }
         readings.shafts().forEach(shaft -> bench.bent("shaft weighed down", false, shaft));
         readings.necks().forEach(neck -> bench.bent("neck weighed down", true, neck));
@@ -68,18 +68,33 @@ final class BenchRows {
         return List.copyOf(bench.rows);
     }
 
-    private void blank(String what, boolean ofNeck, double modulus, double uncertainty, boolean tapped) {
-        Wood wood = ofNeck ? NeckModel.wood(made.neck()) : NeckModel.boardWood(made.neck());
-        Cause cause = ofNeck ? Cause.NECK_WOOD : Cause.BOARD_WOOD;
-        double deviation = made.logDeviation(cause);
+    /** Of strips, a blank has the mean modulus. */
+    private void neckBlank(String what, double width, double modulus, double uncertainty, boolean tapped) {
+        double[] row = blank(Cause.NECK_WOOD, NeckModel.ofShaft(made.neck(), MadeNeck::pureBending), tapped);
+        row[Cause.RUN_OUT.column()] = StrictMath.log(MadeNeck.RUN_OUT);
+        double expected = made.beam().back().modulusOfBlank(width);
+        add(what, modulus / expected, halfVariance(Cause.NECK_WOOD), row, uncertainty);
+    }
+
+    private void boardBlank(String what, double modulus, double uncertainty, boolean tapped) {
+        Wood wood = NeckModel.boardWood(made.neck());
+        double[] row = blank(Cause.BOARD_WOOD, MadeNeck.pureBending(wood), tapped);
+        add(what, modulus / wood.modulusMPa(), halfVariance(Cause.BOARD_WOOD), row, uncertainty);
+    }
+
+    private double[] blank(Cause cause, double pureBending, boolean tapped) {
         double[] row = new double[Cause.COUNT];
-        row[cause.column()] = deviation;
-        row[Cause.TABLE.column()] = StrictMath.log(MadeNeck.pureBending(wood));
+        row[cause.column()] = made.logDeviation(cause);
+        row[Cause.TABLE.column()] = StrictMath.log(pureBending);
         row[Cause.MOISTURE.column()] = StrictMath.log(MadeNeck.MOISTURE);
-        row[Cause.RUN_OUT.column()] = ofNeck ? StrictMath.log(MadeNeck.RUN_OUT) : 0;
         row[Cause.BLANK.column()] = BLANK_U;
         row[Cause.TAP.column()] = tapped ? TAP_U : 0;
-        add(what, modulus / wood.modulusMPa(), deviation * deviation / 2, row, uncertainty);
+        return row;
+    }
+
+    private double halfVariance(Cause wood) {
+        double deviation = made.logDeviation(wood);
+        return deviation * deviation / 2;
     }
 
     private void bent(String what, boolean hasBoard, NeckBent reading) {

@@ -39,6 +39,17 @@ final class Bend {
         return new Bend(x, moreSlope, moreRise);
     }
 
+    /** Returns this line on a neck that was bowed evenly before, by a curvature: positive where it hung. */
+    Bend bowed(double curvature) {
+        double[] moreSlope = new double[x.length];
+        double[] moreRise = new double[x.length];
+        for (int i = 0; i < x.length; i++) {
+            moreSlope[i] = slope[i] + curvature * x[i];
+            moreRise[i] = rise[i] + curvature * x[i] * x[i] / 2;
+        }
+        return new Bend(x, moreSlope, moreRise);
+    }
+
     /** Returns the same line turned and shifted so that its body end stays where it was, level. */
     Bend clampedAtEnd() {
         int last = x.length - 1;

@@ -163,6 +163,10 @@ public final class BlankBent extends Noun<BlankBent> {
         return Amount.ofLibrary(modulusMPa(), ShopUnit.GIGAPASCAL);
     }
 
+    double widthMm() {
+        return values().libraryValue(WIDTH);
+    }
+
     double modulusMPa() {
         double span = values().libraryValue(SPAN);
         double thickness = values().libraryValue(THICKNESS);

@@ -154,6 +154,10 @@ public final class BlankTapped extends Noun<BlankTapped> {
         return Amount.ofLibrary(modulusMPa(), ShopUnit.GIGAPASCAL);
     }
 
+    double widthMm() {
+        return values().libraryValue(WIDTH);
+    }
+
     double modulusMPa() {
         return vibratingMPa() / DYNAMIC;
     }

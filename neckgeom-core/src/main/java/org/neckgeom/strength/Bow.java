@@ -15,6 +15,7 @@ import org.neckgeom.units.ShopUnit;
  * as {@code relief 0.55 mm (95 %: 0.37 to 0.86 mm), 187 mm from the nut}. Immutable.
  *
  * <p>Relief is the greatest gap under the straightedge; a hump is the greatest rise over the line between its two frets.
+ * Where relief with slack strings was read, the neck is taken to be bowed as evenly as that before strings and rod add theirs.
  * Estimate, with the assumptions of {@link Relief}; its interval is the 95 % interval over pairs of
  * woods and over what the beam leaves out: fret slots, a slack rod in touch, glue line, joint, heel, run-out of the grain, shear in
  * table moduli, moisture, sizes, tension and heights, each with a size of its own.
@@ -107,7 +108,7 @@ public final class Bow extends ValueAnswer {
         this.knowledge = bench.knowledge();
         List<double[]> intervals = bench.intervals(
                 creep,
-                List.of(x -> x.bow(force), x -> x.under(force).clampedAtEnd().riseAt(0)));
+                List.of(x -> x.bow(force), x -> x.added(force).clampedAtEnd().riseAt(0)));
         this.relief = Likely.of(intervals.get(0), style().unit());
         this.lift = Likely.of(intervals.get(1), style().unit());
     }
@@ -124,6 +125,11 @@ public final class Bow extends ValueAnswer {
     /** {@return the bow: relief less hump, positive forward; what is left of the two where the neck is an S} */
     public Amount<Length> relief() {
         return relief.amount();
+    }
+
+    /** {@return what strings and rod add of it to the neck without either, whose relief with slack strings may have been read} */
+    public Amount<Length> added() {
+        return edge.before() == 0 ? relief() : style().amount(edge.bowed(0).bow(force));
     }
 
     /** {@return the 95 % interval of the bow over pairs of woods} */

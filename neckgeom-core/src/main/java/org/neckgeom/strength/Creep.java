@@ -90,12 +90,14 @@ public final class Creep extends ValueAnswer {
         return days <= HOUR ? 0 : StrictMath.log1p(factor * share()) - StrictMath.log1p(factor * hour);
     }
 
-    /** What has become of a relief set an hour after tuning. */
-    Likely<Length> of(Likely<Length> set) {
+    /** What has become of a relief set an hour after tuning on a neck that had some before: that part does not creep. */
+    Likely<Length> of(Likely<Length> set, double before) {
+        double few = before + (set.low() - before) * StrictMath.exp(logSinceTuning(-ModulusSpread.K95));
+        double many = before + (set.high() - before) * StrictMath.exp(logSinceTuning(ModulusSpread.K95));
         return new Likely<>(
-                set.value() * StrictMath.exp(logSinceTuning(0)),
-                set.low() * StrictMath.exp(logSinceTuning(-ModulusSpread.K95)),
-                set.high() * StrictMath.exp(logSinceTuning(ModulusSpread.K95)),
+                before + (set.value() - before) * StrictMath.exp(logSinceTuning(0)),
+                Math.min(few, many),
+                Math.max(few, many),
                 set.unit());
     }
 

@@ -117,7 +117,9 @@ record MadeNeck(Neck neck, NeckBeam beam, StringPull pull) {
                 with(beam.with(
                         (x, stiffness) -> x > beam.length() - CLAMPED_BEFORE_MM ? RIGID * stiffness : stiffness));
             case RUN_OUT -> with(beam.stiffer(RUN_OUT, 1));
-            case TABLE -> with(beam.stiffer(pureBending(NeckModel.wood(neck)), pureBending(NeckModel.boardWood(neck))));
+            case TABLE ->
+                with(beam.stiffer(
+                        NeckModel.ofShaft(neck, MadeNeck::pureBending), pureBending(NeckModel.boardWood(neck))));
             case MOISTURE -> with(beam.stiffer(MOISTURE, MOISTURE));
             case DEPTH -> with(beam.thicker(0, DEPTH_MM));
             case BOARD -> new MadeNeck(neck, beam.thicker(BOARD_MM, 0), pull.higher(BOARD_MM));

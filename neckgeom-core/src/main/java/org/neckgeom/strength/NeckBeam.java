@@ -66,6 +66,8 @@ record NeckBeam(
     record Back(
             Taper halfWidth, Taper depth, Superellipse bass, Superellipse treble, double modulus, List<Layer> layers) {
 
+        private static final int SLICES = 50;
+
         Back {
             layers = List.copyOf(layers);
         }
@@ -78,14 +80,43 @@ record NeckBeam(
             return new Back(halfWidth, depth, bass, treble, factor * modulus, layers);
         }
 
-        /** Modulus of the wood so far from the middle: that of its strip. */
-        double modulusAt(double y) {
+        /** Modulus of the wood between two distances from the middle: the mean of its strips. */
+        double modulusOver(double from, double to) {
+            double more = 0;
             for (Layer layer : layers) {
-                if (y >= layer.from() && y < layer.to()) {
-                    return modulus * layer.ratio();
-                }
+                double shared = Math.min(to, layer.to()) - Math.max(from, layer.from());
+                more += Math.max(0, shared) * (layer.ratio() - 1);
             }
-            return modulus;
+            return modulus * (1 + more / (to - from));
+        }
+
+        /** How many strips its wood has: 1 of one piece. */
+        int strips() {
+            return Math.max(1, layers.size());
+        }
+
+        double modulusOf(int strip) {
+            return layers.isEmpty() ? modulus : modulus * layers.get(strip).ratio();
+        }
+
+        /** How deep a strip reaches below the glue face, where it is nearest the middle; 0 where the neck does not reach it. */
+        double depthOf(int strip, double x) {
+            if (layers.isEmpty()) {
+                return depth.at(x);
+            }
+            double from = layers.get(strip).from();
+            double to = layers.get(strip).to();
+            Superellipse side = from < 0 ? bass : treble;
+            double near = Math.max(0, Math.max(from, -to)) / halfWidth.at(x);
+            return near < 1 ? depth.at(x) * side.depthAt(near) : 0;
+        }
+
+        /** Modulus of a blank of this back's wood that is so wide: no wider than its strips. */
+        double modulusOfBlank(double width) {
+            double half = layers.isEmpty()
+                    ? width / 2
+                    : Math.min(width / 2, layers.get(layers.size() - 1).to());
+            return modulusOver(-half, half);
         }
 
         /** What the strips of a laminated shaft are stiffer, or less stiff, than the wood all is summed with. */
@@ -113,6 +144,35 @@ record NeckBeam(
             if (far > near) {
                 into.strip(modulus, near, far, half, deep, side);
             }
+        }
+
+        /** About the middle: of the wood as if all one, and of what its strips are stiffer or less stiff. */
+        double sidewaysStiffness(double x) {
+            double half = halfWidth.at(x);
+            double deep = depth.at(x);
+            double second = (bass.second() + treble.second()) / 2;
+            double sum = modulus * second * half * half * half * deep;
+            for (Layer layer : layers) {
+                double more = modulus * (layer.ratio() - 1) * half * deep;
+                sum += more * secondOfArea(layer.from(), Math.min(layer.to(), 0), bass, half);
+                sum += more * secondOfArea(Math.max(layer.from(), 0), layer.to(), treble, half);
+            }
+            return sum;
+        }
+
+        /** About the middle of what lies between two distances, over its depth: by slices whose areas are exact. */
+        private static double secondOfArea(double from, double to, Superellipse side, double half) {
+            double near = Math.max(-half, from);
+            double step = (Math.min(half, to) - near) / SLICES;
+            double sum = 0;
+            for (int i = 0; step > 0 && i < SLICES; i++) {
+                double first = near + i * step;
+                double middle = first + step / 2;
+                double area = side.strips().outTo((first + step) / half)[0]
+                        - side.strips().outTo(first / half)[0];
+                sum += area * (middle * middle + step * step / 12);
+            }
+            return sum;
         }
 
         boolean isEven() {
@@ -176,16 +236,22 @@ record NeckBeam(
                 effect);
     }
 
-    /** Bending stiffness about the vertical axis of board and wood, N mm2; channel and bars, near that axis, left out. */
+    /** Bending stiffness about the vertical axis of board, wood and bars beside the middle, N mm2; the channel, near that axis, left out. */
     double sidewaysStiffness(double x) {
-        double half = back.halfWidth.at(x);
         double wide = board.width.at(x);
-        double second = (back.bass.second() + back.treble.second()) / 2;
-        return back.modulus * second * half * half * half * back.depth.at(x)
-                + board.modulus * board.thickness.at(x) * wide * wide * wide / 12;
+        double sum = back.sidewaysStiffness(x) + board.modulus * board.thickness.at(x) * wide * wide * wide / 12;
+        for (BondedBar bar : bars) {
+            if (bar.covers(x)) {
+                double y = bar.middle(x);
+                double half = bar.width() / 2;
+                double more = bar.modulus() - back.modulusOver(y - half, y + half);
+                sum += more * bar.width() * bar.height() * (y * y + bar.width() * bar.width() / 12);
+            }
+        }
+        return sum;
     }
 
-    /** Without its board, or with nothing but it: the parts that a glue line joins. */
+    /** Its board alone: one of the two parts that a glue line joins. */
     void board(double x, SectionMoments into) {
         into.clear();
         double radius = board.radius == null ? Double.POSITIVE_INFINITY : board.radius.at(x);
@@ -223,7 +289,9 @@ record NeckBeam(
                 if (!back.holds(edge, bar.bottom(), x)) {
                     throw brokenThrough("a bar", x);
                 }
-                into.rectangle(bar.modulus() - back.modulusAt(y), bar.width(), -bar.bottom(), -bar.top());
+                double half = bar.width() / 2;
+                double wood = back.modulusOver(y - half, y + half);
+                into.rectangle(bar.modulus() - wood, bar.width(), -bar.bottom(), -bar.top());
             }
         }
     }
@@ -234,7 +302,7 @@ record NeckBeam(
         if (!back.holds(width / 2, depth, x) || (!back.isEven() && !back.holds(-width / 2, depth, x))) {
             throw brokenThrough("the rod channel", x);
         }
-        double wood = back.modulusAt(0);
+        double wood = back.modulusOver(-width / 2, width / 2);
         into.rectangle(-wood, width, -depth, 0);
         if (cut.filletMm() > 0 && width == cut.widthMm()) {
             double top = -cut.depthClearanceMm();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.kernel.NeckSetKernel;
@@ -93,7 +94,27 @@ final class NeckModel {
 
     /** Of the moduli of neck and fingerboard. */
     static ModulusSpread spread(Neck neck) {
-        return ModulusSpread.of(wood(neck).modulusVariation(), boardWood(neck).modulusVariation());
+        return ModulusSpread.of(
+                ofShaft(neck, Wood::modulusVariation), boardWood(neck).modulusVariation());
+    }
+
+    /** A figure of the shaft's wood; of strips their mean, each with its share of width times modulus half way to the body. */
+    static double ofShaft(Neck neck, ToDoubleFunction<Wood> figure) {
+        if (neck.strips().isEmpty()) {
+            return figure.applyAsDouble(wood(neck));
+        }
+        double half = neck.halfWidthAtMm(neck.bodyJointMm() / 2);
+        List<Double> edges = neck.stripEdgesMm();
+        double sum = 0;
+        double all = 0;
+        for (int i = 0; i < neck.strips().size(); i++) {
+            Wood wood = neck.strips().get(i).wood();
+            double width = Math.min(half, edges.get(i + 1)) - Math.max(-half, edges.get(i));
+            double share = Math.max(0, width) * wood.modulusMPa();
+            sum += share * figure.applyAsDouble(wood);
+            all += share;
+        }
+        return sum / all;
     }
 
     private static void requirePositive(double mm, String what, double x, LengthStyle style) {

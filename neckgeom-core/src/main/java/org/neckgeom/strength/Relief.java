@@ -171,13 +171,13 @@ public final class Relief extends ValueAnswer {
     }
 
     /**
-     * {@return what bonded bars beside the rod change; the neck without and with them}
+     * {@return what bonded bars beside the rod change; the neck without and with them; what was read, was read without}
      *
      * @param pairOf a steel bar or a carbon bar, one on each side
      * @param offCentre from the centreline to the middle of each bar
      */
     public BarsAdded addingBars(Bar pairOf, Quantity<Length> offCentre) {
-        return new BarsAdded(strung, withBars(pairOf, offCentre).strung);
+        return new BarsAdded(strung, withBars(pairOf, offCentre).strung.readOn(strung));
     }
 
     /**

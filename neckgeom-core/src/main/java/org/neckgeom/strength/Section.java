@@ -72,11 +72,12 @@ public final class Section extends ValueAnswer {
         return new Section(x, Likely.of(axis, style.unit()), stiffness, perBackBow(x, beam), style);
     }
 
-    /** The shaft's own stiffness over that which the glue line adds: the board's alone, the shaft's alone, both joined. */
+    /** The shaft's own stiffness, bonded bars among it, over that which the glue line adds to it and the board's. */
     private static double perBackBow(double x, NeckBeam beam) {
         double shaft = stiffness(x, beam.stiffer(1, NEXT_TO_NOTHING));
-        double board = stiffness(x, beam.stiffer(NEXT_TO_NOTHING, 1));
-        return shaft / (stiffness(x, beam) - shaft - board);
+        SectionMoments board = new SectionMoments();
+        beam.board(x, board);
+        return shaft / (stiffness(x, beam) - shaft - board.bendingStiffness());
     }
 
     private static double stiffness(double x, NeckBeam beam) {

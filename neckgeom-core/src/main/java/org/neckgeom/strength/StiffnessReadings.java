@@ -196,6 +196,11 @@ public final class StiffnessReadings extends Noun<StiffnessReadings> {
         return new StiffnessReadings(values().amount(RELIEF_U, ofEach));
     }
 
+    /** Relief with slack strings, mm; 0 where it was not read. */
+    double reliefSlackMm() {
+        return values().libraryValue(SLACK, 0);
+    }
+
     Amount<Length> reliefUncertainty() {
         return values().at(RELIEF_U);
     }

@@ -10,25 +10,42 @@ import org.jspecify.annotations.Nullable;
  *
  * @param strings the bent line with the rod slack
  * @param rod what one newton in the rod adds, or null
+ * @param before curvature of the neck without either, 1/mm, positive where it hangs
  * @param from x of one end, mm
  * @param to x of the other end, mm
  */
-record Straightedge(Bend strings, @Nullable Bend rod, double from, double to) {
+record Straightedge(Bend strings, @Nullable Bend rod, double before, double from, double to) {
 
     private static final int MOST_STEPS = 200;
     private static final double LARGEST_FORCE = 1e6;
+
+    /** On a neck that is straight without strings and rod. */
+    Straightedge(Bend strings, @Nullable Bend rod, double from, double to) {
+        this(strings, rod, 0, from, to);
+    }
+
+    /** On a neck that is bowed evenly without strings and rod. */
+    Straightedge bowed(double curvature) {
+        return curvature == before ? this : new Straightedge(strings, rod, curvature, from, to);
+    }
 
     /** On a neck softer by a logarithm, its load and the arm of its rod larger by others. */
     Straightedge softer(double softness, double load, double arm) {
         return new Straightedge(
                 strings.times(StrictMath.exp(softness + load)),
                 rod == null ? null : rod.times(StrictMath.exp(softness + arm)),
+                before,
                 from,
                 to);
     }
 
-    Bend under(double force) {
+    /** What strings and rod add. */
+    Bend added(double force) {
         return rod == null || force == 0 ? strings : strings.plus(rod, force);
+    }
+
+    Bend under(double force) {
+        return before == 0 ? added(force) : added(force).bowed(before);
     }
 
     /** Greatest gap under the straightedge, 0 or more. */

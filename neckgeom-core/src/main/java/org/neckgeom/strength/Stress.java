@@ -1,5 +1,6 @@
 package org.neckgeom.strength;
 
+import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Pressure;
@@ -7,6 +8,7 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Interval;
+import org.neckgeom.neck.Strip;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.stock.WoodFigure;
 import org.neckgeom.units.Amount;
@@ -55,7 +57,11 @@ public final class Stress extends ValueAnswer {
             .fact("rodForce", Kind.libraryValue(ShopUnit.NEWTON), "positive straightens the neck", x -> x.force)
             .finds("stress", "Stress in {neck}: {stress:1} in the neck")
             .line("rodForce", "rod at", x -> x.force != 0, "{rodForce:0}")
-            .fact("neckWood", Kind.NAME, "of the neck", x -> x.wood().name())
+            .fact(
+                    "neckWood",
+                    Kind.NAME,
+                    "of the neck, or of its strip stressed most",
+                    x -> x.wood().name())
             .fact("inNeck", Likely.KIND, "greatest, without its sign", x -> x.neck)
             .fact("inNeckAt", Kind.MM, "from the nut", x -> x.neckAt)
             .line("inNeck", "{neckWood}", "{inNeck} at {inNeckAt:0|1} from the nut")
@@ -82,6 +88,9 @@ public final class Stress extends ValueAnswer {
     private final Likely<Pressure> neck;
     private final Likely<Pressure> board;
     private final double neckAt;
+    /** Of a laminated shaft: the one stressed most. */
+    private final int strip;
+
     private final double boardAt;
 
     Stress(StrungNeck question, double force) {
@@ -92,6 +101,7 @@ public final class Stress extends ValueAnswer {
         ModulusSpread spread = NeckModel.spread(question.neck());
         Peak middle = peak(beam, 1, 1);
         this.neckAt = middle.backAt;
+        this.strip = middle.strip;
         this.boardAt = middle.boardAt;
         this.neck = Likely.of(spread.interval((back, top) -> peak(beam, back, top).back), ShopUnit.MEGAPASCAL);
         this.board = Likely.of(spread.interval((back, top) -> peak(beam, back, top).board), ShopUnit.MEGAPASCAL);
@@ -101,6 +111,7 @@ public final class Stress extends ValueAnswer {
     private static final class Peak {
         private double back;
         private double backAt;
+        private int strip;
         private double board;
         private double boardAt;
     }
@@ -125,14 +136,18 @@ public final class Stress extends ValueAnswer {
                 push += rod.push(x) * force;
             }
             double atFace = section.strain(push, moment, 0);
-            double atBack = section.strain(push, moment, -other.back().depth().at(x));
             double atTop =
                     section.strain(push, moment, other.board().thickness().at(x));
-            double back = other.back().modulus() * Math.max(Math.abs(atFace), Math.abs(atBack));
             double board = other.board().modulus() * Math.max(Math.abs(atFace), Math.abs(atTop));
-            if (back > peak.back) {
-                peak.back = back;
-                peak.backAt = x;
+            for (int strip = 0; strip < other.back().strips(); strip++) {
+                double deep = other.back().depthOf(strip, x);
+                double most = Math.max(Math.abs(atFace), Math.abs(section.strain(push, moment, -deep)));
+                double back = deep > 0 ? other.back().modulusOf(strip) * most : 0;
+                if (back > peak.back) {
+                    peak.back = back;
+                    peak.backAt = x;
+                    peak.strip = strip;
+                }
             }
             if (board > peak.board) {
                 peak.board = board;
@@ -177,7 +192,10 @@ public final class Stress extends ValueAnswer {
     }
 
     private Wood wood() {
-        return NeckModel.wood(question.neck());
+        List<Strip> strips = question.neck().strips();
+        return strips.isEmpty()
+                ? NeckModel.wood(question.neck())
+                : strips.get(strip).wood();
     }
 
     private Wood boardWood() {

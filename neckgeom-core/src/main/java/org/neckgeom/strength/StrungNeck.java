@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import org.jspecify.annotations.Nullable;
@@ -13,6 +14,7 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.neck.Bar;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.Strip;
 import org.neckgeom.neck.TrussRod;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.units.LengthStyle;
@@ -31,6 +33,7 @@ import org.neckgeom.units.ShopUnit;
  * @param bar of the bonded pair, or null
  * @param barOffCentre from the centreline to the middle of each, mm
  * @param readings of its stiffness
+ * @param readOn the neck that they were taken on, of the same woods; null: this one
  * @param worked what has been worked out already
  */
 record StrungNeck(
@@ -43,6 +46,7 @@ record StrungNeck(
         @Nullable Bar bar,
         double barOffCentre,
         StiffnessReadings readings,
+        @Nullable StrungNeck readOn,
         Worked worked) {
 
     StrungNeck(
@@ -65,6 +69,7 @@ record StrungNeck(
                 bar,
                 barOffCentre,
                 readings,
+                null,
                 new Worked(() -> new MadeNeck(neck, beam(neck, bar, barOffCentre), strings.pull())));
     }
 
@@ -135,8 +140,12 @@ record StrungNeck(
         return neck.style();
     }
 
+    /** Of the neck, each of its strips' once, and of the fingerboard last. */
     List<Wood> woods() {
-        return List.of(NeckModel.wood(neck), NeckModel.boardWood(neck));
+        Stream<Wood> shaft = neck.strips().isEmpty()
+                ? Stream.of(NeckModel.wood(neck))
+                : neck.strips().stream().map(Strip::wood).distinct();
+        return Stream.concat(shaft, Stream.of(NeckModel.boardWood(neck))).toList();
     }
 
     boolean hasRod() {
@@ -199,7 +208,15 @@ record StrungNeck(
     }
 
     StrungNeck knowing(StiffnessReadings other) {
-        return new StrungNeck(neck, strings, fromFret, toFret, arm, limit, bar, barOffCentre, other, worked);
+        return new StrungNeck(neck, strings, fromFret, toFret, arm, limit, bar, barOffCentre, other, null, worked);
+    }
+
+    /** This neck, its readings taken on another: of the same woods, before it was changed. */
+    StrungNeck readOn(StrungNeck other) {
+        return readings.isEmpty()
+                ? this
+                : new StrungNeck(
+                        neck, strings, fromFret, toFret, arm, limit, bar, barOffCentre, readings, other, worked);
     }
 
     /** What each cause changes of the logarithm of relief. */
@@ -212,7 +229,7 @@ record StrungNeck(
 
     /** The readings as rows. */
     List<BenchRows.Named> rows() {
-        return BenchRows.of(made(), readings, worked);
+        return readOn == null ? BenchRows.of(made(), readings, worked) : readOn.rows();
     }
 
     /** The rod's intervals for a wanted relief, worked out once for its force and its turns. */
@@ -235,11 +252,23 @@ record StrungNeck(
         return new BowKnowledge(state(), effects(), NeckModel.spread(neck));
     }
 
+    /** Relief that was read with slack strings and rod; 0 where it was not. */
+    double reliefBeforeMm() {
+        return readings.reliefSlackMm();
+    }
+
+    /** The neck's own curvature then, even from fret 1 to the body joint, 1/mm. */
+    private double curvatureBefore() {
+        double span = neck.bodyJointMm() - neck.scale().fretMm(neck.bodyAtFret() > 1 ? 1 : 0);
+        return 8 * reliefBeforeMm() / (span * span);
+    }
+
     Bench bench() {
         return new Bench(
                 made().beam(),
                 pull(),
                 rodPull(),
+                curvatureBefore(),
                 neck.scale().fretMm(fromFret),
                 neck.scale().fretMm(toFret),
                 knowledge(),
@@ -251,6 +280,7 @@ record StrungNeck(
             NeckBeam beam,
             StringPull pull,
             @Nullable RodPull rod,
+            double before,
             double from,
             double to,
             BowKnowledge knowledge,
@@ -276,7 +306,8 @@ record StrungNeck(
         private Straightedge with(BowKnowledge.Given given, double softer) {
             int panels = given.isMiddle() ? BeamScan.USUAL_PANELS : BeamScan.FEW_PANELS;
             return with(given.neck(), given.board(), panels)
-                    .softer(given.softness() + softer, given.load(), given.arm());
+                    .softer(given.softness() + softer, given.load(), given.arm())
+                    .bowed(before);
         }
 
         private Straightedge with(double backFactor, double boardFactor, int panels) {

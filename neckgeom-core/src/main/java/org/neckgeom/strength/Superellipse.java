@@ -68,6 +68,11 @@ final class Superellipse {
         return strips.get();
     }
 
+    /** How deep it is so far from its middle, a share of its half-width from 0 to 1, over its depth. */
+    double depthAt(double share) {
+        return StrictMath.pow(1 - StrictMath.pow(share, exponent), 1 / exponent);
+    }
+
     /** Returns whether the point (y, u) lies inside the curve or on it. */
     boolean holds(double y, double u, double halfWidth, double depth) {
         double v = Math.abs(y) / halfWidth;

@@ -40,6 +40,7 @@ import org.neckgeom.strength.NeckBent;
 import org.neckgeom.strength.Relief;
 import org.neckgeom.strength.Sections;
 import org.neckgeom.strength.StiffnessReadings;
+import org.neckgeom.strength.StringLoad;
 import org.neckgeom.units.Amount;
 
 /**
@@ -505,6 +506,30 @@ class RepairsTest {
         }
     }
 
+    /** The strings' moment is about the axis of the neck that was carved: as of one drawn 2 mm thinner. */
+    @Test
+    void load_isThatOfTheNeckAsCarved() {
+        MeasuredNeck thin = MeasuredNeck.none();
+        for (int fret : new int[] {1, 4, 8, 12}) {
+            double x = NECK.scale().fretMm(fret);
+            thin = thin.backDepth(mm(x), read(NECK.backDepthAtMm(x) - 2));
+        }
+        Job drawnThin = Job.of(NECK.back(BackProfile.between(mm(14), mm(16)).rounded()), JOB.blank(), JOB.shop());
+
+        double expected = momentAtFret6(drawnThin);
+        assertThat(expected).isLessThan(0.98 * momentAtFret6(JOB));
+        assertThat(momentAtFret6(JOB.measured(thin))).isCloseTo(expected, within(0.001 * expected));
+    }
+
+    private static double momentAtFret6(Job job) {
+        return job.plan().section(SectionCode.STRINGS_AND_RELIEF).orElseThrow().rows().stream()
+                .map(PlanSection.Row::answer)
+                .filter(StringLoad.class::isInstance)
+                .map(load -> ((StringLoad) load).momentAtFret(6).libraryValue())
+                .findFirst()
+                .orElseThrow();
+    }
+
     /** Thin at every place read it is one reading, with what stiffens a whole neck; carved, its board is on. */
     @Test
     void backThinAllAlong_isOneReading() {
@@ -577,6 +602,19 @@ class RepairsTest {
         assertThat(size(caul, "forward"))
                 .isCloseTo(
                         Sections.of(NECK).at(mm(150)).forwardInTheCaul(mm(0.9)).libraryValue(), within(1e-3));
+    }
+
+    /** The back-bow read counts once, also where the relief with slack strings was read: the rod brings as much. */
+    @Test
+    void backBow_countsOnceBesideTheReliefWithSlackStrings() {
+        StiffnessReadings none = StiffnessReadings.none();
+        double straight = most(bow(0.3).stiffness(none.relief(mm(0), mm(0.03))));
+
+        assertThat(most(bow(0.3).stiffness(none.relief(mm(-0.3), mm(-0.27))))).isCloseTo(straight, within(0.005));
+    }
+
+    private static double most(MeasuredNeck read) {
+        return size(repair(read, RepairCode.SET_THE_ROD), "most");
     }
 
     /** Twist 0.5: 0.25 off two corners while the board is off (practice-2.md, 1.3); 0.6 is too much for the frets. */

@@ -9,10 +9,13 @@ import org.neckgeom.channel.SlotPlace;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.measure.Estimate;
+import org.neckgeom.neck.Bar;
+import org.neckgeom.neck.Bars;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.ScarfCut;
 import org.neckgeom.order.OrderOfWork;
+import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.shop.Shop;
 
@@ -136,5 +139,56 @@ class StopsInThePlanTest {
     private static double rise(Job plan) {
         SlotPlace place = plan.plan().rounds().place();
         return place.start().amountMm() - place.end().amountMm();
+    }
+
+    /**
+     * A channel of 6 mm is to be 0.05 mm wider. A cutter of 6 then runs twice, 0.05 apart; one of 5 and 0.02 of runout runs twice,
+     * 6 - 5.02 = 0.98 apart, for the 6 already: 1.03 apart then, the first 0.515 nearer than centred.
+     */
+    @Test
+    void widerChannel_isCutByRunsAsFarApartAsItsCutterAsksFor() {
+        assertThat(wider(SampleBench.metricShop()))
+                .contains("0.050 mm wider, 6.050 mm")
+                .contains("0.025 mm nearer the cutter than centred, a second with it 0.050 mm farther");
+        assertThat(wider(Shop.with(thin()).repeatability(mm(0.02))))
+                .contains(
+                        "0.050 mm wider, 6.050 mm",
+                        "0.515 mm nearer the cutter than centred, a second with it 1.030 mm farther");
+    }
+
+    private static Cutter thin() {
+        return Cutter.straight(mm(5))
+                .flutes(2, mm(20))
+                .shank(mm(12.7))
+                .stickOut(mm(25))
+                .carbide()
+                .runout(mm(0.02));
+    }
+
+    private static String wider(Shop shop) {
+        return plan(shop, IN_THE_HEAD).plan().checks().stream()
+                .filter(check -> check.code() == CheckCode.ROD_PLAY)
+                .map(check -> check.toString())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /**
+     * By hand: bars 9 from the middle at the nut and 12 at the body joint, in a blank 61 wide, are 30.5 - 9 = 21.5 and 30.5 - 12 =
+     * 18.5 from the edge at the fence. Both 21.5 from the fence, the edge is on it at the head and 3 off it at the body.
+     */
+    @Test
+    void barsThatFan_haveTheWedgesThinEndTowardTheHead() {
+        Bars bars = Bars.of(Bar.carbon(mm(280)).section(mm(3), mm(8)), mm(9));
+
+        assertThat(atTheFence(bars)).contains("middle 21.5", "each bar from its own edge");
+        assertThat(atTheFence(bars.fanned(mm(12))))
+                .contains("middle 21.5", "at its head end", "thin end toward the head");
+        assertThat(atTheFence(bars.fanned(mm(8)))).contains("thick end toward the head");
+    }
+
+    private static String atTheFence(Bars bars) {
+        Job plan = Job.of(OCTAVE.bars(bars), SampleBench.octaveBlank().nutAt(mm(200)), SampleBench.metricShop());
+        return plan.plan().section(SectionCode.BARS).orElseThrow().rows().toString();
     }
 }

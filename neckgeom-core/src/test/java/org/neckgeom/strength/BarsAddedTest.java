@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.withinPercentage;
 import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.newton;
 
 import org.junit.jupiter.api.Test;
 import org.neckgeom.fixture.SampleNecks;
@@ -65,6 +66,33 @@ class BarsAddedTest {
                         withinPercentage(1e-9));
         assertThat(bars.after())
                 .isEqualTo(Relief.of(SampleNecks.guitar()).withBars(BAR, mm(9)).underStrings());
+    }
+
+    /**
+     * A neck weighed down before the bars go in: read as the woods' table has it, its wood is as it was, and the bars take away as
+     * much as of a neck not weighed; of softer wood the same bars take more.
+     */
+    @Test
+    void after_restsOnWhatWasReadWithoutTheBars() {
+        Relief plain = Relief.of(SampleNecks.guitar());
+        double fall = 80 * BenchRows.fall(StrungNeck.usual(SampleNecks.guitar()).made(), true);
+        double table = left(plain);
+        double asExpected = left(plain.knowing(weighed(fall)));
+        double softer = left(plain.knowing(weighed(1.1 * fall)));
+
+        assertThat(table).isBetween(0.85, 0.95);
+        assertThat(asExpected).isCloseTo(table, withinPercentage(2));
+        assertThat(softer).isBetween(0.97 * table, 0.999 * table);
+    }
+
+    private static StiffnessReadings weighed(double fall) {
+        return StiffnessReadings.none().neck(NeckBent.supported(newton(80), mm(fall)));
+    }
+
+    /** Relief with bars over relief without. */
+    private static double left(Relief relief) {
+        BarsAdded bars = relief.addingBars(BAR, mm(9));
+        return bars.after().relief().libraryValue() / bars.before().relief().libraryValue();
     }
 
     @Test
