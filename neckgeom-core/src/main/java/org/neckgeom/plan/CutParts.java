@@ -235,13 +235,14 @@ final class CutParts {
                                         ? "The board is on over a channel that is {missing:size small} too small for its"
                                                 + " rod: was one of the two misread?"
                                         : code == CheckCode.CHANNEL_WIDE_ENOUGH
-                                                ? "Make it {missing:size small} wider: the same edge on the fence, the"
-                                                        + " fence {missing:size small} away from the cutter: "
+                                                ? "Make it {missing:size small} wider: the fence {half:size small} away from"
+                                                        + " the cutter, cut, turn end for end, cut, and the middle stays: "
                                                         + SecondPass.FENCE_AWAY + ". "
                                                         + Caution.known("CLIMB_FEED")
                                                                 .text() + "."
                                                 : "Make it {missing:size small} " + more + ".")
-                        .with("missing", Kind.MM, needed - reading.libraryValue());
+                        .with("missing", Kind.MM, needed - reading.libraryValue())
+                        .with("half", Kind.MM, (needed - reading.libraryValue()) / 2);
         };
         return new PlanCheck(
                 code,

@@ -1,5 +1,6 @@
 package org.neckgeom.strength;
 
+import java.util.function.Supplier;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.kernel.Once;
 
@@ -21,7 +22,7 @@ final class Superellipse {
     private final double area;
     private final double first;
     private final double second;
-    private final Once<SuperellipseStrips> strips;
+    private final Supplier<SuperellipseStrips> strips;
 
     private Superellipse(double exponent) {
         double q = 1 / exponent;

@@ -106,8 +106,9 @@ class StopsInThePlanTest {
                 .anyMatch(row -> row.startsWith("parallel spacer of 8.5 mm"));
     }
 
+    /** 0.2 off one wall would move the middle by 0.1, all that a slot may be off: half of it off each. */
     @Test
-    void widening_cutsTheFarWall() {
+    void widening_cutsBothWallsEachAsTheFarOne() {
         Job plan = PLAN.measured(MeasuredNeck.none().read(NeckFeature.CHANNEL_WIDTH, Estimate.of(mm(5.8), mm(0.01))));
 
         assertThat(plan.plan().checks())
@@ -115,8 +116,9 @@ class StopsInThePlanTest {
                 .singleElement()
                 .extracting(PlanCheck::todo)
                 .asString()
-                .startsWith("Make it 0.20 mm wider: the same edge on the fence, the fence 0.20 mm away from the cutter:"
-                        + " the far wall is cut, against the cutter's turn.")
+                .startsWith(
+                        "Make it 0.20 mm wider: the fence 0.10 mm away from the cutter, cut, turn end for end, cut, and"
+                                + " the middle stays: the far wall is cut, against the cutter's turn.")
                 .endsWith("check the arrow on the machine, for a reversed spindle reverses the feed.");
     }
 

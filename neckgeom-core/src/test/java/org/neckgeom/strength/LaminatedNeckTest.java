@@ -77,9 +77,12 @@ class LaminatedNeckTest {
         Relief all = Relief.of(mahoganyAbout(Wood.SUGAR_MAPLE));
         Relief few = Relief.of(mahoganyAbout(tested));
 
-        // 8 of the 50 or so mm at the middle are the tested strip's, somewhat stiffer: about a sixth of what varies.
+        // With relief as E_board^-0.63 E_neck^-0.40, those of a guitar by the script of model-error.csv, and a fifth of
+        // the neck known:
+        // 0.95; with all of it
+        // known it would be 0.84.
         assertThat(few.underStrings().uncertaintyOfWood() / all.underStrings().uncertaintyOfWood())
-                .isBetween(0.8, 0.98);
+                .isBetween(0.93, 0.98);
         assertThat(all.toString()).contains("true mahogany", "sugar maple", "Indian rosewood");
     }
 
