@@ -29,8 +29,11 @@ final class StrengthStage {
         return thinnest.get();
     }
 
+    /** Of the back as carved, or of the straight one through what was read of it, by which a beam is bent. */
     private WoodAt thinnestOnTheMiddle() {
-        return FloorThickness.under(made.design()).least();
+        WoodAt carved = FloorThickness.under(made.channel(), made.back()).least();
+        WoodAt straight = FloorThickness.under(made.design()).least();
+        return carved.woodMm() < straight.woodMm() ? carved : straight;
     }
 
     /** Whether wood and strings are known. */

@@ -530,6 +530,19 @@ class RepairsTest {
                 .orElseThrow();
     }
 
+    /** Through at one of two places: no beam, however much wood the other leaves of a straight back through both. */
+    @Test
+    void holeInTheBack_leavesNoReliefToCompute() {
+        MeasuredNeck holed = depth(9.2).backDepth(mm(40), read(17)).backDepth(mm(150), read(9));
+        Plan plan = JOB.measured(holed).plan();
+
+        assertThat(plan.check(CheckCode.WOOD_LEFT).orElseThrow().outcome()).isEqualTo(Outcome.STOP);
+        assertThat(plan.relief()).isEmpty();
+        assertThat(plan.section(SectionCode.STRINGS_AND_RELIEF).orElseThrow().notes())
+                .extracting(Object::toString)
+                .anySatisfy(note -> assertThat(note).startsWith("the channel is through the back 150 mm from the nut"));
+    }
+
     /** Thin at every place read it is one reading, with what stiffens a whole neck; carved, its board is on. */
     @Test
     void backThinAllAlong_isOneReading() {
