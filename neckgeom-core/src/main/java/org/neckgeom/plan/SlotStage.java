@@ -106,9 +106,9 @@ final class SlotStage {
         return slot().passes(rule()).settingUncertainty(job.shop().repeatability());
     }
 
-    /** The way of the cutter's tip through those passes. */
+    /** The way of the cutter's tip through those passes and the pocket's. */
     ToolPath path() {
-        return ToolPath.of(job.channel(), job.shop().cutter().diameter(), passes());
+        return ToolPath.of(job.channel(), job.shop().cutter().diameter(), rule());
     }
 
     /** Where the stops are clamped. */
