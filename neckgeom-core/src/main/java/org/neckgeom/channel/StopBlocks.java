@@ -208,6 +208,11 @@ public final class StopBlocks extends ValueAnswer {
         return runApartMm > OPEN_MM ? mm : Double.NaN;
     }
 
+    /** {@return how far apart the two runs are of a slot wider than its cutter cuts; 0 where one run is enough} */
+    public Amount<Length> runsApart() {
+        return style().amount(runApartMm > OPEN_MM ? runApartMm : 0);
+    }
+
     private static Optional<StopPlace> closed(StopPlace place) {
         return place.isOpen() ? Optional.empty() : Optional.of(place);
     }
