@@ -106,7 +106,7 @@ final class StockParts {
         return before + plan.shape().shaftEndMm();
     }
 
-    /** Wings widen the head, so it does not count; the heel's top is the shaft's own wood, whatever is glued under it. */
+    /** Wings widen the head, so it does not count; the heel's top is the shaft's own wood, blocks or not. */
     private static double widthMm(Stages plan) {
         double heel = plan.neck().heel().map(Heel::widthMm).orElse(0.0);
         return Math.max(plan.shape().shaftWidthMm(), heel);

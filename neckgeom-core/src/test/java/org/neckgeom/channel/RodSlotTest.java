@@ -146,7 +146,10 @@ class RodSlotTest {
 
         assertThat(stops.front().isOpen()).isTrue();
         assertThat(stops.rear().isOpen()).isFalse();
-        assertThat(stops.toString()).contains("none: the slot is open there");
+        assertThat(stops.toString())
+                .contains("none: the slot is open there")
+                .contains("the slot's closed end is round, radius 3 mm: chisel it square, or run 3 mm farther")
+                .doesNotContain("ends are round");
     }
 
     @Test
