@@ -66,9 +66,7 @@ public final class Cautions extends ValueAnswer {
 
     static Cautions forSlot(Channel channel, Cutter cutter, Blank blank) {
         List<Caution> all = slot(channel, cutter);
-        double deepest = Math.max(
-                channel.adjusterPocketDepthMm(), Math.max(channel.depthMm(), channel.depthMm() + channel.archMm()));
-        if (blank.thicknessMm() - deepest < LEAST_FLOOR_MM) {
+        if (blank.thicknessMm() - deepest(channel) < LEAST_FLOOR_MM) {
             all.add(1, Caution.known("THIN_FLOOR"));
         }
         if (!(blank.lengthMm() < SHORT_MM || blank.widthMm() < NARROW_MM)) {
@@ -85,7 +83,7 @@ public final class Cautions extends ValueAnswer {
     private static List<Caution> slot(Channel channel, Cutter cutter) {
         List<Caution> all = new ArrayList<>();
         all.add(Caution.known("MACHINE_FIRST"));
-        double deepest = Math.max(channel.depthMm(), channel.depthMm() + channel.archMm());
+        double deepest = deepest(channel);
         if (deepest > Objects.requireNonNull(cutter, "cutter").fluteLengthMm()
                         && cutter.shankMm() >= cutter.diameterMm()
                 || deepest > cutter.stickOutMm()) {
@@ -100,6 +98,12 @@ public final class Cautions extends ValueAnswer {
             all.add(Caution.known("CARBON_DUST"));
         }
         return all;
+    }
+
+    /** Of the floor and the pocket. */
+    private static double deepest(Channel channel) {
+        return Math.max(
+                channel.adjusterPocketDepthMm(), Math.max(channel.depthMm(), channel.depthMm() + channel.archMm()));
     }
 
     static Cautions of(List<Caution> list) {

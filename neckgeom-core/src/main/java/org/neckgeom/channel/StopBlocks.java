@@ -61,7 +61,12 @@ public final class StopBlocks extends ValueAnswer {
                             + " {start:mark} and {end:mark} from the nut:\nstart with the first over the mark in front, stop with the second over the mark behind")
             .note(
                     "round-ends",
+                    (stops, style) -> !stops.rear().isOpen() && !stops.front().isOpen(),
                     "the slot ends are round, radius {cutterRadius:brief}: chisel them square, or run {cutterRadius:brief} farther")
+            .note(
+                    "round-end",
+                    (stops, style) -> stops.rear().isOpen() != stops.front().isOpen(),
+                    "the slot's closed end is round, radius {cutterRadius:brief}: chisel it square, or run {cutterRadius:brief} farther")
             .fact("tipBeforeNut", Kind.MM, "where the stop meets a head that is on", s -> s.ofHead(-s.headEndMm))
             .fact(
                     "tipHeight",
@@ -206,6 +211,11 @@ public final class StopBlocks extends ValueAnswer {
 
     private double ofTwoRuns(double mm) {
         return runApartMm > OPEN_MM ? mm : Double.NaN;
+    }
+
+    /** {@return how far apart the two runs are of a slot wider than its cutter cuts; 0 where one run is enough} */
+    public Amount<Length> runsApart() {
+        return style().amount(runApartMm > OPEN_MM ? runApartMm : 0);
     }
 
     private static Optional<StopPlace> closed(StopPlace place) {

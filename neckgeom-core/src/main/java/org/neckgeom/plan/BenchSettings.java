@@ -8,6 +8,7 @@ import javax.measure.quantity.Length;
 import org.neckgeom.channel.FenceMove;
 import org.neckgeom.channel.Pass;
 import org.neckgeom.channel.SlotVerdict;
+import org.neckgeom.channel.Spacer;
 import org.neckgeom.channel.StopPlace;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
@@ -157,12 +158,30 @@ final class BenchSettings {
         cutter();
         Pass first = plan.slot().passes().passes().get(0);
         row("depth", "depth", "FINE, one pass", first.step().libraryValue());
+        boolean isOnSpacer = spacer();
         if (plan.job().steps().isEmpty()) {
-            row("fence", "fence", "WOOD from the cutter's near edge, by a rule", BenchStep.wallMm(plan));
+            row(
+                    "fence",
+                    "fence",
+                    isOnSpacer
+                            ? "the spacer's face WOOD from the cutter's near edge, by a rule"
+                            : "WOOD from the cutter's near edge, by a rule",
+                    BenchStep.wallMm(plan));
         } else {
             row("fence", "fence", "as it is");
         }
         row("edge", "edge", "the edge that the blank will have at the fence");
+    }
+
+    /** The strip beside a head that is on, with which the trial piece is run too. */
+    private boolean spacer() {
+        Optional<Spacer> needed = plan.slot().spacer();
+        needed.ifPresent(strip -> row(
+                "spacer",
+                "spacer",
+                "WOOD or more, between fence and work",
+                strip.leastThickness().libraryValue()));
+        return needed.isPresent();
     }
 
     private void cutter() {
@@ -204,6 +223,7 @@ final class BenchSettings {
     private void cut(SlotVerdict verdict) {
         drawn();
         cutter();
+        spacer();
         OptionalDouble chance = verdict.chance();
         if (chance.isPresent()) {
             draft.row(
@@ -213,38 +233,88 @@ final class BenchSettings {
                             .with("chance", Kind.PROBABILITY, chance.getAsDouble())
                             .with("limit", Kind.LIMITS, Limits.within(plan.job().slotLimit())));
         }
-        draft.row("depths", "depth after each pass", depths());
+        runs();
+        draft.row(
+                "depths",
+                "depth after each pass",
+                depths(
+                        draft.words(
+                                "depths", steps(plan.slot().passes().passes().size())),
+                        plan.slot().passes().gaugeBlockSteps()));
+        plan.slot()
+                .pocketPasses()
+                .ifPresent(pocket -> draft.row(
+                        "pocketDepths",
+                        "depth in the pocket",
+                        depths(
+                                draft.words(
+                                        "pocket-depths", steps(pocket.passes().size())),
+                                pocket.gaugeBlockSteps())));
         stop("rearStop", "rear stop", plan.slot().stops().rear());
         stop("frontStop", "front stop", plan.slot().stops().front());
+    }
+
+    /** Words with lengths in the place of {@code {key:W}} as of wood, of {@code {key:F}} as of a depth or a move. */
+    private String sized(String words) {
+        return words.replace(":W}", ":" + ShopDigits.wood(plan.style()) + "}")
+                .replace(":F}", ":" + ShopDigits.fine(plan.style()) + "}");
+    }
+
+    /** A channel wider than its cutter. */
+    private void runs() {
+        double apart = plan.slot().stops().runsApart().libraryValue();
+        if (apart > 0) {
+            draft.row(
+                    "runs",
+                    "runs",
+                    draft.words(
+                                    "runs",
+                                    "two: the fence {first:text} toward the cutter from the middle, then {second:text} away from it")
+                            .with("first", Kind.MM, apart / 2)
+                            .with("second", Kind.MM, apart));
+        }
     }
 
     /** The channel as it is drawn. */
     private void drawn() {
         Channel channel = plan.job().channel();
-        LengthStyle style = plan.style();
+        boolean isArched = channel.archMm() != 0;
+        String words = "{depth:F} deep" + (isArched ? " at its ends, {middle:F} in the middle" : "")
+                + ", {width:F} wide, {start:W} to {end:W} from the nut";
+        Statement drawn = draft.words(isArched ? "arched-channel" : "channel", sized(words))
+                .with("depth", Kind.MM, channel.depthMm())
+                .with("width", Kind.MM, channel.widthMm())
+                .with("start", Kind.MM, channel.startMm())
+                .with("end", Kind.MM, channel.endMm());
         draft.row(
                 "channel",
                 "channel",
-                draft.words(
-                                "channel",
-                                "{depth:F} deep, {width:F} wide, {start:W} to {end:W} from the nut"
-                                        .replace(":W", ":" + ShopDigits.wood(style))
-                                        .replace(":F", ":" + ShopDigits.fine(style)))
-                        .with("depth", Kind.MM, channel.depthMm())
-                        .with("width", Kind.MM, channel.widthMm())
-                        .with("start", Kind.MM, channel.startMm())
-                        .with("end", Kind.MM, channel.endMm()));
+                isArched ? drawn.with("middle", Kind.MM, channel.depthMm() + channel.archMm()) : drawn);
+        if (channel.hasAdjusterPocket()) {
+            double start = channel.adjusterPocketStartMm();
+            draft.row(
+                    "pocket",
+                    "adjuster pocket",
+                    draft.words("pocket", sized("{depth:F} deep, {width:F} wide, {start:W} to {end:W} from the nut"))
+                            .with("depth", Kind.MM, channel.adjusterPocketDepthMm())
+                            .with("width", Kind.MM, channel.adjusterPocketWidthMm())
+                            .with("start", Kind.MM, start)
+                            .with("end", Kind.MM, start + channel.adjusterPocketLengthMm()));
+        }
     }
 
-    private Statement depths() {
+    /** Such as {@code {step1:..2 bare}, {step2:..2}}. */
+    private String steps(int count) {
         String way = ShopDigits.fine(plan.style());
-        List<Amount<Length>> steps = plan.slot().passes().gaugeBlockSteps();
         StringBuilder words = new StringBuilder();
-        for (int i = 0; i < steps.size(); i++) {
-            boolean isLast = i == steps.size() - 1;
-            words.append("{step").append(i + 1).append(':').append(way).append(isLast ? "}" : " bare}, ");
+        for (int i = 1; i <= count; i++) {
+            words.append("{step").append(i).append(':').append(way).append(i == count ? "}" : " bare}, ");
         }
-        Statement depths = draft.words("depths", words.toString());
+        return words.toString();
+    }
+
+    private static Statement depths(Statement words, List<Amount<Length>> steps) {
+        Statement depths = words;
         for (int i = 0; i < steps.size(); i++) {
             depths = depths.with("step" + (i + 1), Kind.MM, steps.get(i).libraryValue());
         }
@@ -332,11 +402,12 @@ final class BenchSettings {
             row("width", "width of the mating face", "WOOD", heel.widthMm());
         });
         plan.shape().neckSet().ifPresent(set -> {
+            double back = set.angle().angle().libraryValue();
             draft.row(
                     "neckAngle",
                     "neck angle",
-                    draft.words("neck-angle", "{angle:2}, head back")
-                            .with("angle", Kind.RAD, set.angle().angle().libraryValue()));
+                    draft.words("neck-angle", "{angle:size 2}, head " + (back < 0 ? "forward" : "back"))
+                            .with("angle", Kind.RAD, back));
         });
     }
 
@@ -404,7 +475,7 @@ final class BenchSettings {
                     set.heights().atNut().libraryValue());
             row(
                     "action",
-                    "action at the 12th fret",
+                    "action at half the scale",
                     "FINE",
                     set.heights().action().libraryValue());
         });

@@ -2,10 +2,12 @@ package org.neckgeom.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
 import org.neckgeom.heel.BackSet;
 import org.neckgeom.measure.Limits;
+import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.HeelInserts;
 import org.neckgeom.neck.PlateScrews;
@@ -133,9 +135,9 @@ final class HeelKindParts {
                 "{least:brief} to {most:brief}: enough thread, and some wood under the board",
                 "Drill the pilot holes through the body's.",
                 "Screws of another length.");
-        double joint = plan.neck().bodyJointMm();
-        if (plan.made().channel().endMm() > joint + screws.rowsMm().get(0) - d / 2) {
-            double wall = screws.acrossMm() / 2 - d / 2 - plan.made().channel().widthMm() / 2;
+        double beside = widestBesideMm(screws);
+        if (beside > 0) {
+            double wall = screws.acrossMm() / 2 - d / 2 - beside / 2;
             atLeast(
                     CheckCode.SCREWS_CLEAR_OF_THE_CHANNEL,
                     wall,
@@ -145,6 +147,20 @@ final class HeelKindParts {
                     "Drill where drawn.",
                     "Screws farther apart, or a channel that ends sooner.");
         }
+    }
+
+    /** Width of the channel or its pocket, whichever is wider beside a screw; 0 where it ends before them. */
+    private double widestBesideMm(PlateScrews screws) {
+        Channel cut = plan.made().channel();
+        double joint = plan.neck().bodyJointMm();
+        double r = screws.diameterMm() / 2;
+        double pocket = cut.adjusterPocketStartMm();
+        return screws.rowsMm().stream()
+                .flatMapToDouble(row -> DoubleStream.of(joint + row - r, joint + row + r, pocket)
+                        .filter(x -> x >= joint + row - r && x <= joint + row + r))
+                .map(cut::widthAtMm)
+                .max()
+                .orElse(0);
     }
 
     private void foot(SpanishFoot foot) {

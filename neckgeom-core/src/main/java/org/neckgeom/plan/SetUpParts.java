@@ -179,7 +179,7 @@ final class SetUpParts {
         if (!plan.slot().verdict().mayCut()) {
             draft.note("when-it-may-be-cut", "For when the slot may be cut: see \"" + SectionCode.CENTRING + "\".");
         }
-        List<PlanCheck> checks = new ArrayList<>(List.of(depthOfPass(plan, passes)));
+        List<PlanCheck> checks = new ArrayList<>(List.of(depthOfPass(plan)));
         if (channel.archMm() > 0) {
             checks.add(arch(plan, draft, channel));
         }
@@ -288,8 +288,8 @@ final class SetUpParts {
     }
 
     /** Common practice: no pass deeper than half the cutter's diameter in softwood, a quarter in hardwood. */
-    private static PlanCheck depthOfPass(Stages plan, PassPlan passes) {
-        double deepest = deepest(passes);
+    private static PlanCheck depthOfPass(Stages plan) {
+        double deepest = deepestPass(plan);
         double half = plan.shop().cutter().diameterMm() / 2;
         boolean soft = plan.neck()
                 .wood()
@@ -326,17 +326,21 @@ final class SetUpParts {
         if (shop.feed().isEmpty() || shop.turning().isEmpty() || wood.isEmpty()) {
             return Optional.empty();
         }
-        double deepest = Math.max(
-                deepest(plan.slot().passes()),
-                plan.slot().pocketPasses().map(SetUpParts::deepest).orElse(0.0));
         CutterLoad load = CutterLoad.of(
                 shop.cutter(),
                 wood.get(),
                 shop.feed().get(),
                 shop.turning().get(),
-                plan.style().amount(deepest));
+                plan.style().amount(deepestPass(plan)));
         return Optional.of(PlanPart.of(
                 PlanSection.titled(SectionCode.CUTTER_LOAD, plan.style()).row("deepestPass", "deepest pass", load)));
+    }
+
+    /** Of channel and pocket. */
+    private static double deepestPass(Stages plan) {
+        return Math.max(
+                deepest(plan.slot().passes()),
+                plan.slot().pocketPasses().map(SetUpParts::deepest).orElse(0.0));
     }
 
     private static double deepest(PassPlan passes) {

@@ -101,14 +101,19 @@ final class SlotStage {
         return headBesideIt(head).spacer(job.style().amount(SPACER_CLEARANCE_MM));
     }
 
+    /** The spacer that the channel is cut on, beside a head that is on by then and stands proud; nothing where none is needed. */
+    Optional<Spacer> spacer() {
+        return job.neck().head().filter(head -> isHeadOn()).map(this::spacer).filter(Spacer::isNeeded);
+    }
+
     /** The passes of the channel. */
     PassPlan passes() {
         return slot().passes(rule()).settingUncertainty(job.shop().repeatability());
     }
 
-    /** The way of the cutter's tip through those passes. */
+    /** The way of the cutter's tip through those passes and the pocket's. */
     ToolPath path() {
-        return ToolPath.of(job.channel(), job.shop().cutter().diameter(), passes());
+        return ToolPath.of(job.channel(), job.shop().cutter().diameter(), rule());
     }
 
     /** Where the stops are clamped. */

@@ -106,13 +106,10 @@ final class StockParts {
         return before + plan.shape().shaftEndMm();
     }
 
-    /** Wings widen the head, so it does not count; the heel's blocks come from the blank where they are thin enough. */
+    /** Wings widen the head, so it does not count; the heel's top is the shaft's own wood, blocks or not. */
     private static double widthMm(Stages plan) {
-        Neck design = plan.neck();
-        double neck = plan.shape().shaftWidthMm();
-        return blocksFromBlank(plan) > 0
-                ? Math.max(neck, design.heel().orElseThrow().widthMm())
-                : neck;
+        double heel = plan.neck().heel().map(Heel::widthMm).orElse(0.0);
+        return Math.max(plan.shape().shaftWidthMm(), heel);
     }
 
     /** The deepest of the back before the heel's blocks, and of the head; a scarfed head's own thickness. */

@@ -146,7 +146,10 @@ class RodSlotTest {
 
         assertThat(stops.front().isOpen()).isTrue();
         assertThat(stops.rear().isOpen()).isFalse();
-        assertThat(stops.toString()).contains("none: the slot is open there");
+        assertThat(stops.toString())
+                .contains("none: the slot is open there")
+                .contains("the slot's closed end is round, radius 3 mm: chisel it square, or run 3 mm farther")
+                .doesNotContain("ends are round");
     }
 
     @Test
@@ -280,6 +283,10 @@ class RodSlotTest {
 
         assertThat(codes(nine, thick.flutes(2, mm(9)), blank)).doesNotContain("SHORT_FLUTES");
         assertThat(codes(nine, thick.flutes(2, mm(8.9)), blank)).contains("SHORT_FLUTES");
+        assertThat(codes(nine.adjusterPocket(mm(20)).section(mm(10), mm(12)), thick.flutes(2, mm(11.9)), blank))
+                .contains("SHORT_FLUTES");
+        assertThat(codes(nine.adjusterPocket(mm(20)).section(mm(10), mm(12)), thick.flutes(2, mm(12)), blank))
+                .doesNotContain("SHORT_FLUTES");
         // A shank thinner than the cutter follows it down.
         assertThat(codes(nine, thick.flutes(2, mm(8)).shank(mm(5)), blank)).doesNotContain("SHORT_FLUTES");
         assertThat(codes(nine, CUTTER.flutes(2, mm(8)).shank(mm(5)).stickOut(mm(9)), blank))

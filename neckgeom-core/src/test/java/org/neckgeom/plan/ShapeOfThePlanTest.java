@@ -18,6 +18,7 @@ import org.neckgeom.measure.Estimate;
 import org.neckgeom.neck.Across;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.End;
 import org.neckgeom.neck.Fan;
 import org.neckgeom.neck.Fingerboard;
 import org.neckgeom.neck.Head;
@@ -25,6 +26,7 @@ import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.HeelTransition;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.NeckSet;
+import org.neckgeom.neck.PlateScrews;
 import org.neckgeom.neck.Posts;
 import org.neckgeom.neck.ScarfCut;
 import org.neckgeom.neck.StringSet;
@@ -147,6 +149,47 @@ class ShapeOfThePlanTest {
         assertThat(check(blocks(70, spare), "all pieces from the blank").found())
                 .startsWith("6.6");
         assertThat(outcome(blocks(80, spare), "all pieces from the blank")).isEqualTo(Outcome.OPEN);
+    }
+
+    /** The heel is 52 mm wide at its top, in the shaft's own wood, the board 50 mm at the joint: 52 and 2 x 3 are 58. */
+    @Test
+    void blank_isAsWideAsTheHeel() {
+        Blank narrow = Blank.ofLength(mm(640)).section(mm(57.9), mm(26)).edgeAllowance(mm(3));
+        Blank enough = Blank.ofLength(mm(640)).section(mm(58), mm(26)).edgeAllowance(mm(3));
+
+        assertThat(outcome(plan(narrow), "blank large enough")).isEqualTo(Outcome.STOP);
+        assertThat(outcome(plan(enough), "blank large enough")).isEqualTo(Outcome.OK);
+    }
+
+    /**
+     * Screws of 4.2 mm, 30 mm apart across, at 12 and 57 mm past the joint, beside a channel that ends 70 mm past it: 15 less 2.1 less
+     * half of 6 mm leave 9.9 mm, less half of a pocket of 24 mm 0.9 mm. A pocket 6 mm long lies beside no screw.
+     */
+    @Test
+    void screws_areClearOfThePocketToo() {
+        Neck solid = NECK.head(Head.flat().length(mm(150)).width(mm(70)).thickness(mm(14)))
+                .heel(Heel.of(mm(18), mm(52))
+                        .joint(PlateScrews.in(mm(76), mm(28.5))
+                                .rows(mm(12), mm(45))
+                                .across(mm(30))));
+        Channel channel = Channel.forRod(
+                        TrussRod.twoWay(mm(397.72)).section(mm(6), mm(8)).adjuster(End.HEEL))
+                .startingAt(mm(5));
+
+        assertThat(check(plan(solid.channel(channel)), "screws clear of the channel")
+                        .found())
+                .startsWith("9.9 mm");
+        assertThat(check(
+                                plan(solid.channel(
+                                        channel.adjusterPocket(mm(20)).section(mm(24), mm(9)))),
+                                "screws clear of the channel")
+                        .found())
+                .startsWith("0.9 mm");
+        assertThat(check(
+                                plan(solid.channel(channel.adjusterPocket(mm(6)).section(mm(24), mm(9)))),
+                                "screws clear of the channel")
+                        .found())
+                .startsWith("9.9 mm");
     }
 
     @Test

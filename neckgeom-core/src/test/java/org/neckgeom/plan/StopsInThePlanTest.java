@@ -138,6 +138,49 @@ class StopsInThePlanTest {
         assertThat(rise(plan(SampleBench.metricShop(), IN_THE_SHAFT))).isEqualTo(rise(PLAN));
     }
 
+    /**
+     * Passes of at most 1.6 mm with a last one of 0.5 mm: 9.2 mm take 6 of 8.7 / 6 = 1.45 mm and one of 0.5 mm, the pocket's 13 mm 8 of
+     * 12.5 / 8 = 1.5625 mm and one of 0.5 mm. A quarter of the cutter's 6 mm is 1.5 mm.
+     */
+    @Test
+    void pocket_isCutByTheSamePassesInPathAndPlan() {
+        Plan plan = withPocket().plan();
+
+        assertThat(plan.channelPath().passes())
+                .filteredOn(pass -> pass.isInPocket())
+                .extracting(pass -> pass.depth().libraryValue())
+                .usingElementComparator(StopsInThePlanTest::within1nm)
+                .containsExactly(1.5625, 3.125, 4.6875, 6.25, 7.8125, 9.375, 10.9375, 12.5, 13.0);
+        assertThat(channel(withPocket())).contains("8 x 1.5625, 0.5 mm: 9 passes");
+    }
+
+    @Test
+    void deepestPass_isJudgedInThePocketToo() {
+        assertThat(withPocket().plan().checks())
+                .filteredOn(check -> check.name().equals("depth of a pass"))
+                .singleElement()
+                .satisfies(check -> {
+                    assertThat(check.outcome()).isEqualTo(Outcome.OPEN);
+                    assertThat(check.found()).isEqualTo("1.563 mm");
+                });
+    }
+
+    private static Job withPocket() {
+        return Job.of(
+                PLAN.neck()
+                        .channel(PLAN.neck()
+                                .channel()
+                                .orElseThrow()
+                                .adjusterPocket(mm(24))
+                                .section(mm(10), mm(13))),
+                PLAN.blank(),
+                PLAN.shop().passes(mm(1.6), mm(0.5)));
+    }
+
+    private static int within1nm(double a, double b) {
+        return Math.abs(a - b) < 1e-6 ? 0 : Double.compare(a, b);
+    }
+
     private static double rise(Job plan) {
         SlotPlace place = plan.plan().rounds().place();
         return place.start().amountMm() - place.end().amountMm();

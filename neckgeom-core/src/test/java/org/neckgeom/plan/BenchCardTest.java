@@ -1,0 +1,100 @@
+package org.neckgeom.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.neckgeom.units.ShopUnits.mm;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.neckgeom.fixture.SampleBench;
+import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.Neck;
+import org.neckgeom.neck.NeckSet;
+import org.neckgeom.neck.ScarfCut;
+import org.neckgeom.order.Operation;
+import org.neckgeom.shop.Cutter;
+import org.neckgeom.shop.Shop;
+
+/** What a card says of a set-up is what the plan says of it; all figures by hand from the design's own. */
+class BenchCardTest {
+
+    private static final Neck OCTAVE = SampleNecks.octaveMandolin();
+    private static final Channel CHANNEL = OCTAVE.channel().orElseThrow();
+    private static final Job PLAIN = plan(OCTAVE);
+
+    private static Job plan(Neck design) {
+        return Job.of(
+                design,
+                SampleBench.octaveBlank().nutAt(mm(200)),
+                SampleBench.metricShop().passes(mm(1.6), mm(0.5)));
+    }
+
+    private static Optional<String> setting(Job job, String operation, String key) {
+        return BenchCard.of(job, operation).settings().stream()
+                .flatMap(section -> section.rows().stream())
+                .filter(row -> row.key().equals(key))
+                .map(PlanSection.Row::value)
+                .reduce((first, last) -> last);
+    }
+
+    private static Optional<String> cut(Job job, String key) {
+        return setting(job, Operation.CUT_ROD_CHANNEL, key);
+    }
+
+    @Test
+    void channel_isAsDeepInTheMiddleAsItsArch() {
+        assertThat(cut(PLAIN, "channel")).hasValue("9.2 mm deep, 6 mm wide, 3 mm to 303 mm from the nut");
+        assertThat(cut(plan(OCTAVE.channel(CHANNEL.arch(mm(2)))), "channel"))
+                .hasValue("9.2 mm deep at its ends, 11.2 mm in the middle, 6 mm wide, 3 mm to 303 mm from the nut");
+    }
+
+    /** 13 mm: 8 passes of 12.5 / 8 = 1.5625 mm and one of 0.5 mm. The adjuster is at the head: 3 to 27 mm. */
+    @Test
+    void pocket_isOnTheCardOfTheChannel() {
+        Job pocket = plan(OCTAVE.channel(CHANNEL.adjusterPocket(mm(24)).section(mm(10), mm(13))));
+
+        assertThat(cut(pocket, "pocket")).hasValue("13 mm deep, 10 mm wide, 3 mm to 27 mm from the nut");
+        assertThat(cut(pocket, "pocketDepths")).hasValue("1.56, 3.13, 4.69, 6.25, 7.81, 9.38, 10.94, 12.5, 13 mm");
+        assertThat(cut(PLAIN, "pocket")).isEmpty();
+        assertThat(cut(PLAIN, "pocketDepths")).isEmpty();
+    }
+
+    /** A channel of 6 mm by a cutter of 4 mm that runs out by 0.02 mm: its two runs are 1.98 mm apart. */
+    @Test
+    void channelWiderThanItsCutter_takesTwoRuns() {
+        Job thin =
+                Job.of(OCTAVE, PLAIN.blank(), Shop.with(Cutter.straight(mm(4)).runout(mm(0.02))));
+
+        assertThat(cut(thin, "runs"))
+                .hasValue("two: the fence 0.990 mm toward the cutter from the middle, then 1.980 mm away from it");
+        assertThat(cut(PLAIN, "runs")).isEmpty();
+    }
+
+    /** A head 76 mm wide on a blank of 61 mm is 7.5 mm proud, and a spacer keeps it 1 mm clear; each wall is (61 - 6) / 2. */
+    @Test
+    void fence_isSetByTheSpacersFaceWhereTheHeadIsOn() {
+        Job headOn = plan(OCTAVE.head(
+                OCTAVE.head().orElseThrow().scarfed(ScarfCut.inTheShaft().kerf(mm(1.8)))));
+
+        assertThat(cut(headOn, "spacer")).hasValue("8.5 mm or more, between fence and work");
+        assertThat(setting(headOn, Operation.CUT_ROD_CHANNEL, "fence"))
+                .hasValue("the spacer's face 27.5 mm from the cutter's near edge, by a rule");
+        assertThat(cut(PLAIN, "spacer")).isEmpty();
+        assertThat(cut(PLAIN, "fence")).hasValue("27.5 mm from the cutter's near edge, by a rule");
+    }
+
+    /** A saddle as high as the strings over the frets lie there needs no angle back: it is set forward where it is lower. */
+    @Test
+    void neckAngle_saysWhichWayAsThePlanDoes() {
+        Job forward = plan(OCTAVE.neckSet(
+                NeckSet.saddle(mm(6)).atNut(mm(0.4)).action(mm(2)).fretPlane(mm(7))));
+        Job back = plan(OCTAVE.neckSet(
+                NeckSet.saddle(mm(25)).atNut(mm(0.4)).action(mm(2)).fretPlane(mm(7))));
+
+        assertThat(setting(forward, Operation.FIT_HEEL_TO_BODY, "neckAngle").orElseThrow())
+                .endsWith("head forward")
+                .doesNotStartWith("-");
+        assertThat(setting(back, Operation.FIT_HEEL_TO_BODY, "neckAngle").orElseThrow())
+                .endsWith("head back");
+    }
+}
