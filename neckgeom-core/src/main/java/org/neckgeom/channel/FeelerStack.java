@@ -120,11 +120,29 @@ public final class FeelerStack extends ValueAnswer {
         this.toward = toward;
     }
 
-    /** The height in mm of the stack of at most the usual number of leaves that comes nearest a gap. */
+    /** What comes nearest a gap in mm: a stack, several of them one after the other, or a rule where it is too far for leaves. */
     static double nearestMm(FeelerSet set, double gapMm) {
         double[] all = set.thicknessesMm();
-        return Arrays.stream(pick(all, LeafSearch.nearest(all, gapMm, USUAL_LEAVES)))
-                .sum();
+        double reach = Arrays.stream(thickest(all, USUAL_LEAVES)).sum();
+        int full = fullMoves(gapMm, reach);
+        if (full == MOST_MOVES) {
+            return gapMm;
+        }
+        double rest = gapMm - full * reach;
+        return full * reach
+                + Arrays.stream(pick(all, LeafSearch.nearest(all, rest, USUAL_LEAVES)))
+                        .sum();
+    }
+
+    private static double[] thickest(double[] all, int most) {
+        double[] thick = all.clone();
+        Arrays.sort(thick);
+        return Arrays.copyOfRange(thick, Math.max(0, thick.length - most), thick.length);
+    }
+
+    /** Moves with the thickest stack before one that is left. */
+    private static int fullMoves(double wanted, double reach) {
+        return wanted > reach ? (int) Math.min(MOST_MOVES, Math.floor(wanted / reach)) : 0;
     }
 
     /** The move at the cutter that it makes, positive toward it. */
@@ -199,12 +217,10 @@ public final class FeelerStack extends ValueAnswer {
         double[] all = set.thicknessesMm();
         double wanted = wantedMm;
         double residual = residualMm();
-        double[] thick = all.clone();
-        Arrays.sort(thick);
-        double[] top = Arrays.copyOfRange(thick, Math.max(0, thick.length - most), thick.length);
+        double[] top = thickest(all, most);
         double reach = Arrays.stream(top).sum();
-        if (wanted > reach) {
-            int full = (int) Math.min(MOST_MOVES, Math.floor(wanted / reach));
+        int full = fullMoves(wanted, reach);
+        if (full > 0) {
             if (full == MOST_MOVES) {
                 return Optional.of(new Remedy(full, null, null, Double.NaN, true));
             }

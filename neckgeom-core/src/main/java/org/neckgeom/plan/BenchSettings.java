@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.measure.quantity.Length;
+import org.neckgeom.channel.FeelerStack;
 import org.neckgeom.channel.FenceMove;
 import org.neckgeom.channel.Pass;
 import org.neckgeom.channel.SlotVerdict;
@@ -217,6 +218,13 @@ final class BenchSettings {
                         "feeler gauges",
                         draft.words("gauges", "{gauges}")
                                 .with("gauges", Kind.list(Kind.AMOUNT), List.copyOf(leaves.leaves()))));
+        verdict.leaves()
+                .map(FeelerStack::remedy)
+                .filter(instead -> !instead.isEmpty())
+                .ifPresent(instead -> draft.row(
+                        "instead",
+                        "instead",
+                        draft.words("instead", "{instead}").with("instead", Kind.NAME, instead)));
         row("how", "how", move.handling());
     }
 

@@ -9,6 +9,8 @@ import java.util.List;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.apache.commons.statistics.distribution.TDistribution;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.neckgeom.channel.SlotVerdict.Contradiction;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.TrussRod;
@@ -136,6 +138,29 @@ class CentringRoundsTest {
         // By hand: c = -0.708 + 33, in the blank + 1.792; at the block twice that.
         assertThat(read.next(mm(0.1)).move().towardMm()).isCloseTo(1.792, within(1e-12));
         assertThat(read.next(mm(0.1)).gap().orElseThrow().gap().libraryValue()).isCloseTo(3.584, within(1e-12));
+    }
+
+    /**
+     * A fence set by a rule may be millimetres off, farther than one stack of leaves goes. By hand: of 20 leaves the thickest four are
+     * 0.85 + 0.90 + 0.95 + 1.00 = 3.70 mm, so 5 mm are one such move and 1.30 mm.
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.7, 2.8, 3.7, 5, 12, 26})
+    void next_isToMoveHoweverFarTheSlotIsOff(double off) {
+        SlotVerdict verdict = first(-off).leaves(FeelerSet.metric20()).next(mm(0.1));
+
+        assertThat(verdict.step()).isEqualTo(SlotStep.MOVE);
+        assertThat(verdict.move().amountMm()).isCloseTo(off, within(1e-12));
+        String remedy = verdict.leaves().orElseThrow().remedy();
+        if (off <= 3.7) {
+            assertThat(remedy).isEmpty();
+        } else {
+            assertThat(remedy).startsWith("in " + ((int) Math.floor(off / 3.7) + 1) + " moves: ");
+        }
+        if (off == 5) {
+            assertThat(remedy)
+                    .isEqualTo("in 2 moves: 0.85 + 0.90 + 0.95 + 1.00 leaves, then 0.60 + 0.70 leaves, exact");
+        }
     }
 
     @Test
