@@ -210,7 +210,7 @@ public final class Job {
      */
     public ShopLog log(String date) {
         Objects.requireNonNull(date, "date");
-        return LogLines.of(stages.job(), date);
+        return LogLines.of(stages, date);
     }
 
     /**

@@ -10,6 +10,7 @@ import org.neckgeom.channel.HeadInterference;
 import org.neckgeom.channel.PassPlan;
 import org.neckgeom.channel.Passes;
 import org.neckgeom.channel.RodSlot;
+import org.neckgeom.channel.SlotOffset;
 import org.neckgeom.channel.SlotPlace;
 import org.neckgeom.channel.SlotVerdict;
 import org.neckgeom.channel.Spacer;
@@ -24,6 +25,7 @@ import org.neckgeom.neck.JointPlace;
 import org.neckgeom.order.Operation;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.shop.Shop;
+import org.neckgeom.shop.TrialCut;
 import org.neckgeom.solid.ToolPath;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
@@ -61,14 +63,24 @@ final class SlotStage {
     }
 
     private CentringRounds roundsSoFar() {
-        CentringRounds rounds = CentringRounds.on(atTheFence())
-                .bench(job.shop().uncertainty())
-                .decision(job.shop().decision())
-                .leaves(job.shop().feelerGauges());
+        CentringRounds rounds = noRounds();
         for (CentringStep step : job.steps()) {
             rounds = rounds.then(step);
         }
         return rounds;
+    }
+
+    private CentringRounds noRounds() {
+        return CentringRounds.on(atTheFence())
+                .bench(job.shop().uncertainty())
+                .decision(job.shop().decision())
+                .leaves(job.shop().feelerGauges());
+    }
+
+    /** Where one trial cut alone has the setting of the fence, the scatter of the cut counted; nothing where it does not show it. */
+    Optional<SlotOffset> shownBy(TrialCut cut) {
+        CentringRounds alone = noRounds().then(CentringStep.read(cut));
+        return Attempt.at(() -> Optional.of(alone.estimate())).answer();
     }
 
     /** Whether the neck may be cut, and else what comes next. */

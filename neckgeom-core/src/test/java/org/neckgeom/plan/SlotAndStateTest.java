@@ -17,6 +17,7 @@ import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
+import org.neckgeom.shop.Shop;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.state.Basis;
 import org.neckgeom.state.Cause;
@@ -105,6 +106,25 @@ class SlotAndStateTest {
                 .isCloseTo(place.start().estimate().libraryValue(), within(1e-8));
         assertThat(slot.estimate().libraryUncertainty())
                 .isCloseTo(place.sharedUncertainty().libraryValue(), within(1e-8));
+    }
+
+    /**
+     * Two cuts in pieces of different width, by hand: the fence went 0.55 mm away, and so did the near wall's far side, whatever is
+     * left beside it. Each cut has both walls and the piece, read to 0.05 mm, and a scatter of its own.
+     */
+    @Test
+    void log_hasTheMoveOfTheFenceAndNotTheWidthOfThePieces() {
+        Shop rough = SampleBench.metricShop().repeatability(mm(0.05));
+        Job moved = Job.of(SampleNecks.octaveMandolin(), TAPERED, rough)
+                .trialCut(TrialCut.walls(mm(26.90), mm(28.10)).slot(mm(6)).piece(mm(61)))
+                .fenceMoved(FenceMove.away(mm(0.55)))
+                .trialCut(TrialCut.walls(mm(27.45), mm(27.95)).slot(mm(6)).piece(mm(61.40)));
+        double cut = rough.uncertainty().cutScatterMm();
+
+        Estimate<Length> off = moved.log("2026-03-02").entries().get(0).residual();
+
+        assertThat(off.libraryValue()).isCloseTo(0, within(1e-9));
+        assertThat(off.libraryUncertainty()).isCloseTo(Math.sqrt(2 * (0.75 * 0.05 * 0.05 + cut * cut)), within(1e-9));
     }
 
     private static Cause cause(String name, double deviation) {
