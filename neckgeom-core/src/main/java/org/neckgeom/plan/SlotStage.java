@@ -1,7 +1,9 @@
 package org.neckgeom.plan;
 
+import java.util.Comparator;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javax.measure.quantity.Length;
 import org.neckgeom.channel.BlankOnFence;
 import org.neckgeom.channel.CentringRounds;
@@ -19,6 +21,8 @@ import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.kernel.Once;
 import org.neckgeom.measure.Estimate;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.measure.Verdict;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.JointPlace;
@@ -106,6 +110,24 @@ final class SlotStage {
                     job.style().amount(cut.endMm()));
         }
         return head.map(set::readAtStart).orElse(set);
+    }
+
+    /** Whether the slot keeps its limit: where it is farthest off, or at an end where that is less sure. */
+    Verdict<Length> kept() {
+        SlotPlace place = place();
+        Limits<Length> limits = Limits.within(job.slotLimit());
+        return Stream.of(place.worst(), place.start(), place.end())
+                .map(there -> Verdict.of(there.estimate(), limits))
+                .min(Comparator.comparing(SlotStage::sureness))
+                .orElseThrow();
+    }
+
+    private static int sureness(Verdict<Length> verdict) {
+        return switch (verdict.call()) {
+            case OUTSIDE -> 0;
+            case UNDECIDED -> 1;
+            case WITHIN -> 2;
+        };
     }
 
     /** The spacer beside a head that is on. */
