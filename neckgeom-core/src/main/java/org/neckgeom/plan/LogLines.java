@@ -21,15 +21,23 @@ final class LogLines {
         Inputs job = plan.job();
         List<LogEntry> lines = new ArrayList<>(moves(job, plan.slot(), date));
         for (MeasuredNeck.OffsetRead one : job.measured().offsets()) {
-            boolean glued = one.feature() == MeasuredNeck.Located.FINGERBOARD;
+            String name = one.name(job.style());
             lines.add(
-                    line(job, date, glued ? ShopStep.GLUING : ShopStep.LOCATING, one.name(job.style()), one.offset()));
+                    one.feature() == MeasuredNeck.Located.FINGERBOARD
+                            ? line(job, date, ShopStep.GLUING, name, one.offset())
+                            : line(job, date, ShopStep.LOCATING, name, uncut(one.offset(), job)));
         }
         job.measured()
                 .of(NeckFeature.FINGERBOARD_OFFSET)
                 .ifPresent(read ->
                         lines.add(line(job, date, ShopStep.GLUING, NeckFeature.FINGERBOARD_OFFSET.toString(), read)));
         return ShopLog.of(lines);
+    }
+
+    /** What was located and then cut shows the locating the less, the more the cut itself strays. */
+    private static Estimate<Length> uncut(Estimate<Length> read, Inputs job) {
+        double cut = Math.sqrt(job.workmanship().cutting().libraryVariance());
+        return Estimate.of(read.value(), job.style().amount(StrictMath.hypot(read.libraryUncertainty(), cut)));
     }
 
     private static LogEntry line(Inputs job, String date, ShopStep step, String feature, Estimate<Length> read) {

@@ -1,6 +1,7 @@
 package org.neckgeom.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.neckgeom.units.ShopUnits.mm;
 
@@ -127,6 +128,30 @@ class SlotAndStateTest {
 
         assertThat(off.libraryValue()).isCloseTo(0, within(1e-9));
         assertThat(off.libraryUncertainty()).isCloseTo(Math.sqrt(2 * (0.75 * 0.05 * 0.05 + cut * cut)), within(1e-9));
+    }
+
+    /** A taper 0.05 mm off, read to 0.02 mm: its cut alone strays by 0.06 mm, by {@code NeckErrors} a part of what was read. */
+    @Test
+    void log_hasTheCutInWhatIsNotKnownOfTheLocating() {
+        Estimate<Length> read = Estimate.of(mm(0.05), mm(0.02));
+        MeasuredNeck both = MeasuredNeck.none()
+                .offset(MeasuredNeck.Located.SIDE_TAPER, mm(20), read)
+                .offset(MeasuredNeck.Located.FINGERBOARD, mm(300), read);
+
+        assertThat(FRESH.measured(both).log("2026-03-02").entries())
+                .extracting(line -> line.step() + " " + line.residual().libraryUncertainty())
+                .containsExactlyInAnyOrder("gluing 0.02", "locating " + StrictMath.hypot(0.02, 0.06));
+    }
+
+    @Test
+    void offsets_atOneStationAreRefusedBeforeTheyArePlanned() {
+        MeasuredNeck twice = MeasuredNeck.none()
+                .offset(MeasuredNeck.Located.HEEL, mm(310), Estimate.of(mm(0.05), mm(0.02)))
+                .offset(MeasuredNeck.Located.HEEL, mm(310.0001), Estimate.of(mm(0.06), mm(0.02)));
+
+        assertThatThrownBy(() -> FRESH.measured(twice))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("measured.offsets must have the stations of one feature 0.01 mm or more apart");
     }
 
     private static Cause cause(String name, double deviation) {
