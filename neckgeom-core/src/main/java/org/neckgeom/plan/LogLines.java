@@ -48,8 +48,8 @@ final class LogLines {
     }
 
     /**
-     * Each move between two trial cuts that show the slot: by how much it came nearer the fence, whatever the width of the two
-     * pieces, against what the fence was moved.
+     * Each move between two trial cuts that show the slot: by how much it came nearer the fence, the widths of the
+     * two pieces taken out, against what the fence was moved.
      */
     private static List<LogEntry> moves(Inputs job, SlotStage slot, String date) {
         List<LogEntry> lines = new ArrayList<>();

@@ -41,7 +41,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>of which the next error has Student's distribution. The variance of the readings is taken off, and with it degrees:
  * {@code k / (1 + u^2/s1^2)^2}. Readings of one day with one zero lose their mean, and a degree. Each week the log counts a
  * fiftieth less. A mean that is more than twice its uncertainty off 0 is a bias, and first to put right; the spread is then
- * that about the bias, which one residual of 0 before the k stands for:
+ * that about the bias, one residual of 0 counted besides the k:
  *
  * <pre>
  * b = sum r / (k + 1)  s1^2 = (nu0 s0^2 + b^2 + sum (r - b)^2) / (nu0 + k)
