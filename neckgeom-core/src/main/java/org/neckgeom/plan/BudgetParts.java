@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import javax.measure.quantity.Length;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.Statement;
 import org.neckgeom.measure.Chance;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Interval;
@@ -129,16 +130,17 @@ final class BudgetParts {
                 new Finding.Likely(line.estimate().value(), limits, yield.probability(), WANTED_YIELD, Outcome.OPEN),
                 plan.words("yield", "yield {yield}").with("yield", Kind.CHANCE, yield),
                 plan.limit(limits),
-                good
-                        ? plan.words("go-on", "No change needed.")
-                        : plan.words("improve", "Improve this step first: {step}.")
-                                .with(
-                                        "step",
-                                        Kind.NAME,
-                                        plan.state()
-                                                .worthImproving(BudgetCode.STRING_LINE)
-                                                .get(0)
-                                                .step()));
+                good ? plan.words("go-on", "No change needed.") : improved(plan));
+    }
+
+    /** A step that is done can be improved no more. */
+    private static Statement improved(Stages plan) {
+        return plan.state().worthImproving(BudgetCode.STRING_LINE).stream()
+                .findFirst()
+                .map(one -> plan.words("improve", "Improve this step first: {step}.")
+                        .with("step", Kind.NAME, one.step()))
+                .orElseGet(() ->
+                        plan.words("read-at-the-bridge", "All its steps are done: read the offset at the bridge."));
     }
 
     /** Read where it counts: what is known is all but the reading. */

@@ -11,12 +11,9 @@ import static org.neckgeom.order.Operation.TRIM_TO_THE_FINGERBOARD;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
-import javax.measure.quantity.Length;
 import org.neckgeom.channel.SlotPlace;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
-import org.neckgeom.measure.Limits;
-import org.neckgeom.measure.Verdict;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.TrussRod;
@@ -39,15 +36,14 @@ final class ChannelRepairs {
             return List.of();
         }
         SlotPlace place = plan.slot().place();
-        Verdict<Length> verdict =
-                Verdict.of(place.worst().estimate(), Limits.within(plan.job().slotLimit()));
         double off = place.offsetMmAt(place.worstStationMm());
-        return ReadingRepairs.of(plan, NeckFeature.SLOT_OFFSET.toString(), verdict, REST_THE_STOCK, ways -> {
-            moveTheLines(plan, ways);
-            fillAndCut(plan, ways, Math.abs(off));
-            widen(plan, ways, off);
-            keep(plan, ways, off);
-        });
+        return ReadingRepairs.of(
+                plan, NeckFeature.SLOT_OFFSET.toString(), plan.slot().kept(), REST_THE_STOCK, ways -> {
+                    moveTheLines(plan, ways);
+                    fillAndCut(plan, ways, Math.abs(off));
+                    widen(plan, ways, off);
+                    keep(plan, ways, off);
+                });
     }
 
     private static void moveTheLines(Stages plan, ReadingRepairs ways) {

@@ -64,8 +64,7 @@ final class CutParts {
                         "at its heel end",
                         draft.words("read-at-the-heel-end", "{offset}, read on the neck")
                                 .with("offset", Kind.ANSWER, offset(plan, heel))));
-        return PlanPart.of(
-                draft, centred(plan, Verdict.of(plan.slot().place().worst().estimate(), limits)));
+        return PlanPart.of(draft, centred(plan, plan.slot().kept()));
     }
 
     private static SlotOffset offset(Stages plan, Estimate<Length> estimate) {

@@ -25,7 +25,7 @@ import org.neckgeom.units.LengthStyle;
  * @param slotLimit greatest offset of the slot, either way
  * @param floorLimit least wood under the channel
  * @param bridgeLimit greatest offset of the string line at the bridge, either way
- * @param limits of the neck, as given
+ * @param limits of the neck, none left to its unit
  * @param relief wanted under the strings
  * @param weather to be ready for
  * @param workmanship without the channel's centring
@@ -55,7 +55,7 @@ record Inputs(
 
     /** What a deviation may be, either way. */
     Limits<Length> limits(BudgetCode which) {
-        return Limits.within(limits.eitherWay(which, neck.style()).in(style));
+        return Limits.within(limits.eitherWay(which, style).in(style));
     }
 
     /** True for the same job, however it is printed. */

@@ -135,7 +135,7 @@ public final class Job {
         LengthStyle designed = given.at(DESIGN).style();
         LengthStyle style = given.find(PRINT_IN).orElse(designed);
         Values<Job> shown = given.printedIn(style);
-        NeckLimits limits = given.at(LIMITS);
+        NeckLimits limits = given.at(LIMITS).ofNeck(designed);
         Shop shop = shown.at(SHOP);
         return new Inputs(
                 shown.at(DESIGN),
@@ -210,7 +210,7 @@ public final class Job {
      */
     public ShopLog log(String date) {
         Objects.requireNonNull(date, "date");
-        return LogLines.of(stages.job(), date);
+        return LogLines.of(stages, date);
     }
 
     /**

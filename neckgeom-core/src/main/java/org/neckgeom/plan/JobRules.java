@@ -43,6 +43,9 @@ final class JobRules {
 
     private static final double MOST_SKEW_DEG = 10;
 
+    /** Nearer than this two stations print as one. */
+    private static final double LEAST_APART_MM = 0.01;
+
     private JobRules(Neck design, Channel channel, Blank blank) {
         this.design = design;
         this.channel = channel;
@@ -481,12 +484,34 @@ final class JobRules {
         }
     }
 
+    /** Offsets are named by feature and station: two with one name are no two readings. */
+    private void offsetsApart(MeasuredNeck readings) {
+        List<MeasuredNeck.OffsetRead> all = readings.offsets();
+        for (int i = 0; i < all.size(); i++) {
+            MeasuredNeck.OffsetRead one = all.get(i);
+            if (all.subList(0, i).stream().anyMatch(before -> isAtTheSame(before, one))) {
+                fault(
+                        "measured.offsets",
+                        "once",
+                        "have the stations of one feature " + brief(LEAST_APART_MM)
+                                + " or more apart: several indications at one are a list",
+                        "twice " + one.name(style));
+            }
+        }
+    }
+
+    private static boolean isAtTheSame(MeasuredNeck.OffsetRead one, MeasuredNeck.OffsetRead other) {
+        return one.feature() == other.feature()
+                && Math.abs(one.station().libraryValue() - other.station().libraryValue()) < LEAST_APART_MM;
+    }
+
     private void readings(MeasuredNeck readings) {
         if (design.head().isEmpty()
                 && (readings.scarfAngle().isPresent() || OF_THE_HEAD.stream().anyMatch(readings::has))) {
             fault("measured", "missing", "have a head to be read on", "of a neck without: add .head(...)");
         }
         slotAskew(readings);
+        offsetsApart(readings);
         endAsRead(readings, NeckFeature.CHANNEL_START);
         endAsRead(readings, NeckFeature.CHANNEL_END);
         double end = design.scale().fretMm(Math.max(design.frets(), design.bodyAtFret()));

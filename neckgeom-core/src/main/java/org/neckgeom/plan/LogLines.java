@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Length;
-import org.neckgeom.channel.Centring;
 import org.neckgeom.channel.CentringStep;
 import org.neckgeom.channel.FenceMove;
 import org.neckgeom.channel.SlotOffset;
@@ -18,18 +17,27 @@ final class LogLines {
 
     private LogLines() {}
 
-    static ShopLog of(Inputs job, String date) {
-        List<LogEntry> lines = new ArrayList<>(moves(job, date));
+    static ShopLog of(Stages plan, String date) {
+        Inputs job = plan.job();
+        List<LogEntry> lines = new ArrayList<>(moves(job, plan.slot(), date));
         for (MeasuredNeck.OffsetRead one : job.measured().offsets()) {
-            boolean glued = one.feature() == MeasuredNeck.Located.FINGERBOARD;
+            String name = one.name(job.style());
             lines.add(
-                    line(job, date, glued ? ShopStep.GLUING : ShopStep.LOCATING, one.name(job.style()), one.offset()));
+                    one.feature() == MeasuredNeck.Located.FINGERBOARD
+                            ? line(job, date, ShopStep.GLUING, name, one.offset())
+                            : line(job, date, ShopStep.LOCATING, name, uncut(one.offset(), job)));
         }
         job.measured()
                 .of(NeckFeature.FINGERBOARD_OFFSET)
                 .ifPresent(read ->
                         lines.add(line(job, date, ShopStep.GLUING, NeckFeature.FINGERBOARD_OFFSET.toString(), read)));
         return ShopLog.of(lines);
+    }
+
+    /** What was located and then cut shows the locating the less, the more the cut itself strays. */
+    private static Estimate<Length> uncut(Estimate<Length> read, Inputs job) {
+        double cut = Math.sqrt(job.workmanship().cutting().libraryVariance());
+        return Estimate.of(read.value(), job.style().amount(StrictMath.hypot(read.libraryUncertainty(), cut)));
     }
 
     private static LogEntry line(Inputs job, String date, ShopStep step, String feature, Estimate<Length> read) {
@@ -39,8 +47,11 @@ final class LogLines {
                 .of(job.neck().name(), feature);
     }
 
-    /** Each move between two trial cuts: by how much the slot came nearer the fence, against what the fence was moved. */
-    private static List<LogEntry> moves(Inputs job, String date) {
+    /**
+     * Each move between two trial cuts that show the slot: by how much it came nearer the fence, the widths of the
+     * two pieces taken out, against what the fence was moved.
+     */
+    private static List<LogEntry> moves(Inputs job, SlotStage slot, String date) {
         List<LogEntry> lines = new ArrayList<>();
         Optional<SlotOffset> before = Optional.empty();
         List<FenceMove> moved = new ArrayList<>();
@@ -50,17 +61,19 @@ final class LogLines {
             if (step.cut().isEmpty()) {
                 continue;
             }
-            SlotOffset now = Centring.of(step.cut().get()).offset();
+            Optional<SlotOffset> now = slot.shownBy(step.cut().get());
             round++;
-            if (before.isPresent() && moved.size() == 1) {
-                double u = StrictMath.hypot(before.get().uncertaintyMm(), now.uncertaintyMm());
+            if (before.isPresent() && now.isPresent() && moved.size() == 1) {
+                double u =
+                        StrictMath.hypot(before.get().uncertaintyMm(), now.get().uncertaintyMm());
                 lines.add(LogEntry.on(date, ShopStep.FENCE_MOVE)
-                        .read(job.style().amount(before.get().amountMm() - now.amountMm()))
+                        .read(job.style()
+                                .amount(before.get().amountMm() - now.get().amountMm()))
                         .meant(job.style().amount(moved.get(0).towardMm()))
                         .standardUncertainty(job.style().amount(u))
                         .of(job.neck().name(), "trial cut " + round));
             }
-            before = Optional.of(now);
+            before = now;
             moved.clear();
         }
         return lines;

@@ -129,6 +129,17 @@ public final class NeckLimits extends Noun<NeckLimits> {
         return new NeckLimits(values().amount(STRING_LENGTH, eitherWay));
     }
 
+    /** With those not given, for a neck designed in a style: printed in another it has the same limits. */
+    NeckLimits ofNeck(LengthStyle designed) {
+        return new NeckLimits(values().with(SLOT_OFFSET, slotOffset(designed))
+                .with(FLOOR_THICKNESS, floorThickness(designed))
+                .with(BRIDGE_OFFSET, bridgeOffset(designed))
+                .with(BOARD_OFFSET, eitherWay(BudgetCode.BOARD_AT_BODY_JOINT, designed))
+                .with(WOOD_BESIDE_CHANNEL, eitherWay(BudgetCode.WOOD_BESIDE_CHANNEL, designed))
+                .with(BRIDGE_HEIGHT, eitherWay(BudgetCode.PROJECTION_HEIGHT, designed))
+                .with(STRING_LENGTH, eitherWay(BudgetCode.STRING_LENGTH, designed)));
+    }
+
     /** How far a deviation may go, either way; for a neck in a style. */
     Amount<Length> eitherWay(BudgetCode which, LengthStyle neck) {
         return switch (which) {

@@ -1,7 +1,9 @@
 package org.neckgeom.plan;
 
+import java.util.Comparator;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javax.measure.quantity.Length;
 import org.neckgeom.channel.BlankOnFence;
 import org.neckgeom.channel.CentringRounds;
@@ -10,6 +12,7 @@ import org.neckgeom.channel.HeadInterference;
 import org.neckgeom.channel.PassPlan;
 import org.neckgeom.channel.Passes;
 import org.neckgeom.channel.RodSlot;
+import org.neckgeom.channel.SlotOffset;
 import org.neckgeom.channel.SlotPlace;
 import org.neckgeom.channel.SlotVerdict;
 import org.neckgeom.channel.Spacer;
@@ -18,12 +21,15 @@ import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.kernel.Once;
 import org.neckgeom.measure.Estimate;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.measure.Verdict;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.JointPlace;
 import org.neckgeom.order.Operation;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.shop.Shop;
+import org.neckgeom.shop.TrialCut;
 import org.neckgeom.solid.ToolPath;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
@@ -61,14 +67,24 @@ final class SlotStage {
     }
 
     private CentringRounds roundsSoFar() {
-        CentringRounds rounds = CentringRounds.on(atTheFence())
-                .bench(job.shop().uncertainty())
-                .decision(job.shop().decision())
-                .leaves(job.shop().feelerGauges());
+        CentringRounds rounds = noRounds();
         for (CentringStep step : job.steps()) {
             rounds = rounds.then(step);
         }
         return rounds;
+    }
+
+    private CentringRounds noRounds() {
+        return CentringRounds.on(atTheFence())
+                .bench(job.shop().uncertainty())
+                .decision(job.shop().decision())
+                .leaves(job.shop().feelerGauges());
+    }
+
+    /** Where one trial cut alone has the setting of the fence, the scatter of the cut counted; nothing where it does not show it. */
+    Optional<SlotOffset> shownBy(TrialCut cut) {
+        CentringRounds alone = noRounds().then(CentringStep.read(cut));
+        return Attempt.at(() -> Optional.of(alone.estimate())).answer();
     }
 
     /** Whether the neck may be cut, and else what comes next. */
@@ -94,6 +110,24 @@ final class SlotStage {
                     job.style().amount(cut.endMm()));
         }
         return head.map(set::readAtStart).orElse(set);
+    }
+
+    /** Whether the slot keeps its limit: where it is farthest off, or at an end where that is less sure. */
+    Verdict<Length> kept() {
+        SlotPlace place = place();
+        Limits<Length> limits = Limits.within(job.slotLimit());
+        return Stream.of(place.worst(), place.start(), place.end())
+                .map(there -> Verdict.of(there.estimate(), limits))
+                .min(Comparator.comparing(SlotStage::sureness))
+                .orElseThrow();
+    }
+
+    private static int sureness(Verdict<Length> verdict) {
+        return switch (verdict.call()) {
+            case OUTSIDE -> 0;
+            case UNDECIDED -> 1;
+            case WITHIN -> 2;
+        };
     }
 
     /** The spacer beside a head that is on. */

@@ -292,7 +292,21 @@ final class StateStage {
         return known(which).estimate().libraryValue();
     }
 
+    /** The steps that are still to be done, the most helpful first: none where all are. */
     List<StepWorth> worthImproving(BudgetCode which) {
-        return state().worthImproving(requirement(which));
+        return state().worthImproving(requirement(which)).stream()
+                .filter(one -> !isDone(one.step()))
+                .toList();
+    }
+
+    private boolean isDone(String step) {
+        return switch (step) {
+            case "blank's edges" -> order.isDone(Operation.SQUARE_THE_EDGES);
+            case "rod channel" -> order.isDone(Operation.CUT_ROD_CHANNEL);
+            case "body joint" -> order.isDone(Operation.FIT_HEEL_TO_BODY);
+            default ->
+                Arrays.stream(MeasuredNeck.Located.values())
+                        .anyMatch(one -> one.toString().equals(step) && order.isDone(madeBy(one)));
+        };
     }
 }

@@ -70,7 +70,7 @@ public final class Learnt extends ValueAnswer {
         return style().amount(before);
     }
 
-    /** {@return the standard deviation now} */
+    /** {@return the standard deviation now; about the bias, where there is one} */
     public Amount<Length> standardDeviation() {
         return style().amount(deviation);
     }
@@ -95,10 +95,19 @@ public final class Learnt extends ValueAnswer {
         return unlike;
     }
 
-    /** {@return the distribution of the next error: normal with these degrees of freedom, about the bias where there is one} */
+    /** How far off it is, bias and all: for what is moved and read at the bench, where no bias is kept. */
+    Amount<Length> awayFrom0() {
+        return style().amount(StrictMath.hypot(deviation, bias.orElse(0.0)));
+    }
+
+    /**
+     * {@return the distribution of the next error: normal with these degrees of freedom, about the bias where there is one, which
+     * is as uncertain as the mean of its settings and of the one before them}
+     */
     public ErrorDistribution<Length> spread() {
+        double wider = bias.isPresent() ? Math.sqrt(1.0 + 1.0 / (count + 1.0)) : 1.0;
         ErrorDistribution<Length> normal =
-                ErrorDistribution.normal(standardDeviation()).degreesOfFreedom(degrees);
+                ErrorDistribution.normal(style().amount(wider * deviation)).degreesOfFreedom(degrees);
         return bias().map(normal::shifted).orElse(normal);
     }
 

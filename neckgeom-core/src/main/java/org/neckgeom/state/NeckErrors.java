@@ -426,7 +426,7 @@ public final class NeckErrors extends ValueAnswer {
             add(all, cut + " cut", cut, work.cutting(), "cutting");
         }
         line(all, "fingerboard", "fingerboard", work.gluing(), "gluing");
-        line(all, "fingerboard height", "fingerboard", work.gluing(), "gluing");
+        line(all, "fingerboard height", "fingerboard", unshifted(work.gluing()), "gluing");
         List<String> joint = new ArrayList<>(
                 guide == Guide.CHEEKS
                         ? List.of(FRONT, BACK)
@@ -469,6 +469,11 @@ public final class NeckErrors extends ValueAnswer {
     private void line(List<Cause> all, String name, String step, ErrorDistribution<Length> spread, String key) {
         add(all, name + AT_NUT, step, spread, key);
         add(all, name + AT_JOINT, step, spread, key);
+    }
+
+    /** A board that is glued too far toward one side is not too high by it. */
+    private static ErrorDistribution<Length> unshifted(ErrorDistribution<Length> sideways) {
+        return sideways.shifted(Amount.ofLibrary(0.0 - sideways.libraryMean(), sideways.unit()));
     }
 
     private void add(List<Cause> all, String name, String step, ErrorDistribution<Length> spread, String key) {

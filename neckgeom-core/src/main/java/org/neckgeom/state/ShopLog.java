@@ -40,9 +40,14 @@ import org.neckgeom.units.LengthStyle;
  *
  * <p>of which the next error has Student's distribution. The variance of the readings is taken off, and with it degrees:
  * {@code k / (1 + u^2/s1^2)^2}. Readings of one day with one zero lose their mean, and a degree. Each week the log counts a
- * fiftieth less. A mean that is more than twice its uncertainty off 0 is a bias, and first to put right.
+ * fiftieth less. A mean that is more than twice its uncertainty off 0 is a bias, and first to put right; the spread is then
+ * that about the bias, one residual of 0 counted besides the k:
  *
- * <p>Source: the conjugate distribution of a variance, in any text on Bayesian statistics (from memory).
+ * <pre>
+ * b = sum r / (k + 1)  s1^2 = (nu0 s0^2 + b^2 + sum (r - b)^2) / (nu0 + k)
+ * </pre>
+ *
+ * <p>Source: the conjugate distributions of a variance, and of a mean with it, in any text on Bayesian statistics (from memory).
  */
 public final class ShopLog extends ValueAnswer {
 
@@ -171,10 +176,30 @@ public final class ShopLog extends ValueAnswer {
 
     private Learnt learnt(ShopStep step, List<LogEntry> some, double prior, double priorDegrees, long now) {
         List<Draw> draws = draws(some);
+        double mean = draws.stream().mapToDouble(Draw::residual).sum() / (draws.size() + 1.0);
+        Pooled about0 = pooled(draws, 0.0, prior, priorDegrees, now);
+        boolean isBias = Math.abs(mean) > BIAS_FROM * about0.deviation() / Math.sqrt(draws.size() + 1.0);
+        Pooled pooled = isBias ? pooled(draws, mean, prior, priorDegrees, now) : about0;
+        return new Learnt(
+                step,
+                prior,
+                pooled.deviation(),
+                pooled.degrees(),
+                draws.size(),
+                isBias ? Optional.of(mean) : Optional.empty(),
+                unlike(some),
+                style());
+    }
+
+    /** What is known of a spread. */
+    private record Pooled(double deviation, double degrees) {}
+
+    /** The spread about 0, or about a bias. */
+    private static Pooled pooled(List<Draw> draws, double about, double prior, double priorDegrees, long now) {
         TreeMap<Long, List<Draw>> weeks =
                 draws.stream().collect(Collectors.groupingBy(Draw::week, TreeMap::new, Collectors.toList()));
         double degrees = priorDegrees;
-        double variance = prior * prior;
+        double variance = prior * prior + about * about / priorDegrees;
         double earned = 0.0;
         long week = weeks.isEmpty() ? now : weeks.firstKey();
         for (Map.Entry<Long, List<Draw>> one : weeks.entrySet()) {
@@ -185,7 +210,8 @@ public final class ShopLog extends ValueAnswer {
             double read = 0.0;
             for (Draw draw : one.getValue()) {
                 k += draw.degrees();
-                squares += draw.degrees() * (draw.residual() * draw.residual() - draw.variance());
+                double off = draw.residual() - about;
+                squares += draw.degrees() * (off * off - draw.variance());
                 read += draw.degrees() * draw.variance();
             }
             if (k == 0.0) {
@@ -200,18 +226,7 @@ public final class ShopLog extends ValueAnswer {
         }
         degrees = forgotten(degrees, priorDegrees, now - week);
         boolean tooLittle = earned < 1.0;
-        double s = tooLittle ? prior : Math.sqrt(variance);
-        double mean = draws.stream().mapToDouble(Draw::residual).sum() / (draws.size() + 1.0);
-        double u = s / Math.sqrt(draws.size() + 1.0);
-        return new Learnt(
-                step,
-                prior,
-                s,
-                tooLittle ? priorDegrees : degrees,
-                draws.size(),
-                Math.abs(mean) > BIAS_FROM * u ? Optional.of(mean) : Optional.empty(),
-                unlike(some),
-                style());
+        return tooLittle ? new Pooled(prior, priorDegrees) : new Pooled(Math.sqrt(variance), degrees);
     }
 
     private static double forgotten(double degrees, double prior, long weeks) {
@@ -347,11 +362,10 @@ public final class ShopLog extends ValueAnswer {
                 continue;
             }
             bench = switch (step) {
-                case READING -> bench.repeatability(one.standardDeviation());
+                case READING -> bench.repeatability(one.awayFrom0());
                 case CUT_SCATTER ->
-                    bench.cutScatter(one.standardDeviation(), (int)
-                            Math.max(2, Math.min(1000, Math.round(one.degrees() + 1))));
-                default -> bench.moveScatter(one.standardDeviation());
+                    bench.cutScatter(one.awayFrom0(), (int) Math.max(2, Math.min(1000, Math.round(one.degrees() + 1))));
+                default -> bench.moveScatter(one.awayFrom0());
             };
         }
         return bench;

@@ -2,6 +2,7 @@ package org.neckgeom.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
 import static org.neckgeom.units.ShopUnits.celsius;
 import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.inch;
@@ -10,6 +11,7 @@ import static org.neckgeom.units.ShopUnits.mmPerMinute;
 import static org.neckgeom.units.ShopUnits.percent;
 import static org.neckgeom.units.ShopUnits.rpm;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -44,6 +46,7 @@ import org.neckgeom.state.NeckErrors;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.strength.Weather;
 import org.neckgeom.testing.Approved;
+import org.neckgeom.units.LengthStyle;
 
 /** Whole plans of sample necks: what they say, hand back and refuse. */
 class JobTest {
@@ -154,6 +157,24 @@ class JobTest {
             assertThat(plan.known(BudgetCode.STRING_LINE).of()).isEqualTo(errors.stringLine());
             assertThat(plan.known(BudgetCode.PROJECTION_HEIGHT).of()).isEqualTo(errors.projection());
         }
+    }
+
+    /** Limits of common practice, as {@link NeckLimits} states them: 0.5 mm is no 20 thou because the plan is printed in inches. */
+    @ParameterizedTest
+    @MethodSource("samples")
+    void limits_areThoseOfTheNeckHoweverItIsPrinted(Job job) {
+        for (BudgetCode code : BudgetCode.values()) {
+            double asDesigned = job.plan().requirement(code).limits().libraryUpper();
+            for (LengthStyle style : LengthStyle.values()) {
+                assertThat(job.printIn(style).plan().requirement(code).limits().libraryUpper())
+                        .isCloseTo(asDesigned, within(1e-12));
+            }
+        }
+        Plan inInches = PLAIN.printIn(LengthStyle.DECIMAL_INCHES).plan();
+        assertThat(Stream.of(BudgetCode.values())
+                        .map(code -> inInches.requirement(code).limits().libraryUpper()))
+                .usingElementComparator(Comparator.comparingLong(mm -> Math.round(mm * 1e9)))
+                .containsExactly(1.0, 0.3, 0.2, 0.5, 0.5);
     }
 
     @Test

@@ -86,6 +86,50 @@ class ShopLogTest {
         assertThat(learnt.spread().libraryMean()).isCloseTo(0.8 / 11.0, within(1e-12));
     }
 
+    /**
+     * The spread of what is always off by about the same is that about the bias: expected values by NumPy, of the conjugate
+     * distribution of mean and variance, {@code nu s^2 = nu0 s0^2 + sum (r - mean)^2 + n/(n + 1) mean^2}, the next error by it
+     * {@code sqrt(1 + 1/(n + 1))} wider. At the bench no bias is kept, and the whole counts.
+     */
+    @Test
+    void learnt_countsABiasOnce() {
+        double[] off = {0.24, 0.26, 0.22, 0.25, 0.23, 0.25};
+        List<LogEntry> lines = new ArrayList<>();
+        List<LogEntry> moves = new ArrayList<>();
+        for (double one : off) {
+            lines.add(LogEntry.on(DAY, ShopStep.LOCATING).read(mm(one)));
+            moves.add(LogEntry.on(DAY, ShopStep.FENCE_MOVE).read(mm(1 + one)).meant(mm(1)));
+        }
+        Learnt learnt = learnt(lines, AS_OF);
+        double moved =
+                ShopLog.of(moves).bench(BenchUncertainty.withDefaults(), AS_OF).moveScatterMm();
+
+        assertThat(learnt.bias().orElseThrow().libraryValue()).isCloseTo(0.20714285714, within(1e-10));
+        assertThat(learnt.standardDeviation().libraryValue()).isCloseTo(0.07556589232, within(1e-10));
+        assertThat(learnt.degrees()).isCloseTo(14, within(1e-12));
+        assertThat(Math.sqrt(learnt.spread().libraryVariance())).isCloseTo(0.08078333691, within(1e-10));
+        assertThat(moved).isGreaterThan(0.2);
+    }
+
+    /** Glued 0.2 mm toward one side all along, the board carries the strings over by 0.2 mm, and is no higher. */
+    @Test
+    void workmanship_hasABoardsBiasSidewaysAlone() {
+        List<LogEntry> lines = new ArrayList<>();
+        for (int i = 0; i < 20; i++) {
+            lines.add(LogEntry.on(DAY, ShopStep.GLUING).read(mm(0.21 + (i % 2 == 0 ? 0.01 : -0.01))));
+        }
+        Workmanship learnt = ShopLog.of(lines).workmanship(BEFORE, AS_OF);
+        NeckErrors errors =
+                NeckErrors.of(ReferenceStates.neck("x", 560, 14, 78, 6)).with(learnt);
+        NeckState state = errors.state();
+
+        assertThat(learnt.gluing().libraryMean()).isCloseTo(0.2, within(1e-12));
+        assertThat(state.known("line", errors.stringLine()).estimate().libraryValue())
+                .isCloseTo(0.2, within(1e-9));
+        assertThat(state.known("height", errors.projection()).estimate().libraryValue())
+                .isCloseTo(0, within(1e-12));
+    }
+
     /** One setting read five times is one draw, and a zero shared by a day is no error of the step. */
     @Test
     void learnt_countsSettingsAndTakesASharedZeroOut() {
