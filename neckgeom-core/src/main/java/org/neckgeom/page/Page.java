@@ -1,7 +1,9 @@
 package org.neckgeom.page;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.neckgeom.drawing.Markup;
 import org.neckgeom.drawing.PaperSet;
 import org.neckgeom.order.Operation;
@@ -109,12 +111,19 @@ final class Page {
         page.element("h2", "Now: " + session.settings().title());
         page.open("dl");
         session.settings().rows().forEach(row -> row(row.label(), row.value()));
-        names("read", session.questions().stream().map(BenchQuestion::words).toList());
-        names("before it", session.before().stream().map(Operation::name).toList());
-        names("then", session.then().stream().map(Operation::name).toList());
         page.close();
         SetUpDrawing.of(job)
                 .ifPresent(svg -> page.open("figure").append("\n" + svg + "\n").close());
+        Map<String, List<String>> names = new LinkedHashMap<>();
+        names.put("read", session.questions().stream().map(BenchQuestion::words).toList());
+        names.put("before it", session.before().stream().map(Operation::name).toList());
+        names.put("then", session.then().stream().map(Operation::name).toList());
+        names.values().removeIf(List::isEmpty);
+        if (!names.isEmpty()) {
+            page.open("dl");
+            names.forEach((label, all) -> row(label, String.join(", ", all)));
+            page.close();
+        }
         List<Caution> cautions = session.cautions().stream()
                 .filter(caution -> !caution.code().equals(MACHINE_FIRST))
                 .limit(FIRST_CAUTIONS)
@@ -125,12 +134,6 @@ final class Page {
         page.element(
                 "p", Wording.MACHINE_FIRST + " Reasons and sources are with the operation below.", "class", "quiet");
         page.close();
-    }
-
-    private void names(String label, List<String> names) {
-        if (!names.isEmpty()) {
-            row(label, String.join(", ", names));
-        }
     }
 
     private void row(String label, String value) {

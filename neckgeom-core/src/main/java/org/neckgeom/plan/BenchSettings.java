@@ -253,7 +253,7 @@ final class BenchSettings {
                 .pocketPasses()
                 .ifPresent(pocket -> draft.row(
                         "pocketDepths",
-                        "depth in the pocket",
+                        "in the pocket",
                         depths(
                                 draft.words(
                                         "pocket-depths", steps(pocket.passes().size())),
@@ -274,10 +274,8 @@ final class BenchSettings {
         if (apart > 0) {
             draft.row(
                     "runs",
-                    "runs",
-                    draft.words(
-                                    "runs",
-                                    "two: the fence {first:text} toward the cutter from the middle, then {second:text} away from it")
+                    "two runs",
+                    draft.words("runs", "fence {first:text} toward the cutter, then {second:text} away")
                             .with("first", Kind.MM, apart / 2)
                             .with("second", Kind.MM, apart));
         }
@@ -303,7 +301,7 @@ final class BenchSettings {
             draft.row(
                     "pocket",
                     "adjuster pocket",
-                    draft.words("pocket", sized("{depth:F} deep, {width:F} wide, {start:W} to {end:W} from the nut"))
+                    draft.words("pocket", sized("{depth:F} deep, {width:F} wide, {start:W} to {end:W}"))
                             .with("depth", Kind.MM, channel.adjusterPocketDepthMm())
                             .with("width", Kind.MM, channel.adjusterPocketWidthMm())
                             .with("start", Kind.MM, start)

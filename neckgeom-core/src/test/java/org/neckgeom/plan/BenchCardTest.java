@@ -53,7 +53,7 @@ class BenchCardTest {
     void pocket_isOnTheCardOfTheChannel() {
         Job pocket = plan(OCTAVE.channel(CHANNEL.adjusterPocket(mm(24)).section(mm(10), mm(13))));
 
-        assertThat(cut(pocket, "pocket")).hasValue("13 mm deep, 10 mm wide, 3 mm to 27 mm from the nut");
+        assertThat(cut(pocket, "pocket")).hasValue("13 mm deep, 10 mm wide, 3 mm to 27 mm");
         assertThat(cut(pocket, "pocketDepths")).hasValue("1.56, 3.13, 4.69, 6.25, 7.81, 9.38, 10.94, 12.5, 13 mm");
         assertThat(cut(PLAIN, "pocket")).isEmpty();
         assertThat(cut(PLAIN, "pocketDepths")).isEmpty();
@@ -65,8 +65,7 @@ class BenchCardTest {
         Job thin =
                 Job.of(OCTAVE, PLAIN.blank(), Shop.with(Cutter.straight(mm(4)).runout(mm(0.02))));
 
-        assertThat(cut(thin, "runs"))
-                .hasValue("two: the fence 0.990 mm toward the cutter from the middle, then 1.980 mm away from it");
+        assertThat(cut(thin, "runs")).hasValue("fence 0.990 mm toward the cutter, then 1.980 mm away");
         assertThat(cut(PLAIN, "runs")).isEmpty();
     }
 
