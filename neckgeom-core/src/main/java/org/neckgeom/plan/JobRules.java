@@ -348,8 +348,10 @@ final class JobRules {
         refused("head", shape::scarfBoard);
     }
 
-    /** What is refused where it follows from the design is a fault of the key it follows from. */
-    /** What refuses one question may refuse others that rest on it: it is a fault at the first. */
+    /**
+     * What is refused where it follows from the design is a fault of the key it follows from; what refuses several questions is one
+     * at the first.
+     */
     private void refused(String path, Runnable question) {
         try {
             question.run();
