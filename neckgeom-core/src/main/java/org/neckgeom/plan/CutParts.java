@@ -115,8 +115,13 @@ final class CutParts {
 
     /** The same at the body joint. */
     static double spareAtTheJointMm(Stages plan) {
-        double joint = plan.neck().bodyJointMm();
-        return spareMm(plan, joint, Math.abs(plan.slot().place().offsetMmAt(joint)));
+        return spareAtTheJointMm(
+                plan, plan.slot().place().offsetMmAt(plan.neck().bodyJointMm()));
+    }
+
+    /** The same of a slot so far off there. */
+    static double spareAtTheJointMm(Stages plan, double off) {
+        return spareMm(plan, plan.neck().bodyJointMm(), Math.abs(off));
     }
 
     /** The same at a station, of a neck so far off the blank's middle; at the joint the heel counts too. */
@@ -182,15 +187,13 @@ final class CutParts {
                         plan,
                         CheckCode.CHANNEL_DEEP_ENOUGH,
                         depth,
-                        cut.reinforcement().heightMm() + cut.filletMm(),
-                        "deeper")));
+                        cut.reinforcement().heightMm() + cut.filletMm())));
         read.of(NeckFeature.CHANNEL_WIDTH)
                 .ifPresent(width -> checks.add(fits(
                         plan,
                         CheckCode.CHANNEL_WIDE_ENOUGH,
                         width,
-                        cut.reinforcement().widthMm(),
-                        "wider")));
+                        cut.reinforcement().widthMm())));
         if (read.has(NeckFeature.CHANNEL_START) || read.has(NeckFeature.CHANNEL_END)) {
             Estimate<Length> length = Estimate.ofLibrary(
                     cut.lengthMm(),
@@ -201,8 +204,7 @@ final class CutParts {
                     plan,
                     CheckCode.CHANNEL_LONG_ENOUGH,
                     length,
-                    cut.reinforcement().lengthMm(),
-                    "longer"));
+                    cut.reinforcement().lengthMm()));
         }
         if (checks.isEmpty()) {
             checks.add(new PlanCheck(
@@ -219,7 +221,21 @@ final class CutParts {
         return read.of(feature).map(Estimate::libraryUncertainty).orElse(0.0);
     }
 
-    private static PlanCheck fits(Stages plan, CheckCode code, Estimate<Length> reading, double needed, String more) {
+    /** How a channel too small for its rod is made larger. */
+    private static Statement more(Stages plan, CheckCode code) {
+        return switch (code) {
+            case CHANNEL_WIDE_ENOUGH ->
+                plan.words(
+                        "widen-about-the-middle",
+                        "Make it {missing:size small} wider: the fence {half:size small} away from the cutter, cut, turn"
+                                + " end for end, cut, and the middle stays: " + SecondPass.FENCE_AWAY + ". "
+                                + Caution.known("CLIMB_FEED").text() + ".");
+            case CHANNEL_DEEP_ENOUGH -> plan.words("cut-deeper", "Make it {missing:size small} deeper.");
+            default -> plan.words("cut-longer", "Make it {missing:size small} longer.");
+        };
+    }
+
+    private static PlanCheck fits(Stages plan, CheckCode code, Estimate<Length> reading, double needed) {
         LengthStyle style = plan.style();
         Limits<Length> limits = Limits.atLeast(style.amount(needed));
         boolean closed = plan.measured().has(NeckFeature.FINGERBOARD_OFFSET);
@@ -228,18 +244,12 @@ final class CutParts {
             case OK -> plan.words("try-the-rod", "Try the rod in it, then lay it in.");
             case OPEN -> plan.words("try-or-read", "Not sure: try the rod in it, or read better.");
             case STOP ->
-                plan.words(
-                                closed ? "closed" : "cut-" + more,
-                                closed
-                                        ? "The board is on over a channel that is {missing:size small} too small for its"
-                                                + " rod: was one of the two misread?"
-                                        : code == CheckCode.CHANNEL_WIDE_ENOUGH
-                                                ? "Make it {missing:size small} wider: the fence {half:size small} away from"
-                                                        + " the cutter, cut, turn end for end, cut, and the middle stays: "
-                                                        + SecondPass.FENCE_AWAY + ". "
-                                                        + Caution.known("CLIMB_FEED")
-                                                                .text() + "."
-                                                : "Make it {missing:size small} " + more + ".")
+                (closed
+                                ? plan.words(
+                                        "closed",
+                                        "The board is on over a channel that is {missing:size small} too small for its"
+                                                + " rod: was one of the two misread?")
+                                : more(plan, code))
                         .with("missing", Kind.MM, needed - reading.libraryValue())
                         .with("half", Kind.MM, (needed - reading.libraryValue()) / 2);
         };

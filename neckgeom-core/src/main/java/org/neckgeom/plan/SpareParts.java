@@ -30,7 +30,7 @@ final class SpareParts {
         double joint = plan.neck().halfWidthAtMm(plan.neck().bodyJointMm());
         double heel = plan.neck().heel().map(Heel::widthMm).orElse(0.0) / 2;
         boolean isRead = plan.measured().has(NeckFeature.SLOT_OFFSET);
-        double spare = isRead ? CutParts.spareAtTheJointMm(plan) : plan.blank().widthMm() / 2 - Math.max(joint, heel);
+        double spare = isRead ? CutParts.spareAtTheJointMm(plan) : CutParts.spareAtTheJointMm(plan, 0);
         LengthStyle style = plan.style();
         return draft.row(
                         "width",

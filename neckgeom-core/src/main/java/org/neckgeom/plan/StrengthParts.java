@@ -11,7 +11,6 @@ import org.neckgeom.measure.Limits;
 import org.neckgeom.neck.TrussRod;
 import org.neckgeom.order.Operation;
 import org.neckgeom.shop.Caution;
-import org.neckgeom.shop.Cutter;
 import org.neckgeom.strength.Bow;
 import org.neckgeom.strength.NeckWeather;
 import org.neckgeom.strength.Relief;
@@ -162,8 +161,7 @@ final class StrengthParts {
         double wanted = now * rod / fit.slot().after().libraryValue();
         double more = Math.ceil((wanted - now) / WIDENED_BY_MM) * WIDENED_BY_MM;
         boolean isCut = plan.isDone(Operation.CUT_ROD_CHANNEL);
-        Cutter cutter = plan.shop().cutter();
-        double apart = isCut ? more : Math.max(0, now - cutter.diameterMm() - cutter.runoutMm()) + more;
+        double apart = isCut ? more : plan.slot().stops().runsApart().libraryValue() + more;
         String words = isCut
                 ? "Take {half:table small} off each wall of the channel: it is then {width:table text} wide."
                 : "Cut the channel {wider:table small} wider, {width:table text}: a first pass with the fence"

@@ -379,7 +379,7 @@ class RepairsTest {
      * the same proportion.
      */
     @Test
-    void reliefOfAThinBack_isInProportion_whateverWasWeighed() {
+    void reliefOfAThinBack_isInProportion_weighedOrNot() {
         MeasuredNeck thin = depth(9.2).backDepth(mm(150), read(15));
         MeasuredNeck weighed = thin.stiffness(weighed(0.15));
 
@@ -773,13 +773,7 @@ class RepairsTest {
     }
 
     private static double leastBreak(Job job) {
-        return job.plan()
-                .check(CheckCode.STRINGS_PRESS_ON_THE_NUT)
-                .orElseThrow()
-                .finding()
-                .value()
-                .orElseThrow()
-                .libraryValue();
+        return CheckValues.valueOf(job.plan(), CheckCode.STRINGS_PRESS_ON_THE_NUT);
     }
 
     /** By hand: the channel 0.8 off the blank's middle, the board 0.6 off the channel: 62/2 - 54/2 - 0.8 - 0.6 - 0.5 = 2.1. */

@@ -116,8 +116,8 @@ class SlotAndStateTest {
     }
 
     /**
-     * Two cuts in pieces of different width, by hand: the fence went 0.55 mm away, and so did the near wall's far side, whatever is
-     * left beside it. Each cut has both walls and the piece, read to 0.05 mm, and a scatter of its own.
+     * Two cuts in pieces of different width, by hand: the fence went 0.55 mm away, and so did the near wall's far side, wide or
+     * narrow as the piece is. Each cut has both walls and the piece, read to 0.05 mm, and a scatter of its own.
      */
     @Test
     void log_hasTheMoveOfTheFenceAndNotTheWidthOfThePieces() {
@@ -192,18 +192,13 @@ class SlotAndStateTest {
     void check_judgesTheEndThatIsWorse() {
         PlanCheck check = BOTH_READ.plan().check(CheckCode.CHANNEL_CENTRED).orElseThrow();
 
-        assertThat(check.finding().value().orElseThrow().libraryValue()).isEqualTo(-0.31);
+        assertThat(CheckValues.valueOf(BOTH_READ.plan(), CheckCode.CHANNEL_CENTRED))
+                .isEqualTo(-0.31);
         assertThat(check.outcome()).isEqualTo(Outcome.OPEN);
         Job better = SET.measured(MeasuredNeck.none()
                 .read(NeckFeature.SLOT_OFFSET, Estimate.of(mm(0.18), mm(0.03)))
                 .read(NeckFeature.SLOT_OFFSET_AT_HEEL, Estimate.of(mm(0.01), mm(0.04))));
-        assertThat(better.plan()
-                        .check(CheckCode.CHANNEL_CENTRED)
-                        .orElseThrow()
-                        .finding()
-                        .value()
-                        .orElseThrow()
-                        .libraryValue())
+        assertThat(CheckValues.valueOf(better.plan(), CheckCode.CHANNEL_CENTRED))
                 .isEqualTo(0.18);
     }
 
@@ -219,6 +214,12 @@ class SlotAndStateTest {
         assertThat(SpareParts.of(off.stages()).text(off.style())).contains("2.7 mm on the thin side at the heel");
         assertThat(off.plan().check(CheckCode.CHANNEL_CENTRED).orElseThrow().todo())
                 .contains("2.7 mm to spare on its thin side");
+    }
+
+    /** Of a blank out of parallel it is that at the joint. By hand: (61 + 1.5 (310.55/640 - 1/2))/2 - 54/2 = 3.489, and no more. */
+    @Test
+    void spareWidth_isOfTheBlankAtTheJoint() {
+        assertThat(SpareParts.of(FRESH.stages()).text(FRESH.style())).contains("3.4 mm a side at the heel");
     }
 
     /** The joints lie in the blank, and the channel off its middle. By hand: (13 - 6)/2 = 3.5 of the middle strip, 0.8 less on one side. */
@@ -244,13 +245,7 @@ class SlotAndStateTest {
     }
 
     private static double wall(Job job) {
-        return job.plan()
-                .check(CheckCode.CHANNEL_INSIDE_A_STRIP)
-                .orElseThrow()
-                .finding()
-                .value()
-                .orElseThrow()
-                .libraryValue();
+        return CheckValues.valueOf(job.plan(), CheckCode.CHANNEL_INSIDE_A_STRIP);
     }
 
     /**
@@ -336,10 +331,10 @@ class SlotAndStateTest {
                 .anyMatch((BudgetCode.BOARD_AT_BODY_JOINT.key() + "ByTrials")::equals);
     }
 
-    /** The board lies where it was read, whatever heel and taper are located on: both lines are so much farther off. */
+    /** The board lies where it was read, with heel and taper located on either edge: both lines are so much farther off. */
     @ParameterizedTest
     @EnumSource(names = {"SAME_EDGE", "OPPOSITE_EDGE"})
-    void boardAsRead_isInTheStringLine_whateverTheHeelIsLocatedOn(Located edge) {
+    void boardAsRead_isInTheStringLine_onWhicheverEdgeTheHeelIsLocated(Located edge) {
         Stages drawn = SET.stages();
         Stages read = SET.measured(
                         MeasuredNeck.none().read(NeckFeature.FINGERBOARD_OFFSET, Estimate.of(mm(0.5), mm(0.02))))

@@ -24,6 +24,7 @@ import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.TrussRod;
 import org.neckgeom.neck.TunerPost;
 import org.neckgeom.plan.CheckCode;
+import org.neckgeom.plan.CheckValues;
 import org.neckgeom.plan.Job;
 import org.neckgeom.plan.Outcome;
 import org.neckgeom.plan.Plan;
@@ -185,13 +186,7 @@ class NeckSearchTest {
     }
 
     private static double breakAngle(Neck neck) {
-        return plan(neck)
-                .check(CheckCode.STRINGS_PRESS_ON_THE_NUT)
-                .orElseThrow()
-                .finding()
-                .value()
-                .orElseThrow()
-                .libraryValue();
+        return CheckValues.valueOf(plan(neck), CheckCode.STRINGS_PRESS_ON_THE_NUT);
     }
 
     private static Neck headed(Neck neck) {
