@@ -45,7 +45,7 @@ import org.neckgeom.template.Template;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
-/** What bad input has found, each in a sentence of its own, so that it stays mended whatever the search looks at. */
+/** What bad input has found, each in a sentence of its own, so that it stays mended when the search looks at other places. */
 class FoundByBadInputTest {
 
     private static void refused(ThrowingCallable call, String message) {

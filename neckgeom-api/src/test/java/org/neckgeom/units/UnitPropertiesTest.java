@@ -8,7 +8,7 @@ import java.util.SplittableRandom;
 import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 
-/** Laws that amounts keep whatever their units, each at 1,000 places or more. */
+/** Laws that amounts keep in all their units, each at 1,000 places or more. */
 class UnitPropertiesTest {
 
     private static final long SEED = 20_261_126;

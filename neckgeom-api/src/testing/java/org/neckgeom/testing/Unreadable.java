@@ -3,7 +3,7 @@ package org.neckgeom.testing;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
-/** A quantity whose provider fails whatever it is asked. */
+/** A quantity whose provider fails at every question. */
 public final class Unreadable<Q extends Quantity<Q>> implements Quantity<Q> {
 
     private static UnsupportedOperationException failure() {

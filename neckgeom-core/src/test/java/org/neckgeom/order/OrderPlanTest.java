@@ -221,7 +221,7 @@ class OrderPlanTest {
 
     @Tag("long")
     @Test
-    void toString_staysShort_whateverIsAsked() {
+    void toString_staysShort_withEverythingAsked() {
         for (long seed = 0; seed < 200; seed++) {
             OrderPlan plan = randomNeck(seed).plan();
 

@@ -74,7 +74,8 @@ class MayICutTest {
         for (double wider : new double[] {1.5, 8}) {
             Job plan = plan(blank(wider), SHOP).trialCut(cut(27.49, 27.49, 6.02, 61.00));
 
-            // Half of the taper over the 300.5 mm of the channel is over 0.2, twice the limit, whatever the fence does.
+            // Half of the taper over the 300.5 mm of the channel is over 0.2, twice the limit, with the fence set to
+            // the best.
             assertThat(plan.plan().slot().step()).isEqualTo(SlotStep.SQUARE_EDGES);
             assertThat(channel(plan).outcome()).isEqualTo(Outcome.STOP);
             assertThat(channel(plan).todo()).startsWith("Plane the blank's edges parallel");
