@@ -189,7 +189,8 @@ public final class Job {
     }
 
     /**
-     * {@return this job in a shop that learns: its own figures in the place of those of common practice and of those given}
+     * {@return this job in a shop that learns: its own figures in the place of those of common practice and of those given; this
+     * neck's own lines in the log do not count, its readings do}
      *
      * @param log the shop's log
      * @param day as of which the log counts
@@ -198,8 +199,9 @@ public final class Job {
         Objects.requireNonNull(log, "log");
         Objects.requireNonNull(day, "day");
         Shop shop = given.at(SHOP);
-        return workmanship(log.workmanship(given.at(WORKMANSHIP), day))
-                .with(SHOP, shop.uncertainty(log.bench(shop.uncertainty(), day)));
+        ShopLog others = log.without(log(day.toString()));
+        return workmanship(others.workmanship(given.at(WORKMANSHIP), day))
+                .with(SHOP, shop.uncertainty(others.bench(shop.uncertainty(), day)));
     }
 
     /**

@@ -130,10 +130,20 @@ public final class ShopLog extends ValueAnswer {
      */
     public ShopLog with(ShopLog other) {
         List<LogEntry> more = new ArrayList<>(entries);
-        Objects.requireNonNull(other, "other").entries.stream()
-                .filter(one -> entries.stream().noneMatch(one::isSameReading))
-                .forEach(more::add);
+        more.addAll(Objects.requireNonNull(other, "other").without(this).entries);
         return of(more);
+    }
+
+    /**
+     * {@return this log without those lines that another has, on another date too where they name a neck}
+     *
+     * @param other its lines
+     */
+    public ShopLog without(ShopLog other) {
+        Objects.requireNonNull(other, "other");
+        return of(entries.stream()
+                .filter(one -> other.entries.stream().noneMatch(one::isSameReading))
+                .toList());
     }
 
     /**

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.neckgeom.units.ShopUnits.mm;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
 import javax.measure.quantity.Length;
@@ -29,10 +30,13 @@ import org.neckgeom.state.Basis;
 import org.neckgeom.state.Cause;
 import org.neckgeom.state.Deviation;
 import org.neckgeom.state.Known;
+import org.neckgeom.state.LogEntry;
 import org.neckgeom.state.NeckErrors;
 import org.neckgeom.state.NeckErrors.Located;
 import org.neckgeom.state.NeckReading;
 import org.neckgeom.state.NeckState;
+import org.neckgeom.state.ShopLog;
+import org.neckgeom.state.ShopStep;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.units.Amount;
@@ -145,6 +149,23 @@ class SlotAndStateTest {
         assertThat(FRESH.measured(both).log("2026-03-02").entries())
                 .extracting(line -> line.step() + " " + line.residual().libraryUncertainty())
                 .containsExactlyInAnyOrder("gluing 0.02", "locating " + StrictMath.hypot(0.02, 0.06));
+    }
+
+    /** Its readings count as readings of it; in the log that they were added to they would count once more. */
+    @Test
+    void log_doesNotTeachANeckByItsOwnReadings() {
+        Job read = FRESH.measured(
+                MeasuredNeck.none().read(NeckFeature.FINGERBOARD_OFFSET, Estimate.of(mm(0.4), mm(0.02))));
+        LocalDate day = LocalDate.of(2026, 3, 9);
+        ShopLog others = ShopLog.of(List.of(LogEntry.on("2026-03-01", ShopStep.GLUING)
+                .read(mm(0.03))
+                .standardUncertainty(mm(0.02))
+                .of("Another neck", "fingerboard offset")));
+        ShopLog all = others.with(read.log("2026-03-02"));
+
+        assertThat(all.entries()).hasSize(2);
+        assertThat(read.learnt(all, day)).isEqualTo(read.learnt(others, day));
+        assertThat(FRESH.learnt(all, day)).isNotEqualTo(FRESH.learnt(others, day));
     }
 
     @Test
