@@ -431,7 +431,7 @@ final class BenchSettings {
                 "allowed",
                 "wood under the channel",
                 "WOOD at least",
-                plan.job().floorLimit().libraryValue());
+                ShopDigits.roundedUp(plan.style(), plan.job().floorLimit().libraryValue()));
     }
 
     private void depthAt(String key, double fret) {

@@ -35,6 +35,11 @@ final class ShopDigits {
         return Math.floor(mm / step + HAIR) * step;
     }
 
+    /** A length that must be there: to the next higher mark. */
+    static double roundedUp(LengthStyle style, double mm) {
+        return -roundedDown(style, -mm);
+    }
+
     /**
      * A sentence with one length.
      *

@@ -14,6 +14,7 @@ import org.neckgeom.neck.ScarfCut;
 import org.neckgeom.order.Operation;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Shop;
+import org.neckgeom.units.LengthStyle;
 
 /** What a card says of a set-up is what the plan says of it; all figures by hand from the design's own. */
 class BenchCardTest {
@@ -67,6 +68,19 @@ class BenchCardTest {
 
         assertThat(cut(thin, "runs")).hasValue("fence 0.990 mm toward the cutter, then 1.980 mm away");
         assertThat(cut(PLAIN, "runs")).isEmpty();
+    }
+
+    /** What must be left is rounded up to what a rule shows: 3.04 mm to 3.1 mm, 3 mm to 1/8 in, which is 3.175 mm. */
+    @Test
+    void woodThatMustBeLeft_isRoundedUp() {
+        assertThat(setting(
+                        PLAIN.limits(NeckLimits.withDefaults().floorThickness(mm(3.04))),
+                        Operation.CARVE_THE_NECK,
+                        "allowed"))
+                .hasValue("3.1 mm at least");
+        assertThat(setting(PLAIN, Operation.CARVE_THE_NECK, "allowed")).hasValue("3 mm at least");
+        assertThat(setting(PLAIN.printIn(LengthStyle.INCH_FRACTIONS), Operation.CARVE_THE_NECK, "allowed"))
+                .hasValue("1/8 in at least");
     }
 
     /** A head 76 mm wide on a blank of 61 mm is 7.5 mm proud, and a spacer keeps it 1 mm clear; each wall is (61 - 6) / 2. */
