@@ -15,7 +15,7 @@ import org.neckgeom.solid.FloorThickness;
  * @param stockMm width of the blank, of which wings make up what the head is wider; 0 when it is not known
  * @param cutterMm diameter of the cutter, which leaves the channel's ends round; 0 when it is not known
  * @param board that shaft and head are sawn from, with its marks, where they are still to be sawn
- * @param offHeel what comes off the heel, where height or centreline have been read at the bridge
+ * @param offHeel what comes off the heel, where height or centreline were read at the bridge and do not keep their limits
  * @param woodLeft under the channel, as the plan computes it
  * @param done the operations that are done, in their order
  */

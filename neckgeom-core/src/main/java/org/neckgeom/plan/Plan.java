@@ -178,7 +178,7 @@ public final class Plan {
 
     /**
      * {@return what comes off at the corners of the heel's mating face, where height or centreline have been read at
-     * the bridge; the four cuts, or nothing without such a reading, without heel or neck set}
+     * the bridge and do not keep their limits; the four cuts, or nothing without such a reading, without heel or neck set}
      */
     public Optional<HeelCorners> heelCorners() {
         return stages.state().heelCorners();

@@ -21,9 +21,11 @@ import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.heel.HeelCorners;
 import org.neckgeom.kernel.Once;
 import org.neckgeom.measure.Chance;
+import org.neckgeom.measure.Decision;
 import org.neckgeom.measure.ErrorDistribution;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
+import org.neckgeom.measure.Verdict;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.order.Operation;
 import org.neckgeom.state.Basis;
@@ -272,24 +274,26 @@ final class StateStage {
         }
     }
 
-    /** What comes off the heel so that height and centreline come to where they belong at the bridge, once one was read. */
+    /** What comes off the heel so that height and centreline come to where they belong at the bridge; what keeps its limits stays. */
     Optional<HeelCorners> heelCorners() {
+        double high = outAtTheBridge(HEIGHT_AT_BRIDGE, BudgetCode.PROJECTION_HEIGHT);
+        double aside = outAtTheBridge(OFFSET_AT_BRIDGE, BudgetCode.STRING_LINE);
         Heel heel = job.neck().heel().orElse(null);
-        boolean high = job.measured().has(HEIGHT_AT_BRIDGE);
-        boolean aside = job.measured().has(OFFSET_AT_BRIDGE);
-        if (heel == null || shape.neckSet().isEmpty() || !(high || aside)) {
+        if (heel == null || high == 0 && aside == 0) {
             return Optional.empty();
         }
-        return Optional.of(shape.neckSet()
-                .get()
-                .correction(
-                        heel,
-                        job.style().amount(high ? -estimate(BudgetCode.PROJECTION_HEIGHT) : 0),
-                        job.style().amount(aside ? estimate(BudgetCode.STRING_LINE) : 0)));
+        return shape.neckSet()
+                .map(set -> set.correction(
+                        heel, job.style().amount(-high), job.style().amount(aside)));
     }
 
-    private double estimate(BudgetCode which) {
-        return known(which).estimate().libraryValue();
+    /** How far out it is there by what was read; 0 where it was not, or keeps its limits. */
+    private double outAtTheBridge(NeckFeature reading, BudgetCode which) {
+        if (!job.measured().has(reading)) {
+            return 0;
+        }
+        Verdict<Length> verdict = Verdict.of(known(which).estimate(), job.limits(which));
+        return verdict.call() == Decision.WITHIN ? 0 : verdict.estimate().libraryValue();
     }
 
     /** The steps that are still to be done, the most helpful first: none where all are. */

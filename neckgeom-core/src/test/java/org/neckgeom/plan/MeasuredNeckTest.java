@@ -377,10 +377,26 @@ class MeasuredNeckTest {
                 .isCloseTo(1.2 * 80 / 300, within(0.002));
         assertThat(corners.topBass().libraryValue()).isZero();
         HeelCorners aside =
-                with(OFFSET_AT_BRIDGE, 0.5, 0.1).plan().heelCorners().orElseThrow();
+                with(OFFSET_AT_BRIDGE, 1.5, 0.1).plan().heelCorners().orElseThrow();
         assertThat(aside.topTreble().libraryValue() - aside.topBass().libraryValue())
-                .isCloseTo(0.5 * 54 / 300, within(0.001));
+                .isCloseTo(1.5 * 54 / 300, within(0.003));
         assertThat(hasRow(section(low, "Heel and body joint"), "take off")).isTrue();
+    }
+
+    /** What its check leaves is left: of 0.6 too low and 0.9 aside, within 0.5 and 1, the height alone is put right. */
+    @Test
+    void heelCorners_leaveWhatKeepsItsLimits() {
+        MeasuredNeck low = MeasuredNeck.none().read(HEIGHT_AT_BRIDGE, Estimate.of(mm(-0.6), mm(0.02)));
+        MeasuredNeck both = low.read(OFFSET_AT_BRIDGE, Estimate.of(mm(0.9), mm(0.02)));
+
+        assertThat(check(PLAN.measured(both), "string line at the bridge").outcome())
+                .isEqualTo(Outcome.OK);
+        assertThat(check(PLAN.measured(both), "projection height at the bridge").outcome())
+                .isEqualTo(Outcome.OPEN);
+        HeelCorners corners = PLAN.measured(both).plan().heelCorners().orElseThrow();
+        assertThat(corners.capBass()).isEqualTo(corners.capTreble());
+        assertThat(corners.capBass().libraryValue()).isCloseTo(0.6 * 80 / 300, within(0.002));
+        assertThat(with(OFFSET_AT_BRIDGE, 0.5, 0.1).plan().heelCorners()).isEmpty();
     }
 
     @Test
