@@ -131,7 +131,7 @@ class PagesInRealBrowserTest {
             browser.tabTo("select");
             browser.type("away");
             browser.tabTo("button[value=keep]");
-            browser.type(Keys.ENTER);
+            browser.send();
             assertThat(browser.text("answer")).contains("OK: fence moved by 0.71 mm away");
             cut(browser, "28.49", "27.51");
             assertThat(browser.text("answer")).contains("Read the same cut again");
@@ -139,7 +139,7 @@ class PagesInRealBrowserTest {
             browser.open(server.address());
             cut(browser, "27.10", "27.90");
             browser.tabTo("button[value=undo]");
-            browser.type(Keys.ENTER);
+            browser.send();
             assertThat(browser.text("answer")).contains("OK: taken back: near wall 27.1 mm");
             cut(browser, "27.50", "27.50");
             assertThat(browser.text("now")).contains("Cut the rod channel");
@@ -150,7 +150,7 @@ class PagesInRealBrowserTest {
         assertThat(kept.plan().slot().step()).isEqualTo(SlotStep.CUT);
     }
 
-    private static void cut(RealBrowser browser, String near, String far) {
+    private static void cut(RealBrowser browser, String near, String far) throws InterruptedException {
         browser.tabTo("#near-wall");
         browser.type(near);
         browser.tabTo("#far-wall");
@@ -158,6 +158,7 @@ class PagesInRealBrowserTest {
         browser.tabTo("#slot");
         browser.type("6.02");
         browser.tabTo("#piece");
-        browser.type("61.02", Keys.ENTER);
+        browser.type("61.02");
+        browser.send();
     }
 }

@@ -96,6 +96,20 @@ final class RealBrowser implements AutoCloseable {
         driver.switchTo().activeElement().sendKeys(keys);
     }
 
+    /** Presses ENTER in a form and waits for the page that answers it. */
+    void send() throws InterruptedException {
+        driver.executeScript("window.isBefore = true");
+        type(Keys.ENTER);
+        for (int i = 0; i < 1000; i++) {
+            if (Boolean.TRUE.equals(
+                    driver.executeScript("return !window.isBefore && document.readyState === 'complete'"))) {
+                return;
+            }
+            Thread.sleep(20);
+        }
+        throw new AssertionError("no page answers the form");
+    }
+
     /** Presses TAB until it is at an element that is found by a selector. */
     void tabTo(String selector) {
         for (int i = 0; i < 60; i++) {
