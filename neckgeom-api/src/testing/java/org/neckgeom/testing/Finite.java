@@ -23,8 +23,9 @@ final class Finite {
             "nutRadiusMm",
             "farRadiusMm",
             "crownRadiusAtMm");
-    private static final Pattern NO_NUMBER =
-            Pattern.compile("\\b(NaN|[Ii]nfinity|null)\\b|(?<![0-9])-0(\\.0*)?(?![.0-9])");
+    private static final Pattern NO_NUMBER = Pattern.compile("\\b(NaN|[Ii]nfinity|null)\\b");
+
+    private static final Pattern MINUS_ZERO = Pattern.compile("-(?<![0-9]-)0(\\.0*)?(?![.0-9])");
 
     /** A text may quote what a formula of the caller's gave. */
     private static final Pattern REFUSED = Pattern.compile("but was -?(NaN|infinity)");
@@ -59,7 +60,7 @@ final class Finite {
             return "";
         }
         if (value instanceof String text) {
-            return NO_NUMBER.matcher(REFUSED.matcher(text).replaceAll("")).find() ? "\"" + text + "\" in " + path : "";
+            return hasNoNumber(text) ? "\"" + text + "\" in " + path : "";
         }
         if (value instanceof Optional<?> optional) {
             return optional.isPresent() ? fault(optional.get(), depth, path) : "";
@@ -80,6 +81,13 @@ final class Finite {
             return inside(value, depth, path);
         }
         return "";
+    }
+
+    /** Most texts have no such letters, and are long: they are looked for first. */
+    private static boolean hasNoNumber(String text) {
+        String own = text.contains("but was ") ? REFUSED.matcher(text).replaceAll("") : text;
+        boolean mayHave = own.contains("NaN") || own.contains("nfinity") || own.contains("null");
+        return mayHave && NO_NUMBER.matcher(own).find() || MINUS_ZERO.matcher(own).find();
     }
 
     /** Infinities that mean what they say and are documented: a limit that is not there, a crown that is flat. */
