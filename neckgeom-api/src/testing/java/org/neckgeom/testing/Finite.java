@@ -87,7 +87,8 @@ final class Finite {
     private static boolean hasNoNumber(String text) {
         String own = text.contains("but was ") ? REFUSED.matcher(text).replaceAll("") : text;
         boolean mayHave = own.contains("NaN") || own.contains("nfinity") || own.contains("null");
-        return mayHave && NO_NUMBER.matcher(own).find() || MINUS_ZERO.matcher(own).find();
+        return mayHave && NO_NUMBER.matcher(own).find()
+                || MINUS_ZERO.matcher(own).find();
     }
 
     /** Infinities that mean what they say and are documented: a limit that is not there, a crown that is flat. */

@@ -23,8 +23,8 @@ import org.neckgeom.template.Paper;
 import org.openqa.selenium.Keys;
 
 /**
- * The pages in a Chromium that is driven by keyboard, on a phone's width and a desk's: without violations of WCAG 2.2 A and AA by
- * axe-core, nothing past the edge, every drawing near the top.
+ * The pages in a Chromium that is driven by keyboard, on a phone's width in light colours and a desk's in dark: without violations
+ * of WCAG 2.2 A and AA by axe-core, nothing past the edge, every drawing near the top.
  */
 class PagesInRealBrowserTest {
 
@@ -80,6 +80,8 @@ class PagesInRealBrowserTest {
                     folder.resolve("plan.html"), Sheet.of(NeckFile.read(neck)).toHtml());
             browser.open(page.toUri().toString());
             assertThat((Long) browser.run("return innerWidth")).isEqualTo(width);
+            assertThat(browser.run("return matchMedia('(prefers-color-scheme: dark)').matches"))
+                    .isEqualTo(width > 390);
             assertThat((List<?>) browser.run(PAST_THE_EDGE)).isEmpty();
             assertThat((Long) browser.run(LOWEST)).as(neck).isBetween(100L, LOWEST_DRAWING);
             browser.run(UNFOLD);

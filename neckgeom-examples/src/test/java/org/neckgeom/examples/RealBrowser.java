@@ -37,7 +37,7 @@ final class RealBrowser implements AutoCloseable {
         this.driver = driver;
     }
 
-    /** Opens one of a width; for a phone's the page is laid out as on a phone. */
+    /** Opens one of a width: a phone's, laid out as on a phone, in light colours, or a desk's in dark ones. */
     static RealBrowser ofWidth(int width, Path profile) {
         Optional<Path> browser = Browser.chromium();
         Optional<Path> control = Browser.found(List.of("chromedriver"));
@@ -63,6 +63,11 @@ final class RealBrowser implements AutoCloseable {
                 .build();
         ChromeDriver driver = new ChromeDriver(service, options);
         driver.manage().timeouts().scriptTimeout(Duration.ofSeconds(60));
+        if (width >= 500) {
+            driver.executeCdpCommand(
+                    "Emulation.setEmulatedMedia",
+                    Map.of("features", List.of(Map.of("name", "prefers-color-scheme", "value", "dark"))));
+        }
         return new RealBrowser(driver);
     }
 
