@@ -5,14 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.neckgeom.channel.SlotStep;
 import org.neckgeom.examples.neck.NeckFile;
 import org.neckgeom.examples.neck.ShippedNecks;
@@ -26,7 +23,7 @@ import org.openqa.selenium.Keys;
  * The pages in a Chromium that is driven by keyboard, on a phone's width in light colours and a desk's in dark: without violations
  * of WCAG 2.2 A and AA by axe-core, nothing past the edge, every drawing near the top.
  */
-class PagesInRealBrowserTest {
+class PagesInBrowserTest {
 
     /** So far down a phone's page a drawing may begin, in its pixels: two screens and a half (own choice). */
     private static final long LOWEST_DRAWING = 2100;
@@ -47,24 +44,9 @@ class PagesInRealBrowserTest {
             """;
 
     @TempDir
-    static Path profiles;
-
-    private static final Map<Integer, RealBrowser> BROWSERS = new HashMap<>();
-
-    @TempDir
     Path folder;
 
-    /** One for each width, for all tests: it takes seconds to start. */
-    private static RealBrowser browser(int width) {
-        return BROWSERS.computeIfAbsent(width, its -> RealBrowser.ofWidth(its, profiles.resolve("profile-" + its)));
-    }
-
-    @AfterAll
-    static void close() {
-        BROWSERS.values().forEach(RealBrowser::close);
-    }
-
-    private void isClean(RealBrowser browser) throws IOException {
+    private void isClean(Browser browser) throws IOException {
         List<?> found = browser.axe();
         assertThat(Integer.parseInt(String.valueOf(found.get(0)))).isGreaterThan(10);
         assertThat(found.subList(1, found.size())).isEmpty();
@@ -72,16 +54,16 @@ class PagesInRealBrowserTest {
     }
 
     @ParameterizedTest
-    @ValueSource(ints = {390, 1280})
-    void plan_isCleanUnfolded_andItsDrawingsAreNearTheTopFolded(int width) throws IOException {
-        RealBrowser browser = browser(width);
+    @EnumSource(names = {"PHONE", "DESK"})
+    void plan_isCleanUnfolded_andItsDrawingsAreNearTheTopFolded(Browser.Kind kind) throws IOException {
+        Browser browser = Browser.of(kind);
         for (String neck : ShippedNecks.names()) {
             Path page = Files.writeString(
                     folder.resolve("plan.html"), Sheet.of(NeckFile.read(neck)).toHtml());
             browser.open(page.toUri().toString());
-            assertThat((Long) browser.run("return innerWidth")).isEqualTo(width);
+            assertThat((Long) browser.run("return innerWidth")).isEqualTo(kind == Browser.Kind.PHONE ? 390 : 1280);
             assertThat(browser.run("return matchMedia('(prefers-color-scheme: dark)').matches"))
-                    .isEqualTo(width > 390);
+                    .isEqualTo(kind == Browser.Kind.DESK);
             assertThat((List<?>) browser.run(PAST_THE_EDGE)).isEmpty();
             assertThat((Long) browser.run(LOWEST)).as(neck).isBetween(100L, LOWEST_DRAWING);
             browser.run(UNFOLD);
@@ -90,9 +72,9 @@ class PagesInRealBrowserTest {
     }
 
     @ParameterizedTest
-    @ValueSource(ints = {390, 1280})
-    void plan_isUnfoldedByTheKeyboard(int width) throws IOException {
-        RealBrowser browser = browser(width);
+    @EnumSource(names = {"PHONE", "DESK"})
+    void plan_isUnfoldedByTheKeyboard(Browser.Kind kind) throws IOException {
+        Browser browser = Browser.of(kind);
         Path page = Files.writeString(
                 folder.resolve("plan.html"),
                 Sheet.of(NeckFile.read("octave-mandolin.yaml")).toHtml());
@@ -104,9 +86,9 @@ class PagesInRealBrowserTest {
     }
 
     @ParameterizedTest
-    @ValueSource(ints = {390, 1280})
-    void cards_areClean(int width) throws IOException {
-        RealBrowser browser = browser(width);
+    @EnumSource(names = {"PHONE", "DESK"})
+    void cards_areClean(Browser.Kind kind) throws IOException {
+        Browser browser = Browser.of(kind);
         for (String neck : ShippedNecks.names()) {
             Path page = Files.writeString(
                     folder.resolve("cards.html"), Cards.of(NeckFile.read(neck)).toPages(Paper.A4));
@@ -118,10 +100,10 @@ class PagesInRealBrowserTest {
 
     /** Readings by hand: walls and slot add up to the piece, e = (near - far)/2; the second cut is misread by 1 mm. */
     @ParameterizedTest
-    @ValueSource(ints = {390, 1280})
-    void bench_takesASessionOfTheChannelByTheKeyboardAlone(int width) throws Exception {
+    @EnumSource(names = {"PHONE", "DESK"})
+    void bench_takesASessionOfTheChannelByTheKeyboardAlone(Browser.Kind kind) throws Exception {
         Path file = Files.writeString(folder.resolve("my-neck.yaml"), ShippedNecks.text("octave-mandolin.yaml"));
-        RealBrowser browser = browser(width);
+        Browser browser = Browser.of(kind);
         try (BenchServer server = BenchServer.start(BenchFile.at(file), Optional.empty())) {
             browser.open(server.address());
             isClean(browser);
@@ -152,7 +134,7 @@ class PagesInRealBrowserTest {
         assertThat(kept.plan().slot().step()).isEqualTo(SlotStep.CUT);
     }
 
-    private static void cut(RealBrowser browser, String near, String far) throws InterruptedException {
+    private static void cut(Browser browser, String near, String far) throws InterruptedException {
         browser.tabTo("#near-wall");
         browser.type(near);
         browser.tabTo("#far-wall");
