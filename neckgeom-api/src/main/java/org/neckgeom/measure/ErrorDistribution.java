@@ -269,11 +269,11 @@ public final class ErrorDistribution<Q extends Quantity<Q>> {
     /**
      * {@return this spread with the degrees of freedom its standard uncertainty is known by (GUM G.4.2)}
      *
-     * @param degrees more than 0
+     * @param degrees 1 or more
      */
     public ErrorDistribution<Q> degreesOfFreedom(double degrees) {
-        if (!(degrees > 0)) {
-            throw Refusal.of("degrees of freedom", "more-than", "be more than 0", "were", Numbers.plain(degrees));
+        if (!(degrees >= 1)) {
+            throw Refusal.of("degrees of freedom", "at-least", "be 1 or more", "were", Numbers.plain(degrees));
         }
         return new ErrorDistribution<>(law, shift, scale, topScale, degrees, samples, unit);
     }

@@ -204,8 +204,8 @@ class ErrorDistributionTest {
                 .isThrownBy(() -> ErrorDistribution.trapezoidal(mm(1), mm(2)))
                 .withMessage("half-top must be 1 mm or less, but was 2 mm");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> ErrorDistribution.normal(mm(1)).degreesOfFreedom(0))
-                .withMessage("degrees of freedom must be more than 0, but were 0");
+                .isThrownBy(() -> ErrorDistribution.normal(mm(1)).degreesOfFreedom(0.9))
+                .withMessage("degrees of freedom must be 1 or more, but were 0.9");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> ErrorDistribution.normal(mm(1)).shifted(OtherQuantity.lie(newton(1))))
                 .withMessage("shift must be a length, but was 1 N");

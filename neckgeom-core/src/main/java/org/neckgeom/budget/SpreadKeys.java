@@ -63,7 +63,7 @@ final class SpreadKeys<Q extends Quantity<Q>> {
                 "standard uncertainty of a normal error, from repeated readings. Instead of a half-width");
         degrees = table.usual(
                 "degrees of freedom",
-                Types.number(1e-9, 1e9),
+                Types.number(1, 1e9),
                 Double.POSITIVE_INFINITY,
                 "degrees of freedom of the standard uncertainty. Default: infinite; for samples one fewer than their number");
         samples = table.optional(

@@ -41,6 +41,9 @@ record LogScales(double[] factor, double[] weight, double logDeviation, double f
     /** Turns from which on the average over a wave is under 1e-13, twice as many: a series' terms may double between grids. */
     private static final double GONE = 18.0;
 
+    /** The farthest logarithm of a scale, which no length comes near. */
+    private static final double FARTHEST = 300.0;
+
     private static final LogScales KNOWN =
             new LogScales(new double[] {1.0}, new double[] {1.0}, 0.0, Double.POSITIVE_INFINITY);
 
@@ -172,13 +175,17 @@ record LogScales(double[] factor, double[] weight, double logDeviation, double f
             low--;
         }
         int high = 0;
-        while (logDensity((high + 1) * step, degrees) > -32.0) {
+        while (logDensity((high + 1) * step, degrees) > -32.0 && high * step < FARTHEST) {
             high++;
         }
         double[][] grid = new double[2][high - low + 1];
         for (int i = low; i <= high; i++) {
             grid[0][i - low] = i * step;
             grid[1][i - low] = StrictMath.exp(logDensity(i * step, degrees));
+        }
+        if (high * step >= FARTHEST) {
+            // By less than a degree of freedom the scale may be anything: all that is farther counts as that far.
+            grid[1][high - low] += StrictMath.exp(logDensity(high * step, degrees)) / (degrees * step);
         }
         return grid;
     }

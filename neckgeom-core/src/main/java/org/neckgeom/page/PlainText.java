@@ -16,7 +16,7 @@ import org.neckgeom.shop.Caution;
 import org.neckgeom.state.Share;
 import org.neckgeom.text.Names;
 
-/** The sheet as plain text for a terminal: the page's order, no line longer than 80 characters unless one word is. */
+/** The sheet as plain text for a terminal: the page's order, no line longer than 80 characters. */
 final class PlainText {
 
     private static final int MOST_LABEL = 28;

@@ -3,7 +3,7 @@ package org.neckgeom.page;
 import java.util.List;
 import java.util.StringTokenizer;
 
-/** Lines of plain text for a terminal, none longer than 80 characters unless one word is. */
+/** Lines of plain text for a terminal, none longer than 80 characters: a word that is longer is parted. */
 final class TextLines {
 
     static final int WIDTH = 80;
@@ -47,11 +47,13 @@ final class TextLines {
         StringTokenizer words = new StringTokenizer(sentence.strip());
         while (words.hasMoreTokens()) {
             String word = words.nextToken();
-            if (!empty && out.length() - start + 1 + word.length() > WIDTH) {
-                out.append('\n');
-                start = out.length();
-                out.append(indent);
+            if (!empty && room(start) < 1 + word.length()) {
+                start = newLine(indent);
                 empty = true;
+            }
+            while (empty && room(start) < word.length()) {
+                word = word.substring(parted(word, room(start), WIDTH - indent.length()));
+                start = newLine(indent);
             }
             out.append(empty ? "" : " ").append(word);
             empty = false;
@@ -61,6 +63,27 @@ final class TextLines {
         }
         out.append('\n');
         return this;
+    }
+
+    private int room(int start) {
+        return WIDTH - (out.length() - start);
+    }
+
+    private int newLine(String indent) {
+        out.append('\n');
+        int start = out.length();
+        out.append(indent);
+        return start;
+    }
+
+    /** Writes what fits of a word that is longer than a line of its own, and nothing of one that is not; how much that was. */
+    private int parted(String word, int room, int ownLine) {
+        if (room <= 0 || word.length() <= ownLine && room < ownLine) {
+            return 0;
+        }
+        int end = Character.isHighSurrogate(word.charAt(room - 1)) ? room - 1 : room;
+        out.append(word, 0, end);
+        return end;
     }
 
     /** What has been written, line by line. */

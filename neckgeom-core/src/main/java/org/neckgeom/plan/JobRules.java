@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.neckgeom.board.BoardShape;
 import org.neckgeom.board.FallAway;
 import org.neckgeom.board.StringPlaces;
@@ -17,6 +18,7 @@ import org.neckgeom.measure.Estimate;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.shop.Shop;
+import org.neckgeom.solid.FretLine;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.strength.StringLoad;
 import org.neckgeom.units.Amount;
@@ -80,6 +82,7 @@ final class JobRules {
         rules.neckSet(stages.shape());
         rules.tuners();
         rules.board();
+        rules.boardEnd(stages.shape());
         if (hasPlaces) {
             rules.posts();
         }
@@ -425,6 +428,27 @@ final class JobRules {
                 }
             }
         });
+    }
+
+    /** Where a fret more would lie the board ends; fanned, its ends lie apart. */
+    private void boardEnd(ShapeStage shape) {
+        if (faults.isEmpty()) {
+            refused("fingerboard", () -> {
+                FretLine end = shape.solid().fret(design.frets() + 1);
+                BoardShape board = BoardShape.of(design);
+                Stream.of(end.bass(), end.treble())
+                        .map(corner -> board.at(design.style().amount(corner.uMm())))
+                        .filter(section -> !(section.edgeMm() > 0))
+                        .findFirst()
+                        .ifPresent(section -> {
+                            throw Refusal.of(
+                                    "fingerboard",
+                                    "more-than",
+                                    "be more than 0 thick at the edges of its end, a fret past the last",
+                                    brief(section.edgeMm()));
+                        });
+            });
+        }
     }
 
     /** A cutter far too thin for the channel would take more strokes than a list holds. */

@@ -18,7 +18,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.neckgeom.measure.ErrorDistribution;
+import org.neckgeom.measure.Estimate;
 import org.neckgeom.units.Amount;
 
 /**
@@ -217,6 +219,29 @@ class RoughSumTest {
                                     + TDistribution.of(degrees).survivalProbability(3),
                             within(1e-12));
         }
+    }
+
+    /** An uncertainty that is hardly known: beside an error of next to nothing it is Student's, by commons-statistics. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.05, 0.3, 0.9})
+    void outside_ofLessThanADegreeOfFreedomIsStudents(double degrees) {
+        RoughSum sum = RoughSum.builder()
+                .add(ErrorDistribution.of(Estimate.of(mm(0), mm(0.2), degrees)), 1, 0, false)
+                .add(ErrorDistribution.normal(mm(1e-6)), 1, 0, false)
+                .build();
+
+        assertThat(sum.outside(-0.6, 0.6))
+                .isCloseTo(2 * TDistribution.of(degrees).survivalProbability(3), within(1e-6));
+    }
+
+    @Test
+    void outside_ofNextToNoDegreesOfFreedomIsCertain() {
+        RoughSum sum = RoughSum.builder()
+                .add(ErrorDistribution.of(Estimate.of(mm(0), mm(0.2), 1e-9)), 1, 0, false)
+                .add(ErrorDistribution.normal(mm(0.1)), 1, 0, false)
+                .build();
+
+        assertThat(sum.outside(-0.6, 0.6)).isCloseTo(1, within(1e-6));
     }
 
     @Test

@@ -283,6 +283,19 @@ class JobTest {
                 .withMessageContaining("blank.length must be");
     }
 
+    /** By hand: from 100 m at the nut to 0.4 m at the last fret is less than nothing a fret past it, where the board ends. */
+    @Test
+    void of_refusesABoardWithoutACrownAtItsEnd() {
+        Fingerboard steep = Fingerboard.tapered(mm(34), mm(44))
+                .farWidthAtFret(OCTAVE.frets())
+                .thickness(mm(6))
+                .radius(mm(100_000), mm(400));
+
+        refused(
+                () -> of(OCTAVE.fingerboard(steep), SampleBench.octaveBlank()),
+                "the crown's radius must be more than half the width at 393.511 mm from the nut, but was -2170.403 mm");
+    }
+
     @Test
     void of_refusesAChannelThatLeavesTheBlank() {
         Channel early =
