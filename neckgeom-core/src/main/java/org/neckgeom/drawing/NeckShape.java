@@ -3,6 +3,7 @@ package org.neckgeom.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import javax.measure.quantity.Length;
 import org.neckgeom.board.FannedFrets;
@@ -11,6 +12,7 @@ import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.kernel.NeckSetKernel;
 import org.neckgeom.neck.Bars;
 import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.End;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.Neck;
@@ -334,9 +336,14 @@ public final class NeckShape {
         bulges.addAll(List.of(StrictMath.tan(halfAngle / 2), 0.0));
     }
 
-    /** The channel in plan, closed, a hole: its ends as round as the cutter, square where that is not known. */
+    /** The channel in plan, closed, a hole: its ends as round as the cutter, square where that is not known or it runs out of the wood. */
     public Polyline channelPlan(Channel channel) {
-        return rounded(channelCorners(channel), settled.cutterMm() / 2);
+        return rounded(channelCorners(channel), corner -> isOut(channel, corner) ? 0 : settled.cutterMm() / 2);
+    }
+
+    private boolean isOut(Channel channel, Spot corner) {
+        return settled.openEnds().contains(End.HEAD) && corner.uMm() == channel.startMm()
+                || settled.openEnds().contains(End.HEEL) && corner.uMm() == channel.endMm();
     }
 
     private static List<Spot> channelCorners(Channel channel) {
@@ -360,8 +367,8 @@ public final class NeckShape {
         return all;
     }
 
-    /** A clockwise outline of right angles with its outer corners round, as far as its lines allow. */
-    private static Polyline rounded(List<Spot> corners, double radius) {
+    /** A clockwise outline of right angles with its outer corners round, each as far as its lines allow. */
+    private static Polyline rounded(List<Spot> corners, ToDoubleFunction<Spot> radius) {
         List<Spot> spots = new ArrayList<>();
         List<Double> bulges = new ArrayList<>();
         int n = corners.size();
@@ -373,7 +380,7 @@ public final class NeckShape {
             double out = corner.distanceMm(after);
             double turn = (corner.uMm() - before.uMm()) * (after.vMm() - corner.vMm())
                     - (corner.vMm() - before.vMm()) * (after.uMm() - corner.uMm());
-            double r = Math.min(radius, Math.min(in, out) / 2);
+            double r = Math.min(radius.applyAsDouble(corner), Math.min(in, out) / 2);
             if (r > 0 && turn < 0) {
                 Spot from = between(corner, before, r / in);
                 if (spots.isEmpty() || from.distanceMm(spots.get(spots.size() - 1)) > SAME_MM) {

@@ -118,7 +118,7 @@ final class SetUpDrawing {
         double right = cutter + stops.rear().fromCentre().libraryValue() * scale;
         double left = right - job.blank().lengthMm() * scale;
         piece(left, right);
-        double radius = job.shop().cutter().diameterMm() / 2;
+        double radius = job.shop().cutter().slotWidthMm() / 2;
         double cut = job.neck()
                 .channel()
                 .map(channel -> channel.endMm() - channel.startMm())

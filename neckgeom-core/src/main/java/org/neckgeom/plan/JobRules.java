@@ -430,7 +430,7 @@ final class JobRules {
     /** A cutter far too thin for the channel would take more strokes than a list holds. */
     private void path(Stages stages) {
         if (faults.isEmpty()) {
-            refused("shop.cutter.diameter", stages.slot()::path);
+            refused("shop.cutter.diameter", stages.slot()::closedPath);
         }
     }
 

@@ -42,7 +42,7 @@ final class ShapeStage {
     private NeckSolid fromTheBlank() {
         return NeckSolid.of(neck())
                 .stock(job.blank().width())
-                .cutter(job.shop().cutter().diameter());
+                .cutter(job.style().amount(job.shop().cutter().slotWidthMm()));
     }
 
     /** The one shape of the neck as designed, sawn from its blank, its channel cut by the shop's cutter. */

@@ -147,7 +147,12 @@ final class SlotStage {
 
     /** The way of the cutter's tip through those passes and the pocket's. */
     ToolPath path() {
-        return ToolPath.of(job.channel(), job.shop().cutter().diameter(), rule());
+        return closedPath().openAt(stops().openEnds());
+    }
+
+    /** The same with both ends closed, as the gate asks. */
+    ToolPath closedPath() {
+        return ToolPath.of(job.channel(), job.shop().cutter(), rule());
     }
 
     /** Where the stops are clamped. */
@@ -174,17 +179,21 @@ final class SlotStage {
         return shop.lastPass().libraryValue() > 0 ? rule.lastPass(shop.lastPass()) : rule;
     }
 
-    /** The stops at the ends that are there when the channel is cut: a scarf sawn, a head on, a heel joint cut. */
+    /** The stops at the ends that are there when the channel is cut: a scarf sawn, a head on, a heel joint cut; none past them. */
     private StopBlocks atItsEnds(StopBlocks stops) {
-        StopBlocks heel = order.isDone(Operation.CUT_HEEL_JOINT)
-                ? stops.heelEndAt(job.style().amount(shape.shaftEndMm()))
+        StopBlocks heel = order.isDoneAtTheChannel(Operation.CUT_HEEL_JOINT)
+                ? stops.heelEndAt(job.style()
+                        .amount(Math.max(shape.shaftEndMm(), job.channel().endMm())))
                 : stops;
         Optional<Head> head = made.design().head();
         if (head.isPresent() && isHeadOn()) {
             return heel.headOn(head.get().width(HeadLayout.of(head.get()).widthAtTip()));
         }
-        Optional<ScarfJoint> sawn = made.scarf().filter(joint -> order.isDone(Operation.CUT_SCARF));
-        return sawn.isPresent() ? heel.headEndAt(job.style().amount(thinEndMm(sawn.get()))) : heel;
+        Optional<ScarfJoint> sawn = made.scarf().filter(joint -> order.isDoneAtTheChannel(Operation.CUT_SCARF));
+        return sawn.isPresent()
+                ? heel.headEndAt(job.style()
+                        .amount(Math.min(thinEndMm(sawn.get()), job.channel().startMm())))
+                : heel;
     }
 
     /**
@@ -205,7 +214,9 @@ final class SlotStage {
     }
 
     private boolean isHeadOn() {
-        return shape.headComesFirst() || order.isDone(Operation.GLUE_HEAD) || order.isDone(Operation.SAW_OUT_THE_HEAD);
+        return shape.headComesFirst()
+                || order.isDoneAtTheChannel(Operation.GLUE_HEAD)
+                || order.isDoneAtTheChannel(Operation.SAW_OUT_THE_HEAD);
     }
 
     /** Where the shaft's sawn slope ends in its back, behind a slanted nut at the edge that reaches farther. */

@@ -14,7 +14,6 @@ import org.junit.jupiter.api.Test;
 import org.neckgeom.board.FannedFrets;
 import org.neckgeom.head.ScarfBoard;
 import org.neckgeom.head.ScarfJoint;
-import org.neckgeom.measure.Estimate;
 import org.neckgeom.neck.Across;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Channel;
@@ -320,8 +319,8 @@ class ShapeOfThePlanTest {
 
     @Test
     void stops_ofAScarfSawnBehindASlantedNut_areSetToTheEdgeThatReachesFarther() {
-        Job sawn =
-                fannedScarf(STEEP, 900).measured(MeasuredNeck.none().scarfAngle(Estimate.of(STEEP.angle(), deg(0.1))));
+        Job sawn = fannedScarf(STEEP, 900)
+                .order(fannedScarf(STEEP, 900).plan().work().done("cut scarf"));
         double slant = sawn.plan().scarf().orElseThrow().scarf().nutSlant().libraryValue();
         // The slope runs out in the back 25 / tan(angle) before the nut, at one edge 30 tan(slant) farther.
         double thinEnd = -25 / Math.tan(STEEP.angleRad()) - 30 * Math.abs(Math.tan(slant));
