@@ -46,6 +46,9 @@ public final class NeckShape {
 
     private static final double SAME_MM = 1e-9;
 
+    /** Off the middle by less is drawn and not mentioned: it is a fifth of a line's width at full size. */
+    private static final double SEEN_MM = 0.05;
+
     private static final int HALVINGS = 100;
 
     private static final Amount<Length> SECTION_TOLERANCE = ShopUnits.mm(0.005);
@@ -80,6 +83,19 @@ public final class NeckShape {
     /** The channel that a section shows, as its back: cut as far as the plan has it. */
     public Optional<Channel> sectionChannel() {
         return settled.woodLeft().map(FloorThickness::channel).or(design::channel);
+    }
+
+    /** How far the channel of a section lies from its middle, positive toward the treble side: as the wood under it is taken. */
+    public double channelMiddle(double x) {
+        return settled.woodLeft().map(wood -> wood.channelMiddleMm(x)).orElse(0.0);
+    }
+
+    /** The same in words, where it can be seen. */
+    public Optional<String> channelOff(double x, Shown shown) {
+        double off = Math.abs(channelMiddle(x));
+        return off < SEEN_MM
+                ? Optional.empty()
+                : Optional.of(shown.length(off) + " off the middle, to which side is not known");
     }
 
     /** Depth of the wood on the centreline at a station as drawn, with volute and turn into the heel. */
