@@ -279,6 +279,11 @@ public final class StopBlocks extends ValueAnswer {
         return new StopPlace(heelEndMm - startMm - radiusMm, radiusMm, startMm - headEndMm <= OPEN_MM, style());
     }
 
+    /** {@return how long the work is that lies against the stops: the blank, or what is left of it with a head that is on} */
+    public Amount<Length> workLength() {
+        return style().amount(heelEndMm - headEndMm);
+    }
+
     /** {@return the ends of the work at which the slot is open; none, one or both} */
     public Set<End> openEnds() {
         Set<End> open = EnumSet.noneOf(End.class);
