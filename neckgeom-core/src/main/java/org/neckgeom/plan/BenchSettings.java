@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.neckgeom.channel.FeelerStack;
 import org.neckgeom.channel.FenceMove;
@@ -15,6 +16,7 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.head.ScarfSaw;
+import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.order.Operation;
@@ -97,7 +99,9 @@ final class BenchSettings {
         switch (operation) {
             case Operation.CUT_ROD_CHANNEL -> channel();
             case Operation.CUT_SCARF -> scarf();
-            case Operation.GLUE_HEAD, Operation.TRUE_THE_HEAD, Operation.SAW_OUT_THE_HEAD -> head();
+            case Operation.SAW_OUT_THE_HEAD -> head(Optional.empty());
+            case Operation.GLUE_HEAD, Operation.TRUE_THE_HEAD ->
+                head(plan.measured().scarfAngle());
             case Operation.GLUE_HEEL_BLOCK, Operation.CUT_HEEL_JOINT, Operation.FIT_HEEL_TO_BODY -> heel();
             case Operation.TAPER_THE_SIDES, Operation.TRIM_TO_THE_FINGERBOARD -> taper();
             case Operation.ROUGH_OUT_THE_BACK, Operation.CARVE_THE_NECK -> back();
@@ -385,12 +389,20 @@ final class BenchSettings {
         draft.row(key, label, draft.words(code(key), "{angle:1}").with("angle", Kind.RAD, rad));
     }
 
-    private void head() {
+    /** With its angle as read, on what is done to a head that is sawn. */
+    private void head(Optional<Estimate<Angle>> sawn) {
         plan.neck().head().ifPresent(head -> {
             row("thickness", "thickness of the wood", "WOOD", head.thicknessMm());
             row("width", "greatest width", "WOOD", head.widthMm());
             row("length", "length of the face", "WOOD", head.lengthMm());
-            angle("angle", "head angle", head.angleRad());
+            sawn.ifPresentOrElse(
+                    read -> draft.row(
+                            "angle",
+                            "head angle",
+                            draft.words("angle-as-read", "{angle:1}, as read; drawn {drawn:1}")
+                                    .with("angle", Kind.RAD, read.libraryValue())
+                                    .with("drawn", Kind.RAD, head.angleRad())),
+                    () -> angle("angle", "head angle", head.angleRad()));
         });
     }
 

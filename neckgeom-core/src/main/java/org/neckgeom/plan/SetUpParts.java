@@ -357,7 +357,8 @@ final class SetUpParts {
      */
     static Optional<PlanPart> headFirst(Stages plan, boolean isFirst) {
         // A head in one piece is sawn out of the square blank, which is what the fence meets.
-        return plan.neck()
+        return plan.made()
+                .design()
                 .head()
                 .filter(head -> !plan.isDone(Operation.CUT_ROD_CHANNEL))
                 .filter(head -> plan.shape().headComesFirst() == isFirst)

@@ -137,7 +137,7 @@ final class SlotStage {
 
     /** The spacer that the channel is cut on, beside a head that is on by then and stands proud; nothing where none is needed. */
     Optional<Spacer> spacer() {
-        return job.neck().head().filter(head -> isHeadOn()).map(this::spacer).filter(Spacer::isNeeded);
+        return made.design().head().filter(head -> isHeadOn()).map(this::spacer).filter(Spacer::isNeeded);
     }
 
     /** The passes of the channel. */
@@ -203,7 +203,7 @@ final class SlotStage {
     private BlankOnFence atTheFence() {
         Fence fence = job.shop().fence();
         BlankOnFence square = BlankOnFence.of(job.blank(), job.channel(), fence);
-        Optional<Head> head = job.neck().head().filter(its -> fence.outOfLineMm() != 0 && isHeadOn());
+        Optional<Head> head = made.design().head().filter(its -> fence.outOfLineMm() != 0 && isHeadOn());
         if (head.isEmpty()) {
             return square;
         }
