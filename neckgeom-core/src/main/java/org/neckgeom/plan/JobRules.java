@@ -69,6 +69,7 @@ final class JobRules {
         rules.channelWithinTheEdges();
         rules.pocketWidth();
         rules.channelWidth();
+        rules.planing();
         rules.blankWidth(stages.shape());
         rules.back();
         rules.heel();
@@ -252,6 +253,16 @@ final class JobRules {
         }
     }
 
+    private void planing() {
+        if (!(blank.planedThicknessMm() > 0)) {
+            fault(
+                    "blank.planing",
+                    "less-than",
+                    "be less than " + brief(blank.thicknessMm() / 2) + ", half the blank's thickness",
+                    brief(blank.planingMm()));
+        }
+    }
+
     private void blankWidth(ShapeStage shape) {
         double needed = Math.max(shape.shaftWidthMm(), design.fingerboard().farWidthMm());
         if (!(blank.widthMm() >= needed)) {
@@ -331,7 +342,9 @@ final class JobRules {
     private void neckSet(ShapeStage shape) {
         try {
             shape.neckSet();
-            shape.heelBlocks();
+            if (blank.planedThicknessMm() > 0) {
+                shape.heelBlocks();
+            }
         } catch (Refusal refusal) {
             for (Fault fault : refusal.faults()) {
                 boolean isWhole = fault.given().isEmpty();

@@ -12,8 +12,11 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.board.FannedFrets;
+import org.neckgeom.fixture.SampleBench;
+import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.head.ScarfBoard;
 import org.neckgeom.head.ScarfJoint;
+import org.neckgeom.heel.HeelBlocks;
 import org.neckgeom.neck.Across;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Channel;
@@ -303,6 +306,49 @@ class ShapeOfThePlanTest {
                 .isEqualTo(Outcome.OK);
         assertThat(outcome(fannedScarf(STEEP, least - 0.001), "blank long enough for shaft and head"))
                 .isEqualTo(Outcome.STOP);
+    }
+
+    /**
+     * By hand: a heel of 78 in line with the body's top, from a blank of 20 planed 1 off each face: 18 of shaft and 4 blocks of 18, 90 in
+     * all, of which 12 come off. Unplaned it is 20 and 3 of 20: 80. Blocks of 20 do not come from a blank that is planed to 18.
+     */
+    @Test
+    void heelBlocks_areThoseOfThePlanedBlank() {
+        Neck neck = SampleNecks.octaveMandolin().heel(Heel.of(mm(78), mm(56)).blockLength(mm(60)));
+        Blank blank = SampleBench.octaveBlank().nutAt(mm(200));
+
+        assertThat(stack(neck, blank)).contains("3 blocks of 20 mm", "off the last block");
+        HeelBlocks planed = Job.of(neck, blank.planing(mm(1)), SampleBench.metricShop())
+                .stages()
+                .shape()
+                .heelBlocks()
+                .orElseThrow();
+        assertThat(planed.count()).isEqualTo(4);
+        assertThat(planed.trim().libraryValue())
+                .isCloseTo(5 * 18 - planed.height().libraryValue(), within(1e-9));
+        assertThat(stack(neck, blank.planing(mm(1)))).contains("4 blocks of 18 mm");
+        assertThat(pieces(neck, blank.planing(mm(1)))).contains("heel block");
+        assertThat(pieces(neck.heel(neck.heel().orElseThrow().blocks(mm(20))), blank.planing(mm(1))))
+                .doesNotContain("heel block ");
+        assertThatThrownBy(() -> Job.of(neck, blank.planing(mm(10)), SampleBench.metricShop()))
+                .hasMessage("blank.planing must be less than 10 mm, half the blank's thickness, but was 10 mm");
+    }
+
+    private static String stack(Neck neck, Blank blank) {
+        return rows(neck, blank, SectionCode.HEEL);
+    }
+
+    private static String pieces(Neck neck, Blank blank) {
+        return rows(neck, blank, SectionCode.BLANK_AND_CUTTING_LIST);
+    }
+
+    private static String rows(Neck neck, Blank blank, SectionCode code) {
+        return Job.of(neck, blank, SampleBench.metricShop())
+                .plan()
+                .section(code)
+                .orElseThrow()
+                .rows()
+                .toString();
     }
 
     @Test
