@@ -95,8 +95,10 @@ public final class StopBlocks extends ValueAnswer {
             .fact("secondMove", Kind.MM, "away from the cutter, for two runs", s -> s.ofTwoRuns(s.runApartMm))
             .note(
                     "two-runs",
-                    "the channel is wider than the cutter: two runs, first the fence {firstMove:text} toward the cutter"
-                            + " from the middle, then {secondMove:text} away from it: " + SecondPass.FENCE_AWAY);
+                    "the slot is wider than the cutter: two runs, first the fence {firstMove:text} toward the cutter"
+                            + " from the middle, then {secondMove:text} away from it: " + SecondPass.FENCE_AWAY)
+            .fact("oneRun", Kind.MM, "wide, of a slot that takes more than two", StopBlocks::oneRunMm)
+            .note("ridge", "between them run no more than {oneRun:brief} apart, or a ridge stays");
 
     private final End leading;
     private final double startMm;
@@ -214,6 +216,11 @@ public final class StopBlocks extends ValueAnswer {
 
     private double ofTwoRuns(double mm) {
         return runApartMm > OPEN_MM ? mm : Double.NaN;
+    }
+
+    /** Not there where two runs leave nothing between them. */
+    private double oneRunMm() {
+        return runApartMm > 2 * radiusMm + OPEN_MM ? 2 * radiusMm : Double.NaN;
     }
 
     /** {@return how far apart the two runs are of a slot wider than its cutter cuts; 0 where one run is enough} */

@@ -11,6 +11,7 @@ import org.neckgeom.channel.FenceMove;
 import org.neckgeom.channel.Pass;
 import org.neckgeom.channel.SlotVerdict;
 import org.neckgeom.channel.Spacer;
+import org.neckgeom.channel.StopBlocks;
 import org.neckgeom.channel.StopPlace;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
@@ -245,7 +246,7 @@ final class BenchSettings {
                             .with("chance", Kind.PROBABILITY, chance.getAsDouble())
                             .with("limit", Kind.LIMITS, Limits.within(plan.job().slotLimit())));
         }
-        runs();
+        runs("runs", "two runs", plan.slot().stops());
         draft.row(
                 "depths",
                 "depth after each pass",
@@ -264,6 +265,11 @@ final class BenchSettings {
                                 pocket.gaugeBlockSteps())));
         stop("rearStop", "rear stop", plan.slot().stops().rear());
         stop("frontStop", "front stop", plan.slot().stops().front());
+        plan.slot().pocketStops().ifPresent(pocket -> {
+            runs("pocketRuns", "two runs, pocket", pocket);
+            stop("pocketRearStop", "rear stop, pocket", pocket.rear());
+            stop("pocketFrontStop", "front stop, pocket", pocket.front());
+        });
     }
 
     /** Words with lengths in the place of {@code {key:W}} as of wood, of {@code {key:F}} as of a depth or a move. */
@@ -272,13 +278,13 @@ final class BenchSettings {
                 .replace(":F}", ":" + ShopDigits.fine(plan.style()) + "}");
     }
 
-    /** A channel wider than its cutter. */
-    private void runs() {
-        double apart = plan.slot().stops().runsApart().libraryValue();
+    /** A channel or pocket wider than its cutter. */
+    private void runs(String key, String label, StopBlocks stops) {
+        double apart = stops.runsApart().libraryValue();
         if (apart > 0) {
             draft.row(
-                    "runs",
-                    "two runs",
+                    key,
+                    label,
                     draft.words("runs", "fence {first:text} toward the cutter, then {second:text} away")
                             .with("first", Kind.MM, apart / 2)
                             .with("second", Kind.MM, apart));

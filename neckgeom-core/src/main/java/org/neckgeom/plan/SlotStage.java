@@ -157,8 +157,14 @@ final class SlotStage {
 
     /** Where the stops are clamped. */
     StopBlocks stops() {
-        StopBlocks stops = slot().stops(job.shop().cutter(), job.blank());
-        return atItsEnds(stops).settingUncertainty(RULE_AND_EYE);
+        return atItsEnds(slot().stops(job.shop().cutter(), job.blank()));
+    }
+
+    /** The same for the pocket, where there is one: it is cut by the same cutter from the same ends. */
+    Optional<StopBlocks> pocketStops() {
+        return job.channel().hasAdjusterPocket()
+                ? Optional.of(atItsEnds(slot().pocketStops(job.shop().cutter(), job.blank())))
+                : Optional.empty();
     }
 
     /** The passes of the pocket, where there is one. */
@@ -180,7 +186,8 @@ final class SlotStage {
     }
 
     /** The stops at the ends that are there when the channel is cut: a scarf sawn, a head on, a heel joint cut; none past them. */
-    private StopBlocks atItsEnds(StopBlocks stops) {
+    private StopBlocks atItsEnds(StopBlocks ofTheBlank) {
+        StopBlocks stops = ofTheBlank.settingUncertainty(RULE_AND_EYE);
         StopBlocks heel = order.isDoneAtTheChannel(Operation.CUT_HEEL_JOINT)
                 ? stops.heelEndAt(job.style()
                         .amount(Math.max(shape.shaftEndMm(), job.channel().endMm())))

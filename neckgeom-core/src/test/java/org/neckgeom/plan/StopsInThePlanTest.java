@@ -245,6 +245,30 @@ class StopsInThePlanTest {
                 });
     }
 
+    /**
+     * By hand: a pocket from 3 to 27, 10 wide, in a blank from -200 to 440, by a cutter of 6: rear stop 440 - 3 - 3, front stop 27 - 3 +
+     * 200; two runs 10 - 6 apart. One of 17 takes runs between them: 11 apart they leave a ridge of 5.
+     */
+    @Test
+    void pocket_hasStopsOfItsOwn() {
+        assertThat(channel(withPocket()))
+                .contains("front stop  224 mm from the cutter's centre")
+                .contains("on the blank at 3 mm and 27 mm from the nut")
+                .contains("first the fence 2.000 mm toward the cutter from the middle, then 4.000 mm away from it")
+                .doesNotContain("ridge");
+        assertThat(channel(PLAN)).containsOnlyOnce("rear stop");
+        Job wide = Job.of(
+                PLAN.neck()
+                        .channel(PLAN.neck()
+                                .channel()
+                                .orElseThrow()
+                                .adjusterPocket(mm(24))
+                                .section(mm(17), mm(13))),
+                PLAN.blank(),
+                PLAN.shop());
+        assertThat(channel(wide)).contains("between them run no more than 6 mm apart, or a ridge stays");
+    }
+
     private static Job withPocket() {
         return Job.of(
                 PLAN.neck()
