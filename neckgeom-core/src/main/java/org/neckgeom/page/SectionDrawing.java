@@ -3,6 +3,7 @@ package org.neckgeom.page;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.neckgeom.drawing.NeckShape;
 import org.neckgeom.drawing.Shown;
 import org.neckgeom.neck.Channel;
@@ -121,7 +122,20 @@ final class SectionDrawing {
     }
 
     private static Spot nearest(List<Spot> curve, Spot from) {
-        return curve.stream().min(Comparator.comparingDouble(from::distanceMm)).orElseThrow();
+        return IntStream.range(1, curve.size())
+                .mapToObj(i -> nearest(curve.get(i - 1), curve.get(i), from))
+                .min(Comparator.comparingDouble(from::distanceMm))
+                .orElseThrow();
+    }
+
+    /** The nearest point of a chord. */
+    private static Spot nearest(Spot a, Spot b, Spot from) {
+        double u = b.uMm() - a.uMm();
+        double v = b.vMm() - a.vMm();
+        double square = u * u + v * v;
+        double along = square > 0 ? ((from.uMm() - a.uMm()) * u + (from.vMm() - a.vMm()) * v) / square : 0;
+        double share = Math.max(0, Math.min(1, along));
+        return a.plus(share * u, share * v);
     }
 
     private static List<Spot> box(double middle, double half, double top, double bottom) {

@@ -67,6 +67,7 @@ final class BenchSettings {
     static PlanSection cut(Stages plan, Operation operation) {
         BenchSettings settings = new BenchSettings(plan, operation.code(), cutting(operation));
         settings.cut(plan.slot().verdict());
+        plan.slot().pocketStops().ifPresent(pocket -> settings.runs("pocketRuns", "two runs, pocket", pocket));
         return settings.draft.done();
     }
 
@@ -249,7 +250,7 @@ final class BenchSettings {
         runs("runs", "two runs", plan.slot().stops());
         draft.row(
                 "depths",
-                "depth after each pass",
+                "depth after a pass",
                 depths(
                         draft.words(
                                 "depths", steps(plan.slot().passes().passes().size())),
@@ -265,17 +266,24 @@ final class BenchSettings {
                                 pocket.gaugeBlockSteps())));
         stop("rearStop", "rear stop", plan.slot().stops().rear());
         stop("frontStop", "front stop", plan.slot().stops().front());
-        plan.slot().pocketStops().ifPresent(pocket -> {
-            runs("pocketRuns", "two runs, pocket", pocket);
-            stop("pocketRearStop", "rear stop, pocket", pocket.rear());
-            stop("pocketFrontStop", "front stop, pocket", pocket.front());
-        });
+        plan.slot().pocketStops().ifPresent(this::pocketStop);
     }
 
     /** Words with lengths in the place of {@code {key:W}} as of wood, of {@code {key:F}} as of a depth or a move. */
     private String sized(String words) {
         return words.replace(":W}", ":" + ShopDigits.wood(plan.style()) + "}")
                 .replace(":F}", ":" + ShopDigits.fine(plan.style()) + "}");
+    }
+
+    /** The pocket lies at one end of the channel: the stop of the other end is all that is moved for it. */
+    private void pocketStop(StopBlocks pocket) {
+        StopBlocks channel = plan.slot().stops();
+        if (!pocket.rear().equals(channel.rear())) {
+            stop("pocketRearStop", "rear stop, pocket", pocket.rear());
+        }
+        if (!pocket.front().equals(channel.front())) {
+            stop("pocketFrontStop", "front stop, pocket", pocket.front());
+        }
     }
 
     /** A channel or pocket wider than its cutter. */

@@ -58,10 +58,11 @@ class BenchCardTest {
 
         assertThat(cut(pocket, "pocket")).hasValue("13 mm deep, 10 mm wide, 3 mm to 27 mm");
         assertThat(cut(pocket, "pocketDepths")).hasValue("1.56, 3.13, 4.69, 6.25, 7.81, 9.38, 10.94, 12.5, 13 mm");
-        assertThat(cut(pocket, "pocketRearStop")).hasValue("434 mm from the cutter's centre, beyond the fence");
+        assertThat(cut(pocket, "rearStop")).hasValue("434 mm from the cutter's centre, beyond the fence");
+        assertThat(cut(pocket, "pocketRearStop")).as("stays where it is").isEmpty();
         assertThat(cut(pocket, "pocketFrontStop")).hasValue("224 mm from the cutter's centre");
         assertThat(cut(pocket, "pocketRuns")).hasValue("fence 2.000 mm toward the cutter, then 4.000 mm away");
-        assertThat(cut(PLAIN, "pocketRearStop")).isEmpty();
+        assertThat(cut(PLAIN, "pocketFrontStop")).isEmpty();
         assertThat(cut(PLAIN, "pocket")).isEmpty();
         assertThat(cut(PLAIN, "pocketDepths")).isEmpty();
     }
