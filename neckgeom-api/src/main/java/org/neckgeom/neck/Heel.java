@@ -48,7 +48,7 @@ public final class Heel extends Noun<Heel> {
             Types.SIZE,
             "width of the mating face at the cap, cheek to cheek. Default: the width at the top");
     private static final Key<Heel, Amount<Length>> BLOCKS = TABLE.optional(
-                    "blocks", Types.SIZE, "thickness of a heel block. Default: thickness of the blank")
+                    "blocks", Types.SIZE, "thickness of a heel block. Default: thickness of the planed blank")
             .called("heel block thickness");
     private static final Key<Heel, Amount<Length>> BLOCK_LENGTH = TABLE.optional(
             "block length",

@@ -210,6 +210,11 @@ public final class Cutter extends Noun<Cutter> {
         return values().libraryValue(RUNOUT);
     }
 
+    /** {@return the width of the slot that one run cuts in mm: diameter and runout, which does not move its middle; more than 0} */
+    public double slotWidthMm() {
+        return diameterMm() + runoutMm();
+    }
+
     private static Form<Cutter> sentences() {
         return TABLE.facts("cutter")
                 .fact("cuttingEdges", Kind.WHOLE, "number, given or default", Cutter::flutes)

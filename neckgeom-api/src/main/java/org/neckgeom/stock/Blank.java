@@ -248,6 +248,11 @@ public final class Blank extends Noun<Blank> {
         return values().libraryValue(PLANING, 0);
     }
 
+    /** {@return the thickness with both faces planed, in mm; 0 or less where the planing leaves nothing} */
+    public double planedThicknessMm() {
+        return thicknessMm() - 2 * planingMm();
+    }
+
     /** {@return what a saw cut square across takes, in mm; 0 unless given} */
     public double sawKerfMm() {
         return values().libraryValue(SAW_KERF);

@@ -47,6 +47,8 @@ class BenchNounsTest {
         assertThat(changed.stickOutMm()).isEqualTo(38.1); // no less than its flutes
         assertThat(changed.shankMm()).isEqualTo(12.7);
         assertThat(changed.runoutMm()).isCloseTo(0.0254, within(1e-17));
+        // 0.25 in and 1 thou, by hand: 6.35 + 0.0254
+        assertThat(changed.slotWidthMm()).isCloseTo(6.3754, within(1e-12));
         assertThat(changed.stickOut(inch(2)).stickOutMm()).isEqualTo(50.8);
         assertThat(changed.style()).isEqualTo(LengthStyle.DECIMAL_INCHES);
         assertThat(changed)

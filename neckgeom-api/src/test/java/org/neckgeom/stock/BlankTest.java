@@ -82,4 +82,14 @@ class BlankTest {
         refused(() -> blank.nutAt(mm(640)), "nut at must be less than 640 mm, the blank's length, but was 640 mm");
         refused(() -> blank.nutAt(mm(-1)), "nut line's distance from the head end must be 0 mm or more, but was -1 mm");
     }
+
+    /** 20 less 0.5 off each face is 19, less 10 off each is nothing. */
+    @Test
+    void planedThickness_isWithoutBothFaces() {
+        Blank blank = Blank.ofLength(mm(640)).section(mm(61), mm(20));
+
+        assertThat(blank.planedThicknessMm()).isEqualTo(20);
+        assertThat(blank.planing(mm(0.5)).planedThicknessMm()).isEqualTo(19);
+        assertThat(blank.planing(mm(10)).planedThicknessMm()).isZero();
+    }
 }

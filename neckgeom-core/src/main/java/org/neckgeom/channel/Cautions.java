@@ -89,7 +89,7 @@ public final class Cautions extends ValueAnswer {
                 || deepest > cutter.stickOutMm()) {
             all.add(Caution.known("SHORT_FLUTES"));
         }
-        if (cutter.diameterMm() + cutter.runoutMm() - channel.reinforcement().widthMm() > LOOSE_MM
+        if (cutter.slotWidthMm() - channel.reinforcement().widthMm() > LOOSE_MM
                 && cutter.diameterMm() > channel.widthMm()) {
             all.add(Caution.known("CUTTER_TOO_WIDE"));
         }

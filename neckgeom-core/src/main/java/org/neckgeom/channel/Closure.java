@@ -232,8 +232,7 @@ public final class Closure extends LeanAnswer {
      * @param cutter that made the slot
      */
     public Closure cutBy(Cutter cutter) {
-        return slotShouldBe(
-                Objects.requireNonNull(cutter, "cutter").diameterMm() + cutter.runoutMm(), CUTTER_WITHIN_MM);
+        return slotShouldBe(Objects.requireNonNull(cutter, "cutter").slotWidthMm(), CUTTER_WITHIN_MM);
     }
 
     private Closure slotShouldBe(double mm, double withinMm) {

@@ -203,7 +203,7 @@ public final class CutterLoad extends ValueAnswer {
 
     /** {@return the width of the slot: cutter and runout, which does not move its middle; more than 0} */
     public Amount<Length> slotWidth() {
-        return style().amount(cutter.diameterMm() + cutter.runoutMm());
+        return style().amount(cutter.slotWidthMm());
     }
 
     /**

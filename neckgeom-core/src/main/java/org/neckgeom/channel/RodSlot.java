@@ -145,8 +145,7 @@ public final class RodSlot extends ValueAnswer {
      * @param cutter the cutter
      */
     public Amount<Length> sideClearance(Cutter cutter) {
-        return style().amount(Objects.requireNonNull(cutter, "cutter").diameterMm()
-                + cutter.runoutMm()
+        return style().amount(Objects.requireNonNull(cutter, "cutter").slotWidthMm()
                 - channel.reinforcement().widthMm());
     }
 

@@ -1,7 +1,10 @@
 package org.neckgeom.channel;
 
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
@@ -21,9 +24,9 @@ import org.neckgeom.units.LibraryUnits;
  * The stop blocks that limit a slot: their distances along the fence from the cutter's centre and from both its edges.
  * Immutable.
  *
- * <p>The slot ends a cutter radius beyond the cutter's centre. The work starts with its trailing end against the rear
+ * <p>The slot ends beyond the cutter's centre by half the slot that one run cuts: the cutter's radius and half its runout. The work starts with its trailing end against the rear
  * stop and is fed until its leading end meets the front stop. For a slot from x_s to x_e in work from x_h to x_b and a
- * cutter of radius r, head end leading: rear stop {@code x_b - (x_s + r)}, front stop {@code (x_e - r) - x_h}. Exact. The
+ * cutter of that half r, head end leading: rear stop {@code x_b - (x_s + r)}, front stop {@code (x_e - r) - x_h}. Exact. The
  * ends are the blank's until {@link #headOn}, {@link #headEndAt} or {@link #heelEndAt} gives the real ones. Where the
  * slot runs out of the work there is no stop.
  */
@@ -51,7 +54,7 @@ public final class StopBlocks extends ValueAnswer {
             .factIfAny("front", Kind.answer(StopPlace.FORM), "the end of the cut", stops -> closed(stops.front()))
             .line("front", "front stop", "{front}")
             .line("front", "front stop", stops -> stops.front().isOpen(), "none: the slot is open there, feed through")
-            .fact("cutterRadius", Kind.MM, "also of the slot's ends", stops -> stops.radiusMm)
+            .fact("cutterRadius", Kind.MM, "with half the runout; also of the slot's ends", stops -> stops.radiusMm)
             .fact("start", Kind.ESTIMATE, "of the slot from the nut: the end cut first", StopBlocks::start)
             .fact("end", Kind.ESTIMATE, "of the slot from the nut: the end cut last", StopBlocks::end)
             .line(
@@ -92,8 +95,10 @@ public final class StopBlocks extends ValueAnswer {
             .fact("secondMove", Kind.MM, "away from the cutter, for two runs", s -> s.ofTwoRuns(s.runApartMm))
             .note(
                     "two-runs",
-                    "the channel is wider than the cutter: two runs, first the fence {firstMove:text} toward the cutter"
-                            + " from the middle, then {secondMove:text} away from it: " + SecondPass.FENCE_AWAY);
+                    "the slot is wider than the cutter: two runs, first the fence {firstMove:text} toward the cutter"
+                            + " from the middle, then {secondMove:text} away from it: " + SecondPass.FENCE_AWAY)
+            .fact("oneRun", Kind.MM, "wide, of a slot that takes more than two", StopBlocks::oneRunMm)
+            .note("ridge", "between them run no more than {oneRun:brief} apart, or a ridge stays");
 
     private final End leading;
     private final double startMm;
@@ -138,8 +143,8 @@ public final class StopBlocks extends ValueAnswer {
     static StopBlocks headLeading(
             double startMm, double endMm, double widthMm, Cutter cutter, Blank blank, LengthStyle style) {
         double head = -blank.nutFromHeadEndMm();
-        double apart = Math.max(0, widthMm - cutter.diameterMm() - cutter.runoutMm());
-        double r = cutter.diameterMm() / 2;
+        double apart = Math.max(0, widthMm - cutter.slotWidthMm());
+        double r = cutter.slotWidthMm() / 2;
         return new StopBlocks(End.HEAD, startMm, endMm, head, head + blank.lengthMm(), r, apart, 0, null, style);
     }
 
@@ -213,6 +218,11 @@ public final class StopBlocks extends ValueAnswer {
         return runApartMm > OPEN_MM ? mm : Double.NaN;
     }
 
+    /** Not there where two runs leave nothing between them. */
+    private double oneRunMm() {
+        return runApartMm > 2 * radiusMm + OPEN_MM ? 2 * radiusMm : Double.NaN;
+    }
+
     /** {@return how far apart the two runs are of a slot wider than its cutter cuts; 0 where one run is enough} */
     public Amount<Length> runsApart() {
         return style().amount(runApartMm > OPEN_MM ? runApartMm : 0);
@@ -274,6 +284,23 @@ public final class StopBlocks extends ValueAnswer {
 
     private StopPlace atHeelEnd() {
         return new StopPlace(heelEndMm - startMm - radiusMm, radiusMm, startMm - headEndMm <= OPEN_MM, style());
+    }
+
+    /** {@return how long the work is that lies against the stops: the blank, or what is left of it with a head that is on} */
+    public Amount<Length> workLength() {
+        return style().amount(heelEndMm - headEndMm);
+    }
+
+    /** {@return the ends of the work at which the slot is open; none, one or both} */
+    public Set<End> openEnds() {
+        Set<End> open = EnumSet.noneOf(End.class);
+        if (atHeelEnd().isOpen()) {
+            open.add(End.HEAD);
+        }
+        if (atHeadEnd().isOpen()) {
+            open.add(End.HEEL);
+        }
+        return Collections.unmodifiableSet(open);
     }
 
     /** {@return where the channel begins, from the nut: the end cut first; u of its stop, 0 where none was given} */

@@ -3,6 +3,7 @@ package org.neckgeom.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import javax.measure.quantity.Length;
 import org.neckgeom.board.FannedFrets;
@@ -11,6 +12,7 @@ import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.kernel.NeckSetKernel;
 import org.neckgeom.neck.Bars;
 import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.End;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.Neck;
@@ -43,6 +45,9 @@ public final class NeckShape {
     private static final double QUARTER_BULGE = Math.sqrt(2) - 1;
 
     private static final double SAME_MM = 1e-9;
+
+    /** Off the middle by less is drawn and not mentioned: it is a fifth of a line's width at full size. */
+    private static final double SEEN_MM = 0.05;
 
     private static final int HALVINGS = 100;
 
@@ -78,6 +83,19 @@ public final class NeckShape {
     /** The channel that a section shows, as its back: cut as far as the plan has it. */
     public Optional<Channel> sectionChannel() {
         return settled.woodLeft().map(FloorThickness::channel).or(design::channel);
+    }
+
+    /** How far the channel of a section lies from its middle, positive toward the treble side: as the wood under it is taken. */
+    public double channelMiddle(double x) {
+        return settled.woodLeft().map(wood -> wood.channelMiddleMm(x)).orElse(0.0);
+    }
+
+    /** The same in words, where it can be seen. */
+    public Optional<String> channelOff(double x, Shown shown) {
+        double off = Math.abs(channelMiddle(x));
+        return off < SEEN_MM
+                ? Optional.empty()
+                : Optional.of(shown.length(off) + " off the middle, to which side is not known");
     }
 
     /** Depth of the wood on the centreline at a station as drawn, with volute and turn into the heel. */
@@ -334,9 +352,14 @@ public final class NeckShape {
         bulges.addAll(List.of(StrictMath.tan(halfAngle / 2), 0.0));
     }
 
-    /** The channel in plan, closed, a hole: its ends as round as the cutter, square where that is not known. */
+    /** The channel in plan, closed, a hole: its ends as round as the cutter, square where that is not known or it runs out of the wood. */
     public Polyline channelPlan(Channel channel) {
-        return rounded(channelCorners(channel), settled.cutterMm() / 2);
+        return rounded(channelCorners(channel), corner -> isOut(channel, corner) ? 0 : settled.cutterMm() / 2);
+    }
+
+    private boolean isOut(Channel channel, Spot corner) {
+        return settled.openEnds().contains(End.HEAD) && corner.uMm() == channel.startMm()
+                || settled.openEnds().contains(End.HEEL) && corner.uMm() == channel.endMm();
     }
 
     private static List<Spot> channelCorners(Channel channel) {
@@ -360,8 +383,8 @@ public final class NeckShape {
         return all;
     }
 
-    /** A clockwise outline of right angles with its outer corners round, as far as its lines allow. */
-    private static Polyline rounded(List<Spot> corners, double radius) {
+    /** A clockwise outline of right angles with its outer corners round, each as far as its lines allow. */
+    private static Polyline rounded(List<Spot> corners, ToDoubleFunction<Spot> radius) {
         List<Spot> spots = new ArrayList<>();
         List<Double> bulges = new ArrayList<>();
         int n = corners.size();
@@ -373,7 +396,7 @@ public final class NeckShape {
             double out = corner.distanceMm(after);
             double turn = (corner.uMm() - before.uMm()) * (after.vMm() - corner.vMm())
                     - (corner.vMm() - before.vMm()) * (after.uMm() - corner.uMm());
-            double r = Math.min(radius, Math.min(in, out) / 2);
+            double r = Math.min(radius.applyAsDouble(corner), Math.min(in, out) / 2);
             if (r > 0 && turn < 0) {
                 Spot from = between(corner, before, r / in);
                 if (spots.isEmpty() || from.distanceMm(spots.get(spots.size() - 1)) > SAME_MM) {

@@ -3,6 +3,7 @@ package org.neckgeom.page;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.neckgeom.drawing.NeckShape;
 import org.neckgeom.drawing.Shown;
 import org.neckgeom.neck.Channel;
@@ -23,12 +24,14 @@ final class SectionDrawing {
     private final Shown shown;
     private final double x;
     private final double scale;
+    private final double middle;
 
     private SectionDrawing(NeckShape shape, Shown shown, double x) {
         this.shape = shape;
         this.shown = shown;
         this.x = x;
         this.scale = Math.min(MOST_SCALE, ROOM / (2 * shape.halfWidth(x)));
+        this.middle = shape.channelMiddle(x);
     }
 
     /**
@@ -51,7 +54,10 @@ final class SectionDrawing {
                 + shown.length(2 * shape.halfWidth(x)) + " wide, wood " + shown.length(depth) + " deep, board "
                 + shown.length(board) + " thick"
                 + channel.map(c -> (c.isLocatingGroove() ? ", groove " : ", channel ")
-                                + shown.by(c.widthAtMm(x), c.depthAtMm(x)))
+                                + shown.by(c.widthAtMm(x), c.depthAtMm(x))
+                                + shape.channelOff(x, shown)
+                                        .map(off -> ", " + off)
+                                        .orElse(""))
                         .orElse(", no channel here")
                 + left.map(wood -> ", " + shown.length(wood.woodMm()) + " of wood left")
                         .orElse("") + ".";
@@ -76,23 +82,24 @@ final class SectionDrawing {
     private void channel(Drawing drawing, LabelColumn west, LabelColumn east, Channel cut) {
         double half = cut.widthAtMm(x) / 2;
         double floor = cut.depthAtMm(x);
-        drawing.shape("hollow", page(box(half, 0, floor)));
+        drawing.shape("hollow", page(box(middle, half, 0, floor)));
         double end = cut.startMm() + cut.reinforcement().lengthMm();
         if (cut.archMm() == 0 && x <= end && !cut.isLocatingGroove()) {
             double top = cut.filletMm();
             drawing.shape(
                     "rod",
                     page(box(
+                            middle,
                             cut.reinforcement().widthMm() / 2,
                             top,
                             top + cut.reinforcement().heightMm())));
         }
         west.add(
-                at(new Spot(-half, -floor / 2)),
+                at(new Spot(middle - half, -floor / 2)),
                 shown.label(2 * half),
                 cut.isLocatingGroove() ? "groove wide" : "channel wide");
         east.add(
-                at(new Spot(half / 2, -floor)),
+                at(new Spot(middle + half / 2, -floor)),
                 shown.label(floor),
                 cut.isLocatingGroove() ? "groove deep" : "channel deep");
     }
@@ -100,10 +107,10 @@ final class SectionDrawing {
     private void woodLeft(Drawing drawing, LabelColumn west, WoodAt wood) {
         Channel cut = shape.sectionChannel().orElseThrow();
         double half = cut.widthAtMm(x) / 2;
-        Spot corner = new Spot(wood.isTowardTreble() ? half : -half, -cut.depthAtMm(x));
+        Spot corner = new Spot(middle + (wood.isTowardTreble() ? half : -half), -cut.depthAtMm(x));
         List<Spot> back = shape.section(x);
         // A centred channel is as near on both sides; the bass side has the label.
-        Spot bassCorner = new Spot(-half, -cut.depthAtMm(x));
+        Spot bassCorner = new Spot(middle - half, -cut.depthAtMm(x));
         Spot nearBass = nearest(back, bassCorner);
         Spot near = nearest(back, corner);
         if (nearBass.distanceMm(bassCorner) <= near.distanceMm(corner) + 1e-6) {
@@ -115,11 +122,26 @@ final class SectionDrawing {
     }
 
     private static Spot nearest(List<Spot> curve, Spot from) {
-        return curve.stream().min(Comparator.comparingDouble(from::distanceMm)).orElseThrow();
+        return IntStream.range(1, curve.size())
+                .mapToObj(i -> nearest(curve.get(i - 1), curve.get(i), from))
+                .min(Comparator.comparingDouble(from::distanceMm))
+                .orElseThrow();
     }
 
-    private static List<Spot> box(double half, double top, double bottom) {
-        return List.of(new Spot(-half, -top), new Spot(half, -top), new Spot(half, -bottom), new Spot(-half, -bottom));
+    /** The nearest point of a chord. */
+    private static Spot nearest(Spot a, Spot b, Spot from) {
+        double u = b.uMm() - a.uMm();
+        double v = b.vMm() - a.vMm();
+        double square = u * u + v * v;
+        double along = square > 0 ? ((from.uMm() - a.uMm()) * u + (from.vMm() - a.vMm()) * v) / square : 0;
+        double share = Math.max(0, Math.min(1, along));
+        return a.plus(share * u, share * v);
+    }
+
+    private static List<Spot> box(double middle, double half, double top, double bottom) {
+        double left = middle - half;
+        double right = middle + half;
+        return List.of(new Spot(left, -top), new Spot(right, -top), new Spot(right, -bottom), new Spot(left, -bottom));
     }
 
     private List<Spot> page(List<Spot> points) {

@@ -51,8 +51,8 @@ final class SetUpDrawing {
         this.stops = job.plan().stops();
         this.settings = BenchSession.of(job).settings();
         double rear = stops.rear().fromCentre().libraryValue();
-        double front =
-                Math.max(stops.front().fromCentre().libraryValue(), job.blank().lengthMm() - rear);
+        double front = Math.max(
+                stops.front().fromCentre().libraryValue(), stops.workLength().libraryValue() - rear);
         this.scale = (Drawing.WIDTH - 2 * (EDGE + STOP)) / (front + rear);
         this.cutter = EDGE + STOP + front * scale;
         this.drawing = new Drawing("Set-up, seen from above", words, HEIGHT);
@@ -113,12 +113,12 @@ final class SetUpDrawing {
                 shown.length(job.shop().cutter().diameterMm()));
     }
 
-    /** The blank where the cut begins: its trailing end lies against the rear stop. */
+    /** The work where the cut begins: its trailing end lies against the rear stop. */
     private void blank() {
         double right = cutter + stops.rear().fromCentre().libraryValue() * scale;
-        double left = right - job.blank().lengthMm() * scale;
+        double left = right - stops.workLength().libraryValue() * scale;
         piece(left, right);
-        double radius = job.shop().cutter().diameterMm() / 2;
+        double radius = job.shop().cutter().slotWidthMm() / 2;
         double cut = job.neck()
                 .channel()
                 .map(channel -> channel.endMm() - channel.startMm())

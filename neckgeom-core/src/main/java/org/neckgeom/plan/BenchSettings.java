@@ -4,17 +4,20 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.neckgeom.channel.FeelerStack;
 import org.neckgeom.channel.FenceMove;
 import org.neckgeom.channel.Pass;
 import org.neckgeom.channel.SlotVerdict;
 import org.neckgeom.channel.Spacer;
+import org.neckgeom.channel.StopBlocks;
 import org.neckgeom.channel.StopPlace;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.head.ScarfSaw;
+import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.order.Operation;
@@ -64,6 +67,7 @@ final class BenchSettings {
     static PlanSection cut(Stages plan, Operation operation) {
         BenchSettings settings = new BenchSettings(plan, operation.code(), cutting(operation));
         settings.cut(plan.slot().verdict());
+        plan.slot().pocketStops().ifPresent(pocket -> settings.runs("pocketRuns", "two runs, pocket", pocket));
         return settings.draft.done();
     }
 
@@ -97,7 +101,9 @@ final class BenchSettings {
         switch (operation) {
             case Operation.CUT_ROD_CHANNEL -> channel();
             case Operation.CUT_SCARF -> scarf();
-            case Operation.GLUE_HEAD, Operation.TRUE_THE_HEAD, Operation.SAW_OUT_THE_HEAD -> head();
+            case Operation.SAW_OUT_THE_HEAD -> head(Optional.empty());
+            case Operation.GLUE_HEAD, Operation.TRUE_THE_HEAD ->
+                head(plan.measured().scarfAngle());
             case Operation.GLUE_HEEL_BLOCK, Operation.CUT_HEEL_JOINT, Operation.FIT_HEEL_TO_BODY -> heel();
             case Operation.TAPER_THE_SIDES, Operation.TRIM_TO_THE_FINGERBOARD -> taper();
             case Operation.ROUGH_OUT_THE_BACK, Operation.CARVE_THE_NECK -> back();
@@ -241,10 +247,10 @@ final class BenchSettings {
                             .with("chance", Kind.PROBABILITY, chance.getAsDouble())
                             .with("limit", Kind.LIMITS, Limits.within(plan.job().slotLimit())));
         }
-        runs();
+        runs("runs", "two runs", plan.slot().stops());
         draft.row(
                 "depths",
-                "depth after each pass",
+                "depth after a pass",
                 depths(
                         draft.words(
                                 "depths", steps(plan.slot().passes().passes().size())),
@@ -260,6 +266,7 @@ final class BenchSettings {
                                 pocket.gaugeBlockSteps())));
         stop("rearStop", "rear stop", plan.slot().stops().rear());
         stop("frontStop", "front stop", plan.slot().stops().front());
+        plan.slot().pocketStops().ifPresent(this::pocketStop);
     }
 
     /** Words with lengths in the place of {@code {key:W}} as of wood, of {@code {key:F}} as of a depth or a move. */
@@ -268,13 +275,24 @@ final class BenchSettings {
                 .replace(":F}", ":" + ShopDigits.fine(plan.style()) + "}");
     }
 
-    /** A channel wider than its cutter. */
-    private void runs() {
-        double apart = plan.slot().stops().runsApart().libraryValue();
+    /** The pocket lies at one end of the channel: the stop of the other end is all that is moved for it. */
+    private void pocketStop(StopBlocks pocket) {
+        StopBlocks channel = plan.slot().stops();
+        if (!pocket.rear().equals(channel.rear())) {
+            stop("pocketRearStop", "rear stop, pocket", pocket.rear());
+        }
+        if (!pocket.front().equals(channel.front())) {
+            stop("pocketFrontStop", "front stop, pocket", pocket.front());
+        }
+    }
+
+    /** A channel or pocket wider than its cutter. */
+    private void runs(String key, String label, StopBlocks stops) {
+        double apart = stops.runsApart().libraryValue();
         if (apart > 0) {
             draft.row(
-                    "runs",
-                    "two runs",
+                    key,
+                    label,
                     draft.words("runs", "fence {first:text} toward the cutter, then {second:text} away")
                             .with("first", Kind.MM, apart / 2)
                             .with("second", Kind.MM, apart));
@@ -385,12 +403,20 @@ final class BenchSettings {
         draft.row(key, label, draft.words(code(key), "{angle:1}").with("angle", Kind.RAD, rad));
     }
 
-    private void head() {
+    /** With its angle as read, on what is done to a head that is sawn. */
+    private void head(Optional<Estimate<Angle>> sawn) {
         plan.neck().head().ifPresent(head -> {
             row("thickness", "thickness of the wood", "WOOD", head.thicknessMm());
             row("width", "greatest width", "WOOD", head.widthMm());
             row("length", "length of the face", "WOOD", head.lengthMm());
-            angle("angle", "head angle", head.angleRad());
+            sawn.ifPresentOrElse(
+                    read -> draft.row(
+                            "angle",
+                            "head angle",
+                            draft.words("angle-as-read", "{angle:1}, as read; drawn {drawn:1}")
+                                    .with("angle", Kind.RAD, read.libraryValue())
+                                    .with("drawn", Kind.RAD, head.angleRad())),
+                    () -> angle("angle", "head angle", head.angleRad()));
         });
     }
 

@@ -71,6 +71,7 @@ final class JobRules {
         rules.channelWithinTheEdges();
         rules.pocketWidth();
         rules.channelWidth();
+        rules.planing();
         rules.blankWidth(stages.shape());
         rules.back();
         rules.heel();
@@ -255,6 +256,16 @@ final class JobRules {
         }
     }
 
+    private void planing() {
+        if (!(blank.planedThicknessMm() > 0)) {
+            fault(
+                    "blank.planing",
+                    "less-than",
+                    "be less than " + brief(blank.thicknessMm() / 2) + ", half the blank's thickness",
+                    brief(blank.planingMm()));
+        }
+    }
+
     private void blankWidth(ShapeStage shape) {
         double needed = Math.max(shape.shaftWidthMm(), design.fingerboard().farWidthMm());
         if (!(blank.widthMm() >= needed)) {
@@ -334,7 +345,9 @@ final class JobRules {
     private void neckSet(ShapeStage shape) {
         try {
             shape.neckSet();
-            shape.heelBlocks();
+            if (blank.planedThicknessMm() > 0) {
+                shape.heelBlocks();
+            }
         } catch (Refusal refusal) {
             for (Fault fault : refusal.faults()) {
                 boolean isWhole = fault.given().isEmpty();
@@ -454,7 +467,7 @@ final class JobRules {
     /** A cutter far too thin for the channel would take more strokes than a list holds. */
     private void path(Stages stages) {
         if (faults.isEmpty()) {
-            refused("shop.cutter.diameter", stages.slot()::path);
+            refused("shop.cutter.diameter", stages.slot()::closedPath);
         }
     }
 

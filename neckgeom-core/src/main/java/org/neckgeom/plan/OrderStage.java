@@ -53,6 +53,14 @@ final class OrderStage {
         return left().finished().stream().anyMatch(done -> done.name().equals(own));
     }
 
+    /** True for an operation that is done before the channel is cut: before it was, where it is cut already. */
+    boolean isDoneAtTheChannel(String operation) {
+        String own = ownName(operation);
+        return left().finished().stream()
+                .takeWhile(done -> !done.cutsTheChannel())
+                .anyMatch(done -> done.name().equals(own));
+    }
+
     /** What the usual neck's channel and rod are called on a neck with a locating groove or a bar. */
     private String ownName(String usual) {
         Channel channel = job.channel();

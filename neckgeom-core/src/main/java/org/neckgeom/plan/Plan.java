@@ -124,7 +124,7 @@ public final class Plan {
 
     /** {@return the one shape of the neck as designed, that tables, drawings, checks, blanks and meshes ask} */
     public NeckSolid solid() {
-        return stages.shape().solid();
+        return stages.shape().solid().openAt(stages.slot().stops().openEnds());
     }
 
     /** {@return the frets; every fret from the nut} */

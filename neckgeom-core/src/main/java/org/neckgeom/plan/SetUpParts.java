@@ -171,8 +171,11 @@ final class SetUpParts {
                                                 + " the cutter again")
                                 .with("creep", Kind.MM, 2 * shop.repeatability().libraryValue()))
                 .row("stops", "stops", stops);
-        beyondTheFence(plan, stops).ifPresent(draft::note);
         plan.slot().pocketPasses().ifPresent(pocket -> draft.row("pocket", "pocket", whole(pocket)));
+        Optional<StopBlocks> ofThePocket = plan.slot().pocketStops();
+        ofThePocket.ifPresent(pocket -> draft.row("pocketStops", "pocket's stops", pocket));
+        beyondTheFence(plan, Stream.concat(Stream.of(stops), ofThePocket.stream()))
+                .ifPresent(draft::note);
         if (plan.blank().outOfParallelMm() != 0) {
             draft.row("edges", "edges", plan.slot().rounds().place());
         }
@@ -269,9 +272,9 @@ final class SetUpParts {
     }
 
     /** A stop can be clamped to the fence only as far as the fence reaches. */
-    private static Optional<Statement> beyondTheFence(Stages plan, StopBlocks stops) {
+    private static Optional<Statement> beyondTheFence(Stages plan, Stream<StopBlocks> stops) {
         double reach = plan.shop().fence().lengthMm() / 2;
-        double farthest = Stream.of(stops.rear(), stops.front())
+        double farthest = stops.flatMap(each -> Stream.of(each.rear(), each.front()))
                 .filter(stop -> !stop.isOpen())
                 .mapToDouble(stop -> stop.fromCentre().libraryValue())
                 .max()
@@ -357,7 +360,8 @@ final class SetUpParts {
      */
     static Optional<PlanPart> headFirst(Stages plan, boolean isFirst) {
         // A head in one piece is sawn out of the square blank, which is what the fence meets.
-        return plan.neck()
+        return plan.made()
+                .design()
                 .head()
                 .filter(head -> !plan.isDone(Operation.CUT_ROD_CHANNEL))
                 .filter(head -> plan.shape().headComesFirst() == isFirst)

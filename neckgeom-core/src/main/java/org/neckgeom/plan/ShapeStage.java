@@ -42,7 +42,7 @@ final class ShapeStage {
     private NeckSolid fromTheBlank() {
         return NeckSolid.of(neck())
                 .stock(job.blank().width())
-                .cutter(job.shop().cutter().diameter());
+                .cutter(job.style().amount(job.shop().cutter().slotWidthMm()));
     }
 
     /** The one shape of the neck as designed, sawn from its blank, its channel cut by the shop's cutter. */
@@ -191,10 +191,10 @@ final class ShapeStage {
         return neck().heel().map(heel -> {
             double over = overstandMm();
             LengthStyle style = job.style();
-            HeelBlocks blocks = HeelBlocks.of(
-                            style.amount(heel.heightMm() - over), job.blank().thickness())
+            double shaft = job.blank().planedThicknessMm();
+            HeelBlocks blocks = HeelBlocks.of(style.amount(heel.heightMm() - over), style.amount(shaft))
                     .overstand(style.amount(over))
-                    .blocks(style.amount(heel.blockThicknessMm(job.blank().thicknessMm())));
+                    .blocks(style.amount(heel.blockThicknessMm(shaft)));
             return neckSet().map(set -> blocks.at(set.angle().angle())).orElse(blocks);
         });
     }

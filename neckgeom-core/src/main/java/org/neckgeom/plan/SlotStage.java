@@ -137,7 +137,7 @@ final class SlotStage {
 
     /** The spacer that the channel is cut on, beside a head that is on by then and stands proud; nothing where none is needed. */
     Optional<Spacer> spacer() {
-        return job.neck().head().filter(head -> isHeadOn()).map(this::spacer).filter(Spacer::isNeeded);
+        return made.design().head().filter(head -> isHeadOn()).map(this::spacer).filter(Spacer::isNeeded);
     }
 
     /** The passes of the channel. */
@@ -147,13 +147,24 @@ final class SlotStage {
 
     /** The way of the cutter's tip through those passes and the pocket's. */
     ToolPath path() {
-        return ToolPath.of(job.channel(), job.shop().cutter().diameter(), rule());
+        return closedPath().openAt(stops().openEnds());
+    }
+
+    /** The same with both ends closed, as the gate asks. */
+    ToolPath closedPath() {
+        return ToolPath.of(job.channel(), job.shop().cutter(), rule());
     }
 
     /** Where the stops are clamped. */
     StopBlocks stops() {
-        StopBlocks stops = slot().stops(job.shop().cutter(), job.blank());
-        return atItsEnds(stops).settingUncertainty(RULE_AND_EYE);
+        return atItsEnds(slot().stops(job.shop().cutter(), job.blank()));
+    }
+
+    /** The same for the pocket, where there is one: it is cut by the same cutter from the same ends. */
+    Optional<StopBlocks> pocketStops() {
+        return job.channel().hasAdjusterPocket()
+                ? Optional.of(atItsEnds(slot().pocketStops(job.shop().cutter(), job.blank())))
+                : Optional.empty();
     }
 
     /** The passes of the pocket, where there is one. */
@@ -174,17 +185,22 @@ final class SlotStage {
         return shop.lastPass().libraryValue() > 0 ? rule.lastPass(shop.lastPass()) : rule;
     }
 
-    /** The stops at the ends that are there when the channel is cut: a scarf sawn, a head on, a heel joint cut. */
-    private StopBlocks atItsEnds(StopBlocks stops) {
-        StopBlocks heel = order.isDone(Operation.CUT_HEEL_JOINT)
-                ? stops.heelEndAt(job.style().amount(shape.shaftEndMm()))
+    /** The stops at the ends that are there when the channel is cut: a scarf sawn, a head on, a heel joint cut; none past them. */
+    private StopBlocks atItsEnds(StopBlocks ofTheBlank) {
+        StopBlocks stops = ofTheBlank.settingUncertainty(RULE_AND_EYE);
+        StopBlocks heel = order.isDoneAtTheChannel(Operation.CUT_HEEL_JOINT)
+                ? stops.heelEndAt(job.style()
+                        .amount(Math.max(shape.shaftEndMm(), job.channel().endMm())))
                 : stops;
         Optional<Head> head = made.design().head();
         if (head.isPresent() && isHeadOn()) {
             return heel.headOn(head.get().width(HeadLayout.of(head.get()).widthAtTip()));
         }
-        Optional<ScarfJoint> sawn = made.scarf().filter(joint -> order.isDone(Operation.CUT_SCARF));
-        return sawn.isPresent() ? heel.headEndAt(job.style().amount(thinEndMm(sawn.get()))) : heel;
+        Optional<ScarfJoint> sawn = made.scarf().filter(joint -> order.isDoneAtTheChannel(Operation.CUT_SCARF));
+        return sawn.isPresent()
+                ? heel.headEndAt(job.style()
+                        .amount(Math.min(thinEndMm(sawn.get()), job.channel().startMm())))
+                : heel;
     }
 
     /**
@@ -194,7 +210,7 @@ final class SlotStage {
     private BlankOnFence atTheFence() {
         Fence fence = job.shop().fence();
         BlankOnFence square = BlankOnFence.of(job.blank(), job.channel(), fence);
-        Optional<Head> head = job.neck().head().filter(its -> fence.outOfLineMm() != 0 && isHeadOn());
+        Optional<Head> head = made.design().head().filter(its -> fence.outOfLineMm() != 0 && isHeadOn());
         if (head.isEmpty()) {
             return square;
         }
@@ -205,7 +221,9 @@ final class SlotStage {
     }
 
     private boolean isHeadOn() {
-        return shape.headComesFirst() || order.isDone(Operation.GLUE_HEAD) || order.isDone(Operation.SAW_OUT_THE_HEAD);
+        return shape.headComesFirst()
+                || order.isDoneAtTheChannel(Operation.GLUE_HEAD)
+                || order.isDoneAtTheChannel(Operation.SAW_OUT_THE_HEAD);
     }
 
     /** Where the shaft's sawn slope ends in its back, behind a slanted nut at the edge that reaches farther. */

@@ -128,7 +128,7 @@ final class StockParts {
     }
 
     private static boolean blocksAreThinEnough(Stages plan) {
-        double thick = plan.blank().thicknessMm();
+        double thick = plan.blank().planedThicknessMm();
         return plan.neck()
                 .heel()
                 .filter(heel -> heel.blockThicknessMm(thick) <= thick * (1 + HAIR))

@@ -120,8 +120,8 @@ public final class ChannelEnd extends ValueAnswer {
         Plane side = Plane.through(new Point(joint, shoulder, 0), out);
         double[] inside = inside(channel, joint);
         double aside = DoubleStream.of(inside)
-                .map(x -> -side.heightOfMm(
-                        new Point(x, Math.abs(under.middle(x)) + channel.widthAtMm(x) / 2, -channel.depthAtMm(x))))
+                .map(x -> -side.heightOfMm(new Point(
+                        x, Math.abs(under.channelMiddleMm(x)) + channel.widthAtMm(x) / 2, -channel.depthAtMm(x))))
                 .min()
                 .orElseThrow();
         double low = mm(seat.below()) - deepest(channel, inside);

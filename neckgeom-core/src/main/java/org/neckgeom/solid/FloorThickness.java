@@ -271,7 +271,7 @@ public final class FloorThickness extends ValueAnswer {
     /** Distance in the section at another station from the channel as it lies at x. */
     double sectionAway(double there, double x, double d, double e) {
         return back.sectionMm(there)
-                .woodUnder(middle(x) + e, channel.widthAtMm(x), channel.depthAtMm(x) + d, roundingAt(x));
+                .woodUnder(channelMiddleMm(x) + e, channel.widthAtMm(x), channel.depthAtMm(x) + d, roundingAt(x));
     }
 
     /**
@@ -309,7 +309,7 @@ public final class FloorThickness extends ValueAnswer {
 
     /** Wood in the section at a station under the channel as it lies at x. */
     private double woodUnder(BackSection section, double x, AlongNeck along) {
-        return section.woodUnder(middle(x), channel.widthAtMm(x), channel.depthAtMm(x), roundingAt(x), along);
+        return section.woodUnder(channelMiddleMm(x), channel.widthAtMm(x), channel.depthAtMm(x), roundingAt(x), along);
     }
 
     /** From one station to the next, each where the nearest point in space is foretold; not a number where they do not close in. */
@@ -479,7 +479,7 @@ public final class FloorThickness extends ValueAnswer {
 
     WoodAt atMm(double x) {
         BackSection section = back.sectionMm(x);
-        double middle = middle(x);
+        double middle = channelMiddleMm(x);
         double width = channel.widthAtMm(x);
         double floor = channel.depthAtMm(x);
         double r = roundingAt(x);
@@ -492,9 +492,13 @@ public final class FloorThickness extends ValueAnswer {
                 style());
     }
 
-    /** The channel's middle line at a station, positive toward the treble side. */
-    double middle(double x) {
-        return offset + (x - channel.startMm()) * slant;
+    /**
+     * {@return how far the channel's middle lies from the centreline at a station, in mm; positive toward the treble side}
+     *
+     * @param stationMm from the nut in mm
+     */
+    public double channelMiddleMm(double stationMm) {
+        return offset + (LibraryUnits.stationMm(stationMm) - channel.startMm()) * slant;
     }
 
     /** The pocket is cut with another tool: where it is the wider one, its corners are square. */

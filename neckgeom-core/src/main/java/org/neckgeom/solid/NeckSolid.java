@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
@@ -25,6 +26,7 @@ import org.neckgeom.heel.BackSet;
 import org.neckgeom.kernel.TenPoints;
 import org.neckgeom.neck.Bars;
 import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.End;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.JointPlace;
@@ -85,6 +87,7 @@ public final class NeckSolid extends ValueAnswer {
     private final Optional<FloorThickness> wood;
     private final double stock;
     private final double cutter;
+    private final OpenEnds open;
     private final StringRuns strings;
 
     private NeckSolid(
@@ -94,7 +97,8 @@ public final class NeckSolid extends ValueAnswer {
             Optional<FannedFrets> fan,
             Optional<FloorThickness> wood,
             double stock,
-            double cutter) {
+            double cutter,
+            OpenEnds open) {
         super(FORM, neck.style());
         this.neck = neck;
         this.back = back;
@@ -103,6 +107,7 @@ public final class NeckSolid extends ValueAnswer {
         this.wood = wood;
         this.stock = stock;
         this.cutter = cutter;
+        this.open = open;
         this.strings = new StringRuns(neck, fan);
     }
 
@@ -125,7 +130,8 @@ public final class NeckSolid extends ValueAnswer {
                 FannedFrets.of(neck),
                 neck.channel().map(channel -> FloorThickness.under(channel, back)),
                 Double.POSITIVE_INFINITY,
-                0);
+                0,
+                OpenEnds.NONE);
     }
 
     /**
@@ -134,7 +140,8 @@ public final class NeckSolid extends ValueAnswer {
      * @param width of the shaft's stock, its middle on the centreline, more than 0
      */
     public NeckSolid stock(Quantity<Length> width) {
-        return new NeckSolid(neck, back, head, fan, wood, LibraryUnits.mmPositive(width, "width of the stock"), cutter);
+        return new NeckSolid(
+                neck, back, head, fan, wood, LibraryUnits.mmPositive(width, "width of the stock"), cutter, open);
     }
 
     /**
@@ -144,7 +151,16 @@ public final class NeckSolid extends ValueAnswer {
      */
     public NeckSolid cutter(Quantity<Length> diameter) {
         return new NeckSolid(
-                neck, back, head, fan, wood, stock, LibraryUnits.mmPositive(diameter, "cutter's diameter"));
+                neck, back, head, fan, wood, stock, LibraryUnits.mmPositive(diameter, "cutter's diameter"), open);
+    }
+
+    /**
+     * {@return a copy whose channel runs out of the wood, where a round cutter leaves no round end} Default: at no end.
+     *
+     * @param ends that are open, such as {@code stops.openEnds()}
+     */
+    public NeckSolid openAt(Set<End> ends) {
+        return new NeckSolid(neck, back, head, fan, wood, stock, cutter, new OpenEnds(ends));
     }
 
     /**
@@ -154,7 +170,7 @@ public final class NeckSolid extends ValueAnswer {
      */
     public NeckSolid asMade(FloorThickness now) {
         BackShape carved = Objects.requireNonNull(now, "wood under the channel").back();
-        return new NeckSolid(neck, carved, head, fan, Optional.of(now), stock, cutter);
+        return new NeckSolid(neck, carved, head, fan, Optional.of(now), stock, cutter, open);
     }
 
     /** {@return the neck it is the shape of} */
@@ -487,7 +503,7 @@ public final class NeckSolid extends ValueAnswer {
         anchor().ifPresent(plan -> all.add(
                 SolidMesh.ofPrism("wood under the string anchor", Frame.NECK, plan, -depth().valueAt(0), 0, mm)));
         all.addAll(barMeshes(mm));
-        wood.ifPresent(under -> all.addAll(ChannelMesh.of(under.channel(), cutter / 2, mm)));
+        wood.ifPresent(under -> all.addAll(ChannelMesh.of(under.channel(), cutter / 2, open, mm)));
         return all.stream().map(mesh -> mesh.within(tolerance)).toList();
     }
 
@@ -642,6 +658,6 @@ public final class NeckSolid extends ValueAnswer {
 
     @Override
     protected Object[] parts() {
-        return new Object[] {neck, back, wood, stock, cutter};
+        return new Object[] {neck, back, wood, stock, cutter, open};
     }
 }

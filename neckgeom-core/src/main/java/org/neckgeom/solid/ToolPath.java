@@ -5,8 +5,10 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
@@ -20,7 +22,9 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.End;
 import org.neckgeom.shape.Point;
+import org.neckgeom.shop.Cutter;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
@@ -32,8 +36,9 @@ import org.neckgeom.units.ShopUnits;
  * machine code. Immutable.
  *
  * <p>Frame of the stock: x from the nut line along the centreline, positive toward the body; y across, positive toward the
- * treble side; z up from the glue face, so wood has negative z. In x and y the middle stays a radius inside each end and wall:
- * the ends are cut round, and square corners are left to a chisel. A channel or pocket wider than the cutter is run to and fro
+ * treble side; z up from the glue face, so wood has negative z. In x and y the middle stays inside each end and wall by half
+ * the slot that one run cuts, the cutter's radius and half its runout: the ends are cut round, and square corners are left to a
+ * chisel. At an end where the channel runs out of the work ({@link #openAt}) the middle runs as far past it, and no corner is left. A channel or pocket wider than the cutter is run to and fro
  * over its width, then along both ends. Each pass of an arched floor follows the arch by its share of the depth, as chords within
  * the tolerance. Where the floor slopes, the middle runs as high as a flat cutter must so that its edge cuts no deeper than the
  * floor that tables, drawings, meshes and wood left have; on the centreline it cuts to that floor, at the round ends too. A flat tip
@@ -48,11 +53,11 @@ public final class ToolPath extends ValueAnswer {
 
     private static final Form<ToolPath> FORM = Form.<ToolPath>of("tool-path")
             .fact("channel", Kind.ANSWER, "that is cut", p -> p.channel)
-            .fact("cutter", Kind.MM, "diameter", p -> p.diameter)
+            .fact("cutter", Kind.MM, "diameter", p -> p.cutter.diameterMm())
             .fact("safeHeight", Kind.MM, "over the glue face, for moves between parts", p -> p.safe)
             .fact("stepOver", Kind.MM, "greatest, across", p -> p.stepOver)
             .fact("tolerance", Kind.MM, "greatest distance of a chord from an arched floor", p -> p.tolerance)
-            .fact("radius", Kind.MM, "of the round ends", p -> p.diameter / 2)
+            .fact("radius", Kind.MM, "of the round ends", ToolPath::radius)
             .fact("passes", Kind.table(ToolPass.Sentences.FORM), "in the order they are run", ToolPath::passes)
             .fact("points", Kind.WHOLE, "of all passes", p -> p.points().size())
             .finds("tool-path", "Tool path of the channel: cutter {cutter:brief}, {points:of point/points}")
@@ -64,7 +69,26 @@ public final class ToolPath extends ValueAnswer {
                     4,
                     "and {more} more passes")
             .line("safe", "safe height", "{safeHeight:brief} over the glue face")
-            .line("ends", "ends", "round, radius {radius:brief}: square corners are left to a chisel")
+            .line(
+                    "ends",
+                    "ends",
+                    p -> p.openEnds().isEmpty(),
+                    "round, radius {radius:brief}: square corners are left to a chisel")
+            .line(
+                    "ends",
+                    "ends",
+                    p -> p.openEnds().contains(End.HEAD),
+                    "head end open: the middle runs {radius:brief} past it")
+            .line(
+                    "ends",
+                    "ends",
+                    p -> p.openEnds().contains(End.HEEL),
+                    "heel end open: the middle runs {radius:brief} past it")
+            .line(
+                    "ends",
+                    "ends",
+                    p -> p.openEnds().size() == 1,
+                    "the other round, radius {radius:brief}: square corners are left to a chisel")
             .note(
                     "frame",
                     "x from the nut line toward the body, y toward the treble side, z up from the glue face; middle of the"
@@ -76,7 +100,7 @@ public final class ToolPath extends ValueAnswer {
             .fact("x", Kind.MM, "from the nut line toward the body", row -> row.point.xMm())
             .fact("y", Kind.MM, "from the centreline toward the treble side", row -> row.point.yMm())
             .fact("z", Kind.MM, "up from the glue face", row -> row.point.zMm())
-            .fact("cutter", Kind.MM, "diameter", row -> row.path.diameter)
+            .fact("cutter", Kind.MM, "diameter", row -> row.path.cutter.diameterMm())
             .fact("safeHeight", Kind.MM, "over the glue face", row -> row.path.safe)
             .finds("point", "{part}, pass {pass}: {x}, {y}, {z}");
 
@@ -91,7 +115,8 @@ public final class ToolPath extends ValueAnswer {
     private static final double SLACK = 1e-9;
 
     private final Channel channel;
-    private final double diameter;
+    private final Cutter cutter;
+    private final OpenEnds open;
     private final PassPlan plan;
     private final @Nullable PassPlan pocket;
     private final double safe;
@@ -103,7 +128,8 @@ public final class ToolPath extends ValueAnswer {
 
     private ToolPath(
             Channel channel,
-            double diameter,
+            Cutter cutter,
+            OpenEnds open,
             PassPlan plan,
             @Nullable PassPlan pocket,
             double safe,
@@ -111,7 +137,8 @@ public final class ToolPath extends ValueAnswer {
             double tolerance) {
         super(FORM, channel.style());
         this.channel = channel;
-        this.diameter = diameter;
+        this.cutter = cutter;
+        this.open = open;
         this.plan = plan;
         this.pocket = pocket;
         this.safe = safe;
@@ -123,10 +150,10 @@ public final class ToolPath extends ValueAnswer {
      * {@return the path of a channel by a rule of passes}
      *
      * @param channel to be cut, with its adjuster pocket if it has one
-     * @param cutter its diameter, no more than the channel's width and length, nor the pocket's length
+     * @param cutter no wider than the channel, nor than channel and pocket are long
      * @param rule such as {@code Passes.noDeeperThan(mm(3))}
      */
-    public static ToolPath of(Channel channel, Quantity<Length> cutter, Passes rule) {
+    public static ToolPath of(Channel channel, Cutter cutter, Passes rule) {
         return of(channel, cutter, RodSlot.of(channel).passes(rule), rule);
     }
 
@@ -134,10 +161,10 @@ public final class ToolPath extends ValueAnswer {
      * {@return the path of a channel by passes as planned}
      *
      * @param channel to be cut, with its adjuster pocket if it has one
-     * @param cutter its diameter, no more than the channel's width and length, nor the pocket's length
+     * @param cutter no wider than the channel, nor than channel and pocket are long
      * @param passes of the channel, down to its depth; none of the pocket's is deeper than the deepest of them
      */
-    public static ToolPath of(Channel channel, Quantity<Length> cutter, PassPlan passes) {
+    public static ToolPath of(Channel channel, Cutter cutter, PassPlan passes) {
         double step = Objects.requireNonNull(passes, "passes").passes().stream()
                 .map(Pass::step)
                 .mapToDouble(Amount::libraryValue)
@@ -146,8 +173,8 @@ public final class ToolPath extends ValueAnswer {
         return of(channel, cutter, passes, Passes.noDeeperThan(ShopUnits.mm(step)));
     }
 
-    private static ToolPath of(Channel channel, Quantity<Length> cutter, PassPlan passes, Passes inPocket) {
-        double d = LibraryUnits.mmPositive(cutter, "cutter diameter");
+    private static ToolPath of(Channel channel, Cutter cutter, PassPlan passes, Passes inPocket) {
+        double d = Objects.requireNonNull(cutter, "cutter").diameterMm();
         double narrowest = Math.min(Objects.requireNonNull(channel, "channel").widthMm(), channel.lengthMm());
         if (channel.hasAdjusterPocket()) {
             narrowest = Math.min(narrowest, channel.adjusterPocketLengthMm());
@@ -157,7 +184,7 @@ public final class ToolPath extends ValueAnswer {
                     "cutter diameter",
                     "at-most",
                     "no more than " + channel.style().brief(narrowest) + ", the least width or length to cut",
-                    cutter);
+                    cutter.diameter());
         }
         double deepest = RodSlot.of(channel).depth().deepest().libraryValue();
         if (!(Math.abs(passes.depth().libraryValue() - deepest) <= SAME_MM)) {
@@ -168,7 +195,7 @@ public final class ToolPath extends ValueAnswer {
                     passes.depth());
         }
         PassPlan pocket = channel.hasAdjusterPocket() ? RodSlot.of(channel).pocketPasses(inPocket) : null;
-        return new ToolPath(channel, d, passes, pocket, SAFE_MM, d / 2, TOLERANCE_MM).held();
+        return new ToolPath(channel, cutter, OpenEnds.NONE, passes, pocket, SAFE_MM, d / 2, TOLERANCE_MM).held();
     }
 
     /**
@@ -178,7 +205,7 @@ public final class ToolPath extends ValueAnswer {
      */
     public ToolPath safeHeight(Quantity<Length> overGlueFace) {
         double mm = LibraryUnits.mmPositive(overGlueFace, "safe height");
-        return new ToolPath(channel, diameter, plan, pocket, mm, stepOver, tolerance);
+        return new ToolPath(channel, cutter, open, plan, pocket, mm, stepOver, tolerance);
     }
 
     /**
@@ -188,11 +215,11 @@ public final class ToolPath extends ValueAnswer {
      */
     public ToolPath stepOver(Quantity<Length> most) {
         double mm = LibraryUnits.mmPositive(most, "step-over");
-        if (!(mm >= diameter / 100 && mm <= diameter)) {
+        if (!(mm >= cutter.diameterMm() / 100 && mm <= cutter.diameterMm())) {
             throw LibraryUnits.refused(
                     "step-over", "range", "from a hundredth of the cutter's diameter to all of it", most);
         }
-        return new ToolPath(channel, diameter, plan, pocket, safe, mm, tolerance).held();
+        return new ToolPath(channel, cutter, open, plan, pocket, safe, mm, tolerance).held();
     }
 
     /**
@@ -205,7 +232,17 @@ public final class ToolPath extends ValueAnswer {
         if (!(mm >= FINEST_MM && mm <= COARSEST_MM)) {
             throw LibraryUnits.refused("tolerance", "range", "from 0.0001 to 1 mm", most);
         }
-        return new ToolPath(channel, diameter, plan, pocket, safe, stepOver, mm).held();
+        return new ToolPath(channel, cutter, open, plan, pocket, safe, stepOver, mm).held();
+    }
+
+    /**
+     * {@return a copy that runs past the channel's ends where it runs out of the work, until the cut is as wide there as elsewhere}
+     * Default: closed at both.
+     *
+     * @param ends that are open, such as {@code stops.openEnds()}
+     */
+    public ToolPath openAt(Set<End> ends) {
+        return new ToolPath(channel, cutter, new OpenEnds(ends), plan, pocket, safe, stepOver, tolerance).held();
     }
 
     /** The path, if it is short enough for a list. */
@@ -230,7 +267,17 @@ public final class ToolPath extends ValueAnswer {
 
     /** {@return the cutter's diameter; more than 0} */
     public Amount<Length> cutter() {
-        return style().amount(diameter);
+        return style().amount(cutter.diameterMm());
+    }
+
+    /** {@return the ends at which the channel runs out of the work; none, one or both} */
+    public Set<End> openEnds() {
+        return open.ends();
+    }
+
+    /** Half the slot that one run cuts. */
+    private double radius() {
+        return cutter.slotWidthMm() / 2;
     }
 
     /** {@return the height over the glue face for moves between channel and pocket; more than 0} */
@@ -256,33 +303,51 @@ public final class ToolPath extends ValueAnswer {
         double start = channel.adjusterPocketStartMm();
         double end = start + channel.adjusterPocketLengthMm();
         return passes(
-                depths,
-                true,
-                new double[] {start + diameter / 2, end - diameter / 2},
-                channel.adjusterPocketWidthMm(),
-                x -> 1);
+                depths, true, new double[] {firstMm(start), lastMm(end)}, channel.adjusterPocketWidthMm(), x -> 1);
     }
 
     /** Stations of the middle between which its depth is straight within the tolerance: as many one side of the channel's middle as the other. */
     private double[] alongChannel() {
-        double r = diameter / 2;
-        double half = channel.lengthMm() / 2;
-        double middle = channel.startMm() + half;
         if (channel.archMm() == 0) {
-            return new double[] {channel.startMm() + r, channel.endMm() - r};
+            return new double[] {firstMm(channel.startMm()), lastMm(channel.endMm())};
         }
-        // The edge of the cutter that meets the floor first runs over this stretch, seen from the channel's middle.
+        double middle = channel.startMm() + channel.lengthMm() / 2;
+        double[] toHead = fromTheEnd(open.isOpenAtHead(channel, channel.startMm()));
+        double[] toHeel = fromTheEnd(open.isOpenAtHeel(channel, channel.endMm()));
+        DoubleStream heel = IntStream.range(0, toHeel.length).mapToDouble(i -> middle - toHeel[toHeel.length - 1 - i]);
+        return DoubleStream.concat(DoubleStream.of(toHead).map(from -> middle + from), heel)
+                .distinct()
+                .toArray();
+    }
+
+    /** Stations of the middle from the head end to the channel's middle, from which they are seen. */
+    private double[] fromTheEnd(boolean isOpen) {
+        double r = radius();
+        double half = channel.lengthMm() / 2;
+        // The edge of the cutter that meets the floor first runs over this stretch.
         boolean isDeeper = channel.archMm() > 0;
         double[] edge = isDeeper
                 ? arc(-half, Math.min(-r, 0), channel.archMm())
-                : arc(Math.min(diameter - half, 0), 0, channel.archMm());
-        double[] stations = new double[2 * edge.length];
-        for (int i = 0; i < edge.length; i++) {
-            double from = i == 0 ? r - half : edge[i] + (isDeeper ? r : -r);
-            stations[i] = middle + from;
-            stations[stations.length - 1 - i] = middle - from;
+                : arc(isOpen ? -half : Math.min(2 * r - half, 0), 0, channel.archMm());
+        double[] stations =
+                DoubleStream.of(edge).map(x -> x + (isDeeper ? r : -r)).toArray();
+        if (!isOpen) {
+            stations[0] = r - half;
         }
-        return DoubleStream.of(stations).distinct().toArray();
+        return isOpen && isDeeper
+                ? DoubleStream.concat(DoubleStream.of(-half - r), DoubleStream.of(stations))
+                        .toArray()
+                : stations;
+    }
+
+    /** The middle's first station in what begins there: inside it, or past the channel's open end. */
+    private double firstMm(double start) {
+        return open.isOpenAtHead(channel, start) ? start - radius() : start + radius();
+    }
+
+    /** The same of its last in what ends there. */
+    private double lastMm(double end) {
+        return open.isOpenAtHeel(channel, end) ? end + radius() : end - radius();
     }
 
     /** Places on the floor's circle, seen from its middle, of {@code ceil(A / (2 acos(1 - tol/R)))} chords. */
@@ -303,7 +368,7 @@ public final class ToolPath extends ValueAnswer {
 
     /** The deepest that the tip may be with its middle at a station: the shallowest floor under it. */
     private double tipDepthAt(double x) {
-        double r = diameter / 2;
+        double r = radius();
         double middle = channel.startMm() + channel.lengthMm() / 2;
         double back = Math.max(channel.startMm(), x - r);
         double front = Math.min(channel.endMm(), x + r);
@@ -333,7 +398,7 @@ public final class ToolPath extends ValueAnswer {
      * where rows leave ridges between them.
      */
     private List<double[]> rows(double[] stations, double width) {
-        double aside = Math.max(0, (width - diameter) / 2);
+        double aside = Math.max(0, (width - cutter.slotWidthMm()) / 2);
         int steps = (int) steps(width);
         List<double[]> all = new ArrayList<>();
         for (int row = 0; row <= steps; row++) {
@@ -349,7 +414,7 @@ public final class ToolPath extends ValueAnswer {
 
     /** How many step-overs a width takes beyond the cutter's own. */
     private double steps(double width) {
-        return Math.ceil(Math.max(0, width - diameter) / stepOver * (1 - SLACK));
+        return Math.ceil(Math.max(0, width - cutter.slotWidthMm()) / stepOver * (1 - SLACK));
     }
 
     private static void row(double[] stations, double y, boolean toBody, List<double[]> all) {
@@ -386,6 +451,6 @@ public final class ToolPath extends ValueAnswer {
 
     @Override
     protected @Nullable Object[] parts() {
-        return new @Nullable Object[] {channel, diameter, plan, pocket, safe, stepOver, tolerance};
+        return new @Nullable Object[] {channel, cutter, open, plan, pocket, safe, stepOver, tolerance};
     }
 }

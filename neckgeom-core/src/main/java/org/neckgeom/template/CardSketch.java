@@ -44,42 +44,36 @@ record CardSketch(CardMarks marks, double height) {
     }
 
     /**
-     * As seen from above with the fence beyond the cutter, fed from right to left: as the caution about the feed has it. The blank
-     * lies against the rear stop, dashed against the front stop.
+     * As seen from above with the fence beyond the cutter, fed from right to left: as the caution about the feed has it. The work
+     * lies against the rear stop, dashed against the front stop; where the slot is open, where a stop would be.
      */
     private static CardSketch channel(BenchCard card, double width) {
         Job job = card.job();
         StopBlocks stops = job.plan().stops();
-        double length = job.blank().lengthMm();
-        double front = reach(stops.front(), length);
-        double rear = reach(stops.rear(), length);
+        double front = stops.front().fromCentre().libraryValue();
+        double rear = stops.rear().fromCentre().libraryValue();
         double scale = (width - 2 * STOP_WIDTH) / (front + rear);
         double left = STOP_WIDTH;
         double right = width - STOP_WIDTH;
         double cutter = left + front * scale;
-        double blank = length * scale;
+        double work = stops.workLength().libraryValue() * scale;
         CardMarks marks = new CardMarks();
         marks.box(0, 3.2, width, 2.6);
         marks.words(0, 2.4, SMALL, "fence, seen from above (on your side of the cutter: turn the card round)");
-        marks.box(right - blank, 5.8, blank, 12);
+        marks.box(right - work, 5.8, work, 12);
         marks.line(Layer.CUT, left, 17.8, left, 5.8);
-        marks.line(Layer.CUT, left, 17.8, Math.min(left + blank, width), 17.8);
+        marks.line(Layer.CUT, left, 17.8, Math.min(left + work, width), 17.8);
         stop(marks, stops.front(), 0);
         stop(marks, stops.rear(), right);
         turning(marks, cutter, 11.8);
         boolean headLeads = stops.leading() == End.HEAD;
-        marks.words(right - blank + 1.5, 9, SMALL, headLeads ? "head end" : "heel end");
+        marks.words(right - work + 1.5, 9, SMALL, headLeads ? "head end" : "heel end");
         marks.toTheRight(right - 1.5, 9, SMALL, headLeads ? "heel end" : "head end");
         marks.arrow(right - 6, cutter + 8, 15.4);
         marks.words(cutter + 9, 14.4, SMALL, "feed");
         dimension(marks, left, cutter, 21.5, figure(card, "frontStop"));
         dimension(marks, cutter, right, 21.5, figure(card, "rearStop"));
         return new CardSketch(marks, 26);
-    }
-
-    /** From the cutter's centre to the stop, or to the work's end where the slot is open. */
-    private static double reach(StopPlace stop, double length) {
-        return stop.isOpen() ? length / 2 : stop.fromCentre().libraryValue();
     }
 
     private static void stop(CardMarks marks, StopPlace stop, double left) {

@@ -151,6 +151,10 @@ final class TemplateViews {
             double low = middle.vMm() - shape.backDepth(cut.x()) - 3 * SMALL;
             words(middle.uMm(), low, true, cut.name());
             words(middle.uMm(), low - 1.5 * SMALL, true, "x " + shown.length(cut.x()) + " from the nut");
+            shape.sectionChannel()
+                    .filter(channel -> channel.depthAtMm(cut.x()) > 0)
+                    .flatMap(channel -> shape.channelOff(cut.x(), shown))
+                    .ifPresent(off -> words(middle.uMm(), low - 3 * SMALL, true, "channel " + off));
         }
     }
 
@@ -176,7 +180,9 @@ final class TemplateViews {
         shape.sectionChannel().filter(channel -> channel.depthAtMm(x) > 0).ifPresent(channel -> {
             double half = channel.widthAtMm(x) / 2;
             double depth = channel.depthAtMm(x);
-            here.add(Stroke.round(Layer.CHANNEL, -half, 0, -half, -depth, half, -depth, half, 0));
+            double left = shape.channelMiddle(x) - half;
+            double right = shape.channelMiddle(x) + half;
+            here.add(Stroke.round(Layer.CHANNEL, left, 0, left, -depth, right, -depth, right, 0));
         });
         shape.barsAcross(x).forEach(bar -> here.add(new Stroke(Layer.CHANNEL, Polyline.closed(bar))));
         shape.stripsAcross(x).forEach(joint -> here.add(new Stroke(Layer.ENVELOPE, Polyline.open(joint))));

@@ -153,6 +153,29 @@ class RodSlotTest {
     }
 
     @Test
+    void openEnds_areThoseWithoutAStop_whicheverEndLeads() {
+        RodSlot open = RodSlot.of(
+                Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9))).startingAt(mm(320)));
+
+        assertThat(open.stops(CUTTER, BLANK).openEnds()).containsExactly(End.HEEL);
+        assertThat(open.stops(CUTTER, BLANK).turned().openEnds()).containsExactly(End.HEEL);
+        assertThat(SLOT.stops(CUTTER, BLANK).openEnds()).isEmpty();
+        assertThat(SLOT.stops(CUTTER, BLANK).headEndAt(mm(3)).openEnds()).containsExactly(End.HEAD);
+    }
+
+    /** A cutter with 0.2 of runout ends its slot 0.1 farther from its centre: each stop as much nearer. */
+    @Test
+    void stops_countTheRunoutThatLengthensTheSlot() {
+        StopBlocks plain = SLOT.stops(CUTTER, BLANK);
+        StopBlocks wobbly = SLOT.stops(CUTTER.runout(mm(0.2)), BLANK);
+
+        assertThat(wobbly.front().fromCentre().libraryValue())
+                .isCloseTo(plain.front().fromCentre().libraryValue() - 0.1, within(1e-9));
+        assertThat(wobbly.rear().fromCentre().libraryValue())
+                .isCloseTo(plain.rear().fromCentre().libraryValue() - 0.1, within(1e-9));
+    }
+
+    @Test
     void stops_ofAChannelWiderThanTheCutterTellTheTwoRuns() {
         RodSlot wide = RodSlot.of(CHANNEL.sideClearance(mm(0.3)));
 

@@ -251,7 +251,7 @@ final class CoreSamples {
                         .piece("head", mm(200)),
                 () -> FloorThickness.under(neck()),
                 () -> NeckSolid.of(strung()),
-                () -> ToolPath.of(channel(), mm(6), Passes.noDeeperThan(mm(3))),
+                () -> ToolPath.of(channel(), Cutter.straight(mm(6)), Passes.noDeeperThan(mm(3))),
                 () -> WoodAt.of(mm(38), mm(-0.2)),
                 () -> WoodSpreads.ofDepth(ErrorDistribution.normal(mm(0.1)))
                         .carving(ErrorDistribution.rectangular(mm(0.3))),

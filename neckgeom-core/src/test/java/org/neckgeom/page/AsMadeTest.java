@@ -11,6 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.drawing.Stations;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.form.Answer;
@@ -55,6 +56,52 @@ class AsMadeTest {
                 assertThat(left).isCloseTo(deep - channel, within(0.7)).isLessThanOrEqualTo(deep - channel + 0.01);
             }
         }
+    }
+
+    /**
+     * By hand: read 0.8 off at the head end of a channel that starts at 3 and -0.4 off at 303, the slot is 0.8 - 1.2 (x - 3) / 300 off at
+     * x, to a side not known. On the drawing that is its share of the neck's width.
+     */
+    @Test
+    void sections_haveTheChannelWhereItWasRead() {
+        Job read = Job.of(SampleNecks.octaveMandolin(), SampleBench.octaveBlank(), SampleBench.metricShop())
+                .measured(MeasuredNeck.none()
+                        .read(NeckFeature.CHANNEL_START, Estimate.of(mm(3), mm(0.1)))
+                        .read(NeckFeature.CHANNEL_END, Estimate.of(mm(303), mm(0.1)))
+                        .read(NeckFeature.SLOT_OFFSET, Estimate.of(mm(0.8), mm(0.01)))
+                        .read(NeckFeature.SLOT_OFFSET_AT_HEEL, Estimate.of(mm(-0.4), mm(0.01))));
+
+        int seen = 0;
+        List<Figure> figures = Figures.sections(Contents.of(read));
+        List<Stations.Station> cuts = Contents.of(read).stations().cuts();
+        for (int i = 0; i < figures.size(); i++) {
+            String svg = figures.get(i).svg();
+            if (svg.contains("class=\"hollow\"")) {
+                double x = cuts.get(i).x();
+                double wide = number("([0-9.]+) mm wide", svg);
+                double[] wood = across("wood", svg);
+                double[] channel = across("hollow", svg);
+                double off = ((channel[0] + channel[1]) - (wood[0] + wood[1])) / 2 * wide / (wood[1] - wood[0]);
+                double wanted = 0.8 - 1.2 * (x - 3) / 300;
+                assertThat(Math.abs(off)).as(svg).isCloseTo(Math.abs(wanted), within(0.05));
+                assertThat(svg).contains(" mm off the middle, to which side is not known");
+                seen++;
+            }
+        }
+        assertThat(seen).isGreaterThan(2);
+        assertThat(words(Figures.sections(Contents.of(READ)))).noneMatch(svg -> svg.contains("off the middle"));
+    }
+
+    /** The least and the greatest u of a shape. */
+    private static double[] across(String look, String svg) {
+        Matcher found =
+                Pattern.compile("class=\"" + look + "\" points=\"([^\"]+)\"").matcher(svg);
+        assertThat(found.find()).as(look + " in " + svg).isTrue();
+        double[] all = Stream.of(found.group(1).split(" "))
+                .mapToDouble(point -> Double.parseDouble(point.split(",")[0]))
+                .sorted()
+                .toArray();
+        return new double[] {all[0], all[all.length - 1]};
     }
 
     /** The curve that the wood under the channel is taken from: at 150 the back as read, 14.2. */

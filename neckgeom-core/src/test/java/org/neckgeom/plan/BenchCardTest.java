@@ -3,10 +3,12 @@ package org.neckgeom.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.neckgeom.units.ShopUnits.mm;
 
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.measure.Estimate;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.NeckSet;
@@ -15,6 +17,7 @@ import org.neckgeom.order.Operation;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.ShopUnits;
 
 /** What a card says of a set-up is what the plan says of it; all figures by hand from the design's own. */
 class BenchCardTest {
@@ -56,6 +59,11 @@ class BenchCardTest {
 
         assertThat(cut(pocket, "pocket")).hasValue("13 mm deep, 10 mm wide, 3 mm to 27 mm");
         assertThat(cut(pocket, "pocketDepths")).hasValue("1.56, 3.13, 4.69, 6.25, 7.81, 9.38, 10.94, 12.5, 13 mm");
+        assertThat(cut(pocket, "rearStop")).hasValue("434 mm from the cutter's centre, beyond the fence");
+        assertThat(cut(pocket, "pocketRearStop")).as("stays where it is").isEmpty();
+        assertThat(cut(pocket, "pocketFrontStop")).hasValue("224 mm from the cutter's centre");
+        assertThat(cut(pocket, "pocketRuns")).hasValue("fence 2.000 mm toward the cutter, then 4.000 mm away");
+        assertThat(cut(PLAIN, "pocketFrontStop")).isEmpty();
         assertThat(cut(PLAIN, "pocket")).isEmpty();
         assertThat(cut(PLAIN, "pocketDepths")).isEmpty();
     }
@@ -109,5 +117,45 @@ class BenchCardTest {
                 .doesNotStartWith("-");
         assertThat(setting(back, Operation.FIT_HEEL_TO_BODY, "neckAngle").orElseThrow())
                 .endsWith("head back");
+    }
+
+    private static final Neck SCARFED = OCTAVE.head(OCTAVE.head()
+            .orElseThrow()
+            .veneer(mm(2), mm(5))
+            .scarfed(ScarfCut.inTheShaft().kerf(mm(1.8))));
+
+    private static Job scarfed(Neck neck) {
+        return Job.of(neck, SampleBench.octaveBlank().nutAt(mm(200)), SampleBench.metricShop());
+    }
+
+    private static Job sawnAt9() {
+        return scarfed(SCARFED)
+                .measured(MeasuredNeck.none().scarfAngle(Estimate.of(ShopUnits.deg(9), ShopUnits.deg(0.1))));
+    }
+
+    /** Drawn 13 deg, sawn and read 9: the head is glued and trued at 9, and the saw's own card keeps what was to be sawn. */
+    @Test
+    void headAngle_isTheOneRead_onTheCardsAfterTheSaw() {
+        for (String later : List.of("glue head", "true the head")) {
+            assertThat(setting(sawnAt9(), later, "angle")).hasValue("9.0 deg, as read; drawn 13.0 deg");
+            assertThat(setting(scarfed(SCARFED), later, "angle")).hasValue("13.0 deg");
+        }
+        assertThat(setting(sawnAt9(), "cut scarf", "angle")).hasValue("13.0 deg");
+    }
+
+    /** The head on before the channel stands at the fence as one drawn with the angle read does. */
+    @Test
+    void headAtTheFence_isTheOneThatWasSawn() {
+        Job drawn = scarfed(SCARFED.head(SCARFED.head().orElseThrow().angle(ShopUnits.deg(9))));
+
+        assertThat(atTheFence(sawnAt9())).isEqualTo(atTheFence(drawn)).isNotEqualTo(atTheFence(scarfed(SCARFED)));
+    }
+
+    private static String atTheFence(Job job) {
+        return job.plan()
+                .section(SectionCode.HEAD_AT_THE_FENCE)
+                .orElseThrow()
+                .rows()
+                .toString();
     }
 }

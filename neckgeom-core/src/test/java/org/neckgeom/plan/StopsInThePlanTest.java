@@ -4,17 +4,24 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.neckgeom.units.ShopUnits.mm;
 
+import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.channel.SlotPlace;
+import org.neckgeom.drawing.NeckShape;
+import org.neckgeom.drawing.Settled;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.neck.Bar;
 import org.neckgeom.neck.Bars;
+import org.neckgeom.neck.End;
 import org.neckgeom.neck.Head;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.ScarfCut;
 import org.neckgeom.order.OrderOfWork;
+import org.neckgeom.shape.Point;
+import org.neckgeom.shape.Spot;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.shop.Shop;
@@ -94,6 +101,79 @@ class StopsInThePlanTest {
         assertThat(channel(done(PLAN, "cut heel joint"))).contains("rear stop   304.548 mm from the cutter's centre");
     }
 
+    /** A blank that begins at the nut, where the channel of 6 begins too: it runs out there, and its heel end is round by 3. */
+    private static Job openAtTheHead() {
+        return Job.of(
+                OCTAVE.channel(OCTAVE.channel().orElseThrow().startingAt(mm(0)))
+                        .head(OCTAVE.head().orElseThrow().scarfed(IN_THE_HEAD)),
+                SampleBench.octaveBlank().nutAt(mm(0)),
+                SampleBench.metricShop());
+    }
+
+    @Test
+    void openEnd_isOpenInStopsPathMeshAndDrawings() {
+        for (Job job : List.of(openAtTheHead(), done(openAtTheHead(), "cut rod channel", "cut scarf", "glue head"))) {
+            Plan plan = job.plan();
+            double end = job.neck().channel().orElseThrow().endMm();
+
+            assertThat(plan.stops().openEnds()).containsExactly(End.HEAD);
+            assertThat(plan.channelPath().points())
+                    .extracting(Point::xMm)
+                    .usingElementComparator(StopsInThePlanTest::within1nm)
+                    .containsOnly(-3.0, end - 3);
+            double[] mesh = plan.solid().meshes(mm(0.01)).stream()
+                    .filter(one -> one.name().equals("cut: channel"))
+                    .findFirst()
+                    .orElseThrow()
+                    .xyzMm();
+            assertThat(widestAt(mesh, 0)).isEqualTo(3);
+            assertThat(widestAt(mesh, end)).isLessThan(0.1);
+            assertThat(new NeckShape(job.neck(), Settled.of(job))
+                            .channelPlan(job.neck().channel().orElseThrow())
+                            .spots())
+                    .contains(new Spot(0, -3), new Spot(0, 3))
+                    .doesNotContain(new Spot(end, -3), new Spot(end, 3))
+                    .anyMatch(spot -> Math.abs(spot.uMm() - (end - 3)) < 1e-9);
+        }
+    }
+
+    /** A channel to 323 in a shaft that was cut off at its body joint, 310.548: it runs out there, and nothing was planned before. */
+    @Test
+    void channelPastTheHeelJointThatIsCut_isOpenThere() {
+        Job job = Job.of(
+                OCTAVE.channel(OCTAVE.channel().orElseThrow().endClearance(mm(20))),
+                SampleBench.octaveBlank().nutAt(mm(200)),
+                SampleBench.metricShop());
+        Plan plan = done(job, "cut heel joint").plan();
+
+        assertThat(plan.stops().openEnds()).containsExactly(End.HEEL);
+        assertThat(plan.stops().front().isOpen()).isTrue();
+        assertThat(plan.channelPath().points())
+                .extracting(Point::xMm)
+                .usingElementComparator(StopsInThePlanTest::within1nm)
+                .containsOnly(6.0, 323.0 + 3);
+    }
+
+    private static double widestAt(double[] mesh, double x) {
+        return IntStream.range(0, mesh.length / 3)
+                .filter(i -> Math.abs(mesh[3 * i] - x) < 1e-9)
+                .mapToDouble(i -> Math.abs(mesh[3 * i + 1]))
+                .max()
+                .orElseThrow();
+    }
+
+    /** A cutter of 5 and 0.02 of runout cuts 5.02: ends round by 2.51, stops 0.01 nearer than without, in all of them. */
+    @Test
+    void runout_isInStopsPathAndMesh() {
+        Job job = plan(Shop.with(thin()).repeatability(mm(0.02)), IN_THE_HEAD);
+
+        assertThat(job.plan().stops().front().fromCentre().libraryValue()).isCloseTo(303.5 - 2.51 + 200, within(1e-9));
+        assertThat(job.plan().channelPath().points())
+                .extracting(Point::xMm)
+                .usingElementComparator(StopsInThePlanTest::within1nm)
+                .containsOnly(3 + 2.51, 303.5 - 2.51);
+    }
+
     /** An outline that is 60 at the nut and 76 at the tip: 7.5 proud at the tip only. */
     @Test
     void head_hasItsOwnOutlineAtTheFence() {
@@ -163,6 +243,30 @@ class StopsInThePlanTest {
                     assertThat(check.outcome()).isEqualTo(Outcome.OPEN);
                     assertThat(check.found()).isEqualTo("1.563 mm");
                 });
+    }
+
+    /**
+     * By hand: a pocket from 3 to 27, 10 wide, in a blank from -200 to 440, by a cutter of 6: rear stop 440 - 3 - 3, front stop 27 - 3 +
+     * 200; two runs 10 - 6 apart. One of 17 takes runs between them: 11 apart they leave a ridge of 5.
+     */
+    @Test
+    void pocket_hasStopsOfItsOwn() {
+        assertThat(channel(withPocket()))
+                .contains("front stop  224 mm from the cutter's centre")
+                .contains("on the blank at 3 mm and 27 mm from the nut")
+                .contains("first the fence 2.000 mm toward the cutter from the middle, then 4.000 mm away from it")
+                .doesNotContain("ridge");
+        assertThat(channel(PLAN)).containsOnlyOnce("rear stop");
+        Job wide = Job.of(
+                PLAN.neck()
+                        .channel(PLAN.neck()
+                                .channel()
+                                .orElseThrow()
+                                .adjusterPocket(mm(24))
+                                .section(mm(17), mm(13))),
+                PLAN.blank(),
+                PLAN.shop());
+        assertThat(channel(wide)).contains("between them run no more than 6 mm apart, or a ridge stays");
     }
 
     private static Job withPocket() {

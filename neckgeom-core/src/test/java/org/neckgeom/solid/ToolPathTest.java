@@ -7,6 +7,7 @@ import static org.neckgeom.units.ShopUnits.mm;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -17,11 +18,13 @@ import org.neckgeom.drawing.Settled;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.kernel.Table;
 import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.End;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.TrussRod;
 import org.neckgeom.shape.Line;
 import org.neckgeom.shape.Point;
 import org.neckgeom.shape.Spot;
+import org.neckgeom.shop.Cutter;
 import org.neckgeom.units.LengthStyle;
 
 /** Tool paths against solid-toolpath.csv, computed by solid.py, and against the channel they cut. */
@@ -40,8 +43,8 @@ class ToolPathTest {
         int at = 0;
         for (ReferenceNecks one : ReferenceNecks.values()) {
             Channel channel = one.neck().channel().orElseThrow();
-            for (ToolPass pass :
-                    ToolPath.of(channel, mm(channel.widthMm()), THREE).passes()) {
+            for (ToolPass pass : ToolPath.of(channel, Cutter.straight(mm(channel.widthMm())), THREE)
+                    .passes()) {
                 for (Point point : pass.points()) {
                     String[] row = rows.get(at);
                     assertThat(ReferenceNecks.named(row[0])).isEqualTo(one);
@@ -94,8 +97,9 @@ class ToolPathTest {
             double arch = random.nextDouble(0.05, 5) * (random.nextBoolean() ? 1 : -1);
             double tolerance = random.nextDouble(0.001, 0.1);
             Channel channel = channel(6, 9).arch(mm(arch));
-            List<ToolPass> passes =
-                    ToolPath.of(channel, mm(6), THREE).tolerance(mm(tolerance)).passes();
+            List<ToolPass> passes = ToolPath.of(channel, Cutter.straight(mm(6)), THREE)
+                    .tolerance(mm(tolerance))
+                    .passes();
             List<Point> last = passes.get(passes.size() - 1).points();
             double half = channel.lengthMm() / 2;
             double radius = (half * half + arch * arch) / (2 * Math.abs(arch));
@@ -140,8 +144,8 @@ class ToolPathTest {
             NeckSolid solid = NeckSolid.of(neck.channel(channel)).cutter(mm(channel.widthMm()));
             FloorThickness wood = solid.floorThickness().orElseThrow();
             double r = channel.widthMm() / 2;
-            List<ToolPass> passes =
-                    ToolPath.of(channel, mm(channel.widthMm()), THREE).passes();
+            List<ToolPass> passes = ToolPath.of(channel, Cutter.straight(mm(channel.widthMm())), THREE)
+                    .passes();
             List<Point> path = passes.get(passes.size() - 1).points();
             List<Spot> drawn = new NeckShape(neck.channel(channel), Settled.nothing())
                     .channelSide(channel)
@@ -180,10 +184,94 @@ class ToolPathTest {
         return x * x;
     }
 
+    private static double[] stations(ToolPath path, boolean inPocket) {
+        return path.passes().stream()
+                .filter(pass -> pass.isInPocket() == inPocket)
+                .flatMap(pass -> pass.points().stream())
+                .mapToDouble(Point::xMm)
+                .toArray();
+    }
+
+    /** By hand: a channel from 5 to 405 by a cutter of 6: from 5 + 3 to 405 - 3 closed, 3 past an end that is open. */
+    @Test
+    void openEnd_isRunPastByTheRadius() {
+        ToolPath closed = ToolPath.of(channel(6, 9), Cutter.straight(mm(6)), THREE);
+
+        assertThat(stations(closed, false)).startsWith(8, 402).containsOnly(8, 402);
+        assertThat(stations(closed.openAt(Set.of(End.HEAD)), false)).containsOnly(2, 402);
+        assertThat(stations(closed.openAt(Set.of(End.HEEL)), false)).containsOnly(8, 408);
+        assertThat(stations(closed.openAt(Set.of(End.HEAD, End.HEEL)), false)).containsOnly(2, 408);
+        assertThat(closed.openAt(Set.of(End.HEAD)).toString())
+                .contains("head end open: the middle runs 3 mm past it", "the other round, radius 3 mm");
+        assertThat(closed.openAt(Set.of(End.HEAD, End.HEEL)).toString())
+                .contains("heel end open: the middle runs 3 mm past it")
+                .doesNotContain("round");
+    }
+
+    /** A pocket of 40 at the heel end runs from 365 to 405: its inner end stays closed. */
+    @Test
+    void pocketAtAnOpenEnd_isRunPastThereAlone() {
+        Channel channel = Channel.forRod(
+                        TrussRod.twoWay(mm(400)).section(mm(6), mm(9)).adjuster(End.HEEL))
+                .startingAt(mm(5))
+                .adjusterPocket(mm(40))
+                .section(mm(11), mm(12));
+        ToolPath path = ToolPath.of(channel, Cutter.straight(mm(6)), THREE);
+
+        assertThat(stations(path.openAt(Set.of(End.HEEL)), true)).containsOnly(368, 408);
+        assertThat(stations(path.openAt(Set.of(End.HEAD)), true)).containsOnly(368, 402);
+    }
+
+    /** A cutter of 5 with 0.2 of runout cuts 5.2: 2.6 inside each end, (6 - 5.2)/2 = 0.4 either side of the middle. */
+    @Test
+    void runout_countsInWidthAndLength() {
+        ToolPath path = ToolPath.of(channel(6, 9), Cutter.straight(mm(5)).runout(mm(0.2)), THREE);
+
+        assertThat(path.points()).allSatisfy(p -> {
+            assertThat(Math.abs(p.yMm())).isCloseTo(0.4, within(1e-9));
+            assertThat(Math.min(Math.abs(p.xMm() - 7.6), Math.abs(p.xMm() - 402.4)))
+                    .isLessThan(1e-9);
+        });
+    }
+
+    /** At an open end an arched floor is cut over its whole width: down to the circle, no deeper, and the middle runs past it. */
+    @Test
+    void archedFloorsOpenEnds_areCutToTheEnd() {
+        SplittableRandom random = new SplittableRandom(23);
+        for (int trial = 0; trial < 100; trial++) {
+            double arch = random.nextDouble(0.05, 5) * (random.nextBoolean() ? 1 : -1);
+            Set<End> open =
+                    random.nextBoolean() ? Set.of(random.nextBoolean() ? End.HEAD : End.HEEL) : Set.of(End.values());
+            Channel channel = channel(6, 9).arch(mm(arch));
+            List<ToolPass> passes = ToolPath.of(channel, Cutter.straight(mm(6)), THREE)
+                    .openAt(open)
+                    .passes();
+            List<Point> last = passes.get(passes.size() - 1).points();
+            double half = channel.lengthMm() / 2;
+            double flat = 3 * 3 * Math.abs(arch) / (half * half + arch * arch) * 1.01;
+            String at = "arch " + arch + ", open " + open;
+            for (End end : End.values()) {
+                double x = end == End.HEAD ? channel.startMm() : channel.endMm();
+                double past = last.stream()
+                        .mapToDouble(p -> end == End.HEAD ? x - p.xMm() : p.xMm() - x)
+                        .max()
+                        .orElseThrow();
+                assertThat(past).as(at).isCloseTo(open.contains(end) ? 3 : -3, within(1e-9));
+                for (int k = 0; open.contains(end) && k <= 40; k++) {
+                    double there = end == End.HEAD ? x + k / 4.0 : x - k / 4.0;
+                    double off = taken(last, 3, there) - floor(channel, arch, there);
+                    assertThat(off).as(at).isLessThanOrEqualTo(arch < 0 ? 0.02 : 1e-9);
+                    assertThat(-off).as(at).isLessThanOrEqualTo(0.02 + flat);
+                }
+            }
+        }
+    }
+
     @Test
     void passes_followTheArchByTheirShare_noneDeeperThanAsked() {
         Channel channel = channel(6, 9).arch(mm(2));
-        List<ToolPass> passes = ToolPath.of(channel, mm(6), THREE).passes();
+        List<ToolPass> passes =
+                ToolPath.of(channel, Cutter.straight(mm(6)), THREE).passes();
 
         assertThat(passes).hasSize(4);
         // A flat tip of radius r stays off the deepest place of a circle of radius R by r^2 / (2 R) and a little.
@@ -208,9 +296,10 @@ class ToolPathTest {
         double start = channel.adjusterPocketStartMm();
         for (double cutter : new double[] {6, 5, 3.1}) {
             for (double step : new double[] {cutter / 2, cutter}) {
-                List<ToolPass> pocket = ToolPath.of(channel, mm(cutter), THREE).stepOver(mm(step)).passes().stream()
-                        .filter(ToolPass::isInPocket)
-                        .toList();
+                List<ToolPass> pocket =
+                        ToolPath.of(channel, Cutter.straight(mm(cutter)), THREE).stepOver(mm(step)).passes().stream()
+                                .filter(ToolPass::isInPocket)
+                                .toList();
                 assertThat(pocket).hasSize(5);
                 List<Point> last = pocket.get(4).points();
                 assertThat(last).allSatisfy(p -> assertThat(p.zMm()).isEqualTo(-13));
@@ -259,14 +348,15 @@ class ToolPathTest {
     void plannedPasses_areThoseOfThePath() {
         Channel channel = channel(6, 9);
         Passes rule = Passes.noDeeperThan(mm(3)).lastPass(mm(0.5));
-        ToolPath path = ToolPath.of(channel, mm(6), RodSlot.of(channel).passes(rule));
+        ToolPath path =
+                ToolPath.of(channel, Cutter.straight(mm(6)), RodSlot.of(channel).passes(rule));
 
         assertThat(path.passes())
                 .extracting(pass -> pass.depth().libraryValue())
                 .containsExactlyElementsOf(RodSlot.of(channel).passes(rule).gaugeBlockSteps().stream()
                         .map(height -> height.libraryValue())
                         .toList());
-        assertThat(path).isEqualTo(ToolPath.of(channel, mm(6), rule));
+        assertThat(path).isEqualTo(ToolPath.of(channel, Cutter.straight(mm(6)), rule));
         assertThat(path.safeHeight(mm(8)).safeHeight().libraryValue()).isEqualTo(8);
         assertThat(path.cutter().libraryValue()).isEqualTo(6);
     }
@@ -274,7 +364,7 @@ class ToolPathTest {
     @Test
     void csv_hasTheSamePointsAsTheList() {
         Channel channel = channel(6, 9).arch(mm(0.3)).adjusterPocket(mm(40)).section(mm(11), mm(12));
-        ToolPath path = ToolPath.of(channel, mm(6), THREE);
+        ToolPath path = ToolPath.of(channel, Cutter.straight(mm(6)), THREE);
 
         List<String> lines = path.csv(LengthStyle.MILLIMETRES).lines().toList();
 
@@ -296,21 +386,23 @@ class ToolPathTest {
 
     @Test
     void text_statesCutterFrameAndSafeHeight() {
-        assertThat(ToolPath.of(channel(6, 9), mm(6), THREE).toString())
+        assertThat(ToolPath.of(channel(6, 9), Cutter.straight(mm(6)), THREE).toString())
                 .contains("cutter 6 mm", "safe height", "5 mm over the glue face", "round, radius 3 mm")
                 .contains("x from the nut line", "z up from the");
     }
 
     @Test
     void path_rejectsACutterThatDoesNotFit_andPassesOfAnotherDepth() {
-        assertThatThrownBy(() -> ToolPath.of(channel(6, 9), mm(6.1), THREE))
+        assertThatThrownBy(() -> ToolPath.of(channel(6, 9), Cutter.straight(mm(6.1)), THREE))
                 .isInstanceOf(Refusal.class)
                 .hasMessageContaining("cutter diameter must be no more than 6 mm");
         assertThatThrownBy(() -> ToolPath.of(
-                        channel(6, 9), mm(6), RodSlot.of(channel(6, 8)).passes(THREE)))
+                        channel(6, 9),
+                        Cutter.straight(mm(6)),
+                        RodSlot.of(channel(6, 8)).passes(THREE)))
                 .isInstanceOf(Refusal.class)
                 .hasMessageContaining("depth of the passes must be the channel's deepest, 9");
-        ToolPath path = ToolPath.of(channel(6, 9), mm(6), THREE);
+        ToolPath path = ToolPath.of(channel(6, 9), Cutter.straight(mm(6)), THREE);
         assertThatThrownBy(() -> path.stepOver(mm(6.5))).isInstanceOf(Refusal.class);
         assertThatThrownBy(() -> path.tolerance(mm(2))).isInstanceOf(Refusal.class);
         assertThatThrownBy(() -> path.safeHeight(mm(0))).isInstanceOf(Refusal.class);

@@ -15,6 +15,7 @@ import org.neckgeom.channel.Pass;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.ScarfCut;
 import org.neckgeom.page.Document;
 import org.neckgeom.plan.BenchCard;
 import org.neckgeom.plan.Job;
@@ -82,6 +83,40 @@ class CardsTest {
                 .contains("CUT ROD CHANNEL", "feed", "head end", "heel end")
                 .contains("9 mm or more", "The two walls differ by 0.2 mm or less.")
                 .anyMatch(text -> text.startsWith("fence, seen from above"));
+    }
+
+    /**
+     * By hand: a shaft whose scarf is sawn from 20 thick at 13 deg begins 20 / tan 13 deg = 86.630 before the nut and ends 640 - 200 = 440
+     * past it, 526.630 long; its stops are 440 - 3 - 3 = 434 and 303 - 3 + 86.630 = 386.630 from the cutter.
+     */
+    @Test
+    void channel_isCutInTheWorkThatIsLeftOfTheBlank() {
+        Job whole = Job.of(
+                SampleNecks.octaveMandolin()
+                        .head(SampleNecks.octaveMandolin().head().orElseThrow().scarfed(ScarfCut.inTheHead())),
+                SampleBench.octaveBlank().nutAt(mm(200)),
+                SampleBench.metricShop());
+        Job sawn = whole.order(whole.plan().work().done("cut scarf"));
+        double slope = 20 / Math.tan(Math.toRadians(13));
+        double apart = 434 + 300 + slope;
+
+        assertThat(workWide(sawn)).isCloseTo((440 + slope) / apart, within(1e-9));
+        assertThat(workWide(whole)).isCloseTo(640.0 / (434 + 300 + 200), within(1e-9));
+    }
+
+    /** The work's share of what is between the stops: the widest of the boxes from 5.8 to 17.8. */
+    private static double workWide(Job job) {
+        double width = 120;
+        CardSketch sketch =
+                CardSketch.of(BenchCard.of(job, "cut rod channel"), width).orElseThrow();
+        return sketch.marks().at(0, 0).stream()
+                        .filter(mark -> mark instanceof Stroke && mark.layer() == Layer.OUTLINE)
+                        .map(CardsTest::box)
+                        .filter(box -> Math.abs(box[1] + 17.8) < HAIR && Math.abs(box[3] + 5.8) < HAIR)
+                        .mapToDouble(box -> box[2] - box[0])
+                        .max()
+                        .orElseThrow()
+                / (width - 10);
     }
 
     /** What is cut in all passes is the channel's depth, and the card has the depth after each. */

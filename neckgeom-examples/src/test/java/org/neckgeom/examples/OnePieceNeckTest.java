@@ -108,7 +108,7 @@ class OnePieceNeckTest {
                 .isEqualTo("not given");
     }
 
-    /** The square blank is what the fence meets, and a heel out of the blank has no last block. */
+    /** The square blank is what the fence meets, and a heel out of the blank, 80 planed 0.5 off each face, has no last block. */
     @Test
     void plan_ofOnePiece_saysNothingOfWhatItHasNot() {
         String deep = ONE_PIECE.replace("thickness: 60 mm ", "thickness: 80 mm ");
@@ -118,7 +118,7 @@ class OnePieceNeckTest {
         assertThat(plan(TEXT).plan().sections())
                 .anyMatch(section -> section.code().equals(SectionCode.HEAD_AT_THE_FENCE.code()));
         assertThat(Sections.whole(plan(deep), SectionCode.HEEL))
-                .contains("Heel: no block, the shaft's wood is 80 mm deep", "off the shaft")
+                .contains("Heel: no block, the shaft's wood is 79 mm deep", "off the shaft")
                 .doesNotContain("0 blocks", "last block");
     }
 

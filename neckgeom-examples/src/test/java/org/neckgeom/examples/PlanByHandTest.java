@@ -26,11 +26,14 @@ class PlanByHandTest {
 
         // 9 rod + 0 strip + 0.2 clearance; 3 + 300 + 0.5 end play
         assertThat(channel).contains("9.2 mm deep").contains("3 mm to 303.5 mm from the nut");
-        // Head end leading: the cutter, 3 mm in radius, starts with its centre 200 + 3 + 3 from the head end, which is
-        // 640 - 206 from the tail, and ends with it 200 + 303.5 - 3 from the head end.
-        assertThat(channel).contains("434 mm from the cutter's centre").contains("500.5 mm from the cutter's centre");
-        // ... and the edges of the cutter 3 mm either side
-        assertThat(channel).contains("431 mm from its near edge").contains("437 mm from its far edge");
+        // Head end leading: the cutter, which cuts 3.01 mm to each side with its runout of 0.02, starts with its centre
+        // 200 + 3 + 3.01 from the head end, which is 640 - 206.01 from the tail, and ends with it 200 + 303.5 - 3.01
+        // from the head end.
+        assertThat(channel)
+                .contains("433.99 mm from the cutter's centre")
+                .contains("500.49 mm from the cutter's centre");
+        // ... and what it cuts 3.01 mm either side
+        assertThat(channel).contains("430.98 mm from its near edge").contains("437 mm from its far edge");
         // 0.06 mm over 640 mm, half of it in the middle line: 0.014 mm over 300.5 mm; centred best it is half of that
         // at each end
         assertThat(channel).contains("largest offset 0.007 mm");
@@ -162,8 +165,9 @@ class PlanByHandTest {
     void heel_mandolin_stacksThreeBlocks() {
         String heel = section(mandolin, SectionCode.HEEL);
 
-        // 78 cos 1.0219 deg = 77.988; (77.988 - 20)/20 = 2.9: 3 blocks, 80 - 77.988 off the last
-        assertThat(heel).contains("3 blocks of 20 mm").contains("77.988 mm").contains("2.012 mm");
+        // 78 cos 1.0219 deg = 77.988; the shaft is planed to 20 - 2 x 0.5; (77.988 - 19)/20 = 2.9: 3 blocks,
+        // 79 - 77.988 off the last
+        assertThat(heel).contains("3 blocks of 20 mm").contains("77.988 mm").contains("1.012 mm");
         // Lever of 251.652 to the saddle: 78 x 1/251.652 at the cap, 54 x 0.5/251.652 at the cheek
         assertThat(section(mandolin, SectionCode.WHAT_IF))
                 .contains("0.310 mm at the cap")
@@ -174,11 +178,12 @@ class PlanByHandTest {
     void stock_countsSparesAndKerfs() {
         // 518.939 + 2 x 3, heel 54 + 2 x 2; the blocks begin 310.548 + 15 - 35 from the nut, where the back is
         // 14.5 + 2 (290.548 - 31.431)/(280 - 31.431) = 16.585 deep, + 2 x 0.5; the neck ends past the body joint,
-        // 200 + 310.548 + 15 from the head end: 640 - 525.548 - 3 x 35 - 4 x 1.8 = 2.252
+        // 200 + 310.548 + 15 from the head end: 640 - 525.548 - 1.8 = 112.652; blocks of 20 do not come from a blank
+        // that is planed to 19
         assertThat(section(mandolin, SectionCode.BLANK_AND_CUTTING_LIST))
                 .contains("Least blank: 524.939 mm x 58 mm x 17.585 mm")
-                .contains("2.252 mm");
-        assertThat(check(mandolin, "all pieces from the blank").found()).isEqualTo("2.252 mm left over");
+                .contains("112.652 mm");
+        assertThat(check(mandolin, "all pieces from the blank").found()).isEqualTo("112.652 mm left over");
         // 34 - 9 - 18.0945 - 3/32
         assertThat(section(bass, SectionCode.BLANK_AND_CUTTING_LIST)).contains("6.8118 in");
     }
