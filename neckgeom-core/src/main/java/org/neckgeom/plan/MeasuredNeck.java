@@ -441,6 +441,17 @@ public final class MeasuredNeck extends Noun<MeasuredNeck> {
         if (values().has(BACK)) {
             proofs.put(Operation.CARVE_THE_NECK, "back depth");
         }
+        if (stiffness().hasShaft()) {
+            proofs.putIfAbsent(Operation.CUT_ROD_CHANNEL, "shaft weighed down");
+            proofs.putIfAbsent(Operation.ROUGH_OUT_THE_BACK, "shaft weighed down");
+        }
+        if (stiffness().hasNeck()) {
+            proofs.putIfAbsent(Operation.CARVE_THE_NECK, "neck weighed down");
+        }
+        if (stiffness().isStrung()) {
+            proofs.putIfAbsent(Operation.FIT_THE_NUT, "relief at pitch");
+            proofs.putIfAbsent(Operation.FIT_THE_STRING_ANCHOR, "relief at pitch");
+        }
         return proofs;
     }
 

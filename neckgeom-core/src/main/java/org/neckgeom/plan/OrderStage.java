@@ -109,11 +109,11 @@ final class OrderStage {
 
     private Done doneSoFar() {
         OrderOfWork work = whole();
-        if (job.measured().isEmpty()) {
-            return new Done(work, Set.of());
-        }
         Map<String, String> proofs = new LinkedHashMap<>();
         job.measured().proofs().forEach((name, proof) -> proofs.put(ownName(name), proof));
+        if (proofs.isEmpty()) {
+            return new Done(work, Set.of());
+        }
         // None where no order is possible as given: then nothing is taken as done.
         List<String> steps = work.plan().steps().stream()
                 .map(step -> step.operation().name())

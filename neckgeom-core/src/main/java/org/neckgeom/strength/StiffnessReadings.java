@@ -234,6 +234,21 @@ public final class StiffnessReadings extends Noun<StiffnessReadings> {
                 + (reliefChange().isPresent() ? 1 : 0);
     }
 
+    /** {@return whether the bare shaft was weighed down} */
+    public boolean hasShaft() {
+        return values().has(SHAFT);
+    }
+
+    /** {@return whether the finished neck was weighed down} */
+    public boolean hasNeck() {
+        return values().has(NECK);
+    }
+
+    /** {@return whether the neck was read with its strings on: its relief, or its rod turned} */
+    public boolean isStrung() {
+        return values().has(AT_PITCH) || values().has(ROD);
+    }
+
     private <V> List<V> all(Key<StiffnessReadings, List<V>> key) {
         return values().find(key).orElse(List.of());
     }

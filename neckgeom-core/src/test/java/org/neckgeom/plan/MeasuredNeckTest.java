@@ -42,11 +42,16 @@ import org.neckgeom.neck.ScarfCut;
 import org.neckgeom.neck.StringSet;
 import org.neckgeom.neck.TrussRod;
 import org.neckgeom.order.Operation;
+import org.neckgeom.page.Sheet;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
+import org.neckgeom.strength.BlankBent;
+import org.neckgeom.strength.NeckBent;
+import org.neckgeom.strength.RodTurned;
+import org.neckgeom.strength.StiffnessReadings;
 import org.neckgeom.units.LengthStyle;
 
 /**
@@ -381,6 +386,35 @@ class MeasuredNeckTest {
         assertThat(aside.topTreble().libraryValue() - aside.topBass().libraryValue())
                 .isCloseTo(1.5 * 54 / 300, within(0.003));
         assertThat(hasRow(section(low, "Heel and body joint"), "take off")).isTrue();
+    }
+
+    /** Blanks are weighed before the first cut; strings are on when all but the setting up is done. */
+    @Test
+    void stiffness_isReadOnANeckThatIsSoFarDone() {
+        StiffnessReadings none = StiffnessReadings.none();
+
+        assertThat(next(none.neckBlank(
+                        BlankBent.over(mm(600)).section(mm(70), mm(22)).fall(newton(49), mm(0.28)))))
+                .isEqualTo(next(none));
+        assertThat(next(none.shaft(NeckBent.supported(newton(49), mm(0.9)))))
+                .isEqualTo(Operation.REST_AND_FLATTEN_AGAIN);
+        assertThat(next(none.neck(NeckBent.supported(newton(78.5), mm(0.4))))).isEqualTo(Operation.FIT_HEEL_TO_BODY);
+        assertThat(next(none.relief(mm(0.02), mm(0.2)))).isEqualTo(Operation.SET_UP);
+        assertThat(next(none.rod(RodTurned.by(0.25, mm(0.2), mm(0.12))))).isEqualTo(Operation.SET_UP);
+    }
+
+    private static String next(StiffnessReadings read) {
+        Plan plan = PLAN.measured(MeasuredNeck.none().stiffness(read)).plan();
+        return plan.order().steps().get(0).operation().name();
+    }
+
+    /** Read strings-on alone it is not sent back to the first cut, on no page. */
+    @Test
+    void reliefAtPitch_leavesNoCutToBeMade() {
+        Job strung = PLAN.measured(
+                MeasuredNeck.none().stiffness(StiffnessReadings.none().relief(mm(0.02), mm(0.2))));
+
+        assertThat(Sheet.of(strung).toText()).contains("set up").doesNotContain("trial cut in a test piece");
     }
 
     /** What its check leaves is left: of 0.6 too low and 0.9 aside, within 0.5 and 1, the height alone is put right. */
