@@ -17,7 +17,8 @@ import org.neckgeom.units.ShopUnits;
  * A truss rod turned and the relief read before and after, at pitch: how far a turn goes on this neck. Immutable.
  *
  * <p>Turns count from where the rod begins to bite. What the rod's seats give follows from them, and the next wish is met to the
- * readings' uncertainty: {@link RodTurns}.
+ * readings' uncertainty: {@link RodTurns}. The relief before is the neck's with the rod slack: what the strings do not pull of it
+ * is taken as the neck's own even curvature, in relief and rod force too.
  *
  * <pre>{@code
  * println(RodTurned.by(0.25, mm(0.30), mm(0.22)));
@@ -93,6 +94,10 @@ public final class RodTurned extends Noun<RodTurned> {
         return values().libraryValue(BEFORE);
     }
 
+    double reliefUncertaintyMm() {
+        return values().libraryValue(RELIEF_U);
+    }
+
     /** Relief that the turns took away. */
     double movedMm() {
         return values().libraryValue(BEFORE) - values().libraryValue(AFTER);
@@ -100,7 +105,7 @@ public final class RodTurned extends Noun<RodTurned> {
 
     /** Standard uncertainty of the logarithm of the relief for one turn. */
     double uncertainty() {
-        return Math.sqrt(2) * values().libraryValue(RELIEF_U) / movedMm();
+        return Math.sqrt(2) * reliefUncertaintyMm() / movedMm();
     }
 
     private static Form<RodTurned> sentences() {

@@ -147,8 +147,8 @@ public final class RodTurns extends ValueAnswer {
      * @throws IllegalArgumentException if the relief did not move the way the rod pulls
      */
     public RodTurns turned(double turns, Quantity<Length> before, Quantity<Length> after) {
-        StiffnessReadings more = question.readings().rod(RodTurned.by(turns, before, after));
-        return new RodTurns(question.knowing(more), wanted, pitch, force);
+        StrungNeck more = question.knowing(question.readings().rod(RodTurned.by(turns, before, after)));
+        return new RodTurns(more, wanted, pitch, RodForce.of(more, style().amount(wanted)));
     }
 
     /** {@return what the rod's seats give for 1000 N, as the turns read have it; 0 or more, nothing where none were read} */

@@ -29,6 +29,19 @@ record Straightedge(Bend strings, @Nullable Bend rod, double before, double from
         return curvature == before ? this : new Straightedge(strings, rod, curvature, from, to);
     }
 
+    /** The even curvature, without strings and rod, of a neck that has a bow with the rod slack. */
+    double curvatureFor(double wanted) {
+        double perRelief = 8 / ((to - from) * (to - from));
+        double off = bowed(0).bow(0) - wanted;
+        double low = 0;
+        double high = -off * perRelief;
+        while (off != 0 && Math.signum(bowed(high).bow(0) - wanted) == Math.signum(off)) {
+            low = high;
+            high *= 2;
+        }
+        return low == high ? 0 : Crossing.of(k -> bowed(k).bow(0) - wanted, low, high, 1e-12 * Math.abs(high));
+    }
+
     /** On a neck softer by a logarithm, its load and the arm of its rod larger by others. */
     Straightedge softer(double softness, double load, double arm) {
         return new Straightedge(

@@ -252,15 +252,19 @@ record StrungNeck(
         return new BowKnowledge(state(), effects(), NeckModel.spread(neck));
     }
 
-    /** Relief that was read with slack strings and rod; 0 where it was not. */
+    /** Relief with slack strings and rod: as read, or as the relief at pitch that was read leaves it; 0 where neither was. */
     double reliefBeforeMm() {
-        return readings.reliefSlackMm();
+        return readings.rod().isPresent() ? bench().middle().before() * span() * span() / 8 : readings.reliefSlackMm();
     }
 
-    /** The neck's own curvature then, even from fret 1 to the body joint, 1/mm. */
+    /** From fret 1 to the body joint. */
+    private double span() {
+        return neck.bodyJointMm() - neck.scale().fretMm(neck.bodyAtFret() > 1 ? 1 : 0);
+    }
+
+    /** The neck's own curvature when its relief was read with slack strings, even along it, 1/mm. */
     private double curvatureBefore() {
-        double span = neck.bodyJointMm() - neck.scale().fretMm(neck.bodyAtFret() > 1 ? 1 : 0);
-        return 8 * reliefBeforeMm() / (span * span);
+        return 8 * readings.reliefSlackMm() / (span() * span());
     }
 
     Bench bench() {
@@ -269,18 +273,28 @@ record StrungNeck(
                 pull(),
                 rodPull(),
                 curvatureBefore(),
+                readings.rod().orElse(null),
+                readOn == null ? null : readOn.bench(),
                 neck.scale().fretMm(fromFret),
                 neck.scale().fretMm(toFret),
                 knowledge(),
                 worked);
     }
 
-    /** Lays the straightedge on the neck for any multiple of the two moduli, and what else is not known. */
+    /**
+     * Lays the straightedge on the neck for any multiple of the two moduli, and what else is not known.
+     *
+     * @param before curvature by the relief read with slack strings, 1/mm
+     * @param turned relief read at pitch, the rod slack: what the strings do not pull of it is curvature too
+     * @param readOn the neck that it was read on, where that was another
+     */
     record Bench(
             NeckBeam beam,
             StringPull pull,
             @Nullable RodPull rod,
             double before,
+            @Nullable RodTurned turned,
+            @Nullable Bench readOn,
             double from,
             double to,
             BowKnowledge knowledge,
@@ -304,10 +318,25 @@ record StrungNeck(
         }
 
         private Straightedge with(BowKnowledge.Given given, double softer) {
+            return straight(given, softer).bowed(curvature(given));
+        }
+
+        private Straightedge straight(BowKnowledge.Given given, double softer) {
             int panels = given.isMiddle() ? BeamScan.USUAL_PANELS : BeamScan.FEW_PANELS;
             return with(given.neck(), given.board(), panels)
-                    .softer(given.softness() + softer, given.load(), given.arm())
-                    .bowed(before);
+                    .softer(given.softness() + softer, given.load(), given.arm());
+        }
+
+        /** Of the neck without strings and rod, as it was read, an hour after tuning. */
+        private double curvature(BowKnowledge.Given given) {
+            if (turned == null) {
+                return before;
+            }
+            if (readOn != null) {
+                return readOn.curvature(given);
+            }
+            double off = given.own().length > 1 ? given.own()[1] * turned.reliefUncertaintyMm() : 0;
+            return straight(given, 0).curvatureFor(turned.beforeMm() + off);
         }
 
         private Straightedge with(double backFactor, double boardFactor, int panels) {
@@ -331,7 +360,8 @@ record StrungNeck(
         List<double[]> intervals(Creep creep, List<ToDoubleFunction<Straightedge>> questions) {
             return questions.stream()
                     .map(shown -> knowledge.interval(
-                            given -> shown.applyAsDouble(with(given, creep.logSinceTuning(given.own()[0]))), 1))
+                            given -> shown.applyAsDouble(with(given, creep.logSinceTuning(given.own()[0]))),
+                            turned == null ? 1 : 2))
                     .toList();
         }
     }

@@ -8,6 +8,7 @@ import static org.neckgeom.units.ShopUnits.mm;
 
 import java.util.Locale;
 import java.util.Map;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -107,10 +108,6 @@ class RodTurnsTest {
         assertThat(relief.knowing(StiffnessReadings.none().rod(read)).rodTurnsFor(mm(0.05), mm(0.8)))
                 .isEqualTo(asked);
         assertThat(asked.toString()).contains("turns (95 %: 0.34 to 0.48)", "tighten: against the strings");
-        assertThat(relief.knowing(StiffnessReadings.none().rod(read))
-                        .underStrings()
-                        .interval())
-                .isEqualTo(relief.underStrings().interval());
         // The relief with the rod slack was read, so that its way is known.
         assertThat(relief.rodTurnsFor(mm(0.25), mm(0.8))
                         .turned(0.25, mm(0.18), mm(0.10))
@@ -120,6 +117,42 @@ class RodTurnsTest {
                 .rodTurnsFor(mm(0.05), mm(0.8));
         assertThat(coarse.mostTurns().orElseThrow())
                 .isGreaterThan(asked.mostTurns().orElseThrow());
+    }
+
+    /** The relief with the rod slack is as it was read, to 1.96 x 0.005 mm; the same neck, its woods known no better. */
+    @Test
+    void reliefWithTheRodSlack_isThatRead() {
+        Relief relief = Relief.of(ReferenceNecks.GUITAR.neck());
+        Relief read = relief.knowing(StiffnessReadings.none().rod(RodTurned.by(0.25, mm(0.30), mm(0.22))));
+        Bow bow = read.underStrings();
+
+        assertThat(bow.relief().libraryValue()).isCloseTo(0.30, within(1e-9));
+        assertThat(bow.interval().low().libraryValue()).isCloseTo(0.30 - 1.96 * 0.005, within(1e-5));
+        assertThat(bow.interval().high().libraryValue()).isCloseTo(0.30 + 1.96 * 0.005, within(1e-5));
+        assertThat(read.rodForceFor(mm(0.1)).slackRelief().libraryValue()).isCloseTo(0.30, within(1e-9));
+        assertThat(bow.added()).isEqualTo(relief.underStrings().added());
+        // Creep is that of what the strings pull, not of the bow that the neck had.
+        assertThat(read.underStrings().after(365).relief().libraryValue() - 0.30)
+                .isCloseTo(
+                        relief.underStrings().after(365).relief().libraryValue()
+                                - relief.underStrings().relief().libraryValue(),
+                        within(2e-3));
+    }
+
+    /** Two answers to one wish: the force is against the strings where the turns are, and with them where they are. */
+    @Test
+    void force_isOnTheSideOfTheTurns() {
+        Relief relief = Relief.of(ReferenceNecks.GUITAR.neck());
+        SplittableRandom random = new SplittableRandom(36);
+        for (int i = 0; i < 50; i++) {
+            double before = random.nextDouble(0.05, 0.6);
+            double wanted = random.nextDouble(-0.1, 0.6);
+            RodTurns turns = relief.rodTurnsFor(mm(wanted), mm(0.8)).turned(0.25, mm(before), mm(before - 0.05));
+
+            assertThat(Math.signum(turns.force().force().orElseThrow().libraryValue()))
+                    .as("seed 36, %d: from %f to %f", i, before, wanted)
+                    .isEqualTo(turns.way() == RodTurns.Way.TIGHTEN ? 1 : -1);
+        }
     }
 
     @Test
