@@ -46,8 +46,12 @@ final class BackParts {
         PlanSection.Draft draft =
                 PlanSection.titled(SectionCode.BACK, plan.style()).row("back", "back", shape);
         if (plan.isDone(Operation.CARVE_THE_NECK)) {
-            return PlanPart.of(
-                    draft.row("done", "done", draft.words("carved", "carved; see the depths measured on the neck")));
+            return PlanPart.of(draft.row(
+                    "done",
+                    "done",
+                    plan.measured().backDepths().isEmpty()
+                            ? draft.words("carved-unread", "carved; no depth of it has been read")
+                            : draft.words("carved", "carved; see the depths measured on the neck")));
         }
         for (double fret :
                 new double[] {design.back().firstFret(), design.back().secondFret()}) {

@@ -87,7 +87,7 @@ record BenchStep(Operation operation, List<Operation> before, Optional<Operation
         List<Operation> finished = plan.order().left().finished();
         for (int i = finished.size() - 1; i >= 0; i--) {
             Operation last = finished.get(i);
-            if (job.measured().proofs().containsKey(usualName(last))) {
+            if (job.measured().proofs().contains(usualName(last))) {
                 boolean isOpen =
                         !job.done().contains(last.name()) && !asks(plan, last).isEmpty();
                 return isOpen ? Optional.of(last) : Optional.empty();

@@ -17,6 +17,7 @@ import org.neckgeom.measure.Verdict;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Heel;
 import org.neckgeom.neck.Neck;
+import org.neckgeom.order.Operation;
 import org.neckgeom.shop.Caution;
 import org.neckgeom.units.LengthStyle;
 
@@ -49,7 +50,9 @@ final class CutParts {
                             new Finding.Pending(Finding.Missing.SLOT_OFFSET, Optional.of(limits)),
                             found,
                             plan.limit(limits),
-                            draft.words("read-both-walls", "Read both walls on the neck itself.")));
+                            isClosed(plan)
+                                    ? underTheBoard(plan)
+                                    : draft.words("read-both-walls", "Read both walls on the neck itself.")));
         }
         draft.row(
                         "done",
@@ -80,7 +83,9 @@ final class CutParts {
         Statement next = !outside
                 ? finding.outcome() == Outcome.OK
                         ? plan.words("locate-on-the-channel", "Locate taper, heel and board on the channel.")
-                        : plan.words("read-again", "Not sure: read again, or read better.")
+                        : isClosed(plan)
+                                ? underTheBoard(plan)
+                                : plan.words("read-again", "Not sure: read again, or read better.")
                 : (spare > 0
                                 ? plan.words(
                                         "never-on-an-edge",
@@ -212,9 +217,20 @@ final class CutParts {
                     new Finding.Pending(Finding.Missing.CHANNEL_DEPTH, Optional.empty()),
                     plan.words("not-read", "not read"),
                     plan.words("size-of-the-rod", "the rod's size or more"),
-                    plan.words("read-the-depth", "Read its depth at both ends before the rod goes in.")));
+                    isClosed(plan)
+                            ? underTheBoard(plan)
+                            : plan.words("read-the-depth", "Read its depth at both ends before the rod goes in.")));
         }
         return checks;
+    }
+
+    /** The board over the channel ends what can be read and done in it. */
+    private static boolean isClosed(Stages plan) {
+        return plan.isDone(Operation.GLUE_FINGERBOARD);
+    }
+
+    private static Statement underTheBoard(Stages plan) {
+        return plan.words("board-over-it", "The board is on over it. Go on with what is left.");
     }
 
     private static double u(MeasuredNeck read, NeckFeature feature) {
@@ -238,11 +254,14 @@ final class CutParts {
     private static PlanCheck fits(Stages plan, CheckCode code, Estimate<Length> reading, double needed) {
         LengthStyle style = plan.style();
         Limits<Length> limits = Limits.atLeast(style.amount(needed));
-        boolean closed = plan.measured().has(NeckFeature.FINGERBOARD_OFFSET);
+        boolean closed = isClosed(plan);
         Finding finding = new Finding.Measured(Verdict.of(reading, limits), Outcome.STOP);
         Statement next = switch (finding.outcome()) {
-            case OK -> plan.words("try-the-rod", "Try the rod in it, then lay it in.");
-            case OPEN -> plan.words("try-or-read", "Not sure: try the rod in it, or read better.");
+            case OK -> closed ? underTheBoard(plan) : plan.words("try-the-rod", "Try the rod in it, then lay it in.");
+            case OPEN ->
+                closed
+                        ? underTheBoard(plan)
+                        : plan.words("try-or-read", "Not sure: try the rod in it, or read better.");
             case STOP ->
                 (closed
                                 ? plan.words(

@@ -5,11 +5,12 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import javax.measure.Quantity;
@@ -418,7 +419,8 @@ public final class MeasuredNeck extends Noun<MeasuredNeck> {
                 + (values().has(SCARF_ANGLE) ? 1 : 0)
                 + depths
                 + offsets().size()
-                + stiffness().count();
+                + stiffness().count()
+                + (stiffness().rod().isPresent() ? 1 : 0);
     }
 
     private List<NeckFeature> lengths() {
@@ -429,29 +431,24 @@ public final class MeasuredNeck extends Noun<MeasuredNeck> {
         return values().has(key(feature));
     }
 
-    /** The operations of the usual neck that must be done for these readings to exist, each with what was read. */
-    Map<String, String> proofs() {
-        Map<String, String> proofs = new LinkedHashMap<>();
+    /** The operations of the usual neck whose work was itself read. */
+    Set<String> readAt() {
+        Set<String> read = new LinkedHashSet<>();
         if (values().has(SCARF_ANGLE)) {
-            proofs.put(Operation.CUT_SCARF, "scarf angle");
-            proofs.put(Operation.SAW_OUT_THE_HEAD, "scarf angle");
+            read.addAll(List.of(Operation.CUT_SCARF, Operation.SAW_OUT_THE_HEAD));
         }
-        lengths().forEach(feature -> proofs.putIfAbsent(feature.operation(), feature.toString()));
-        offsets().forEach(one -> proofs.putIfAbsent(one.feature().operation, one.feature() + " offset"));
+        lengths().forEach(feature -> read.add(feature.operation()));
+        offsets().forEach(one -> read.add(one.feature().operation));
         if (values().has(BACK)) {
-            proofs.put(Operation.CARVE_THE_NECK, "back depth");
+            read.add(Operation.CARVE_THE_NECK);
         }
-        if (stiffness().hasShaft()) {
-            proofs.putIfAbsent(Operation.CUT_ROD_CHANNEL, "shaft weighed down");
-            proofs.putIfAbsent(Operation.ROUGH_OUT_THE_BACK, "shaft weighed down");
-        }
-        if (stiffness().hasNeck()) {
-            proofs.putIfAbsent(Operation.CARVE_THE_NECK, "neck weighed down");
-        }
-        if (stiffness().isStrung()) {
-            proofs.putIfAbsent(Operation.FIT_THE_NUT, "relief at pitch");
-            proofs.putIfAbsent(Operation.FIT_THE_STRING_ANCHOR, "relief at pitch");
-        }
+        return read;
+    }
+
+    /** The operations of the usual neck that must be done for these readings to exist. */
+    Set<String> proofs() {
+        Set<String> proofs = readAt();
+        proofs.addAll(stiffness().operations());
         return proofs;
     }
 

@@ -1,11 +1,10 @@
 package org.neckgeom.plan;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.neckgeom.heel.HeelBlocks;
 import org.neckgeom.kernel.Once;
 import org.neckgeom.neck.Channel;
@@ -109,24 +108,24 @@ final class OrderStage {
 
     private Done doneSoFar() {
         OrderOfWork work = whole();
-        Map<String, String> proofs = new LinkedHashMap<>();
-        job.measured().proofs().forEach((name, proof) -> proofs.put(ownName(name), proof));
-        if (proofs.isEmpty()) {
+        if (job.measured().isEmpty()) {
             return new Done(work, Set.of());
         }
+        Set<String> proofs = job.measured().proofs().stream().map(this::ownName).collect(Collectors.toSet());
         // None where no order is possible as given: then nothing is taken as done.
         List<String> steps = work.plan().steps().stream()
                 .map(step -> step.operation().name())
                 .toList();
-        int last = -1;
+        // A strung neck is being set up: what comes before is done, the set-up is not.
+        int last = job.measured().stiffness().isStrung() ? Math.max(-1, steps.indexOf(Operation.SET_UP) - 1) : -1;
         for (int i = 0; i < steps.size(); i++) {
-            last = proofs.containsKey(steps.get(i)) ? i : last;
+            last = proofs.contains(steps.get(i)) ? Math.max(last, i) : last;
         }
         OrderOfWork left = work;
         List<String> taken = new ArrayList<>();
         for (String name : steps.subList(0, last + 1)) {
             left = left.done(name);
-            if (!proofs.containsKey(name)) {
+            if (!proofs.contains(name)) {
                 taken.add(name);
             }
         }

@@ -111,14 +111,13 @@ final class ReadParts {
 
     /** What closes or undercuts the channel has been read, and nothing of the channel. */
     private static Optional<Statement> channelUnread(Stages plan) {
-        MeasuredNeck read = plan.measured();
-        Set<String> proofs = read.proofs().keySet();
-        if (proofs.contains(Operation.CUT_ROD_CHANNEL)) {
+        Set<String> read = plan.measured().readAt();
+        if (read.contains(Operation.CUT_ROD_CHANNEL)) {
             return Optional.empty();
         }
-        String late = proofs.contains(Operation.CARVE_THE_NECK)
+        String late = read.contains(Operation.CARVE_THE_NECK)
                 ? "the back has been read as carved"
-                : proofs.contains(Operation.GLUE_FINGERBOARD) ? "the board has been read as glued" : "";
+                : read.contains(Operation.GLUE_FINGERBOARD) ? "the board has been read as glued" : "";
         return late.isEmpty()
                 ? Optional.empty()
                 : Optional.of(plan.words(

@@ -1,14 +1,18 @@
 package org.neckgeom.strength;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.order.Operation;
 import org.neckgeom.table.Key;
 import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
@@ -214,8 +218,45 @@ public final class StiffnessReadings extends Noun<StiffnessReadings> {
         return new StiffnessReadings(values().with(ROD, reading));
     }
 
-    Optional<RodTurned> rod() {
+    /** {@return the rod turned, with the relief before and after; nothing where it was not read} */
+    public Optional<RodTurned> rod() {
         return values().find(ROD);
+    }
+
+    /**
+     * {@return the operations of the usual neck that must have been done for these readings to exist, by their names; none where
+     * only blanks of one piece were read}
+     *
+     * <p>A shaft is weighed down with its back near its shape and its channel cut, a neck with its board on and carved, its frets in
+     * unless they are read as open. Strings at pitch rest on a fitted heel, level frets and the nut: {@link #isStrung}.
+     */
+    public Set<String> operations() {
+        Set<String> done = new LinkedHashSet<>();
+        if (values().has(NECK_BENT) || values().has(NECK_TAPPED)) {
+            done.add(Operation.GLUE_UP_THE_STRIPS);
+        }
+        if (values().has(SHAFT)) {
+            done.addAll(List.of(Operation.CUT_ROD_CHANNEL, Operation.ROUGH_OUT_THE_BACK));
+        }
+        if (values().has(NECK)) {
+            done.addAll(List.of(Operation.GLUE_FINGERBOARD, Operation.CARVE_THE_NECK));
+        }
+        if (necks().stream().anyMatch(NeckBent::isFretted)) {
+            done.add(Operation.FRET_THE_FINGERBOARD);
+        }
+        if (isStrung()) {
+            done.addAll(List.of(
+                    Operation.FIT_HEEL_TO_BODY,
+                    Operation.LEVEL_THE_FRETS,
+                    Operation.FIT_THE_NUT,
+                    Operation.FIT_THE_STRING_ANCHOR));
+        }
+        return Collections.unmodifiableSet(done);
+    }
+
+    /** {@return whether relief was read with the strings at pitch: all is done that comes before setting up} */
+    public boolean isStrung() {
+        return values().has(AT_PITCH) || values().has(ROD);
     }
 
     /** {@return whether nothing has been read} */
@@ -232,21 +273,6 @@ public final class StiffnessReadings extends Noun<StiffnessReadings> {
                 + shafts().size()
                 + necks().size()
                 + (reliefChange().isPresent() ? 1 : 0);
-    }
-
-    /** {@return whether the bare shaft was weighed down} */
-    public boolean hasShaft() {
-        return values().has(SHAFT);
-    }
-
-    /** {@return whether the finished neck was weighed down} */
-    public boolean hasNeck() {
-        return values().has(NECK);
-    }
-
-    /** {@return whether the neck was read with its strings on: its relief, or its rod turned} */
-    public boolean isStrung() {
-        return values().has(AT_PITCH) || values().has(ROD);
     }
 
     private <V> List<V> all(Key<StiffnessReadings, List<V>> key) {

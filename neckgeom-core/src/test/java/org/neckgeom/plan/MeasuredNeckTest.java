@@ -48,9 +48,6 @@ import org.neckgeom.shop.Shop;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
-import org.neckgeom.strength.BlankBent;
-import org.neckgeom.strength.NeckBent;
-import org.neckgeom.strength.RodTurned;
 import org.neckgeom.strength.StiffnessReadings;
 import org.neckgeom.units.LengthStyle;
 
@@ -386,26 +383,6 @@ class MeasuredNeckTest {
         assertThat(aside.topTreble().libraryValue() - aside.topBass().libraryValue())
                 .isCloseTo(1.5 * 54 / 300, within(0.003));
         assertThat(hasRow(section(low, "Heel and body joint"), "take off")).isTrue();
-    }
-
-    /** Blanks are weighed before the first cut; strings are on when all but the setting up is done. */
-    @Test
-    void stiffness_isReadOnANeckThatIsSoFarDone() {
-        StiffnessReadings none = StiffnessReadings.none();
-
-        assertThat(next(none.neckBlank(
-                        BlankBent.over(mm(600)).section(mm(70), mm(22)).fall(newton(49), mm(0.28)))))
-                .isEqualTo(next(none));
-        assertThat(next(none.shaft(NeckBent.supported(newton(49), mm(0.9)))))
-                .isEqualTo(Operation.REST_AND_FLATTEN_AGAIN);
-        assertThat(next(none.neck(NeckBent.supported(newton(78.5), mm(0.4))))).isEqualTo(Operation.FIT_HEEL_TO_BODY);
-        assertThat(next(none.relief(mm(0.02), mm(0.2)))).isEqualTo(Operation.SET_UP);
-        assertThat(next(none.rod(RodTurned.by(0.25, mm(0.2), mm(0.12))))).isEqualTo(Operation.SET_UP);
-    }
-
-    private static String next(StiffnessReadings read) {
-        Plan plan = PLAN.measured(MeasuredNeck.none().stiffness(read)).plan();
-        return plan.order().steps().get(0).operation().name();
     }
 
     /** Read strings-on alone it is not sent back to the first cut, on no page. */
