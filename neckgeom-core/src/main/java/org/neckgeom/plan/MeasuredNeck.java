@@ -47,7 +47,8 @@ import org.neckgeom.units.ShopUnit;
  *     backDepth(mm(100), Estimate.of(mm(15.2), mm(0.05)))
  * </pre>
  *
- * <p>A reading takes the place of what was assumed, its uncertainty that of the assumption. The operation it was read on is done.
+ * <p>A reading takes the place of what was assumed, its uncertainty that of the assumption. The operation it was read on is done;
+ * of stiffness it is what the reading needs, such as all but the set-up for relief at pitch.
  */
 public final class MeasuredNeck extends Noun<MeasuredNeck> {
 
