@@ -24,8 +24,8 @@ import org.neckgeom.units.LibraryUnits;
  * The stop blocks that limit a slot: their distances along the fence from the cutter's centre and from both its edges.
  * Immutable.
  *
- * <p>The slot ends beyond the cutter's centre by half the slot that one run cuts: the cutter's radius and half its runout. The work starts with its trailing end against the rear
- * stop and is fed until its leading end meets the front stop. For a slot from x_s to x_e in work from x_h to x_b and a
+ * <p>The slot ends beyond the cutter's centre by half the slot that one run cuts: the cutter's radius and half its runout. The
+ * work starts with its trailing end against the rear stop and is fed until its leading end meets the front stop. For a slot from x_s to x_e in work from x_h to x_b and a
  * cutter of that half r, head end leading: rear stop {@code x_b - (x_s + r)}, front stop {@code (x_e - r) - x_h}. Exact. The
  * ends are the blank's until {@link #headOn}, {@link #headEndAt} or {@link #heelEndAt} gives the real ones. Where the
  * slot runs out of the work there is no stop.

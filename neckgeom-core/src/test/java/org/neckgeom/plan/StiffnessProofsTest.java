@@ -123,7 +123,7 @@ class StiffnessProofsTest {
         assertThat(read.plan().cautions()).isEqualTo(given.plan().cautions());
     }
 
-    /** A strung neck has its set-up left to do, whatever of it is still unread: at the bench no trial cut is asked for. */
+    /** A strung neck has its set-up left to do, with much of it still unread: at the bench no trial cut is asked for. */
     @Test
     void strungNeck_isBeingSetUp() {
         for (StiffnessReadings strung : List.of(AT_PITCH, TURNED)) {

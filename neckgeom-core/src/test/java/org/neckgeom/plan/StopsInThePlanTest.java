@@ -224,19 +224,19 @@ class StopsInThePlanTest {
      */
     @Test
     void pocket_isCutByTheSamePassesInPathAndPlan() {
-        Plan plan = withPocket().plan();
+        Plan plan = withPocket(10).plan();
 
         assertThat(plan.channelPath().passes())
                 .filteredOn(pass -> pass.isInPocket())
                 .extracting(pass -> pass.depth().libraryValue())
                 .usingElementComparator(StopsInThePlanTest::within1nm)
                 .containsExactly(1.5625, 3.125, 4.6875, 6.25, 7.8125, 9.375, 10.9375, 12.5, 13.0);
-        assertThat(channel(withPocket())).contains("8 x 1.5625, 0.5 mm: 9 passes");
+        assertThat(channel(withPocket(10))).contains("8 x 1.5625, 0.5 mm: 9 passes");
     }
 
     @Test
     void deepestPass_isJudgedInThePocketToo() {
-        assertThat(withPocket().plan().checks())
+        assertThat(withPocket(10).plan().checks())
                 .filteredOn(check -> check.name().equals("depth of a pass"))
                 .singleElement()
                 .satisfies(check -> {
@@ -251,32 +251,23 @@ class StopsInThePlanTest {
      */
     @Test
     void pocket_hasStopsOfItsOwn() {
-        assertThat(channel(withPocket()))
+        assertThat(channel(withPocket(10)))
                 .contains("front stop  224 mm from the cutter's centre")
                 .contains("on the blank at 3 mm and 27 mm from the nut")
                 .contains("first the fence 2.000 mm toward the cutter from the middle, then 4.000 mm away from it")
                 .doesNotContain("ridge");
         assertThat(channel(PLAN)).containsOnlyOnce("rear stop");
-        Job wide = Job.of(
-                PLAN.neck()
-                        .channel(PLAN.neck()
-                                .channel()
-                                .orElseThrow()
-                                .adjusterPocket(mm(24))
-                                .section(mm(17), mm(13))),
-                PLAN.blank(),
-                PLAN.shop());
-        assertThat(channel(wide)).contains("between them run no more than 6 mm apart, or a ridge stays");
+        assertThat(channel(withPocket(17))).contains("between them run no more than 6 mm apart, or a ridge stays");
     }
 
-    private static Job withPocket() {
+    private static Job withPocket(double wide) {
         return Job.of(
                 PLAN.neck()
                         .channel(PLAN.neck()
                                 .channel()
                                 .orElseThrow()
                                 .adjusterPocket(mm(24))
-                                .section(mm(10), mm(13))),
+                                .section(mm(wide), mm(13))),
                 PLAN.blank(),
                 PLAN.shop().passes(mm(1.6), mm(0.5)));
     }
