@@ -420,8 +420,7 @@ public final class MeasuredNeck extends Noun<MeasuredNeck> {
                 + (values().has(SCARF_ANGLE) ? 1 : 0)
                 + depths
                 + offsets().size()
-                + stiffness().count()
-                + (stiffness().rod().isPresent() ? 1 : 0);
+                + stiffness().count();
     }
 
     private List<NeckFeature> lengths() {

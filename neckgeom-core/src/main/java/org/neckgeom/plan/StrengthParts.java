@@ -79,7 +79,7 @@ final class StrengthParts {
                         "rodSlack",
                         plan.job().channel().rod().isPresent() ? "rod slack" : "no rod",
                         relief.underStrings());
-        if (plan.job().measured().stiffness().count() > 0) {
+        if (!plan.job().measured().stiffness().isEmpty()) {
             draft = draft.row("stiffness", "stiffness", relief.stiffness());
         }
         if (!plan.job().channel().rod().isPresent()) {

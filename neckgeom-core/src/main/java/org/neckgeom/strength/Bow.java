@@ -15,7 +15,8 @@ import org.neckgeom.units.ShopUnit;
  * as {@code relief 0.55 mm (95 %: 0.37 to 0.86 mm), 187 mm from the nut}. Immutable.
  *
  * <p>Relief is the greatest gap under the straightedge; a hump is the greatest rise over the line between its two frets.
- * Where relief with slack strings was read, the neck is taken to be bowed as evenly as that before strings and rod add theirs.
+ * Where relief with slack strings, or at pitch before the rod was turned, was read, the neck is taken to have an even bow of its own
+ * before strings and rod add theirs.
  * Estimate, with the assumptions of {@link Relief}; its interval is the 95 % interval over pairs of
  * woods and over what the beam leaves out: fret slots, a slack rod in touch, glue line, joint, heel, run-out of the grain, shear in
  * table moduli, moisture, sizes, tension and heights, each with a size of its own.
@@ -51,10 +52,20 @@ public final class Bow extends ValueAnswer {
                     "{greatestAt:0|1} from the nut, near fret {nearestFret}")
             .fact("hump", Kind.AMOUNT, "greatest rise over the straightedge's line, 0 or more", Bow::hump)
             .line("hump", "hump", bow -> bow.edge.hump(bow.force) > 0, "{hump:text}: the neck is an S")
+            .fact("ownBow", Kind.MM, "without strings and rod, as read; 0 where it was not", bow -> bow.edge.ownBow())
+            .line(
+                    "ownBow",
+                    "own bow",
+                    bow -> bow.edge.before() != 0,
+                    "{ownBow:text} without strings; uncertainty is of what they add")
             .row("straightedge", "straightedge", StrungNeck.STRAIGHTEDGE, "where it lies", bow -> bow.question)
             .row("lift", "nut lifted", Likely.KIND, "of the nut, the neck held at the body", x -> x.lift)
             .row("woods", "woods", StrungNeck.WOODS, "of neck and fingerboard", bow -> bow.question.woods())
-            .fact("uncertainty", Kind.RATIO, "of relief, standard, relative", Bow::relativeUncertainty)
+            .fact(
+                    "uncertainty",
+                    Kind.RATIO,
+                    "of what strings and rod add, standard, relative",
+                    Bow::relativeUncertainty)
             .fact("byWood", Kind.RATIO, "of it, by the two woods alone", bow -> bow.knowledge.deviationOfWoods())
             .fact("byModel", Kind.RATIO, "of it, by what the beam leaves out", bow -> bow.knowledge.deviationOfModel())
             .fact(
@@ -127,7 +138,7 @@ public final class Bow extends ValueAnswer {
         return relief.amount();
     }
 
-    /** {@return what strings and rod add of it to the neck without either, whose relief with slack strings may have been read} */
+    /** {@return what strings and rod add of it to the neck without either, whose own bow may have been read} */
     public Amount<Length> added() {
         return edge.before() == 0 ? relief() : style().amount(edge.bowed(0).bow(force));
     }
@@ -141,7 +152,7 @@ public final class Bow extends ValueAnswer {
         return question.woods().stream().anyMatch(wood -> MadeNeck.pureBending(wood) != 1);
     }
 
-    /** {@return the standard uncertainty of the relief, relative: that of its logarithm} */
+    /** {@return the standard uncertainty of what strings and rod add, relative: that of its logarithm} */
     public double relativeUncertainty() {
         return StrictMath.hypot(knowledge.deviation(), uncertaintyOfCreep());
     }

@@ -87,7 +87,8 @@ public final class RodForce extends ValueAnswer {
                     "afterAYear",
                     Likely.KIND,
                     "relief so set, after a year of creep",
-                    x -> x.set().map(set -> YEAR.of(set, x.question.reliefBeforeMm())))
+                    x -> x.set()
+                            .map(set -> YEAR.of(set, x.question.bench().middle().ownBow())))
             .line("afterAYear", "after a year", "{afterAYear} by creep, if left alone")
             .fact("hump", Kind.MM, "left beside the relief, 0 or more", x -> x.hump)
             .line("hump", "hump left", x -> x.hump > 0, "{hump:text}: the neck is an S")

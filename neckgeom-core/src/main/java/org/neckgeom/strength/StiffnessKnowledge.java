@@ -30,8 +30,8 @@ public final class StiffnessKnowledge extends ValueAnswer {
 
     private static final Form<StiffnessKnowledge> FORM = Form.<StiffnessKnowledge>of("stiffness-knowledge")
             .fact("neck", Kind.NAME, "its name", x -> x.after.name())
-            .fact("count", Kind.WHOLE, "how many readings", x -> x.steps.size())
-            .finds("nothing", x -> x.steps.isEmpty(), "Stiffness of {neck}: nothing read yet")
+            .fact("count", Kind.WHOLE, "how many readings", x -> x.readings.count())
+            .finds("nothing", x -> x.readings.isEmpty(), "Stiffness of {neck}: nothing read yet")
             .finds("readings", "Stiffness of {neck}: {count:of reading/readings}")
             .fact(
                     "farthest",
@@ -47,16 +47,12 @@ public final class StiffnessKnowledge extends ValueAnswer {
             .each("steps", "{reading}", "{overExpected:2} of the table; relief then known to {uncertainty:percent 1}")
             .row("relief", "relief", Likely.KIND, "under the strings, rod slack", x -> x.bowAfter.likely())
             .row("before", "before", Likely.KIND, "without the readings", x -> x.bowBefore.likely())
-            .fact(
-                    "narrower",
-                    Kind.RATIO,
-                    "interval before over interval after, in logarithms",
-                    StiffnessKnowledge::narrower)
+            .fact("narrower", Kind.RATIO, "interval of relief before over that after", StiffnessKnowledge::narrower)
             .note(
                     "odd",
                     x -> x.odd().isPresent(),
                     "Read again what lies {farthest:1} standard uncertainties from the readings above it: {farthestReading}.")
-            .line("narrower", "interval", x -> !x.steps.isEmpty(), "{narrower:1} times narrower")
+            .line("narrower", "interval", x -> !x.readings.isEmpty(), "{narrower:1} times narrower")
             .note("estimate", "Estimate: same climate and rod slack as when it was read; tension and heights stay.");
 
     /** A reading, over what the table leads to, and what is left after it. */
@@ -118,7 +114,11 @@ public final class StiffnessKnowledge extends ValueAnswer {
 
     /** {@return how many times narrower the interval of relief has become: 1 without readings} */
     public double narrower() {
-        return bowBefore.relativeUncertainty() / bowAfter.relativeUncertainty();
+        return width(bowBefore) / width(bowAfter);
+    }
+
+    private static double width(Bow bow) {
+        return bow.likely().high() - bow.likely().low();
     }
 
     @Override

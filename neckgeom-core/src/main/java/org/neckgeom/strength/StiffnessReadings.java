@@ -218,8 +218,7 @@ public final class StiffnessReadings extends Noun<StiffnessReadings> {
         return new StiffnessReadings(values().with(ROD, reading));
     }
 
-    /** {@return the rod turned, with the relief before and after; nothing where it was not read} */
-    public Optional<RodTurned> rod() {
+    Optional<RodTurned> rod() {
         return values().find(ROD);
     }
 
@@ -261,10 +260,10 @@ public final class StiffnessReadings extends Noun<StiffnessReadings> {
 
     /** {@return whether nothing has been read} */
     public boolean isEmpty() {
-        return count() == 0 && rod().isEmpty();
+        return count() == 0;
     }
 
-    /** {@return how many readings of stiffness there are, the rod turned not among them; 0 or more} */
+    /** {@return how many readings there are; 0 or more} */
     public int count() {
         return neckBlanksBent().size()
                 + boardBlanksBent().size()
@@ -272,7 +271,8 @@ public final class StiffnessReadings extends Noun<StiffnessReadings> {
                 + boardBlanksTapped().size()
                 + shafts().size()
                 + necks().size()
-                + (reliefChange().isPresent() ? 1 : 0);
+                + (reliefChange().isPresent() ? 1 : 0)
+                + (rod().isPresent() ? 1 : 0);
     }
 
     private <V> List<V> all(Key<StiffnessReadings, List<V>> key) {

@@ -19,14 +19,27 @@ record Straightedge(Bend strings, @Nullable Bend rod, double before, double from
     private static final int MOST_STEPS = 200;
     private static final double LARGEST_FORCE = 1e6;
 
+    /** A curvature that was found for a bow leaves it to this, far below what anything reads. */
+    private static final double SAME_MM = 1e-9;
+
     /** On a neck that is straight without strings and rod. */
     Straightedge(Bend strings, @Nullable Bend rod, double from, double to) {
         this(strings, rod, 0, from, to);
     }
 
+    /** From other places to others, on the same neck. */
+    Straightedge between(double otherFrom, double otherTo) {
+        return otherFrom == from && otherTo == to ? this : new Straightedge(strings, rod, before, otherFrom, otherTo);
+    }
+
     /** On a neck that is bowed evenly without strings and rod. */
     Straightedge bowed(double curvature) {
         return curvature == before ? this : new Straightedge(strings, rod, curvature, from, to);
+    }
+
+    /** Greatest gap of the neck without strings and rod, negative where it is humped. */
+    double ownBow() {
+        return before * (to - from) * (to - from) / 8;
     }
 
     /** The even curvature, without strings and rod, of a neck that has a bow with the rod slack. */
@@ -86,10 +99,13 @@ record Straightedge(Bend strings, @Nullable Bend rod, double before, double from
         return relief(force) - hump(force);
     }
 
-    /** Returns the force nearest to none that leaves the wanted bow, NaN where no force does it. */
+    /** Returns the force nearest to none that leaves the wanted bow: none where it is there; NaN where no force does it. */
     double forceFor(double wanted) {
         if (rod == null) {
             return Double.NaN;
+        }
+        if (before != 0 && Math.abs(bow(0) - wanted) < SAME_MM) {
+            return 0;
         }
         double force = wanted > 0 ? forceForGap(rod, wanted) : Double.NaN;
         // A rod never undoes the strings exactly: near 0 what is left is an S, and gap and rise both count.

@@ -106,7 +106,7 @@ record StrungNeck(
         return new StrungNeck(
                 neck,
                 StringLoads.of(Objects.requireNonNull(neck, "neck")),
-                neck.bodyAtFret() > 1 ? 1 : 0,
+                usualFrom(neck),
                 neck.bodyAtFret(),
                 neck.channel()
                         .map(channel -> channel.reinforcement().heightMm() / 2)
@@ -115,6 +115,10 @@ record StrungNeck(
                 null,
                 0,
                 StiffnessReadings.none());
+    }
+
+    private static int usualFrom(Neck neck) {
+        return neck.bodyAtFret() > 1 ? 1 : 0;
     }
 
     /** Default force limit of the rod: its thread is as thick as one of its bars. */
@@ -252,19 +256,10 @@ record StrungNeck(
         return new BowKnowledge(state(), effects(), NeckModel.spread(neck));
     }
 
-    /** Relief with slack strings and rod: as read, or as the relief at pitch that was read leaves it; 0 where neither was. */
-    double reliefBeforeMm() {
-        return readings.rod().isPresent() ? bench().middle().before() * span() * span() / 8 : readings.reliefSlackMm();
-    }
-
-    /** From fret 1 to the body joint. */
-    private double span() {
-        return neck.bodyJointMm() - neck.scale().fretMm(neck.bodyAtFret() > 1 ? 1 : 0);
-    }
-
-    /** The neck's own curvature when its relief was read with slack strings, even along it, 1/mm. */
-    private double curvatureBefore() {
-        return 8 * readings.reliefSlackMm() / (span() * span());
+    /** Reliefs are read from fret 1 to the body joint. */
+    private OwnBow ownBow() {
+        return OwnBow.of(
+                readings, neck.scale().fretMm(usualFrom(neck)), neck.scale().fretMm(neck.bodyAtFret()));
     }
 
     Bench bench() {
@@ -272,8 +267,7 @@ record StrungNeck(
                 made().beam(),
                 pull(),
                 rodPull(),
-                curvatureBefore(),
-                readings.rod().orElse(null),
+                ownBow(),
                 readOn == null ? null : readOn.bench(),
                 neck.scale().fretMm(fromFret),
                 neck.scale().fretMm(toFret),
@@ -284,16 +278,14 @@ record StrungNeck(
     /**
      * Lays the straightedge on the neck for any multiple of the two moduli, and what else is not known.
      *
-     * @param before curvature by the relief read with slack strings, 1/mm
-     * @param turned relief read at pitch, the rod slack: what the strings do not pull of it is curvature too
+     * @param own bow of the neck without strings and rod, as it was read
      * @param readOn the neck that it was read on, where that was another
      */
     record Bench(
             NeckBeam beam,
             StringPull pull,
             @Nullable RodPull rod,
-            double before,
-            @Nullable RodTurned turned,
+            OwnBow own,
             @Nullable Bench readOn,
             double from,
             double to,
@@ -308,7 +300,7 @@ record StrungNeck(
                         found[0] = with(given, 0);
                         return 0;
                     },
-                    0);
+                    1 + own.unknowns());
             return found[0];
         }
 
@@ -329,14 +321,9 @@ record StrungNeck(
 
         /** Of the neck without strings and rod, as it was read, an hour after tuning. */
         private double curvature(BowKnowledge.Given given) {
-            if (turned == null) {
-                return before;
-            }
-            if (readOn != null) {
-                return readOn.curvature(given);
-            }
-            double off = given.own().length > 1 ? given.own()[1] * turned.reliefUncertaintyMm() : 0;
-            return straight(given, 0).curvatureFor(turned.beforeMm() + off);
+            return readOn == null
+                    ? own.curvature(straight(given, 0), own.unknowns() == 0 ? 0 : given.own()[1])
+                    : readOn.curvature(given);
         }
 
         private Straightedge with(double backFactor, double boardFactor, int panels) {
@@ -361,7 +348,7 @@ record StrungNeck(
             return questions.stream()
                     .map(shown -> knowledge.interval(
                             given -> shown.applyAsDouble(with(given, creep.logSinceTuning(given.own()[0]))),
-                            turned == null ? 1 : 2))
+                            1 + own.unknowns()))
                     .toList();
         }
     }

@@ -9,9 +9,12 @@ import static org.neckgeom.units.ShopUnits.mm;
 import java.util.Locale;
 import java.util.Map;
 import java.util.SplittableRandom;
+import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.neckgeom.measure.Interval;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.validation.Rows;
 
 /** Turns of a rod against src/test/resources/strength2/strength-cases.csv, and what must hold for any. */
@@ -137,6 +140,59 @@ class RodTurnsTest {
                         relief.underStrings().after(365).relief().libraryValue()
                                 - relief.underStrings().relief().libraryValue(),
                         within(2e-3));
+    }
+
+    /** It is laid where it was read, wherever the answer's straightedge lies: gaps of an even bow go as the square of the length. */
+    @Test
+    void reliefWithTheRodSlack_wasReadFromFret1ToTheBody() {
+        Neck neck = ReferenceNecks.GUITAR.neck();
+        Relief relief = Relief.of(neck);
+        StiffnessReadings read = StiffnessReadings.none().rod(RodTurned.by(0.25, mm(0.80), mm(0.72)));
+        double added = 0.80 - relief.underStrings().relief().libraryValue();
+        double all = neck.bodyJointMm() - neck.scale().fretMm(1);
+        double part = neck.scale().fretMm(9) - neck.scale().fretMm(3);
+        Relief between = relief.between(3, 9);
+
+        double more = between.knowing(read).underStrings().relief().libraryValue()
+                - between.underStrings().relief().libraryValue();
+
+        // Of the whole the greatest gap wanders a little along the neck.
+        assertThat(more).isCloseTo(added * part * part / (all * all), withinPercentage(3));
+        assertThat(between.knowing(read).rodForceFor(mm(0.2)).slackRelief().libraryValue())
+                .isCloseTo(between.knowing(read).underStrings().relief().libraryValue(), within(1e-12));
+    }
+
+    /** The neck has that relief already: no force, no turn. */
+    @Test
+    void wishThatWasRead_needsNoForce() {
+        Relief relief = Relief.of(ReferenceNecks.GUITAR.neck());
+        for (double read : new double[] {-0.1, 0.12, 0.3, 0.7}) {
+            RodTurns turns = relief.rodTurnsFor(mm(read), mm(0.8)).turned(0.25, mm(read), mm(read - 0.08));
+
+            assertThat(turns.force().force().orElseThrow().libraryValue()).isEqualTo(0);
+            assertThat(turns.way()).isEqualTo(RodTurns.Way.LEAVE);
+            assertThat(turns.force().interval().orElseThrow().low().libraryValue())
+                    .isNegative();
+            assertThat(turns.force().interval().orElseThrow().high().libraryValue())
+                    .isPositive();
+        }
+    }
+
+    /** What is known of the relief and what is known of the woods are not the same, and each is named. */
+    @Test
+    void reliefWithTheRodSlack_countsAsAReadingAndLeavesTheWoodsAsTheyWere() {
+        Relief relief = Relief.of(ReferenceNecks.GUITAR.neck());
+        Relief known = relief.knowing(StiffnessReadings.none().rod(RodTurned.by(0.25, mm(0.30), mm(0.22))));
+        Interval<Length> before = relief.underStrings().interval();
+        double width = before.high().libraryValue() - before.low().libraryValue();
+
+        assertThat(known.stiffness().readings().count()).isEqualTo(1);
+        assertThat(known.stiffness().narrower()).isCloseTo(width / (2 * 1.96 * 0.005), withinPercentage(0.1));
+        assertThat(known.stiffness().toString()).contains("1 reading\n").doesNotContain("nothing read");
+        assertThat(known.underStrings().relativeUncertainty())
+                .isEqualTo(relief.underStrings().relativeUncertainty());
+        assertThat(known.underStrings().toString()).contains("uncertainty is of what they add");
+        assertThat(relief.underStrings().toString()).doesNotContain("own bow");
     }
 
     /** Two answers to one wish: the force is against the strings where the turns are, and with them where they are. */

@@ -74,7 +74,7 @@ class AsMadeTest {
         StiffnessKnowledge known = relief.stiffness();
         RodTurns turns = relief.rodTurnsFor(mm(0.2), mm(0.8));
 
-        assertThat(readings.count()).isEqualTo(5);
+        assertThat(readings.count()).isEqualTo(6);
         assertThat(known.readings()).isEqualTo(readings);
         assertThat(known.isContradictory()).as(known.toString()).isFalse();
         assertThat(known.bow()).isEqualTo(relief.underStrings());
