@@ -46,6 +46,11 @@ class PagesInBrowserTest {
     @TempDir
     Path folder;
 
+    private void open(Browser browser, String html) throws IOException {
+        browser.open(
+                Files.writeString(folder.resolve("page.html"), html).toUri().toString());
+    }
+
     private void isClean(Browser browser) throws IOException {
         List<?> found = browser.axe();
         assertThat(Integer.parseInt(String.valueOf(found.get(0)))).isGreaterThan(10);
@@ -58,9 +63,7 @@ class PagesInBrowserTest {
     void plan_isCleanUnfolded_andItsDrawingsAreNearTheTopFolded(Browser.Kind kind) throws IOException {
         Browser browser = Browser.of(kind);
         for (String neck : ShippedNecks.names()) {
-            Path page = Files.writeString(
-                    folder.resolve("plan.html"), Sheet.of(NeckFile.read(neck)).toHtml());
-            browser.open(page.toUri().toString());
+            open(browser, Sheet.of(NeckFile.read(neck)).toHtml());
             assertThat((Long) browser.run("return innerWidth")).isEqualTo(kind == Browser.Kind.PHONE ? 390 : 1280);
             assertThat(browser.run("return matchMedia('(prefers-color-scheme: dark)').matches"))
                     .isEqualTo(kind == Browser.Kind.DESK);
@@ -75,10 +78,7 @@ class PagesInBrowserTest {
     @EnumSource(names = {"PHONE", "DESK"})
     void plan_isUnfoldedByTheKeyboard(Browser.Kind kind) throws IOException {
         Browser browser = Browser.of(kind);
-        Path page = Files.writeString(
-                folder.resolve("plan.html"),
-                Sheet.of(NeckFile.read("octave-mandolin.yaml")).toHtml());
-        browser.open(page.toUri().toString());
+        open(browser, Sheet.of(NeckFile.read("octave-mandolin.yaml")).toHtml());
         browser.tabTo("#closer summary");
         assertThat(browser.text("closer")).doesNotContain("head wide at tip");
         browser.type(Keys.ENTER);
@@ -90,9 +90,7 @@ class PagesInBrowserTest {
     void cards_areClean(Browser.Kind kind) throws IOException {
         Browser browser = Browser.of(kind);
         for (String neck : ShippedNecks.names()) {
-            Path page = Files.writeString(
-                    folder.resolve("cards.html"), Cards.of(NeckFile.read(neck)).toPages(Paper.A4));
-            browser.open(page.toUri().toString());
+            open(browser, Cards.of(NeckFile.read(neck)).toPages(Paper.A4));
             List<?> found = browser.axe();
             assertThat(found.subList(1, found.size())).as(neck).isEmpty();
         }
