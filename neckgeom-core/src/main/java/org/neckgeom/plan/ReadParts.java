@@ -52,6 +52,13 @@ final class ReadParts {
                             .with("depth", Kind.ESTIMATE, back.getValue())
                             .with("drawn", Kind.MM, plan.made().drawnDepthMm(x)));
         }
+        if (!readings.stiffness().isEmpty()) {
+            draft.row(
+                    "stiffness",
+                    "stiffness",
+                    draft.words("stiffness-read", "{count:of reading/readings}; see relief below")
+                            .with("count", Kind.WHOLE, readings.stiffness().count()));
+        }
         return PlanPart.of(
                 draft.note("in-place-of", "each narrows what was assumed, and the rest is judged on it"), agree(plan));
     }

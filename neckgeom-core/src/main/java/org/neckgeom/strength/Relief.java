@@ -144,6 +144,8 @@ public final class Relief extends ValueAnswer {
     /**
      * {@return these questions with a bonded bar on each side of the rod, from the nut, flush with the glue face}
      *
+     * <p>What was read of the neck was read with them in; bars that come later are asked for by {@link #addingBars}.
+     *
      * @param pairOf a steel bar or a carbon bar
      * @param offCentre from the centreline to the middle of each bar, more than half its width
      */

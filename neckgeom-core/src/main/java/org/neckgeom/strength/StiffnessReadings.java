@@ -76,7 +76,8 @@ public final class StiffnessReadings extends Noun<StiffnessReadings> {
     private static final Key<StiffnessReadings, RodTurned> ROD = TABLE.optional(
             "rod turned",
             Types.group(RodTurned.TABLE),
-            "turns of the rod and relief before and after: shows how its seats give. Default: not read");
+            "turns of the rod and relief at pitch before and after: shows how far a turn goes, and the relief with the rod"
+                    + " slack. Default: not read");
 
     static {
         TABLE.together(SLACK, AT_PITCH);

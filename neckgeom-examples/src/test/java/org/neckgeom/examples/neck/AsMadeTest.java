@@ -91,6 +91,8 @@ class AsMadeTest {
                         .limit(2)
                         .collect(Collectors.joining())
                         .replaceAll("\\s+", " "));
+        assertThat(file.plan().section(SectionCode.READINGS).orElseThrow().toString())
+                .contains("6 readings; see relief below");
         assertThat(Document.PLAN.json(file)).contains("\"rodTurned\"", "\"tone\"", "\"Hz\"");
         // Relief 0.39 mm to 0.32 mm by a quarter turn: 0.68 turns to 0.2 mm.
         assertThat(Math.sqrt(
