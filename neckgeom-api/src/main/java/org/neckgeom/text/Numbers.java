@@ -83,8 +83,13 @@ public final class Numbers {
      * @param decimals 0 or more
      */
     public static boolean isNothing(double value, int decimals) {
-        return Math.abs(value) < 1
-                && denoised(value).setScale(decimals, RoundingMode.HALF_UP).signum() == 0;
+        if (!(Math.abs(value) < 1)) {
+            return false;
+        }
+        long nearest = nearest(value, decimals);
+        return nearest < 0
+                ? denoised(value).setScale(decimals, RoundingMode.HALF_UP).signum() == 0
+                : nearest == 0;
     }
 
     /**
@@ -176,7 +181,10 @@ public final class Numbers {
             return -1;
         }
         double places = Math.abs(value) * POWERS[decimals];
-        boolean isClear = places < 1e8 && Math.abs(places - Math.floor(places) - 0.5) > 1e-3;
+        // Rounded to twelve digits first: that moves a value by half of the twelfth at most, which is at or after the
+        // last place.
+        double moved = places < 1e11 ? 5e-12 * places : 0;
+        boolean isClear = places < 1e12 && Math.abs(places - Math.floor(places) - 0.5) > 1e-3 + moved;
         return isClear ? Math.round(places) : -1;
     }
 

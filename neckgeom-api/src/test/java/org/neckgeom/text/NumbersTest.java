@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -133,6 +134,35 @@ class NumbersTest {
     })
     void percent_neverReadsAsCertainWhatIsNot(double probability, String text) {
         assertThat(Numbers.percent(probability)).isEqualTo(text);
+    }
+
+    /** The quick way and that by all digits are one: twelve digits first, halves to even, then halves away from zero. */
+    @Test
+    void fixed_isThatOfAllDigits() {
+        SplittableRandom random = new SplittableRandom(39);
+        for (int i = 0; i < 200_000; i++) {
+            int decimals = random.nextInt(0, 12);
+            double size = Math.pow(10, random.nextInt(-3, 15) - decimals);
+            double value = (random.nextDouble() - 0.5) * size;
+            if (i % 2 == 0) {
+                // Near a half of the last place, or on it.
+                double last = Math.pow(10, -decimals);
+                value = (Math.rint(value / last) + 0.5 + random.nextInt(-2, 3) * Math.pow(10, -random.nextInt(1, 13)))
+                        * last;
+            }
+            BigDecimal exact = new BigDecimal(value)
+                    .round(new MathContext(12, RoundingMode.HALF_EVEN))
+                    .setScale(decimals, RoundingMode.HALF_UP);
+
+            assertThat(new BigDecimal(Numbers.fixed(value, decimals)))
+                    .as("seed 39, trial %d, %s to %d", i, value, decimals)
+                    .isEqualTo(exact);
+            if (Math.abs(value) < 1) {
+                assertThat(Numbers.isNothing(value, decimals))
+                        .as("seed 39, trial %d, %s to %d", i, value, decimals)
+                        .isEqualTo(exact.signum() == 0);
+            }
+        }
     }
 
     @Test
