@@ -5,11 +5,13 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
+import org.neckgeom.kernel.Once;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.order.Operation;
 import org.neckgeom.shop.Caution;
@@ -35,6 +37,9 @@ public final class BenchCard {
     private final Job job;
     private final Operation operation;
     private final int number;
+    private final Supplier<List<PlanSection>> settings = new Once<>(this::set);
+    private final Supplier<List<BenchQuestion>> trial = new Once<>(this::triedOn);
+    private final Supplier<List<BenchQuestion>> readings = new Once<>(this::readAfter);
 
     private BenchCard(Job job, Operation operation, int number) {
         this.job = job;
@@ -91,6 +96,10 @@ public final class BenchCard {
 
     /** {@return what to set, one section for each set-up; of the channel the trial cut first; may be empty} */
     public List<PlanSection> settings() {
+        return settings.get();
+    }
+
+    private List<PlanSection> set() {
         Stages plan = job.stages();
         List<PlanSection> all = new ArrayList<>();
         if (isChannel()) {
@@ -109,11 +118,19 @@ public final class BenchCard {
 
     /** {@return what is read of the trial cut before the operation; none but for the channel} */
     public List<BenchQuestion> trial() {
+        return trial.get();
+    }
+
+    private List<BenchQuestion> triedOn() {
         return isChannel() ? questions(BenchStep.trial(job.stages())) : List.of();
     }
 
     /** {@return what is read after the operation, each with its usual range; none where nothing is read on it} */
     public List<BenchQuestion> readings() {
+        return readings.get();
+    }
+
+    private List<BenchQuestion> readAfter() {
         Job unread = job.measuredAsGiven().isEmpty() ? job : job.measured(MeasuredNeck.none());
         return questions(BenchStep.readings(unread.stages(), operation));
     }
