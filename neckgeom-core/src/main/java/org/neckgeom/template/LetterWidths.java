@@ -46,8 +46,16 @@ final class LetterWidths {
         return all;
     }
 
+    /** Whether words have letters, all of them in the table. */
+    static boolean areKnown(String words) {
+        return !words.isEmpty() && words.codePoints().allMatch(LetterWidths::isKnown);
+    }
+
+    private static boolean isKnown(int letter) {
+        return letter >= FIRST && letter < FIRST + WIDTHS.length;
+    }
+
     private static int thousandths(int letter) {
-        int index = letter - FIRST;
-        return index >= 0 && index < WIDTHS.length ? WIDTHS[index] : WIDEST;
+        return isKnown(letter) ? WIDTHS[letter - FIRST] : WIDEST;
     }
 }

@@ -69,24 +69,32 @@ final class TemplateSvg {
         if (mark instanceof Stroke stroke) {
             draw(svg, stroke.line(), height);
         } else if (mark instanceof Words words) {
-            svg.element(
-                    "text",
-                    words.text(),
-                    "x",
-                    n(words.at().uMm()),
-                    "y",
-                    n(height - words.at().vMm()),
-                    "font-size",
-                    n(words.size() * LetterWidths.FONT),
-                    "font-family",
-                    "sans-serif",
-                    "fill",
-                    "#000000",
-                    "stroke",
-                    "none",
-                    "text-anchor",
-                    words.centred() ? "middle" : "start");
+            svg.element("text", words.text(), attributes(words, height));
         }
+    }
+
+    /** Words are as wide in every font as they were laid out, so that none runs over an edge. */
+    private static String[] attributes(Words words, double height) {
+        List<String> all = new ArrayList<>(List.of(
+                "x",
+                n(words.at().uMm()),
+                "y",
+                n(height - words.at().vMm()),
+                "font-size",
+                n(words.size() * LetterWidths.FONT),
+                "font-family",
+                "sans-serif",
+                "fill",
+                "#000000",
+                "stroke",
+                "none",
+                "text-anchor",
+                words.centred() ? "middle" : "start"));
+        if (LetterWidths.areKnown(words.text())) {
+            all.addAll(List.of(
+                    "textLength", n(LetterWidths.mm(words.text(), words.size())), "lengthAdjust", "spacingAndGlyphs"));
+        }
+        return all.toArray(String[]::new);
     }
 
     private static void draw(Markup svg, Polyline line, double height) {

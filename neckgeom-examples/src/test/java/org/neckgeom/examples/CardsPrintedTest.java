@@ -82,6 +82,21 @@ class CardsPrintedTest {
         }
     }
 
+    /** On a machine that lacks the fonts that the page names, its letters keep the room that they were given. */
+    @Test
+    void page_printedInWideLetters_isWhole() throws Exception {
+        Job job = NeckFile.read("octave-mandolin.yaml");
+        String named = "text{font-family:\"Liberation Sans\",Arial,Helvetica,sans-serif}";
+        String html = Cards.of(job).toPages(Paper.A4);
+        assertThat(html).contains(named);
+
+        String wide = html.replace(named, "text{font-family:monospace}");
+
+        try (PDDocument document = Loader.loadPDF(Browser.printed(folder, wide))) {
+            isWhole(document, job, Paper.A4, false);
+        }
+    }
+
     /** 20 mm at 13 deg run 20/tan 13 deg = 86.6 mm: so far the saw marks of face and back are apart. */
     @Test
     void scarf_hasItsSawLine_markedOnFaceAndBack() throws IOException {
