@@ -1,8 +1,10 @@
 package org.neckgeom.template;
 
+import java.text.Normalizer;
+
 /**
  * How wide words are in the letters of the printed pages. The widths are those of Helvetica, which the common sans-serif fonts
- * share; a letter that is not in the table counts as the widest.
+ * share: a letter with an accent is as wide as without, any other that is not in the table counts as the widest.
  */
 final class LetterWidths {
 
@@ -12,7 +14,7 @@ final class LetterWidths {
     private static final int FIRST = ' ';
     private static final int WIDEST = 1015;
 
-    /** In thousandths of the font's size, from the space on: Helvetica's metrics, from memory; a test reads them off a font. */
+    /** In thousandths of the font's size, from the space on: Helvetica's metrics; a test compares them with a font's. */
     private static final int[] WIDTHS = {
         278, 278, 355, 556, 556, 889, 667, 191, 333, 333, 389, 584, 278, 333, 278, 278, 556, 556, 556, 556, 556, 556,
                 556,
@@ -52,10 +54,25 @@ final class LetterWidths {
     }
 
     private static boolean isKnown(int letter) {
+        return isInTable(plain(letter));
+    }
+
+    private static boolean isInTable(int letter) {
         return letter >= FIRST && letter < FIRST + WIDTHS.length;
     }
 
+    /** Without its accent; an i with an accent on it is as wide as an I. */
+    private static int plain(int letter) {
+        if (isInTable(letter)) {
+            return letter;
+        }
+        int base = Normalizer.normalize(Character.toString(letter), Normalizer.Form.NFD)
+                .codePointAt(0);
+        return base == 'i' ? 'I' : base;
+    }
+
     private static int thousandths(int letter) {
-        return isKnown(letter) ? WIDTHS[letter - FIRST] : WIDEST;
+        int plain = plain(letter);
+        return isInTable(plain) ? WIDTHS[plain - FIRST] : WIDEST;
     }
 }

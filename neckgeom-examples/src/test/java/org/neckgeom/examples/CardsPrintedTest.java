@@ -13,6 +13,8 @@ import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.font.PDType1Font;
+import org.apache.pdfbox.pdmodel.font.Standard14Fonts;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
@@ -20,6 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.neckgeom.examples.neck.NeckFile;
+import org.neckgeom.examples.neck.ShippedNecks;
 import org.neckgeom.plan.BenchCard;
 import org.neckgeom.plan.Job;
 import org.neckgeom.template.Cards;
@@ -95,6 +98,37 @@ class CardsPrintedTest {
         try (PDDocument document = Loader.loadPDF(Browser.printed(folder, wide))) {
             isWhole(document, job, Paper.A4, false);
         }
+    }
+
+    /** Widths of words against the metrics of Helvetica that PDFBox brings (Core 14 AFM); letters that it lacks are left out. */
+    @Test
+    void words_areAsWideAsInHelvetica() throws IOException {
+        String name =
+                "M\u00fcller, \u00c5ngstr\u00f6m, Ni\u00f1o, na\u00efve, Fran\u00e7ois, \u0160koda @#$%*+[]_{|}~ QXYZJ qxjz";
+        String text = ShippedNecks.text("octave-mandolin.yaml")
+                .replaceFirst("(?m)^name:.*$", "name: '" + name.replace("$", "\\$") + "'");
+        Job renamed = NeckFile.parse("renamed.yaml", text);
+        Matcher words = Pattern.compile(
+                        "<text [^>]*font-size=\"([0-9.]+)\"[^>]* textLength=\"([0-9.]+)\"[^>]*>([^<]+)</text>")
+                .matcher(Cards.of(renamed).toPages(Paper.A4));
+        PDType1Font font = new PDType1Font(Standard14Fonts.FontName.HELVETICA);
+        StringBuilder seen = new StringBuilder();
+
+        while (words.find()) {
+            String said = words.group(3)
+                    .replace("&lt;", "<")
+                    .replace("&gt;", ">")
+                    .replace("&quot;", "\"")
+                    .replace("&#39;", "'")
+                    .replace("&amp;", "&");
+            seen.append(said);
+            assertThat(Double.parseDouble(words.group(2)))
+                    .as(said)
+                    .isCloseTo(font.getStringWidth(said) / 1000 * Double.parseDouble(words.group(1)), within(2e-4));
+        }
+
+        assertThat(seen).contains("M\u00fcller", "na\u00efve", "\u0160koda", "{|}~");
+        assertThat(seen.chars().distinct().count()).isGreaterThan(80);
     }
 
     /** 20 mm at 13 deg run 20/tan 13 deg = 86.6 mm: so far the saw marks of face and back are apart. */
