@@ -40,7 +40,9 @@ public final class StringHeights extends Noun<StringHeights> {
                     "at nut", Types.SIZE_OR_NOTHING, "height of the strings' undersides over the fret tops at the nut")
             .called("string at the nut");
     private static final Key<StringHeights, Amount<Length>> ACTION = TABLE.needed(
-            "action", Types.SIZE_OR_NOTHING, "height of the strings' undersides over the fret tops at half the scale");
+            "action",
+            Types.SIZE_OR_NOTHING,
+            "height of the strings' undersides over the fret tops at half the scale; no fall-away counted");
     private static final Key<StringHeights, Amount<Length>> TREBLE_AT_NUT = TABLE.optional(
             "treble at nut", Types.SIZE_OR_NOTHING, "same at the outermost treble string. Default: as at the nut");
     private static final Key<StringHeights, Amount<Length>> TREBLE_ACTION = TABLE.optional(
@@ -56,7 +58,7 @@ public final class StringHeights extends Noun<StringHeights> {
      * {@return heights, the same for all strings}
      *
      * @param atNut of the undersides over the fret tops at the nut, 0 or more
-     * @param action of the undersides over the fret tops at half the scale, 0 or more
+     * @param action of the undersides over the fret tops at half the scale, no fall-away counted, 0 or more
      */
     public static StringHeights of(Quantity<Length> atNut, Quantity<Length> action) {
         return new StringHeights(TABLE.values().amount(AT_NUT, atNut).amount(ACTION, action));

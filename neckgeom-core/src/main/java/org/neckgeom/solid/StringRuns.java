@@ -119,9 +119,9 @@ final class StringRuns {
         double scale = from.distanceMm(to);
         double du = (to.uMm() - from.uMm()) / scale;
         double dv = (to.vMm() - from.vMm()) / scale;
-        double zNut = boardTopMm(from.uMm(), from.vMm()) + heights.fret() + heights.atNut();
+        double zNut = unslopedMm(from.uMm(), from.vMm()) + heights.fret() + heights.atNut();
         Spot middle = from.plus(du * scale / 2, dv * scale / 2);
-        double zTwelfth = boardTopMm(middle.uMm(), middle.vMm()) + heights.fret() + heights.action();
+        double zTwelfth = unslopedMm(middle.uMm(), middle.vMm()) + heights.fret() + heights.action();
         double all = scale + heights.compensation();
         Line underside = new Line(
                 new Point(from.uMm(), from.vMm(), zNut),
@@ -131,6 +131,16 @@ final class StringRuns {
 
     /** Height of the fingerboard's top over the glue face, frets not counted, in mm. */
     double boardTopMm(double xMm, double yMm) {
+        double top = unslopedMm(xMm, yMm);
+        return neck.frets() > neck.bodyAtFret()
+                ? FallAway.of(neck)
+                        .map(slope -> top - slope.at(neck.style().amount(xMm)).libraryValue())
+                        .orElse(top)
+                : top;
+    }
+
+    /** The same without the fall-away, as heights of strings count it. */
+    private double unslopedMm(double xMm, double yMm) {
         double crown = neck.crownRadiusAtMm(xMm);
         if (!(Math.abs(yMm) <= Math.min(crown, LibraryUnits.MOST))) {
             throw Refusal.of(
@@ -139,11 +149,6 @@ final class StringRuns {
                     "be no more than the crown's radius of " + neck.style().brief(crown),
                     Numbers.plain(yMm) + " mm");
         }
-        double top = neck.boardThicknessAtMm(xMm) - NeckSetKernel.drop(crown, Math.abs(yMm));
-        return neck.frets() > neck.bodyAtFret()
-                ? FallAway.of(neck)
-                        .map(slope -> top - slope.at(neck.style().amount(xMm)).libraryValue())
-                        .orElse(top)
-                : top;
+        return neck.boardThicknessAtMm(xMm) - NeckSetKernel.drop(crown, Math.abs(yMm));
     }
 }

@@ -19,8 +19,10 @@ import org.neckgeom.board.StringOverhang;
 import org.neckgeom.board.StringSpacing;
 import org.neckgeom.heel.HeelBlocks;
 import org.neckgeom.kernel.Table;
+import org.neckgeom.neck.Neck;
 import org.neckgeom.shape.Line;
 import org.neckgeom.shape.Point;
+import org.neckgeom.shape.Spot;
 
 /**
  * The one shape against solid/*.csv, figures of three invented necks computed with numpy and scipy by a script that shares
@@ -120,6 +122,31 @@ class NeckSolidTest {
             drawn.add(solid.string(run, one.gauges()[i]));
         }
         return drawn;
+    }
+
+    /** Action is over the fret plane, as the neck set has it: a board that falls away before half the scale moves no string. */
+    @Test
+    void strings_areWhereTheyAreWithoutAFallAway() {
+        Neck plain = ReferenceNecks.STRAIGHT.neck().bodyAtFret(9);
+        Neck falling = plain.fingerboard(plain.fingerboard().fallAway(mm(0.4)));
+        StringRuns.Heights heights = new StringRuns.Heights(1, 0.5, 2, 2);
+        Spot nut = new Spot(0, 0);
+        Spot saddle = new Spot(plain.scale().lengthMm(), 0);
+
+        Line string = new StringRuns(falling, FannedFrets.of(falling))
+                .run(0, nut, saddle, heights)
+                .underside();
+
+        assertThat(string)
+                .isEqualTo(new StringRuns(plain, FannedFrets.of(plain))
+                        .run(0, nut, saddle, heights)
+                        .underside());
+        // At half the scale 2 mm over frets of 1 mm on the board as it is at the nut.
+        double half = plain.scale().lengthMm() / 2;
+        double share = half / string.to().xMm();
+        assertThat(string.from().zMm()
+                        + share * (string.to().zMm() - string.from().zMm()))
+                .isCloseTo(plain.boardThicknessAtMm(half) + 3, within(1e-9));
     }
 
     @Test
