@@ -225,7 +225,7 @@ final class CutParts {
     }
 
     /** The board over the channel ends what can be read and done in it. */
-    private static boolean isClosed(Stages plan) {
+    static boolean isClosed(Stages plan) {
         return plan.isDone(Operation.GLUE_FINGERBOARD);
     }
 

@@ -146,7 +146,10 @@ final class StrengthParts {
                         draft.words("too-tight", "{play:size small} too tight")
                                 .with("play", Kind.MM, fit.clearanceAfter().libraryValue()),
                         plan.limit(Limits.atLeast(plan.style().amount(0))),
-                        wider(plan, fit)));
+                        CutParts.isClosed(plan)
+                                ? plan.words(
+                                        "keep-from-that-air", "The board is on over it. Keep the neck from that air.")
+                                : wider(plan, fit)));
         return new PlanPart(draft.done(), binds.map(List::of).orElse(List.of()));
     }
 

@@ -25,6 +25,8 @@ import org.neckgeom.shape.Spot;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.shop.Shop;
+import org.neckgeom.strength.RodTurned;
+import org.neckgeom.strength.StiffnessReadings;
 
 /** The stops a plan prints go to the ends that are there; all figures by hand from the design's own. */
 class StopsInThePlanTest {
@@ -305,8 +307,26 @@ class StopsInThePlanTest {
                 .runout(mm(0.02));
     }
 
+    /** No wood comes off a channel that is under its board: the rod was turned, so that the neck is strung. */
+    @Test
+    void channelUnderTheBoard_isNotToBeCutWider() {
+        Job cut = plan(SampleBench.metricShop(), IN_THE_HEAD);
+        RodTurned turned = RodTurned.by(0.25, mm(0.30), mm(0.22));
+        Job strung = cut.measured(
+                MeasuredNeck.none().stiffness(StiffnessReadings.none().rod(turned)));
+
+        assertThat(wider(cut)).contains("wider");
+        assertThat(wider(strung))
+                .contains("0.043 mm too tight", "Keep the neck from that air")
+                .doesNotContain("wide");
+    }
+
     private static String wider(Shop shop) {
-        return plan(shop, IN_THE_HEAD).plan().checks().stream()
+        return wider(plan(shop, IN_THE_HEAD));
+    }
+
+    private static String wider(Job job) {
+        return job.plan().checks().stream()
                 .filter(check -> check.code() == CheckCode.ROD_PLAY)
                 .map(check -> check.toString())
                 .findFirst()
