@@ -55,7 +55,7 @@ final class OrderPart {
     private static PlanCheck check(PlanSection.Draft draft, OrderPlan order, Conflicts conflicts) {
         int count = conflicts.list().size();
         Statement found = count == 0
-                ? draft.words("steps", "{steps} operations, no conflicts")
+                ? draft.words("steps", "{steps:of operation/operations}, no conflicts")
                         .with("steps", Kind.WHOLE, order.steps().size())
                 : draft.words(
                                 "conflicts",

@@ -354,7 +354,7 @@ public final class Plan {
         Attempt.atAll(() -> Optional.of(WhatIfParts.of(stages))).answer().ifPresent(all::addAll);
         add(all, SectionCode.ERRORS, CheckCode.STRING_LINE, plan -> List.of(BudgetParts.of(plan)));
         all.add(OrderPart.of(stages));
-        return List.copyOf(all);
+        return all.stream().map(part -> part.after(stages)).toList();
     }
 
     /** What has no answer is stated, and the rest is answered. */

@@ -17,6 +17,26 @@ record PlanPart(PlanSection section, List<PlanCheck> checks) {
         return new PlanPart(draft.done(), List.of(checks));
     }
 
+    /** Without advice to do what is done. */
+    PlanPart after(Stages plan) {
+        return new PlanPart(
+                section,
+                checks.stream()
+                        .map(check -> check.outcome() == Outcome.OK
+                                        && check.code()
+                                                .past()
+                                                .filter(plan::isDone)
+                                                .isPresent()
+                                ? new PlanCheck(
+                                        check.code(),
+                                        check.finding(),
+                                        check.result(),
+                                        check.limit(),
+                                        plan.words("done", "Nothing: it is done."))
+                                : check)
+                        .toList());
+    }
+
     /** What has no answer, and why. */
     static PlanPart unanswered(
             Stages plan,

@@ -13,6 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.neckgeom.fixture.SampleBench;
+import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.neck.BackProfile;
 import org.neckgeom.neck.Channel;
@@ -220,5 +222,27 @@ class StiffnessProofsTest {
         assertThat(turned.isEmpty()).isFalse();
         assertThat(turned).hasToString("Read on the neck: 1 reading");
         assertThat(JOB.measured(turned).toString()).contains("1 reading on the neck");
+    }
+
+    /** What a check found good and is done is no task: on the strung neck nothing is sawn, planed, drilled or cut any more. */
+    @Test
+    void checksOfWhatIsDone_askForNothing() {
+        MeasuredNeck depth = MeasuredNeck.none().read(NeckFeature.CHANNEL_DEPTH, Estimate.of(mm(9.3), mm(0.02)));
+        MeasuredNeck pitch = MeasuredNeck.none().stiffness(TURNED);
+        Job octave = Job.of(SampleNecks.octaveMandolin(), SampleBench.octaveBlank(), SampleBench.metricShop());
+
+        assertThat(next(octave, CheckCode.BLANK_REACHES)).isEqualTo("Square it and mark the nut line.");
+        assertThat(next(octave.measured(depth), CheckCode.BLANK_REACHES)).isEqualTo("Nothing: it is done.");
+        assertThat(next(octave.measured(depth), CheckCode.WOOD_LEFT)).isEqualTo("Carve to the drawing.");
+        assertThat(Stream.of(octave, JOB).flatMap(job -> job.measured(pitch).plan().checks().stream()))
+                .filteredOn(check -> check.outcome() == Outcome.OK)
+                .hasSizeGreaterThan(8)
+                .allSatisfy(check -> assertThat(check.action().toString())
+                        .as(check.toString())
+                        .doesNotContainPattern("(?i)\\b(square|saw|plane|drill|cut|glue|leave the posts)\\b"));
+    }
+
+    private static String next(Job job, CheckCode code) {
+        return job.plan().check(code).orElseThrow().action().toString();
     }
 }
