@@ -22,6 +22,8 @@ import org.neckgeom.measure.Limits;
 import org.neckgeom.neck.Channel;
 import org.neckgeom.order.Operation;
 import org.neckgeom.shop.Shop;
+import org.neckgeom.strength.RodForce;
+import org.neckgeom.strength.RodTurns;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
@@ -110,7 +112,11 @@ final class BenchSettings {
             case Operation.SAW_FRET_SLOTS, Operation.FRET_THE_FINGERBOARD -> frets();
             case Operation.GLUE_FINGERBOARD, Operation.TAPER_THE_FINGERBOARD -> board();
             case Operation.SQUARE_THE_EDGES, Operation.FLATTEN_THE_FACE -> blank();
-            case Operation.SET_UP, Operation.FIT_THE_NUT -> setUp();
+            case Operation.FIT_THE_NUT -> setUp();
+            case Operation.SET_UP -> {
+                setUp();
+                rod();
+            }
             default -> {
                 // Nothing is set for it.
             }
@@ -495,6 +501,27 @@ final class BenchSettings {
         row("length", "length", "WOOD", plan.blank().lengthMm());
         row("width", "width", "WOOD", plan.blank().widthMm());
         row("thickness", "thickness", "WOOD", plan.blank().thicknessMm());
+    }
+
+    /** How far to turn it, an estimate; nothing where no turn does it. */
+    private void rod() {
+        plan.strength()
+                .rodTurns()
+                .filter(turns -> turns.force().reach() != RodForce.Reach.CANNOT)
+                .ifPresent(turns -> draft.row("rod", "rod", turned(turns)));
+    }
+
+    private Statement turned(RodTurns turns) {
+        if (turns.way() == RodTurns.Way.LEAVE) {
+            return draft.words("leave-it", "{way}").with("way", Kind.code(RodTurns.Way.class), turns.way());
+        }
+        String words = "{fewest:2} to {most:2} turns from where it bites, {way}";
+        return (turns.seats().isPresent()
+                        ? draft.words("turn", words)
+                        : draft.words("turn-half", words + "; turn half, read the relief, and plan again"))
+                .with("fewest", Kind.RATIO, turns.fewestTurns().orElseThrow())
+                .with("most", Kind.RATIO, turns.mostTurns().orElseThrow())
+                .with("way", Kind.code(RodTurns.Way.class), turns.way());
     }
 
     private void setUp() {

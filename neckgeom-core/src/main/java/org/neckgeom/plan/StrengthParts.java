@@ -8,14 +8,12 @@ import org.neckgeom.fault.Fault;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.neck.TrussRod;
 import org.neckgeom.order.Operation;
 import org.neckgeom.shop.Caution;
 import org.neckgeom.strength.Bow;
 import org.neckgeom.strength.NeckWeather;
 import org.neckgeom.strength.Relief;
 import org.neckgeom.strength.RodForce;
-import org.neckgeom.strength.RodTurns;
 import org.neckgeom.strength.SlotFit;
 
 /** The parts of a plan that belong to load and weather: what bends, and what swells. */
@@ -86,13 +84,13 @@ final class StrengthParts {
             return PlanPart.of(draft, fromStringsAlone(plan, relief.underStrings()));
         }
         RodForce force = relief.rodForceFor(plan.job().relief());
-        Optional<RodTurns> turns = plan.job()
-                .channel()
-                .rod()
-                .flatMap(TrussRod::threadPitch)
-                .map(pitch -> relief.rodTurnsFor(plan.job().relief(), pitch));
         PlanSection.Draft set = draft.row("rod", "rod", force);
-        return PlanPart.of(turns.map(how -> set.row("turns", "turns", how)).orElse(set), reliefCheck(plan, force));
+        return PlanPart.of(
+                plan.strength()
+                        .rodTurns()
+                        .map(how -> set.row("turns", "turns", how))
+                        .orElse(set),
+                reliefCheck(plan, force));
     }
 
     /** Without a rod the strings alone make the relief, and it stays: it must be in the usual range. */

@@ -4,10 +4,12 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.neckgeom.fault.Fault;
 import org.neckgeom.kernel.Once;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.solid.FloorThickness;
 import org.neckgeom.solid.WoodAt;
 import org.neckgeom.strength.NeckWeather;
 import org.neckgeom.strength.Relief;
+import org.neckgeom.strength.RodTurns;
 import org.neckgeom.strength.StringLoad;
 
 /** What strings, rod and air do to the neck as it is now. */
@@ -17,6 +19,7 @@ final class StrengthStage {
     private final MeasuredStage made;
     private final Supplier<WoodAt> thinnest = new Once<>(this::thinnestOnTheMiddle);
     private final Supplier<Attempt<Relief>> relief = new Once<>(() -> Attempt.at(this::underTheStrings));
+    private final Supplier<Optional<RodTurns>> turns = new Once<>(this::turned);
     private final Supplier<Attempt<NeckWeather>> weather = new Once<>(() -> Attempt.at(this::inTheWorstAir));
 
     StrengthStage(Inputs job, MeasuredStage made) {
@@ -46,7 +49,19 @@ final class StrengthStage {
         return relief.get().answer();
     }
 
-    /** The same by the woods' tables alone: of two necks, of which one was read, these can be compared. */
+    /** How far to turn the rod for the relief that is wanted; nothing where its thread or the neck's relief is not known. */
+    Optional<RodTurns> rodTurns() {
+        return turns.get();
+    }
+
+    private Optional<RodTurns> turned() {
+        return relief().flatMap(strung -> job.channel()
+                .rod()
+                .flatMap(TrussRod::threadPitch)
+                .map(pitch -> strung.rodTurnsFor(job.relief(), pitch)));
+    }
+
+    /** Relief by the woods' tables alone: of two necks, of which one was read, these can be compared. */
     Optional<Relief> byTheTables() {
         return Attempt.at(this::strung).answer();
     }

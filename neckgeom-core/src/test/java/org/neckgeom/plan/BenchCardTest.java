@@ -13,9 +13,12 @@ import org.neckgeom.neck.Channel;
 import org.neckgeom.neck.Neck;
 import org.neckgeom.neck.NeckSet;
 import org.neckgeom.neck.ScarfCut;
+import org.neckgeom.neck.TrussRod;
 import org.neckgeom.order.Operation;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Shop;
+import org.neckgeom.strength.RodTurned;
+import org.neckgeom.strength.StiffnessReadings;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnits;
 
@@ -134,6 +137,27 @@ class BenchCardTest {
     }
 
     /** Drawn 13 deg, sawn and read 9: the head is glued and trued at 9, and the saw's own card keeps what was to be sawn. */
+    /**
+     * By hand: a quarter turn took 0.08 mm, of 0.30 mm 0.10 is to go: 0.25 x 0.10 / 0.08 = 0.3125 turns, known to a factor of
+     * exp(1.96 x 0.005 x sqrt 2 / 0.08) = 1.189 either way (95 %).
+     */
+    @Test
+    void rod_isTurnedAsItsReadingShows() {
+        Job threaded = plan(OCTAVE.channel(
+                Channel.forRod(TrussRod.twoWay(mm(300)).section(mm(6), mm(9)).threadPitch(mm(0.8)))
+                        .startingAt(mm(3))
+                        .depthClearance(mm(0.2))));
+        Job read = threaded.measured(
+                MeasuredNeck.none().stiffness(StiffnessReadings.none().rod(RodTurned.by(0.25, mm(0.30), mm(0.22)))));
+
+        assertThat(setting(read, Operation.SET_UP, "rod"))
+                .hasValue("0.26 to 0.37 turns from where it bites, tighten: against the strings");
+        assertThat(setting(threaded, Operation.SET_UP, "rod"))
+                .hasValueSatisfying(turns -> assertThat(turns).endsWith("turn half, read the relief, and plan again"));
+        assertThat(setting(threaded, Operation.FIT_THE_NUT, "rod")).isEmpty();
+        assertThat(setting(PLAIN, Operation.SET_UP, "rod")).isEmpty();
+    }
+
     @Test
     void headAngle_isTheOneRead_onTheCardsAfterTheSaw() {
         for (String later : List.of("glue head", "true the head")) {
