@@ -513,9 +513,9 @@ final class BenchSettings {
 
     private Statement turned(RodTurns turns) {
         if (turns.way() == RodTurns.Way.LEAVE) {
-            return draft.words("leave-it", "{way}").with("way", Kind.code(RodTurns.Way.class), turns.way());
+            return draft.words("leave-it", "leave it slack");
         }
-        String words = "{fewest:2} to {most:2} turns from where it bites, {way}";
+        String words = "from where it bites {fewest:2} to {most:2} turns, {way}";
         return (turns.seats().isPresent()
                         ? draft.words("turn", words)
                         : draft.words("turn-half", words + "; turn half, read the relief, and plan again"))

@@ -151,7 +151,7 @@ class BenchCardTest {
                 MeasuredNeck.none().stiffness(StiffnessReadings.none().rod(RodTurned.by(0.25, mm(0.30), mm(0.22)))));
 
         assertThat(setting(read, Operation.SET_UP, "rod"))
-                .hasValue("0.26 to 0.37 turns from where it bites, tighten: against the strings");
+                .hasValue("from where it bites 0.26 to 0.37 turns, tighten: against the strings");
         assertThat(setting(threaded, Operation.SET_UP, "rod"))
                 .hasValueSatisfying(turns -> assertThat(turns).endsWith("turn half, read the relief, and plan again"));
         assertThat(setting(threaded, Operation.FIT_THE_NUT, "rod")).isEmpty();
