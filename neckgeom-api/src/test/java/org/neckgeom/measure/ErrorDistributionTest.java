@@ -223,6 +223,40 @@ class ErrorDistributionTest {
         assertThat(ErrorDistribution.rectangular(mm(1)).isBounded()).isTrue();
     }
 
+    /** Samples and their mean are the same spread as what is left of them without it, moved by it. */
+    @Test
+    void centredSamples_areSamplesWithoutTheirMean() {
+        ErrorDistribution<Length> all = ErrorDistribution.samples(List.of(mm(2), mm(1), mm(2), mm(3)));
+        ErrorDistribution<Length> centred = ErrorDistribution.centredSamples(List.of(mm(-1), mm(0), mm(0), mm(1)));
+
+        assertThat(centred.shifted(mm(2))).isEqualTo(all);
+        assertThat(centred.libraryMean()).isZero();
+        assertThat(all.libraryMean()).isEqualTo(2);
+        assertThat(centred.degreesOfFreedom()).isEqualTo(3);
+        // From n samples to the next error their spread grows by sqrt((n + 1)/(n - 1)).
+        double four = Math.sqrt(5 / 3.0);
+        assertThat(centred.libraryCentredSamples()).containsExactly(new double[] {-four, 0, 0, four}, within(1e-15));
+        double two = Math.sqrt(3);
+        assertThat(ErrorDistribution.centredSamples(List.of(mm(-1), mm(1))).libraryCentredSamples())
+                .containsExactly(new double[] {-two, two}, within(1e-15));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> ErrorDistribution.centredSamples(List.of(mm(0), mm(-1), mm(1))))
+                .withMessage("sample must be as large as the one before or larger, but was -1 mm");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> ErrorDistribution.centredSamples(List.of(mm(-1), mm(1), mm(1))))
+                .withMessage("sum of the samples must be nothing, but was 1 mm");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> ErrorDistribution.centredSamples(List.of(mm(0))))
+                .withMessageContaining("samples must be 2 or more, but were 1");
+    }
+
+    @Test
+    void topScale_isThatOfATrapezoid() {
+        assertThat(ErrorDistribution.trapezoidal(mm(1), mm(0.5)).libraryTopScale())
+                .isEqualTo(0.5);
+        assertThat(ErrorDistribution.triangular(mm(1)).libraryTopScale()).isZero();
+    }
+
     @Test
     void toString_namesTheLawAndItsSize() {
         assertThat(ErrorDistribution.rectangular(mm(0.05))).hasToString("rectangular, half-width 0.05 mm");

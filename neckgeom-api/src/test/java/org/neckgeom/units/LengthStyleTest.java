@@ -13,6 +13,7 @@ import javax.measure.MetricPrefix;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import tech.units.indriya.quantity.Quantities;
 import tech.units.indriya.unit.Units;
 
@@ -147,6 +148,28 @@ class LengthStyleTest {
         assertThat(MILLIMETRES.text(12.34567, Double.NaN)).isEqualTo("12.346 mm");
         assertThat(DECIMAL_INCHES.text(30.5562, 0.0254)).isEqualTo("1.2030 in");
         assertThat(DECIMAL_INCHES.text(0.02032, 0.00254)).isEqualTo("0.80 thou");
+    }
+
+    /** It is nothing just where its text has no digit but noughts. */
+    @ParameterizedTest
+    @EnumSource(LengthStyle.class)
+    void isNothing_whereTheTextIsNought(LengthStyle style) {
+        SplittableRandom random = new SplittableRandom(41);
+        int nothing = 0;
+        for (int i = 0; i < 20_000; i++) {
+            double mm = (random.nextDouble() - 0.5) * Math.pow(10, random.nextInt(-7, 3));
+            double u = i % 3 == 0 ? 0 : random.nextDouble() * Math.pow(10, random.nextInt(-5, 2));
+            String text = style.text(mm, u);
+            boolean isNought = !text.replaceAll(" .*| thou", "").matches(".*[1-9].*");
+            if (u == 0 && style == LengthStyle.INCH_FRACTIONS) {
+                continue; // a mark and what is over, not decimals
+            }
+            nothing += isNought ? 1 : 0;
+            assertThat(style.isNothing(mm, u))
+                    .as("seed 41, %d: %s mm, u %s mm: %s", i, mm, u, text)
+                    .isEqualTo(isNought);
+        }
+        assertThat(nothing).isBetween(1_000, 19_000);
     }
 
     @Test
