@@ -369,7 +369,10 @@ final class BenchSettings {
         });
     }
 
-    /** Behind a slanted nut the marks differ from edge to edge: the plan's section has them, and here is the line between. */
+    /**
+     * From the shaft's end, which is not the blank's: its place is stated first. Behind a slanted nut the marks differ from edge to
+     * edge: the plan's section has them, and here is the line between.
+     */
     private void sawMarks(ScarfJoint joint) {
         plan.shape()
                 .scarfBoard()
@@ -377,6 +380,11 @@ final class BenchSettings {
                 .ifPresentOrElse(
                         board -> {
                             ScarfSaw saw = board.shaftCut();
+                            row(
+                                    "shaftEnd",
+                                    "shaft's end",
+                                    "WOOD from the nut line toward the body",
+                                    plan.shape().shaftEndMm());
                             String from = "WOOD from the shaft's end";
                             row(
                                     "faceMark",

@@ -119,6 +119,19 @@ class BenchCardTest {
                 .endsWith("head back");
     }
 
+    /** 560 (1 - 2^(-14/12)) = 310.5 mm from the nut to the joint; the blank of 640 mm with its nut at 200 mm ends 440 mm from it. */
+    @Test
+    void marksOfTheScarf_countFromAnEndThatIsNotTheBlanks() {
+        assertThat(setting(scarfed(SCARFED), Operation.CUT_SCARF, "shaftEnd"))
+                .hasValue("310.5 mm from the nut line toward the body");
+        assertThat(scarfed(SCARFED)
+                        .plan()
+                        .section(SectionCode.SCARF)
+                        .orElseThrow()
+                        .toString())
+                .contains("The shaft ends 310.548 mm from the nut line, at the body joint");
+    }
+
     private static final Neck SCARFED = OCTAVE.head(OCTAVE.head()
             .orElseThrow()
             .veneer(mm(2), mm(5))
