@@ -20,6 +20,7 @@ import org.neckgeom.head.ScarfSaw;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.NeckSet;
 import org.neckgeom.order.Operation;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.units.Amount;
@@ -507,17 +508,17 @@ final class BenchSettings {
 
     private void setUp() {
         row("relief", "relief", "FINE", plan.job().relief().libraryValue());
-        plan.neck().neckSet().ifPresent(set -> {
-            row(
-                    "atNut",
-                    "strings over the fret tops at the nut",
-                    "FINE",
-                    set.heights().atNut().libraryValue());
-            row(
-                    "action",
-                    "action at half the scale",
-                    "FINE",
-                    set.heights().action().libraryValue());
+        plan.neck().neckSet().map(NeckSet::heights).ifPresent(strings -> {
+            height("atNut", "strings over the fret tops at the nut", strings.atNut(), strings.trebleAtNut());
+            height("action", "action at half the scale", strings.action(), strings.trebleAction());
         });
+    }
+
+    /** A height of the strings, and that of the outermost treble string where it is another. */
+    private void height(String key, String label, Amount<Length> bass, Amount<Length> treble) {
+        row(key, label, "FINE", bass.libraryValue());
+        if (!treble.equals(bass)) {
+            row(key + "Treble", "at the outermost treble string", "FINE", treble.libraryValue());
+        }
     }
 }

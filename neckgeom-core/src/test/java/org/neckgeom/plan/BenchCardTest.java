@@ -119,6 +119,22 @@ class BenchCardTest {
                 .endsWith("head back");
     }
 
+    /** The treble string's own heights, as given; without them one height is for all. */
+    @Test
+    void nutAndSetUp_haveTheTrebleStringsOwnHeights() {
+        NeckSet level = NeckSet.saddle(mm(16)).atNut(mm(0.5)).action(mm(2.4)).fretPlane(mm(7));
+        Job both = plan(OCTAVE.neckSet(level.heights(level.heights().treble(mm(0.4), mm(1.9)))));
+
+        for (String operation : List.of(Operation.FIT_THE_NUT, Operation.SET_UP)) {
+            assertThat(setting(both, operation, "atNut")).hasValue("0.5 mm");
+            assertThat(setting(both, operation, "atNutTreble")).hasValue("0.4 mm");
+            assertThat(setting(both, operation, "action")).hasValue("2.4 mm");
+            assertThat(setting(both, operation, "actionTreble")).hasValue("1.9 mm");
+            assertThat(setting(plan(OCTAVE.neckSet(level)), operation, "actionTreble"))
+                    .isEmpty();
+        }
+    }
+
     /** 560 (1 - 2^(-14/12)) = 310.5 mm from the nut to the joint; the blank of 640 mm with its nut at 200 mm ends 440 mm from it. */
     @Test
     void marksOfTheScarf_countFromAnEndThatIsNotTheBlanks() {
