@@ -31,10 +31,19 @@ final class FirstScreen {
         BenchSession session = BenchSession.of(job);
         List<String> lines = new ArrayList<>(head(job));
         lines.addAll(now(session));
-        List<String> spare = spare(job.plan());
         List<PlanCheck> open = open(job.plan());
-        int least = open.isEmpty() ? 0 : 2;
-        mind(session, MOST_LINES - lines.size() - spare.size() - least).forEach(lines::add);
+        List<String> mind = mind(session);
+        List<String> spare = spare(job.plan());
+        int room = MOST_LINES - lines.size();
+        // Why not to cut comes before a caution, and a caution before what is spare.
+        boolean isStop = !open.isEmpty() && open.get(0).outcome() == Outcome.STOP;
+        int stop = isStop ? finding(open.get(0)).size() : 0;
+        int least = stop + (open.size() > (isStop ? 1 : 0) ? 1 : 0);
+        boolean isMinded = mind.size() <= room - Math.max(least, open.isEmpty() ? 0 : 2);
+        if (spare.size() > room - least - (isMinded ? mind.size() : 0)) {
+            spare = List.of();
+        }
+        lines.addAll(isMinded ? mind : List.of());
         lines.addAll(open(open, session, MOST_LINES - lines.size() - spare.size()));
         lines.addAll(spare);
         return lines.stream().map(line -> line + "\n").collect(Collectors.joining());
@@ -82,14 +91,13 @@ final class FirstScreen {
         return "  " + label + " ".repeat(width - label.length() + 2);
     }
 
-    private static List<String> mind(BenchSession session, int room) {
+    private static List<String> mind(BenchSession session) {
         return session.cautions().stream()
                 .filter(caution -> !caution.code().equals(MACHINE_FIRST))
                 .findFirst()
                 .map(caution -> new TextLines()
                         .wrapped("  MIND  ", caution.text() + ".")
                         .list())
-                .filter(lines -> lines.size() <= room)
                 .orElse(List.of());
     }
 
@@ -106,11 +114,9 @@ final class FirstScreen {
         List<List<String>> shown = new ArrayList<>();
         int left = room;
         for (PlanCheck check : open) {
-            String mark = check.outcome().toString().toUpperCase(Locale.ROOT);
-            List<String> lines = new TextLines()
-                    .wrapped(mark + "  ", check.name() + ": " + check.found() + ", limit: " + check.allowed())
-                    .list();
-            int kept = shown.size() + 1 < open.size() ? 1 : 0;
+            List<String> lines = finding(check);
+            boolean isFirstStop = shown.isEmpty() && check.outcome() == Outcome.STOP;
+            int kept = shown.size() + 1 < open.size() && !isFirstStop ? 1 : 0;
             if (lines.size() > left - kept) {
                 break;
             }
@@ -132,11 +138,18 @@ final class FirstScreen {
         }
         List<String> lines = new ArrayList<>();
         shown.forEach(lines::addAll);
-        if (isMore) {
+        if (isMore && left >= 0) {
             lines.add("      and " + (open.size() - shown.size()) + " more of "
                     + session.job().plan().status().checks() + " checks");
         }
         return lines;
+    }
+
+    private static List<String> finding(PlanCheck check) {
+        String mark = check.outcome().toString().toUpperCase(Locale.ROOT);
+        return new TextLines()
+                .wrapped(mark + "  ", check.name() + ": " + check.found() + ", limit: " + check.allowed())
+                .list();
     }
 
     /** What the step at hand is for is stated above already. */

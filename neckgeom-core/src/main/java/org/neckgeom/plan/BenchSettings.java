@@ -20,6 +20,7 @@ import org.neckgeom.head.ScarfSaw;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.neck.Channel;
+import org.neckgeom.neck.NeckSet;
 import org.neckgeom.order.Operation;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.strength.RodForce;
@@ -375,7 +376,10 @@ final class BenchSettings {
         });
     }
 
-    /** Behind a slanted nut the marks differ from edge to edge: the plan's section has them, and here is the line between. */
+    /**
+     * From the shaft's end, which is not the blank's: its place is stated first. Behind a slanted nut the marks differ from edge to
+     * edge: the plan's section has them, and here is the line between.
+     */
     private void sawMarks(ScarfJoint joint) {
         plan.shape()
                 .scarfBoard()
@@ -383,6 +387,11 @@ final class BenchSettings {
                 .ifPresentOrElse(
                         board -> {
                             ScarfSaw saw = board.shaftCut();
+                            row(
+                                    "shaftEnd",
+                                    "shaft's end",
+                                    "WOOD from the nut line toward the body",
+                                    plan.shape().shaftEndMm());
                             String from = "WOOD from the shaft's end";
                             row(
                                     "faceMark",
@@ -526,17 +535,17 @@ final class BenchSettings {
 
     private void setUp() {
         row("relief", "relief", "FINE", plan.job().relief().libraryValue());
-        plan.neck().neckSet().ifPresent(set -> {
-            row(
-                    "atNut",
-                    "strings over the fret tops at the nut",
-                    "FINE",
-                    set.heights().atNut().libraryValue());
-            row(
-                    "action",
-                    "action at half the scale",
-                    "FINE",
-                    set.heights().action().libraryValue());
+        plan.neck().neckSet().map(NeckSet::heights).ifPresent(strings -> {
+            height("atNut", "strings over the fret tops at the nut", strings.atNut(), strings.trebleAtNut());
+            height("action", "action at half the scale", strings.action(), strings.trebleAction());
         });
+    }
+
+    /** A height of the strings, and that of the outermost treble string where it is another. */
+    private void height(String key, String label, Amount<Length> bass, Amount<Length> treble) {
+        row(key, label, "FINE", bass.libraryValue());
+        if (!treble.equals(bass)) {
+            row(key + "Treble", "at the outermost treble string", "FINE", treble.libraryValue());
+        }
     }
 }

@@ -62,12 +62,14 @@ final class ShapeParts {
         draft.row("board", "board", board);
         boolean reaches = board.length().libraryValue() <= plan.blank().lengthMm();
         return PlanPart.of(
-                draft.note(
-                        "shaft-end",
-                        shaftEnd > plan.neck().bodyJointMm()
-                                ? "The shaft length includes the " + StockParts.pastTheJoint(plan)
-                                        + "; the rest makes the heel blocks."
-                                : "The shaft length ends at the body joint; the rest makes the heel blocks."),
+                draft.note(draft.words(
+                                "shaft-end",
+                                "The shaft ends {end:text} from the nut line, "
+                                        + (shaftEnd > plan.neck().bodyJointMm()
+                                                ? "with the " + StockParts.pastTheJoint(plan)
+                                                : "at the body joint")
+                                        + ": marks count from there, not from the blank's end. The rest makes the heel blocks.")
+                        .with("end", Kind.MM, shaftEnd)),
                 StockParts.reaches(
                         plan,
                         board.length().libraryValue(),

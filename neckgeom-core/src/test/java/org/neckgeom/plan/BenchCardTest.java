@@ -122,6 +122,35 @@ class BenchCardTest {
                 .endsWith("head back");
     }
 
+    /** The treble string's own heights, as given; without them one height is for all. */
+    @Test
+    void nutAndSetUp_haveTheTrebleStringsOwnHeights() {
+        NeckSet level = NeckSet.saddle(mm(16)).atNut(mm(0.5)).action(mm(2.4)).fretPlane(mm(7));
+        Job both = plan(OCTAVE.neckSet(level.heights(level.heights().treble(mm(0.4), mm(1.9)))));
+
+        for (String operation : List.of(Operation.FIT_THE_NUT, Operation.SET_UP)) {
+            assertThat(setting(both, operation, "atNut")).hasValue("0.5 mm");
+            assertThat(setting(both, operation, "atNutTreble")).hasValue("0.4 mm");
+            assertThat(setting(both, operation, "action")).hasValue("2.4 mm");
+            assertThat(setting(both, operation, "actionTreble")).hasValue("1.9 mm");
+            assertThat(setting(plan(OCTAVE.neckSet(level)), operation, "actionTreble"))
+                    .isEmpty();
+        }
+    }
+
+    /** 560 (1 - 2^(-14/12)) = 310.5 mm from the nut to the joint; the blank of 640 mm with its nut at 200 mm ends 440 mm from it. */
+    @Test
+    void marksOfTheScarf_countFromAnEndThatIsNotTheBlanks() {
+        assertThat(setting(scarfed(SCARFED), Operation.CUT_SCARF, "shaftEnd"))
+                .hasValue("310.5 mm from the nut line toward the body");
+        assertThat(scarfed(SCARFED)
+                        .plan()
+                        .section(SectionCode.SCARF)
+                        .orElseThrow()
+                        .toString())
+                .contains("The shaft ends 310.548 mm from the nut line, at the body joint");
+    }
+
     private static final Neck SCARFED = OCTAVE.head(OCTAVE.head()
             .orElseThrow()
             .veneer(mm(2), mm(5))

@@ -131,13 +131,27 @@ class PlanANeckTest {
                 .startsWith(NeckFile.read(neck).neck().name())
                 .containsPattern("(?m)^VERDICT  (OK|OPEN|STOP): \\d+ of \\d+ checks OK")
                 .containsPattern("(?m)^NOW  \\p{Lu}")
-                .contains(
-                        "\nSPARE  wood under the channel",
-                        "\nWRITE  --all FOLDER",
-                        "--full",
-                        "--section NAME",
-                        "--help")
+                .containsPattern("(?m)^(SPARE  wood under the channel|  MIND  Clamp a stop behind)")
+                .contains("\nWRITE  --all FOLDER", "--full", "--section NAME", "--help")
                 .doesNotContain("\u001b");
+    }
+
+    /** Post 1 moved from 1 1/8 to 2 1/2 in bass of the middle: the head is 4 1/8 in wide, 2 1/16 in a side, so no wood is round it. */
+    @Test
+    void run_printsWhyToStop_andFits_whereManySettingsAre() throws IOException {
+        Path own = own(ShippedNecks.text("short-scale-bass.yaml").replace("aside: [-1 1/8 in,", "aside: [-2 1/2 in,"));
+
+        String screen = run("--units", "fractions", own.toString()).out();
+
+        assertThat(screen).contains("NOW  Cut the rod channel", "\nVERDICT  STOP", "\nSTOP  posts on the wood: ");
+        assertThat(screen.lines()).hasSizeLessThanOrEqualTo(24);
+    }
+
+    /** A hand is in danger at the channel: its caution is on the screen before what the blank has to spare. */
+    @Test
+    void run_printsACautionWithTheCutOfTheChannel() {
+        assertThat(run("short-scale-bass.yaml").out())
+                .contains("NOW  Cut the rod channel", "\n  MIND  Clamp a stop behind and a stop in front");
     }
 
     /** By hand: (61 - 6)/2 = 27.5; (61 - 54)/2 = 3.5 at the heel. */
