@@ -165,7 +165,6 @@ class BenchCardTest {
                 .measured(MeasuredNeck.none().scarfAngle(Estimate.of(ShopUnits.deg(9), ShopUnits.deg(0.1))));
     }
 
-    /** Drawn 13 deg, sawn and read 9: the head is glued and trued at 9, and the saw's own card keeps what was to be sawn. */
     /**
      * By hand: a quarter turn took 0.08 mm, of 0.30 mm 0.10 is to go: 0.25 x 0.10 / 0.08 = 0.3125 turns, known to a factor of
      * exp(1.96 x 0.005 x sqrt 2 / 0.08) = 1.189 either way (95 %).
@@ -187,6 +186,7 @@ class BenchCardTest {
         assertThat(setting(PLAIN, Operation.SET_UP, "rod")).isEmpty();
     }
 
+    /** Drawn 13 deg, sawn and read 9: the head is glued and trued at 9, and the saw's own card keeps what was to be sawn. */
     @Test
     void headAngle_isTheOneRead_onTheCardsAfterTheSaw() {
         for (String later : List.of("glue head", "true the head")) {
